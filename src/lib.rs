@@ -1,0 +1,8 @@
+//! Tubwright: a workshop for people who repair top-loading washing machines.
+//!
+//! The map, from the top down. Imports point downwards only; a test holds this.
+//! Below `app` nobody reads a clock, a random source or a browser, and every number
+//! comes out with the same bits natively and in WebAssembly.
+
+pub mod network; // nodal analysis; knows nothing of washers
+pub mod units; // constants with source, conversions

@@ -1,0 +1,1 @@
+//! Nodal analysis of electrical networks; knows nothing of washing machines.
