@@ -1,0 +1,268 @@
+//! What a technician can know and do about one type of machine: its parts, what is in the way of
+//! what, where a probe reaches, and what a good one reads.
+//!
+//! Plain data, read from the machine's file. The order of things in each list is the order a
+//! person meets them, from outside to inside.
+
+use std::collections::BTreeMap;
+
+/// Everything the bench knows about a type of machine beyond its physics.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Workshop {
+    /// What is screwed, clipped or hung in the way; removing one may need others first.
+    pub steps: Vec<Step>,
+    /// What can be ordered and fitted.
+    pub parts: Vec<Part>,
+    /// What can be done to put something right.
+    pub works: Vec<Work>,
+    /// What can be pulled apart by hand.
+    pub connectors: Vec<Connector>,
+    /// Where a probe or clamp can reach.
+    pub test_points: Vec<TestPoint>,
+    /// Where eyes, ears, hands and nose can go.
+    pub places: Vec<Place>,
+    /// What the data sheet says of a good machine.
+    pub data_sheet: Vec<DataSheetLine>,
+    /// Steps of the service test: plain words for each, in the control's order.
+    pub service_steps: Vec<String>,
+    /// Programs the customer can choose.
+    pub programs: Vec<String>,
+}
+
+/// One thing to take off (or open, lift, lay down) and later put back.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// Stable name in files and logs, such as `back_cover`.
+    pub id: String,
+    /// Plain name on screens, such as "back cover".
+    pub name: String,
+    /// What is done to it, such as "take off" or "stand up".
+    pub verb: String,
+    /// What puts it back, such as "refit" or "lower".
+    pub refit_verb: String,
+    /// Steps that come first.
+    pub needs: Vec<String>,
+    /// Tools used, plain words.
+    pub tools: Vec<String>,
+    /// What holds it, such as "8 screws".
+    pub fasteners: String,
+    /// Working time to take off and to put back, s.
+    pub off_s: f64,
+    /// Working time to put back, s.
+    pub on_s: f64,
+    /// What can hurt or break.
+    pub caution: String,
+    /// What must be verified when it goes back.
+    pub refit_check: String,
+    /// What is physically different while it is off.
+    pub while_off: Vec<Effect>,
+    /// What goes wrong when it goes back without the check, and how often (0..1).
+    pub mistake: Option<Mistake>,
+    /// The technician can touch bare mains parts once this is off.
+    pub opens_live_parts: bool,
+    /// The machine itself is moved or tilted by this step.
+    pub moves_machine: bool,
+    /// Heavy or awkward: help or a strap is needed.
+    pub needs_help: bool,
+}
+
+/// What a refit without its check can leave wrong.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mistake {
+    /// Plain words, such as "the clutch lever is out of its link".
+    pub what: String,
+    /// Chance when the check is left out, 0..1.
+    pub chance_ratio: f64,
+    /// The physical difference.
+    pub effects: Vec<Effect>,
+}
+
+/// One physical difference a step, a mistake or a repair makes.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Effect {
+    /// The named element of the wiring is an open circuit.
+    ElementOpen(String),
+    /// The named plant parameter has this value.
+    Param(String, f64),
+}
+
+/// Something that can be ordered and replaced.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// Stable name in files and logs, such as `run_capacitor`.
+    pub id: String,
+    /// Plain name on screens.
+    pub name: String,
+    /// Letter code by IEC 81346 with a number, such as `C1`.
+    pub designation: String,
+    /// Price in the job's money unit (one minute of labour unless the price list says otherwise).
+    pub price: f64,
+    /// What it does, one plain sentence.
+    pub does: String,
+    /// How it fails, one plain sentence.
+    pub fails: String,
+    /// Elements of the wiring that come new with it.
+    pub elements: Vec<String>,
+    /// Plant and control parameters that come new with it.
+    pub params: Vec<String>,
+    /// Once fitted it cannot go back to the shelf.
+    pub sold_once_fitted: bool,
+}
+
+/// Kind of work on a part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum WorkKind {
+    /// Fit a new part.
+    Replace,
+    /// Remove dirt, lint, a coin.
+    Clean,
+    /// Set tension, play, height, level.
+    Adjust,
+    /// Push home, hook in, seat.
+    Reseat,
+    /// Seal a joint.
+    Reseal,
+    /// Show or tell the customer.
+    Instruct,
+}
+
+/// Something that can be done to put things right.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Work {
+    /// Stable name, such as `replace_run_capacitor`.
+    pub id: String,
+    /// Plain words, such as "replace the run capacitor".
+    pub name: String,
+    /// Kind of work.
+    pub kind: WorkKind,
+    /// The part it is done to; empty for what is outside the machine.
+    pub part: String,
+    /// Steps that come first.
+    pub needs: Vec<String>,
+    /// Tools used, plain words.
+    pub tools: Vec<String>,
+    /// Working time, s, old part out and new part in.
+    pub work_s: f64,
+    /// Price of material in the money unit, on top of the part's price when it is replaced.
+    pub material_price: f64,
+    /// What can hurt or break.
+    pub caution: String,
+    /// What must be verified afterwards.
+    pub check: String,
+    /// Elements of the wiring this work makes good again (for a replacement: the part's own).
+    pub elements: Vec<String>,
+    /// Parameters this work makes good again.
+    pub params: Vec<String>,
+    /// What is left wrong when the check is left out.
+    pub mistake: Option<Mistake>,
+}
+
+/// A connector or terminal that can be pulled apart by hand.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Connector {
+    /// Stable name, such as `motor_terminals`.
+    pub id: String,
+    /// Plain name.
+    pub name: String,
+    /// Elements that are open circuits while it is apart.
+    pub elements: Vec<String>,
+    /// Steps that come first.
+    pub needs: Vec<String>,
+    /// Where it is.
+    pub place: String,
+}
+
+/// Where a probe can touch.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TestPoint {
+    /// Name of the node in the wiring, such as `MA`.
+    pub node: String,
+    /// Plain name, such as "motor terminal A".
+    pub name: String,
+    /// Steps that come first; empty for what is reached from outside.
+    pub needs: Vec<String>,
+    /// Place on the machine.
+    pub place: String,
+}
+
+/// Somewhere to look, listen, feel or smell.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Place {
+    /// Stable name, such as `belt`.
+    pub id: String,
+    /// Plain name.
+    pub name: String,
+    /// Steps that come first.
+    pub needs: Vec<String>,
+    /// The part that is there, if any.
+    pub part: String,
+}
+
+/// One line of the data sheet: what a good machine reads.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DataSheetLine {
+    /// Meter mode as in the log, such as `ohms`.
+    pub mode: String,
+    /// Red and black test points (the order does not matter except for DC).
+    pub red: String,
+    /// Black test point; empty for a clamp.
+    pub black: String,
+    /// What the machine must be doing: a state name such as `unplugged` or `filling`.
+    pub state: String,
+    /// Connectors that must be apart for the value to hold.
+    pub apart: Vec<String>,
+    /// Lowest and highest good value, in the mode's SI unit.
+    pub low: f64,
+    /// Highest good value.
+    pub high: f64,
+    /// What the line is about, plain words.
+    pub what: String,
+}
+
+impl Workshop {
+    /// The step with this name.
+    pub fn step(&self, id: &str) -> Option<&Step> {
+        self.steps.iter().find(|s| s.id == id)
+    }
+    /// The part with this name.
+    pub fn part(&self, id: &str) -> Option<&Part> {
+        self.parts.iter().find(|p| p.id == id)
+    }
+    /// The work with this name.
+    pub fn work(&self, id: &str) -> Option<&Work> {
+        self.works.iter().find(|w| w.id == id)
+    }
+    /// The connector with this name.
+    pub fn connector(&self, id: &str) -> Option<&Connector> {
+        self.connectors.iter().find(|c| c.id == id)
+    }
+    /// The test point at this node of the wiring.
+    pub fn test_point(&self, node: &str) -> Option<&TestPoint> {
+        self.test_points.iter().find(|t| t.node == node)
+    }
+    /// The place with this name.
+    pub fn place(&self, id: &str) -> Option<&Place> {
+        self.places.iter().find(|p| p.id == id)
+    }
+    /// All steps that come before `needs` are reached, each once, in working order.
+    pub fn closure(&self, needs: &[String]) -> Vec<&Step> {
+        let mut order = Vec::new();
+        let mut seen = BTreeMap::new();
+        for id in needs {
+            self.visit(id, &mut seen, &mut order);
+        }
+        order
+    }
+
+    fn visit<'a>(&'a self, id: &str, seen: &mut BTreeMap<String, ()>, order: &mut Vec<&'a Step>) {
+        if seen.insert(id.to_owned(), ()).is_some() {
+            return;
+        }
+        if let Some(step) = self.step(id) {
+            for need in &step.needs {
+                self.visit(need, seen, order);
+            }
+            order.push(step);
+        }
+    }
+}
