@@ -1,0 +1,91 @@
+// A small static server for this machine: `node serve.mjs [FOLDER] [PORT]`; also used by the browser tests.
+//
+// It answers on 127.0.0.1 only, never leaves its folder, names the type of every file (a browser
+// compiles wasm while it arrives only if the type is right), and lets the browser keep only files
+// whose name holds a hash of their content: what was built last is what is seen.
+import { createReadStream, statSync } from "node:fs";
+import { createServer } from "node:http";
+import { extname, join, normalize, resolve, sep } from "node:path";
+import { pathToFileURL } from "node:url";
+
+const types = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".mjs": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".wasm": "application/wasm",
+  ".json": "application/json",
+  ".webmanifest": "application/manifest+json",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".ico": "image/x-icon",
+  ".woff2": "font/woff2",
+  ".txt": "text/plain; charset=utf-8",
+  ".csv": "text/csv; charset=utf-8",
+  ".xml": "application/xml",
+};
+
+/** Serves `folder` under `prefix` on the first free port from `port` on (0: any). Resolves to `{ server, url }`. */
+export function serve(folder, port = 0, prefix = "/") {
+  const root = resolve(folder);
+  const server = createServer((request, response) => {
+    const answer = (status, text) => response.writeHead(status, { "Content-Type": types[".txt"] }).end(`${text}\n`);
+    if (request.method !== "GET" && request.method !== "HEAD") return answer(405, "Only GET and HEAD.");
+    let path;
+    try {
+      path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
+    } catch {
+      return answer(400, "Not an address.");
+    }
+    if (!path.startsWith(prefix)) return answer(404, "Not here.");
+    let file = normalize(join(root, path.slice(prefix.length)));
+    if (file !== root && !file.startsWith(root + sep)) return answer(404, "Not here.");
+    let found = statSync(file, { throwIfNoEntry: false });
+    if (found?.isDirectory()) {
+      file = join(file, "index.html");
+      found = statSync(file, { throwIfNoEntry: false });
+    }
+    if (!found?.isFile()) return answer(404, "Not here.");
+    const hashed = /-[0-9a-f]{16}[._]/.test(file);
+    response.writeHead(200, {
+      "Content-Type": types[extname(file)] ?? "application/octet-stream",
+      "Content-Length": found.size,
+      "Cache-Control": hashed ? "public, max-age=31536000, immutable" : "no-cache",
+      "X-Content-Type-Options": "nosniff",
+    });
+    if (request.method === "HEAD") return response.end();
+    createReadStream(file).on("error", () => response.destroy()).pipe(response);
+  });
+  return new Promise((done, failed) => {
+    let tries = 0;
+    server.on("error", (error) => {
+      if (error.code !== "EADDRINUSE" && error.code !== "EACCES") return failed(error);
+      tries += 1;
+      port = tries < 20 ? port + 1 : 0;
+      server.listen(port, "127.0.0.1");
+    });
+    server.on("listening", () => done({ server, url: `http://127.0.0.1:${server.address().port}${prefix}` }));
+    server.listen(port, "127.0.0.1");
+  });
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  const [folder = "dist", port = "8080"] = process.argv.slice(2);
+  if (!statSync(join(folder, "index.html"), { throwIfNoEntry: false })) {
+    console.error(`serve: there is no page in ${folder}: run 'make dist', then run this again.`);
+    process.exit(1);
+  }
+  const first = Number(port);
+  if (!Number.isInteger(first) || first < 0 || first > 65535) {
+    console.error(`serve: '${port}' is no port: give a number from 0 to 65535.`);
+    process.exit(1);
+  }
+  const { server, url } = await serve(folder, first);
+  console.log(`serve: Tubwright is at ${url} (Ctrl-C stops it)`);
+  for (const signal of ["SIGINT", "SIGTERM"]) {
+    process.on(signal, () => {
+      server.closeAllConnections();
+      server.close(() => process.exit(0));
+    });
+  }
+}

@@ -1,0 +1,51 @@
+# Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
+# Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
+
+.PHONY: serve dist test check bench shots tables run setup clean help
+
+# Build the app and serve it on this machine; prints the address.
+serve:
+	@.ci/serve
+
+# Build the static site into dist/; it works from any folder of any web server.
+dist:
+	@.ci/setup build
+	@.ci/dist
+
+# Everything that proves: native tests, tests inside Chromium, the built page in Chromium.
+test:
+	@.ci/setup test
+	@.ci/test
+
+# Format, lints (native and web), banned functions, licences of what is used.
+check:
+	@.ci/setup build
+	@.ci/check
+
+# Time what has a budget, natively and in Chromium, and weigh the download.
+bench:
+	@.ci/setup test
+	@.ci/bench
+
+# Pictures of each screen at three sizes, into target/shots/.
+shots:
+	@.ci/setup test
+	@.ci/dist
+	@.ci/shots
+
+# What the continuous integration runs: check, then test.
+run:
+	@.ci/run
+
+# Install what is missing for all of the above; safe to run again.
+setup:
+	@.ci/setup test
+
+# Remove what was built; the installed tools stay.
+clean:
+	@rm -rf target dist
+	@echo "clean: target and dist are gone; the tools in the cache stay"
+
+# The targets and what each does.
+help:
+	@sed -n '/^# /{s/^# //;h};/^[a-z]*:/{s/:.*//;G;s/\n/\t/p}' Makefile
