@@ -1,0 +1,2 @@
+//! Times what has a budget and prints one table.
+fn main() {}

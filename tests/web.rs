@@ -1,0 +1,16 @@
+//! What must hold inside a real browser: the same bits as natively.
+//!
+//! Compiled for the web only; `make test` runs it in a headless Chromium.
+#![cfg(target_arch = "wasm32")]
+
+use wasm_bindgen_test::wasm_bindgen_test;
+use wasm_bindgen_test::wasm_bindgen_test_configure;
+
+mod bits;
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+#[wasm_bindgen_test]
+fn the_fixed_numbers_have_their_bits_in_a_browser() {
+    bits::check();
+}
