@@ -4,7 +4,6 @@
 //! Below `app` nobody reads a clock, a random source or a browser, and every number
 //! comes out with the same bits natively and in WebAssembly.
 
-#[cfg(target_arch = "wasm32")]
 pub mod app; // the screens; the only part that knows a browser
 pub mod bench; // jobs: actions, access, instruments, clock and money, safety rules
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
