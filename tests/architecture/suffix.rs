@@ -1,0 +1,117 @@
+//! Physical fields say their unit: the last word of every f64 field's name is a known one.
+
+use crate::source::Source;
+use crate::source::is_word;
+
+/// Modules whose f64 fields are physical.
+const PHYSICAL: [&str; 4] = ["plant", "control", "bench", "machine"];
+
+/// SI units as they end a name (`torque_n_m`, `flow_m3_per_s`), then the few quantities that have none.
+const UNITS: [&str; 34] = [
+    "v", "a", "ohm", "siemens", "h", "henry", "f", "farad", "w", "j", "k", "pa", "s", "s2", "hz",
+    "n", "kg", "m", "m2", "m3", "m5", "rad", "a2", "v2", "kg2", "db", "ratio", "share", "price",
+    "weight", "factor", "count", "coulomb", "sign",
+];
+
+/// Every f64 field without a unit, as `file:line: rule`.
+pub fn findings(source: &Source) -> Vec<String> {
+    if !source
+        .module()
+        .is_some_and(|module| PHYSICAL.contains(&module))
+    {
+        return Vec::new();
+    }
+    let mut found = Vec::new();
+    let mut open: Option<Struct> = None;
+    for line in source.lines.iter().filter(|line| !line.in_test) {
+        let code = line.code.trim();
+        if let Some(this) = &mut open {
+            if let Some((name, kind)) = field(code) {
+                this.has_unit |= name == "unit" || name == "mode";
+                if holds_f64(kind) {
+                    this.numbers.push((line.number, name.to_owned()));
+                }
+            }
+            if code.starts_with('}') {
+                found.extend(this.nameless(source));
+                open = None;
+            }
+        } else if code.contains("struct ") && code.ends_with('{') {
+            open = Some(Struct::default());
+        }
+    }
+    found
+}
+
+#[derive(Default)]
+struct Struct {
+    numbers: Vec<(usize, String)>,
+    /// A field `unit`, or the meter's `mode`, beside the numbers says it for all of them.
+    has_unit: bool,
+}
+
+impl Struct {
+    fn nameless(&self, source: &Source) -> Vec<String> {
+        self.numbers
+            .iter()
+            .filter(|(_, name)| !self.has_unit && !has_unit(name))
+            .map(|(line, name)| format!("src/{}:{line}: f64 field '{name}' does not end in a unit (see UNITS in tests/architecture/suffix.rs)", source.path))
+            .collect()
+    }
+}
+
+fn has_unit(name: &str) -> bool {
+    name.rsplit('_')
+        .next()
+        .is_some_and(|last| UNITS.contains(&last))
+}
+
+/// Name and type of the field a line declares.
+fn field(code: &str) -> Option<(&str, &str)> {
+    let code = code
+        .strip_prefix("pub(crate) ")
+        .or_else(|| code.strip_prefix("pub(super) "))
+        .or_else(|| code.strip_prefix("pub "))
+        .unwrap_or(code);
+    let (name, kind) = code.split_once(": ")?;
+    name.chars()
+        .all(is_word)
+        .then_some((name, kind.trim_end_matches(',')))
+}
+
+/// A number, perhaps one that may be missing, or a row of them.
+fn holds_f64(kind: &str) -> bool {
+    let inner = kind
+        .trim_start_matches("Option<")
+        .trim_start_matches("Vec<")
+        .trim_start_matches('[');
+    inner == "f64"
+        || inner.starts_with("f64;")
+        || inner.starts_with("f64>")
+        || inner.starts_with("f64]")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_number_without_a_unit_is_found() {
+        let text = "pub struct Valve {\n    pub opening: f64,\n    pub flow_m3_per_s: f64,\n    pub levels: [f64; 3],\n    pub open: bool,\n}\n";
+        let found = findings(&Source::new("plant/valve.rs", text));
+        assert_eq!(found.len(), 2, "{found:?}");
+        assert!(found[0].starts_with("src/plant/valve.rs:2: f64 field 'opening'"));
+        assert!(findings(&Source::new("expert/a.rs", text)).is_empty());
+    }
+
+    #[test]
+    fn a_unit_beside_the_value_is_enough() {
+        assert!(
+            findings(&Source::new(
+                "bench/reading.rs",
+                "pub struct Reading {\n    pub value: f64,\n    pub unit: Unit,\n}\n"
+            ))
+            .is_empty()
+        );
+    }
+}
