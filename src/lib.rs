@@ -6,6 +6,7 @@
 
 pub mod app; // the screens; the only part that knows a browser
 pub mod bench; // jobs: actions, access, instruments, clock and money, safety rules
+pub mod drawing; // pure functions: machine data and state to SVG
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
 pub mod units; // constants with source, conversions
