@@ -10,8 +10,16 @@ use tubwright::machine::Pose;
 
 fn features(machine: char) -> Features {
     Features {
-        drain: if machine == 'N' { Drain::Pump } else { Drain::Gravity },
-        command: if machine == 'T' { Command::Timer } else { Command::Board },
+        drain: if machine == 'N' {
+            Drain::Pump
+        } else {
+            Drain::Gravity
+        },
+        command: if machine == 'T' {
+            Command::Timer
+        } else {
+            Command::Board
+        },
         hot_inlet: machine == 'N',
     }
 }
@@ -66,10 +74,28 @@ struct Case {
 }
 
 fn cases() -> Vec<Case> {
-    let case = |name, machine, view, removed, pose| Case { name, machine, view, removed, pose };
+    let case = |name, machine, view, removed, pose| Case {
+        name,
+        machine,
+        view,
+        removed,
+        pose,
+    };
     vec![
         case("p_outside", 'P', View::Outside, &[], at_rest()),
-        case("p_outside_lid_open", 'P', View::Outside, &[], Pose { lid_open: true, plugged: false, tap_open: false, puddle_kg: 0.4, ..at_rest() }),
+        case(
+            "p_outside_lid_open",
+            'P',
+            View::Outside,
+            &[],
+            Pose {
+                lid_open: true,
+                plugged: false,
+                tap_open: false,
+                puddle_kg: 0.4,
+                ..at_rest()
+            },
+        ),
         case("t_outside", 'T', View::Outside, &[], at_rest()),
         case("p_section_washing", 'P', View::Section, &[], washing()),
         case("p_section_spinning", 'P', View::Section, &[], spinning()),

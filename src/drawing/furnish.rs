@@ -159,7 +159,15 @@ fn plug(x: f64, y: f64, apart: bool) -> Vec<Element> {
         rounded(x - 10.0, y - 9.0 - gap, 20.0, 8.0, 2.0, "plug-housing line"),
         rounded(x - 10.0, y + 1.0 + gap, 20.0, 8.0, 2.0, "plug-housing line"),
         path(
-            format!("M{} {} v{} M{} {} v{}", x - 4.0, y - 1.0 - gap, 2.0 + gap, x + 4.0, y - 1.0 - gap, 2.0 + gap),
+            format!(
+                "M{} {} v{} M{} {} v{}",
+                x - 4.0,
+                y - 1.0 - gap,
+                2.0 + gap,
+                x + 4.0,
+                y - 1.0 - gap,
+                2.0 + gap
+            ),
             "pin",
         ),
     ]
@@ -276,7 +284,11 @@ fn names_in_the_margin(drawing: &mut Element) {
 
 fn margin_name(words: Vec<Node>, area: Area, (x, y, left): (f64, f64, bool)) -> Element {
     let (to_x, to_y) = middle(area);
-    let (edge, anchor) = if left { (x + 8.0, "end") } else { (x - 8.0, "start") };
+    let (edge, anchor) = if left {
+        (x + 8.0, "end")
+    } else {
+        (x - 8.0, "start")
+    };
     let mut text = label(x, y + 7.0, "tag__text", "").with("text-anchor", anchor);
     text.children = words;
     group("tag")

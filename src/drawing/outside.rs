@@ -1,7 +1,9 @@
 //! The machine as the customer sees it: front, top and one side, receding to the right.
 
 use crate::drawing::input::{Command, DrawingInput};
-use crate::drawing::svg::{Element, circle, ellipse, group, label, line, outline, path, rect, rounded};
+use crate::drawing::svg::{
+    Element, circle, ellipse, group, label, line, outline, path, rect, rounded,
+};
 use crate::drawing::touch;
 use crate::drawing::world::{DECK, LEFT, RECEDE, RIGHT, SHOULDER, SKIRT, receded};
 
@@ -55,9 +57,19 @@ fn cabinet(input: &DrawingInput) -> Element {
         (LEFT + 40.0, 380.0, 440.0, 500.0),
         vec![
             outline(&side, "paint-shade line"),
-            rounded(LEFT, SHOULDER - 6.0, RIGHT - LEFT, SKIRT - SHOULDER + 6.0, 10.0, "paint bold"),
+            rounded(
+                LEFT,
+                SHOULDER - 6.0,
+                RIGHT - LEFT,
+                SKIRT - SHOULDER + 6.0,
+                10.0,
+                "paint bold",
+            ),
             path(format!("M{LEFT} 918 H{RIGHT}"), "fine"),
-            path("M1004 300 L1080 256 M1004 318 L1080 274 M1004 336 L1080 292", "fine"),
+            path(
+                "M1004 300 L1080 256 M1004 318 L1080 274 M1004 336 L1080 292",
+                "fine",
+            ),
             rounded(LEFT + 24.0, 300.0, 6.0, 560.0, 3.0, "paint-shade"),
             plate(),
         ],
@@ -68,7 +80,10 @@ fn cabinet(input: &DrawingInput) -> Element {
 fn plate() -> Element {
     group("")
         .child(rounded(840.0, 876.0, 110.0, 30.0, 3.0, "steel fine"))
-        .child(path("M848 885 h58 M848 891 h74 M848 897 h46 M930 884 v14 M936 884 v14", "fine no-tone"))
+        .child(path(
+            "M848 885 h58 M848 891 h74 M848 897 h46 M930 884 v14 M936 884 v14",
+            "fine no-tone",
+        ))
 }
 
 fn top_cover(input: &DrawingInput) -> Element {
@@ -93,8 +108,13 @@ fn top_cover(input: &DrawingInput) -> Element {
             outline(&side, "plastic-shade line"),
             outline(&deck, "plastic line"),
             path(
-                format!("M{LEFT} {SHOULDER} V{} Q{LEFT} {DECK} {} {DECK} H{} Q{RIGHT} {DECK} {RIGHT} {} V{SHOULDER}Z",
-                    DECK + 14.0, LEFT + 14.0, RIGHT - 14.0, DECK + 14.0),
+                format!(
+                    "M{LEFT} {SHOULDER} V{} Q{LEFT} {DECK} {} {DECK} H{} Q{RIGHT} {DECK} {RIGHT} {} V{SHOULDER}Z",
+                    DECK + 14.0,
+                    LEFT + 14.0,
+                    RIGHT - 14.0,
+                    DECK + 14.0
+                ),
                 "plastic bold",
             ),
             line(LEFT, SHOULDER, RIGHT, SHOULDER, "line"),
@@ -134,13 +154,22 @@ fn opening(input: &DrawingInput) -> Element {
 
 fn lid(input: &DrawingInput) -> Element {
     let shut = lid_corners(0.0);
-    let fold = [receded(LEFT + 58.0, DECK, 0.37), receded(RIGHT - 58.0, DECK, 0.37)];
+    let fold = [
+        receded(LEFT + 58.0, DECK, 0.37),
+        receded(RIGHT - 58.0, DECK, 0.37),
+    ];
     let (left, right) = (shut[3], shut[2]);
     let closed = group("")
         .id("lid-shut")
         .child(outline(&shut, "glass line"))
         .child(line(fold[0].0, fold[0].1, fold[1].0, fold[1].1, "fine"))
-        .child(line(shut[0].0 + 190.0, shut[0].1 - 5.0, shut[0].0 + 234.0, shut[0].1 - 5.0, "bold"));
+        .child(line(
+            shut[0].0 + 190.0,
+            shut[0].1 - 5.0,
+            shut[0].0 + 234.0,
+            shut[0].1 - 5.0,
+            "bold",
+        ));
     let stand = |lean: f64, height: f64| {
         [
             left,
@@ -153,7 +182,13 @@ fn lid(input: &DrawingInput) -> Element {
         .id("lid-open")
         .child(outline(&stand(16.0, 158.0), "glass line"))
         .child(outline(&stand(-18.0, 150.0), "glass line"))
-        .child(line(left.0 - 18.0 + 190.0, left.1 - 141.0, left.0 - 18.0 + 234.0, left.1 - 141.0, "bold"));
+        .child(line(
+            left.0 - 18.0 + 190.0,
+            left.1 - 141.0,
+            left.0 - 18.0 + 234.0,
+            left.1 - 141.0,
+            "bold",
+        ));
     touch::part(
         input,
         "lid",
@@ -293,4 +328,3 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
         ),
     ]
 }
-

@@ -9,7 +9,7 @@ use core::f64::consts::PI;
 
 use crate::drawing::input::{Drain, Features, View};
 use crate::drawing::section::moving::{
-    COLUMNS, COLUMN_STEP_RAD, GEARBOX_MARKS, MOTOR_MARKS, RIBS, RIB_STEP_RAD,
+    COLUMN_STEP_RAD, COLUMNS, GEARBOX_MARKS, MOTOR_MARKS, RIB_STEP_RAD, RIBS,
 };
 use crate::drawing::svg::{Element, num};
 use crate::drawing::world::{
@@ -110,8 +110,18 @@ impl Frame {
     fn room(&mut self, pose: &Pose) {
         let tilt_rad = pose.tilt_rad;
         self.turn("machine", tilt_rad, AXIS, 1000.0);
-        self.turn("tap-handle", if pose.tap_open { 0.0 } else { PI / 2.0 }, 1210.0, 245.0);
-        self.turn("hot-tap-handle", if pose.tap_open { 0.0 } else { PI / 2.0 }, 1284.0, 245.0);
+        self.turn(
+            "tap-handle",
+            if pose.tap_open { 0.0 } else { PI / 2.0 },
+            1210.0,
+            245.0,
+        );
+        self.turn(
+            "hot-tap-handle",
+            if pose.tap_open { 0.0 } else { PI / 2.0 },
+            1284.0,
+            245.0,
+        );
         self.show("plug-on", pose.plugged);
         self.show("plug-off", !pose.plugged);
         self.show("cord-on", pose.plugged);
@@ -136,9 +146,17 @@ impl Frame {
         self.set(
             "on-off-key",
             "class",
-            if pose.switched_on { "key key--in" } else { "key" },
+            if pose.switched_on {
+                "key key--in"
+            } else {
+                "key"
+            },
         );
-        self.shift("lid-switch-lever", 0.0, if pose.lid_open { -5.0 } else { 0.0 });
+        self.shift(
+            "lid-switch-lever",
+            0.0,
+            if pose.lid_open { -5.0 } else { 0.0 },
+        );
     }
 
     fn tub(&mut self, pose: &Pose) {
@@ -185,7 +203,11 @@ impl Frame {
             self.set(id, "opacity", num(seen));
         }
         let angle = pose.basket_rad;
-        let seen = if libm::cos(angle) > 0.0 { 1.0 - 0.8 * blur } else { 0.0 };
+        let seen = if libm::cos(angle) > 0.0 {
+            1.0 - 0.8 * blur
+        } else {
+            0.0
+        };
         self.set(
             "lint-filter",
             "transform",
@@ -225,24 +247,44 @@ impl Frame {
         let falls = (surface - 268.0).max(0.0);
         let inflow = share(pose.inflow_m3_per_s, FULL_FLOW_M3_PER_S);
         self.set("inflow", "height", num(falls));
-        self.set("inflow", "opacity", num(if inflow > 0.0 { 0.35 + 0.65 * inflow } else { 0.0 }));
+        self.set(
+            "inflow",
+            "opacity",
+            num(if inflow > 0.0 {
+                0.35 + 0.65 * inflow
+            } else {
+                0.0
+            }),
+        );
         // Air trapped in the chamber lets water rise a little only.
         let rise = (level - 20.0).clamp(0.0, 6.0);
         self.set("air-chamber-water", "y", num(697.0 - rise));
         self.set("air-chamber-water", "height", num(rise));
-        self.set("drain-water", "opacity", if level > 1.0 { "1" } else { "0" });
+        self.set(
+            "drain-water",
+            "opacity",
+            if level > 1.0 { "1" } else { "0" },
+        );
     }
 
     fn drain(&mut self, pose: &Pose, features: Features) {
         let stroke = METRE * pose.stroke_m.max(0.0);
         self.shift("pull-wire", stroke, 0.0);
         let lever_play = METRE * LEVER_PLAY_M;
-        let follows = if pose.lever_in_link { (stroke - lever_play).max(0.0) } else { 0.0 };
+        let follows = if pose.lever_in_link {
+            (stroke - lever_play).max(0.0)
+        } else {
+            0.0
+        };
         self.shift("lever", follows, 0.0);
         self.set(
             "link-eye",
             "class",
-            if pose.lever_in_link { "lever line" } else { "lever line loose" },
+            if pose.lever_in_link {
+                "lever line"
+            } else {
+                "lever line loose"
+            },
         );
         let free = share(follows, 6.0);
         self.shift("band-left", -3.0 * free, 0.0);
@@ -262,7 +304,11 @@ impl Frame {
         self.marks(&GEARBOX_MARKS, gearbox_rad, AXIS, GEARBOX_PULLEY - 4.0);
         let (left, right) = (MOTOR - MOTOR_PULLEY, AXIS + GEARBOX_PULLEY);
         let slack = 1.0 - share(pose.belt_tension_n, GOOD_BELT_N);
-        let sag = if pose.belt_tension_n < HANGING_BELT_N { 46.0 } else { 10.0 * slack };
+        let sag = if pose.belt_tension_n < HANGING_BELT_N {
+            46.0
+        } else {
+            10.0 * slack
+        };
         let middle = (left + right) / 2.0;
         let run = format!(
             "M{} {BELT} Q{} {} {} {BELT}",
@@ -283,7 +329,11 @@ impl Frame {
         for (index, id) in ids.iter().enumerate() {
             let angle = angle_rad + step * index as f64;
             self.shift(id, axis + radius * libm::sin(angle), 0.0);
-            self.set(id, "opacity", if libm::cos(angle) > 0.0 { "1" } else { "0" });
+            self.set(
+                id,
+                "opacity",
+                if libm::cos(angle) > 0.0 { "1" } else { "0" },
+            );
         }
     }
 
@@ -295,7 +345,11 @@ impl Frame {
         self.turn("motor-pulley-face", pose.motor_rad, MOTOR, 700.0);
         self.turn("gearbox-pulley-face", gearbox_rad, AXIS, 700.0);
         let slack = 1.0 - share(pose.belt_tension_n, GOOD_BELT_N);
-        let sag = if pose.belt_tension_n < HANGING_BELT_N { 30.0 } else { 8.0 * slack };
+        let sag = if pose.belt_tension_n < HANGING_BELT_N {
+            30.0
+        } else {
+            8.0 * slack
+        };
         self.set("belt-face", "d", belt_face(sag));
     }
 }
@@ -330,4 +384,3 @@ fn share(value: f64, full: f64) -> f64 {
 fn lamp(lit: bool) -> &'static str {
     if lit { "lamp lamp--lit" } else { "lamp" }
 }
-

@@ -18,9 +18,20 @@ pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
             vec![
                 rect(left, WALL_FOOT, width, top + height - WALL_FOOT, "floor"),
                 line(left, WALL_FOOT, left + width, WALL_FOOT, "floor-edge"),
-                line(left, WALL_FOOT - 30.0, left + width, WALL_FOOT - 30.0, "floor-edge"),
+                line(
+                    left,
+                    WALL_FOOT - 30.0,
+                    left + width,
+                    WALL_FOOT - 30.0,
+                    "floor-edge",
+                ),
                 outline(
-                    &[(452.0, 1003.0), (970.0, 1003.0), (1092.0, 938.0), (560.0, 938.0)],
+                    &[
+                        (452.0, 1003.0),
+                        (970.0, 1003.0),
+                        (1092.0, 938.0),
+                        (560.0, 938.0),
+                    ],
                     "shade",
                 ),
                 ellipse(900.0, FLOOR + 16.0, 0.0, 0.0, "puddle").id("puddle"),
@@ -54,12 +65,23 @@ fn tap(input: &DrawingInput, id: &'static str, x: f64) -> Element {
             rounded(x - 22.0, y - 70.0, 44.0, 30.0, 6.0, "steel line"),
             circle(x, y - 55.0, 18.0, "steel line"),
             path(
-                format!("M{} {} V{} H{} V{}", x - 11.0, y - 40.0, y - 8.0, x + 11.0, y - 40.0),
+                format!(
+                    "M{} {} V{} H{} V{}",
+                    x - 11.0,
+                    y - 40.0,
+                    y - 8.0,
+                    x + 11.0,
+                    y - 40.0
+                ),
                 "steel line",
             ),
             rect(x - 15.0, y - 12.0, 30.0, 14.0, "brass line"),
             group("")
-                .id(if id == "tap" { "tap-handle" } else { "hot-tap-handle" })
+                .id(if id == "tap" {
+                    "tap-handle"
+                } else {
+                    "hot-tap-handle"
+                })
                 .child(rounded(x - 6.0, y - 104.0, 12.0, 52.0, 6.0, "handle line"))
                 .child(circle(x, y - 55.0, 8.0, "handle line")),
         ],
@@ -94,7 +116,11 @@ fn gully(input: &DrawingInput) -> Element {
         (x - 34.0, top - 6.0, 68.0, 60.0),
         vec![
             path(
-                format!("M{} {top} h52 l-6 24 V{foot} h-40 V{}Z", x - 26.0, top + 24.0),
+                format!(
+                    "M{} {top} h52 l-6 24 V{foot} h-40 V{}Z",
+                    x - 26.0,
+                    top + 24.0
+                ),
                 "plastic line",
             ),
             ellipse(x, top, 26.0, 6.0, "dark fine"),
@@ -104,12 +130,19 @@ fn gully(input: &DrawingInput) -> Element {
 }
 
 fn drain_hose(input: &DrawingInput, view: View) -> Element {
-    let start = if view == View::Outside { (1040.0, 835.0) } else { (984.0, 848.0) };
+    let start = if view == View::Outside {
+        (1040.0, 835.0)
+    } else {
+        (984.0, 848.0)
+    };
     let (x, top) = GULLY;
     let run = match input.features.drain {
         Drain::Gravity => format!(
             "M{} {} C1060 {} 1100 820 1150 826 Q{x} 832 {x} {}",
-            start.0, start.1, start.1, top + 18.0
+            start.0,
+            start.1,
+            start.1,
+            top + 18.0
         ),
         Drain::Pump => format!(
             "M{} {} C1090 {} 1110 820 1110 700 V560 C1110 430 1284 400 1284 {}",
@@ -128,18 +161,32 @@ fn drain_hose(input: &DrawingInput, view: View) -> Element {
             path(run.clone(), "hose hose--edge"),
             path(run.clone(), "hose"),
             path(run.clone(), "hose-ribs"),
-            path(run, "hose-flow flow").id("outflow-hose").with("opacity", "0"),
-            line(end.0, end.1, end.0, end.1 + 70.0, "stream flow").id("outflow").with("opacity", "0"),
+            path(run, "hose-flow flow")
+                .id("outflow-hose")
+                .with("opacity", "0"),
+            line(end.0, end.1, end.0, end.1 + 70.0, "stream flow")
+                .id("outflow")
+                .with("opacity", "0"),
         ],
     )
 }
 
 fn supply_hose(input: &DrawingInput, view: View) -> Element {
-    let end = if view == View::Outside { (1090.0, 180.0) } else { (1000.0, 119.0) };
+    let end = if view == View::Outside {
+        (1090.0, 180.0)
+    } else {
+        (1000.0, 119.0)
+    };
     let (x, y) = TAP;
     let on = format!(
         "M{x} {} C{x} 470 1110 470 1090 {} C1070 {} {} {} {} {}",
-        y + 6.0, end.1 + 160.0, end.1 + 30.0, end.0 + 46.0, end.1, end.0, end.1
+        y + 6.0,
+        end.1 + 160.0,
+        end.1 + 30.0,
+        end.0 + 46.0,
+        end.1,
+        end.0,
+        end.1
     );
     let off = format!("M{x} {} C{x} 520 1120 560 1112 {}", y + 6.0, FLOOR - 8.0);
     touch::part(
@@ -151,8 +198,19 @@ fn supply_hose(input: &DrawingInput, view: View) -> Element {
                 .id("supply-on")
                 .child(path(on.clone(), "hose hose--edge"))
                 .child(path(on.clone(), "hose hose--supply"))
-                .child(path(on, "hose-flow flow").id("inflow-hose").with("opacity", "0"))
-                .child(rounded(end.0 - 14.0, end.1 - 15.0, 22.0, 30.0, 5.0, "plastic line")),
+                .child(
+                    path(on, "hose-flow flow")
+                        .id("inflow-hose")
+                        .with("opacity", "0"),
+                )
+                .child(rounded(
+                    end.0 - 14.0,
+                    end.1 - 15.0,
+                    22.0,
+                    30.0,
+                    5.0,
+                    "plastic line",
+                )),
             group("")
                 .id("supply-off")
                 .child(path(off.clone(), "hose hose--edge"))
@@ -164,8 +222,14 @@ fn supply_hose(input: &DrawingInput, view: View) -> Element {
 
 fn cord(input: &DrawingInput) -> Element {
     let (x, y) = SOCKET;
-    let on = format!("M1000 236 C1120 236 1090 640 1250 650 C1400 660 {x} 520 {x} {}", y + 26.0);
-    let off = format!("M1000 236 C1120 236 1090 640 1220 720 C1330 790 1300 {f} 1392 {f}", f = FLOOR + 34.0);
+    let on = format!(
+        "M1000 236 C1120 236 1090 640 1250 650 C1400 660 {x} 520 {x} {}",
+        y + 26.0
+    );
+    let off = format!(
+        "M1000 236 C1120 236 1090 640 1220 720 C1330 790 1300 {f} 1392 {f}",
+        f = FLOOR + 34.0
+    );
     touch::part(
         input,
         "mains_cord",
@@ -184,19 +248,27 @@ fn cord(input: &DrawingInput) -> Element {
                 "plug",
                 (x - 30.0, y - 10.0, 60.0, 74.0),
                 vec![
-                    group("")
-                        .id("plug-on")
-                        .child(path(
-                            format!("M{} {} h44 v26 q0 16 -14 20 v14 h-16 v-14 q-14 -4 -14 -20z", x - 22.0, y - 12.0),
-                            "rubber line",
-                        )),
+                    group("").id("plug-on").child(path(
+                        format!(
+                            "M{} {} h44 v26 q0 16 -14 20 v14 h-16 v-14 q-14 -4 -14 -20z",
+                            x - 22.0,
+                            y - 12.0
+                        ),
+                        "rubber line",
+                    )),
                     group("")
                         .id("plug-off")
                         .child(path(
-                            format!("M1384 {} h14 q4 -14 20 -14 h26 v44 h-26 q-16 0 -20 -14 h-14z", FLOOR + 26.0),
+                            format!(
+                                "M1384 {} h14 q4 -14 20 -14 h26 v44 h-26 q-16 0 -20 -14 h-14z",
+                                FLOOR + 26.0
+                            ),
                             "rubber line",
                         ))
-                        .child(path(format!("M1444 {} h20 M1444 {} h20", FLOOR + 23.0, FLOOR + 45.0), "pin")),
+                        .child(path(
+                            format!("M1444 {} h20 M1444 {} h20", FLOOR + 23.0, FLOOR + 45.0),
+                            "pin",
+                        )),
                 ],
             ),
         ],

@@ -84,8 +84,7 @@ pub fn shell(input: &DrawingInput) -> Vec<Element> {
             (LEFT, DECK, 90.0, 50.0),
             vec![
                 path(left_cover, "cut"),
-                path(left_cover, "cut")
-                    .with("transform", "translate(1420 0) scale(-1 1)"),
+                path(left_cover, "cut").with("transform", "translate(1420 0) scale(-1 1)"),
             ],
         ),
         feet(input),
@@ -126,12 +125,7 @@ fn lid(input: &DrawingInput) -> Element {
             &[(572.0, 200.0), (580.0, 50.0), (840.0, 50.0), (848.0, 200.0)],
             "no-tone fine",
         ));
-    touch::part(
-        input,
-        "lid",
-        (600.0, 186.0, 220.0, 40.0),
-        vec![open, shut],
-    )
+    touch::part(input, "lid", (600.0, 186.0, 220.0, 40.0), vec![open, shut])
 }
 
 /// The suspension rods, turned into the plane of the cut.
@@ -139,10 +133,7 @@ pub fn rods(input: &DrawingInput) -> Vec<Element> {
     let mut drawn = Vec::new();
     for (side, id) in [(-1.0, "rod-left"), (1.0, "rod-right")] {
         let top = AXIS + side * 257.0;
-        drawn.push(path(
-            format!("M{} 268 l-9 14 h18z", top),
-            "steel line",
-        ));
+        drawn.push(path(format!("M{} 268 l-9 14 h18z", top), "steel line"));
         drawn.push(circle(top, 284.0, 6.0, "plastic line"));
         drawn.push(path("", "rod").id(id));
     }
@@ -175,8 +166,17 @@ fn coil(x: f64, top: f64) -> String {
 /// The cabinet as a thin outline, for the water view.
 pub fn ghost() -> Element {
     group("ghost")
-        .child(rect(LEFT, SHOULDER, RIGHT - LEFT, SKIRT - SHOULDER, "no-tone fine"))
-        .child(path("M440 262 V228 Q440 212 456 212 H556 M864 212 H964 Q980 212 980 228 V262", "no-tone fine"))
+        .child(rect(
+            LEFT,
+            SHOULDER,
+            RIGHT - LEFT,
+            SKIRT - SHOULDER,
+            "no-tone fine",
+        ))
+        .child(path(
+            "M440 262 V228 Q440 212 456 212 H556 M864 212 H964 Q980 212 980 228 V262",
+            "no-tone fine",
+        ))
         .child(rounded(456.0, 984.0, 40.0, 16.0, 5.0, "no-tone fine"))
         .child(rounded(924.0, 984.0, 40.0, 16.0, 5.0, "no-tone fine"))
 }

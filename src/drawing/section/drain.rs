@@ -10,9 +10,10 @@ pub fn overflow(input: &DrawingInput) -> Vec<Element> {
         input,
         "overflow",
         (938.0, 310.0, 18.0, 30.0),
-        vec![
-            path("M936 314 H950 Q955 314 955 320 V786 Q955 800 941 800 H838 V792 H936 Q946 792 946 782 V326 H936Z", "plastic fine"),
-        ],
+        vec![path(
+            "M936 314 H950 Q955 314 955 320 V786 Q955 800 941 800 H838 V792 H936 Q946 792 946 782 V326 H936Z",
+            "plastic fine",
+        )],
     )]
 }
 
@@ -38,8 +39,14 @@ fn valve(input: &DrawingInput) -> Element {
         "drain_valve",
         (812.0, 738.0, 72.0, 66.0),
         vec![
-            path("M812 744 H882 V798 H838 V824 Q838 838 852 838 H988 V858 H842 Q814 858 814 830 V798 H812Z", "plastic line"),
-            path("M820 752 H876 V790 H832 V828 Q832 844 848 844 H988 V852 H846 Q822 852 822 828 V790 H820Z", "tub fine"),
+            path(
+                "M812 744 H882 V798 H838 V824 Q838 838 852 838 H988 V858 H842 Q814 858 814 830 V798 H812Z",
+                "plastic line",
+            ),
+            path(
+                "M820 752 H876 V790 H832 V828 Q832 844 848 844 H988 V852 H846 Q822 852 822 828 V790 H820Z",
+                "tub fine",
+            ),
             rect(822.0, 728.0, 22.0, 24.0, "tub fine"),
             rect(821.0, 752.0, 55.0, 38.0, "water").id("drain-water"),
             path("M836 752 v10 M836 780 v10", "bolt"),
@@ -79,7 +86,10 @@ fn pump(input: &DrawingInput) -> Element {
         "drain_pump",
         (806.0, 826.0, 90.0, 66.0),
         vec![
-            path("M822 728 V812 Q822 826 834 832 L826 846 Q806 836 806 812 V728Z", "plastic line"),
+            path(
+                "M822 728 V812 Q822 826 834 832 L826 846 Q806 836 806 812 V728Z",
+                "plastic line",
+            ),
             rect(806.0, 728.0, 16.0, 84.0, "tub fine"),
             circle(850.0, 860.0, 32.0, "plastic line"),
             circle(850.0, 860.0, 22.0, "tub fine").id("drain-water"),

@@ -86,7 +86,13 @@ fn clutch(input: &DrawingInput) -> Element {
     let mut coil = String::new();
     for turn in 0..6 {
         let y = 810.0 + 4.6 * f64::from(turn);
-        coil.push_str(&format!("M{} {} L{} {}", AXIS - 24.0, y + 3.0, AXIS + 24.0, y));
+        coil.push_str(&format!(
+            "M{} {} L{} {}",
+            AXIS - 24.0,
+            y + 3.0,
+            AXIS + 24.0,
+            y
+        ));
     }
     touch::part(
         input,
@@ -147,7 +153,10 @@ fn motor(input: &DrawingInput) -> Element {
             rounded(470.0, 748.0, 100.0, 10.0, 3.0, "rubber fine"),
             rounded(466.0, 756.0, 108.0, 88.0, 14.0, "cast line"),
             rect(462.0, 778.0, 116.0, 34.0, "steel line"),
-            path("M462 785 H578 M462 792 H578 M462 799 H578 M462 806 H578", "shine"),
+            path(
+                "M462 785 H578 M462 792 H578 M462 799 H578 M462 806 H578",
+                "shine",
+            ),
             rounded(474.0, 764.0, 92.0, 12.0, 5.0, "copper fine"),
             rounded(474.0, 813.0, 92.0, 9.0, 4.0, "copper fine"),
             group("").children(slots),
@@ -156,7 +165,11 @@ fn motor(input: &DrawingInput) -> Element {
     )
 }
 
-fn pulley(input: &DrawingInput, (id, axis, radius): (&str, f64, f64), marks: &[&'static str]) -> Element {
+fn pulley(
+    input: &DrawingInput,
+    (id, axis, radius): (&str, f64, f64),
+    marks: &[&'static str],
+) -> Element {
     let profile = format!(
         "M{l} {t} H{r} L{ri} {m1} V{m2} L{r} {b} H{l} L{li} {m2} V{m1}Z",
         l = axis - radius - 4.0,
@@ -168,9 +181,9 @@ fn pulley(input: &DrawingInput, (id, axis, radius): (&str, f64, f64), marks: &[&
         m1 = BELT - 6.0,
         m2 = BELT + 6.0,
     );
-    let spokes = marks.iter().map(|mark| {
-        rect(-2.0, BELT - 11.0, 4.0, 22.0, "mark").id(mark)
-    });
+    let spokes = marks
+        .iter()
+        .map(|mark| rect(-2.0, BELT - 11.0, 4.0, 22.0, "mark").id(mark));
     touch::part(
         input,
         id,

@@ -47,7 +47,13 @@ pub fn outer(input: &DrawingInput) -> Vec<Element> {
         "outer_tub",
         (left - 4.0, 560.0, 22.0, 70.0),
         vec![
-            rect(left + 4.0, TUB_RIM, right - left - 8.0, TUB_FLOOR - TUB_RIM, "tub"),
+            rect(
+                left + 4.0,
+                TUB_RIM,
+                right - left - 8.0,
+                TUB_FLOOR - TUB_RIM,
+                "tub",
+            ),
             path(wall.clone(), "cut-plastic"),
             path(wall, "cut-plastic").with("transform", "translate(1420 0) scale(-1 1)"),
             rect(520.0, 728.0, 386.0, 10.0, "steel line"),
@@ -83,8 +89,14 @@ pub fn air_chamber(input: &DrawingInput) -> Element {
         "air_chamber",
         (448.0, 640.0, 36.0, 70.0),
         vec![
-            path("M484 640 H464 Q452 640 452 652 V692 Q452 704 464 704 H484Z", "cut-plastic"),
-            path("M484 648 H466 Q460 648 460 654 V690 Q460 697 466 697 H484Z", "tub"),
+            path(
+                "M484 640 H464 Q452 640 452 652 V692 Q452 704 464 704 H484Z",
+                "cut-plastic",
+            ),
+            path(
+                "M484 648 H466 Q460 648 460 654 V690 Q460 697 466 697 H484Z",
+                "tub",
+            ),
             rect(456.0, 620.0, 8.0, 22.0, "plastic fine"),
             rect(458.0, 648.0, 26.0, 0.0, "water").id("air-chamber-water"),
         ],
@@ -93,13 +105,7 @@ pub fn air_chamber(input: &DrawingInput) -> Element {
 
 /// Basket with ring, holes and filter, pulsator, load and the water over all of it.
 pub fn basket_and_water(input: &DrawingInput) -> Vec<Element> {
-    vec![
-        basket(input),
-        load(),
-        pulsator(input),
-        ring(input),
-        water(),
-    ]
+    vec![basket(input), load(), pulsator(input), ring(input), water()]
 }
 
 fn basket(input: &DrawingInput) -> Element {
@@ -119,10 +125,14 @@ fn basket(input: &DrawingInput) -> Element {
     });
     let wall = group("")
         .with("clip-path", "url(#inside-the-basket)")
-        .child(rect(AXIS - BASKET, BASKET_RIM, 2.0 * BASKET, height, "basket"))
-        .children([450.0, 578.0].map(|y| {
-            line(AXIS - BASKET, y, AXIS + BASKET, y, "shine")
-        }))
+        .child(rect(
+            AXIS - BASKET,
+            BASKET_RIM,
+            2.0 * BASKET,
+            height,
+            "basket",
+        ))
+        .children([450.0, 578.0].map(|y| line(AXIS - BASKET, y, AXIS + BASKET, y, "shine")))
         .children(columns)
         .child(lint_filter(input))
         .child(
@@ -171,9 +181,13 @@ fn lint_filter(input: &DrawingInput) -> Element {
         "lint_filter",
         (686.0, 450.0, 48.0, 96.0),
         vec![
-            group("").id("lint-filter").child(rounded(
-                -22.0, 452.0, 44.0, 92.0, 12.0, "plastic line",
-            )).child(path("M-12 470 H12 M-12 484 H12 M-12 498 H12 M-12 512 H12 M-12 526 H12", "fine no-tone")),
+            group("")
+                .id("lint-filter")
+                .child(rounded(-22.0, 452.0, 44.0, 92.0, 12.0, "plastic line"))
+                .child(path(
+                    "M-12 470 H12 M-12 484 H12 M-12 498 H12 M-12 512 H12 M-12 526 H12",
+                    "fine no-tone",
+                )),
         ],
     )
 }
@@ -191,7 +205,13 @@ fn ring(input: &DrawingInput) -> Element {
         (AXIS - BASKET - 3.0, BASKET_RIM - 4.0, 40.0, 48.0),
         vec![
             rect(AXIS - 178.0, BASKET_RIM - 2.0, 356.0, 44.0, "ring fine"),
-            line(AXIS - 178.0, BASKET_RIM + 10.0, AXIS + 178.0, BASKET_RIM + 10.0, "shine"),
+            line(
+                AXIS - 178.0,
+                BASKET_RIM + 10.0,
+                AXIS + 178.0,
+                BASKET_RIM + 10.0,
+                "shine",
+            ),
             half(AXIS - BASKET - 2.0),
             half(AXIS + BASKET - 36.0),
         ],
@@ -220,7 +240,13 @@ fn pulsator(input: &DrawingInput) -> Element {
                 "pulsator line",
             ),
             ellipse(AXIS, 612.0, 17.0, 7.0, "steel line"),
-            line(AXIS - PULSATOR + 8.0, 682.0, AXIS + PULSATOR - 8.0, 682.0, "shine"),
+            line(
+                AXIS - PULSATOR + 8.0,
+                682.0,
+                AXIS + PULSATOR - 8.0,
+                682.0,
+                "shine",
+            ),
         ],
     )
 }
@@ -247,13 +273,7 @@ fn water() -> Element {
         .with("clip-path", "url(#inside-the-tub)")
         .with("pointer-events", "none")
         .child(rect(0.0, TUB_FLOOR, 1560.0, 440.0, "water").id("water"))
-        .child(
-            rect(AXIS - TUB, TUB_FLOOR, 2.0 * TUB, 0.0, "foam").id("foam"),
-        )
-        .child(
-            line(AXIS - TUB, TUB_FLOOR, AXIS + TUB, TUB_FLOOR, "water-line").id("water-line"),
-        )
-        .child(
-            rect(838.0, 270.0, 12.0, 0.0, "stream flow").id("inflow"),
-        )
+        .child(rect(AXIS - TUB, TUB_FLOOR, 2.0 * TUB, 0.0, "foam").id("foam"))
+        .child(line(AXIS - TUB, TUB_FLOOR, AXIS + TUB, TUB_FLOOR, "water-line").id("water-line"))
+        .child(rect(838.0, 270.0, 12.0, 0.0, "stream flow").id("inflow"))
 }

@@ -12,8 +12,13 @@ pub fn compartment(input: &DrawingInput) -> Vec<Element> {
         "panel",
         (LEFT, CROWN - 14.0, 110.0, 24.0),
         vec![path(
-            format!("M{LEFT} {DECK} V{c} Q{LEFT} {t} {l} {t} H{r} Q{RIGHT} {t} {RIGHT} {c} V{DECK}Z",
-                c = CROWN + 8.0, t = CROWN - 8.0, l = LEFT + 16.0, r = RIGHT - 16.0),
+            format!(
+                "M{LEFT} {DECK} V{c} Q{LEFT} {t} {l} {t} H{r} Q{RIGHT} {t} {RIGHT} {c} V{DECK}Z",
+                c = CROWN + 8.0,
+                t = CROWN - 8.0,
+                l = LEFT + 16.0,
+                r = RIGHT - 16.0
+            ),
             "inside line",
         )],
     )];
@@ -39,7 +44,15 @@ fn board(input: &DrawingInput) -> Element {
         let x = 586.0 + 34.0 * f64::from(index);
         group("")
             .child(rect(x, 190.0, 26.0, 12.0, "plug-housing fine"))
-            .child(path(format!("M{} 202 v6 M{} 202 v6 M{} 202 v6", x + 6.0, x + 13.0, x + 20.0), "fine no-tone"))
+            .child(path(
+                format!(
+                    "M{} 202 v6 M{} 202 v6 M{} 202 v6",
+                    x + 6.0,
+                    x + 13.0,
+                    x + 20.0
+                ),
+                "fine no-tone",
+            ))
     });
     let sinks = (0..4).map(|index| {
         let x = 664.0 + 18.0 * f64::from(index);
@@ -54,7 +67,10 @@ fn board(input: &DrawingInput) -> Element {
         vec![
             rounded(576.0, 122.0, 186.0, 74.0, 4.0, "board line"),
             rect(600.0, 142.0, 38.0, 26.0, "dark fine"),
-            path("M604 142 v-4 M612 142 v-4 M620 142 v-4 M628 142 v-4 M604 168 v4 M612 168 v4 M620 168 v4 M628 168 v4", "fine no-tone"),
+            path(
+                "M604 142 v-4 M612 142 v-4 M620 142 v-4 M628 142 v-4 M604 168 v4 M612 168 v4 M620 168 v4 M628 168 v4",
+                "fine no-tone",
+            ),
             group("").children(sinks),
             circle(652.0, 176.0, 8.0, "cast fine"),
             rounded(672.0, 160.0, 26.0, 16.0, 2.0, "copper fine"),
@@ -101,7 +117,10 @@ fn transformer(input: &DrawingInput) -> Element {
         (774.0, 124.0, 62.0, 68.0),
         vec![
             rect(776.0, 128.0, 58.0, 62.0, "steel line"),
-            path("M782 128 V190 M788 128 V190 M822 128 V190 M828 128 V190", "shine"),
+            path(
+                "M782 128 V190 M788 128 V190 M822 128 V190 M828 128 V190",
+                "shine",
+            ),
             rounded(792.0, 122.0, 26.0, 74.0, 3.0, "copper line"),
             line(792.0, 158.0, 818.0, 158.0, "fine"),
             path("M798 122 v-8 M812 122 v-8", "tab"),
@@ -124,7 +143,10 @@ fn timer_side(input: &DrawingInput) -> Vec<Element> {
                 rect(622.0, 130.0, 96.0, 58.0, "grease fine"),
                 line(618.0, 159.0, 726.0, 159.0, "bolt"),
                 group("").children(cams),
-                path("M630 198 v8 M648 198 v8 M666 198 v8 M684 198 v8 M702 198 v8", "tab"),
+                path(
+                    "M630 198 v8 M648 198 v8 M666 198 v8 M684 198 v8 M702 198 v8",
+                    "tab",
+                ),
             ],
         ),
         touch::part(
@@ -144,7 +166,10 @@ fn timer_side(input: &DrawingInput) -> Vec<Element> {
             vec![
                 rounded(548.0, 128.0, 46.0, 52.0, 5.0, "plastic line"),
                 circle(571.0, 152.0, 13.0, "steel fine"),
-                path("M571 152 L580 142 M560 180 v8 M571 180 v8 M582 180 v8", "tab"),
+                path(
+                    "M571 152 L580 142 M560 180 v8 M571 180 v8 M582 180 v8",
+                    "tab",
+                ),
             ],
         ),
     ]
@@ -165,7 +190,10 @@ pub fn water_side(input: &DrawingInput) -> Vec<Element> {
         (966.0, 106.0, 34.0, 26.0),
         vec![
             rect(958.0, 110.0, 30.0, 18.0, "brass line"),
-            path("M970 112 v14 M974 112 v14 M978 112 v14 M982 112 v14", "fine no-tone"),
+            path(
+                "M970 112 v14 M974 112 v14 M978 112 v14 M982 112 v14",
+                "fine no-tone",
+            ),
         ],
     ));
     drawn
@@ -177,9 +205,15 @@ fn inlet(input: &DrawingInput, id: &str, x: f64) -> Element {
         id,
         (x - 20.0, 128.0, 42.0, 64.0),
         vec![
-            path("M958 112 H864 Q850 112 850 126 V250 L842 268 H854 L862 250 V130 Q862 124 868 124 H958Z", "plastic line"),
+            path(
+                "M958 112 H864 Q850 112 850 126 V250 L842 268 H854 L862 250 V130 Q862 124 868 124 H958Z",
+                "plastic line",
+            ),
             rounded(x - 20.0, 136.0, 40.0, 38.0, 4.0, "copper line"),
-            path(format!("M{} 136 v38 M{} 136 v38", x - 8.0, x + 8.0), "fine no-tone"),
+            path(
+                format!("M{} 136 v38 M{} 136 v38", x - 8.0, x + 8.0),
+                "fine no-tone",
+            ),
             rect(x - 8.0, 122.0, 16.0, 16.0, "steel fine"),
             path(format!("M{} 174 v12 M{} 174 v12", x - 9.0, x + 9.0), "tab"),
         ],
@@ -197,7 +231,14 @@ fn level(input: &DrawingInput) -> Element {
         (452.0, 116.0, 62.0, 76.0),
         vec![
             rect(478.0, 176.0, 9.0, 26.0, "plastic fine"),
-            rounded(456.0 - wide / 2.0, 134.0, 54.0 + wide, 46.0, 10.0, "plastic line"),
+            rounded(
+                456.0 - wide / 2.0,
+                134.0,
+                54.0 + wide,
+                46.0,
+                10.0,
+                "plastic line",
+            ),
             path("M458 158 H508", "fine"),
             rounded(470.0, 120.0, 26.0, 16.0, 3.0, "plug-housing fine"),
             path("M476 120 v-7 M483 120 v-7 M490 120 v-7", "fine no-tone"),
@@ -207,12 +248,16 @@ fn level(input: &DrawingInput) -> Element {
 }
 
 fn air_hose(input: &DrawingInput) -> Element {
-    let run = "M482 200 V226 Q482 240 468 240 Q452 240 452 256 V560 Q452 580 456 596 Q460 606 460 628";
+    let run =
+        "M482 200 V226 Q482 240 468 240 Q452 240 452 256 V560 Q452 580 456 596 Q460 606 460 628";
     touch::part(
         input,
         "air_hose",
         (442.0, 440.0, 22.0, 90.0),
-        vec![path(run, "hose-thin hose-thin--edge"), path(run, "hose-thin")],
+        vec![
+            path(run, "hose-thin hose-thin--edge"),
+            path(run, "hose-thin"),
+        ],
     )
 }
 
