@@ -9,4 +9,5 @@ pub mod bench; // jobs: actions, access, instruments, clock and money, safety ru
 pub mod drawing; // pure functions: machine data and state to SVG
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
+pub mod plant; // water, air, belts, heat and swing; no electricity
 pub mod units; // constants with source, conversions

@@ -1,0 +1,267 @@
+//! The drive while washing: motor, pulsator and swirling bath; the basket held or creeping.
+//!
+//! ```text
+//! load    Tl = kw cov dw|dw| + Tt dw/sqrt(dw² + w0²)      dw = wo − Ow
+//! stuck   J dwm/dt = Tm − Tf − Tl'/N                      Tl' = Tl/eta while it opposes
+//! slip    motor side and pulsator side apart, the weakest link passes its limit
+//! swirl   Jw dOw/dt = Tl − kb Ow|Ow| − wall Tt Ow/sqrt(Ow² + w0²)
+//! basket  reaction −(1 − 1/gear) Tl + wall torque, held by the band or the one-way bearing
+//! ```
+//! One Runge-Kutta step of 20 ms, of 10 ms where a link slips (the motor alone has a rate of
+//! 80 per second). Source: design choice. Limits: a creeping basket does not act back.
+
+use crate::plant::drive::{
+    DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m, runge_kutta, sign, smooth_sign,
+};
+use crate::plant::load;
+use crate::plant::params::PlantParams;
+
+/// What the neighbours impose during one tick.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct WashInputs<'a> {
+    pub motor: MotorInput<'a>,
+    pub level_m: f64,
+    pub free_kg: f64,
+    pub textile_kg: f64,
+    pub brake_ratio: f64,
+}
+
+/// Slower than this and unable to break away, a rotor stands.
+const STANDING_RAD_PER_S: f64 = 0.5;
+/// Share of the explicit stability limit that smoothed friction may use.
+const SMOOTHING_SHARE: f64 = 0.667;
+
+/// Everything constant during one tick.
+struct Frame<'a> {
+    u: WashInputs<'a>,
+    d: &'a DriveDerived,
+    water_n_m_s2: f64,
+    textile_n_m: f64,
+    textile_width2: f64,
+    wall_n_m: f64,
+    swirl_drag_n_m_s2: f64,
+    swirl_kg_m2: f64,
+    scrape_n_m: f64,
+    scrape_width: f64,
+    windage_n_m_s2: f64,
+    friction_width: f64,
+    limit_n_m: f64,
+}
+
+/// Slopes and torques at one instant.
+struct Slopes {
+    slope: [f64; 3],
+    load_n_m: f64,
+    link_n_m: f64,
+}
+
+impl<'a> Frame<'a> {
+    fn new(
+        p: &PlantParams,
+        d: &'a DriveDerived,
+        u: WashInputs<'a>,
+        rotor_rad_per_s: f64,
+        dt_s: f64,
+    ) -> Self {
+        let bath_kg = u.free_kg + u.textile_kg + p.load.dry_kg;
+        let radius2 = p.basket.radius_m * p.basket.radius_m;
+        // The constant stands for the water film and fittings that always turn along.
+        let swirl_kg_m2 = 0.5 * bath_kg * radius2 * p.basket.swirl_ratio + 0.02;
+        let textile = load::textile_torque_n_m(&p.load, u.free_kg, u.textile_kg);
+        let at_motor = 1.0 / (d.wash_kg_m2 * d.wash_ratio * d.wash_ratio);
+        // Widened only where the fixed step would go unstable, as with jammed textile.
+        let textile_width = p
+            .load
+            .slip_rad_per_s
+            .max(textile * (1.0 + p.load.wall_ratio) * dt_s / swirl_kg_m2 * SMOOTHING_SHARE)
+            .max(textile * dt_s * at_motor * SMOOTHING_SHARE);
+        let belt = belt_limit_n_m(&p.belt, d, rotor_rad_per_s);
+        Self {
+            u,
+            d,
+            water_n_m_s2: p.pulsator.drag_n_m_s2 * (u.level_m / p.pulsator.cover_m).clamp(0.0, 1.0),
+            textile_n_m: textile,
+            textile_width2: textile_width * textile_width,
+            wall_n_m: p.load.wall_ratio * textile,
+            swirl_drag_n_m_s2: p.basket.swirl_drag_n_m_s2,
+            swirl_kg_m2,
+            scrape_n_m: p.pulsator.scrape_n_m,
+            scrape_width: (p.pulsator.scrape_n_m * dt_s * at_motor * SMOOTHING_SHARE).max(0.05),
+            windage_n_m_s2: p.rotor.windage_n_m_s2,
+            friction_width: (d.friction_n_m * dt_s / d.wash_before_kg_m2 * SMOOTHING_SHARE)
+                .max(1.0),
+            limit_n_m: if d.belt_slips_first {
+                belt
+            } else {
+                p.pulsator.spline_n_m / d.wash_ratio
+            },
+        }
+    }
+
+    fn load_n_m(&self, pulsator: f64, swirl: f64) -> f64 {
+        let dw = pulsator - swirl;
+        self.water_n_m_s2 * dw * dw.abs()
+            + self.textile_n_m * dw / (dw * dw + self.textile_width2).sqrt()
+    }
+
+    fn wall_torque_n_m(&self, swirl: f64) -> f64 {
+        self.swirl_drag_n_m_s2 * swirl * swirl.abs()
+            + self.wall_n_m * swirl / (swirl * swirl + self.textile_width2).sqrt()
+    }
+
+    fn slopes(&self, [rotor, pulsator, swirl]: [f64; 3], slip: f64) -> Slopes {
+        let d = self.d;
+        let load = self.load_n_m(pulsator, swirl);
+        let swirl_slope = (load - self.wall_torque_n_m(swirl)) / self.swirl_kg_m2;
+        let friction = d.friction_n_m * smooth_sign(rotor, self.friction_width)
+            + self.windage_n_m_s2 * rotor * rotor.abs();
+        let free = self.u.motor.torque_n_m(rotor) - friction;
+        let opposing = load
+            + d.wash_loss_ratio * load.abs() * smooth_sign(pulsator, 0.05)
+            + self.scrape_n_m * smooth_sign(pulsator, self.scrape_width);
+        if slip.abs() < 0.5 {
+            let a = (free - opposing / d.wash_ratio) / d.wash_kg_m2;
+            let link = free - d.wash_before_kg_m2 * a;
+            return Slopes {
+                slope: [a, a / d.wash_ratio, swirl_slope],
+                load_n_m: load,
+                link_n_m: link,
+            };
+        }
+        let link = slip * self.limit_n_m;
+        let behind = (link * d.wash_ratio - opposing) / d.wash_behind_kg_m2;
+        let before = (free - link) / d.wash_before_kg_m2;
+        Slopes {
+            slope: [before, behind, swirl_slope],
+            load_n_m: load,
+            link_n_m: link,
+        }
+    }
+
+    /// The drive stands and its motor cannot break it away.
+    fn is_standing(&self, s: &DriveState) -> bool {
+        if s.slip_ratio.abs() > 0.5 || s.rotor_rad_per_s.abs() > STANDING_RAD_PER_S {
+            return false;
+        }
+        let load = self.load_n_m(0.0, s.swirl_rad_per_s) / self.d.wash_ratio;
+        let torque = self.u.motor.torque_n_m(0.0) - load;
+        torque.abs() <= self.d.friction_n_m + self.scrape_n_m / self.d.wash_ratio
+            && load.abs() <= self.limit_n_m
+    }
+}
+
+/// Advances the drive by `dt_s`; returns the pulsator's load torque, N·m.
+pub(crate) fn step(
+    p: &PlantParams,
+    d: &DriveDerived,
+    s: &mut DriveState,
+    u: WashInputs<'_>,
+    sums: &mut DriveSums,
+    dt_s: f64,
+) -> f64 {
+    let frame = Frame::new(p, d, u, s.rotor_rad_per_s, dt_s);
+    if frame.is_standing(s) {
+        return stand(p, &frame, s, sums, dt_s);
+    }
+    if s.slip_ratio.abs() < 0.5 {
+        s.pulsator_rad_per_s = s.rotor_rad_per_s / d.wash_ratio;
+    }
+    let start = [s.rotor_rad_per_s, s.pulsator_rad_per_s, s.swirl_rad_per_s];
+    let mut first = frame.slopes(start, s.slip_ratio);
+    if s.slip_ratio.abs() < 0.5 && first.link_n_m.abs() > frame.limit_n_m {
+        s.slip_ratio = sign(first.link_n_m);
+        first = frame.slopes(start, s.slip_ratio);
+    }
+    let slip = s.slip_ratio;
+    let [rotor, pulsator, swirl] =
+        runge_kutta(start, first.slope, dt_s, |x| frame.slopes(x, slip).slope);
+    s.rotor_rad_per_s = rotor;
+    s.pulsator_rad_per_s = pulsator;
+    s.swirl_rad_per_s = swirl;
+    if slip.abs() > 0.5 {
+        let lag = start[0] - d.wash_ratio * start[1];
+        sums.slip_rad += dt_s * lag.abs();
+        sums.slip_j += dt_s * (first.link_n_m * lag).abs();
+        rejoin(d, s);
+    }
+    creep(p, &frame, s, start[2], first.load_n_m, dt_s);
+    sums.add_motor(&u.motor, 0.5 * (start[0] + s.rotor_rad_per_s), dt_s);
+    sums.load_n_m_s += dt_s * first.load_n_m.abs();
+    first.load_n_m
+}
+
+/// The rotor stands: only the bath still moves.
+fn stand(
+    p: &PlantParams,
+    frame: &Frame<'_>,
+    s: &mut DriveState,
+    sums: &mut DriveSums,
+    dt_s: f64,
+) -> f64 {
+    let swirl = s.swirl_rad_per_s;
+    let load = frame.load_n_m(0.0, swirl);
+    let slope = |[ow]: [f64; 1]| {
+        [(frame.load_n_m(0.0, ow) - frame.wall_torque_n_m(ow)) / frame.swirl_kg_m2]
+    };
+    let [next] = runge_kutta([swirl], slope([swirl]), dt_s, slope);
+    s.rotor_rad_per_s = 0.0;
+    s.pulsator_rad_per_s = 0.0;
+    s.swirl_rad_per_s = next;
+    creep(p, frame, s, swirl, load, dt_s);
+    sums.add_motor(&frame.u.motor, 0.0, dt_s);
+    sums.load_n_m_s += dt_s * load.abs();
+    load
+}
+
+/// When both sides of a slipping link meet they join, momentum kept.
+fn rejoin(d: &DriveDerived, s: &mut DriveState) {
+    let lag = s.rotor_rad_per_s - d.wash_ratio * s.pulsator_rad_per_s;
+    if lag * s.slip_ratio > 0.0 {
+        return;
+    }
+    let behind = d.wash_behind_kg_m2 / (d.wash_ratio * d.wash_ratio);
+    let joined = (d.wash_before_kg_m2 * s.rotor_rad_per_s
+        + behind * d.wash_ratio * s.pulsator_rad_per_s)
+        / (d.wash_before_kg_m2 + behind);
+    s.rotor_rad_per_s = joined;
+    s.pulsator_rad_per_s = joined / d.wash_ratio;
+    s.slip_ratio = 0.0;
+}
+
+/// Basket driven by gear reaction and bath against band brake and one-way bearing.
+fn creep(
+    p: &PlantParams,
+    frame: &Frame<'_>,
+    s: &mut DriveState,
+    swirl: f64,
+    load_n_m: f64,
+    dt_s: f64,
+) {
+    let torque = -(1.0 - 1.0 / p.gear.ratio_ratio) * load_n_m + frame.wall_torque_n_m(swirl);
+    let hold = |direction: f64| {
+        if direction > 0.0 {
+            p.clutch.one_way_n_m
+        } else {
+            p.brake.hold_n_m * frame.u.brake_ratio
+        }
+    };
+    let basket = s.basket_rad_per_s;
+    if basket.abs() <= 0.0 && torque.abs() <= hold(torque) {
+        return;
+    }
+    let direction = if basket.abs() > 0.0 {
+        sign(basket)
+    } else {
+        sign(torque)
+    };
+    let radius2 = p.basket.radius_m * p.basket.radius_m;
+    let inertia = basket_inertia_kg_m2(p, frame.u.textile_kg) + 0.1 * frame.u.free_kg * radius2;
+    let against = direction * (hold(direction) + p.basket.bearing_n_m + p.basket.scrape_n_m);
+    let next = basket + dt_s * (torque - against - 0.05 * basket * basket.abs()) / inertia;
+    s.basket_rad_per_s = if next * direction < 0.0 { 0.0 } else { next };
+}
+
+/// Basket with its wet load, kg·m².
+pub(crate) fn basket_inertia_kg_m2(p: &PlantParams, textile_kg: f64) -> f64 {
+    p.basket.inertia_kg_m2 + (p.load.dry_kg + textile_kg) * p.load.gyration_m * p.load.gyration_m
+}
