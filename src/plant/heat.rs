@@ -1,11 +1,12 @@
 //! Motor heat: two windings, one core, and the protector that feels the hotter winding.
 //!
 //! ```text
-//! Cw dTi/dt = Pi (1 + a (Ti − 20 °C)) − Gwc (Ti − Tc)              i = 1, 2
+//! Cw dTi/dt = Pi (1 + a (Tm − 20 °C)) − Gwc (Ti − Tc)      i = 1, 2; Tm = (T1 + T2)/2
 //! Cc dTc/dt = Pin − Pcu − Pshaft + Gwc (T1 + T2 − 2 Tc) − (G0 + Gfan |w|/157) (Tc − Tair)
 //! protector: lag behind the hotter winding; opens at the trip, closes at the reset
 //! ```
-//! Losses come at the motor table's copper temperature and are restated to the winding's.
+//! Losses come at the motor table's copper temperature and are restated to the windings' mean,
+//! as the harness solves the motor with one copper temperature.
 //! One lumped winding (2 Cw, 2 Gwc) is the special case of equal losses. Source: constants
 //! of machine P design choice (electrical sheet); copper coefficient published, IEC 60028.
 //! Limits: current follows the table, whose copper temperature the harness keeps near.
@@ -93,14 +94,14 @@ pub fn copper_ratio(p: &HeatParams, temperature_k: f64) -> f64 {
 pub(crate) fn step(p: &HeatParams, s: &mut HeatState, u: &HeatInputs, dt_s: f64, lag_share: f64) {
     let cooling =
         p.core_air_w_per_k + p.fan_w_per_k * u.rotor_rad_per_s.abs() / FAN_REFERENCE_RAD_PER_S;
-    let table = copper_ratio(p, u.copper_k).max(0.1);
+    let mean_k = 0.5 * (s.winding_k[0] + s.winding_k[1]);
+    let restated = copper_ratio(p, mean_k) / copper_ratio(p, u.copper_k).max(0.1);
     let mut core_w =
         u.input_w - u.copper_w[0] - u.copper_w[1] - u.shaft_w - cooling * (s.core_k - u.air_k);
     let mut winding_w = [0.0; 2];
     for i in 0..2 {
         let to_core_w = p.winding_core_w_per_k * (s.winding_k[i] - s.core_k);
-        let loss_w = u.copper_w[i] * copper_ratio(p, s.winding_k[i]) / table;
-        winding_w[i] = loss_w - to_core_w;
+        winding_w[i] = u.copper_w[i] * restated - to_core_w;
         core_w += to_core_w;
     }
     let hotter_k = s.winding_k[0].max(s.winding_k[1]);
@@ -145,7 +146,7 @@ mod tests {
         let mut u = stalled();
         let mut ticks = 0;
         while !s.is_open && ticks < 3000 {
-            let warm = copper_ratio(&p, s.winding_k[0]);
+            let warm = copper_ratio(&p, 0.5 * (s.winding_k[0] + s.winding_k[1]));
             // |Z| of the stalled winding: resistance 21 ohm of about 72.6 ohm in all.
             let fall = 1.0 / (1.0 + 0.7 * 21.0 / 72.6 * (warm - 1.0));
             u.copper_w[0] = stalled().copper_w[0] * fall * fall;

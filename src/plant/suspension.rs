@@ -69,7 +69,7 @@ const SLOWEST_RAD_PER_S: f64 = 0.5;
 /// Speed at which loose basket bolts show their stated unbalance, rad/s.
 const LOOSE_REFERENCE_RAD_PER_S: f64 = 80.0;
 /// How much stiffer transport pieces make the suspension.
-const LOCKED_STIFFNESS_RATIO: f64 = 400.0;
+const LOCKED_STIFFNESS_RATIO: f64 = 4000.0;
 /// Transverse inertia per kilogram of load, m². Design choice.
 const LOAD_TRANSVERSE_M2: f64 = 0.015;
 
