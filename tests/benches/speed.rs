@@ -1,2 +1,53 @@
-//! Times what has a budget and prints one table.
-fn main() {}
+//! Times what has a budget: natively by `cargo bench`, and compiled for the web by `make bench` in Chromium.
+//!
+//! `cargo bench --bench speed -- [--json FILE] [WORD]` prints one table; only cases whose name holds WORD.
+
+mod cases;
+mod clock;
+mod measure;
+
+#[cfg(not(target_arch = "wasm32"))]
+fn main() {
+    let mut json_path = None;
+    let mut word = String::new();
+    let mut arguments = std::env::args().skip(1);
+    while let Some(argument) = arguments.next() {
+        match argument.as_str() {
+            "--json" => json_path = arguments.next(),
+            "--bench" => {} // cargo's own
+            other => word = other.to_owned(),
+        }
+    }
+    println!("{}", measure::head("natively, one core"));
+    let mut rows = Vec::new();
+    for mut case in cases::all()
+        .into_iter()
+        .filter(|case| case.name.contains(&word))
+    {
+        let timing = measure::measure(&mut case);
+        println!("{}", timing.to_row());
+        rows.push(timing.to_json());
+    }
+    if let Some(path) = json_path {
+        let text = serde_json::json!({ "native": rows }).to_string();
+        if let Err(error) = std::fs::write(&path, text) {
+            eprintln!("bench: cannot write {path}: {error}; give a file that can be written.");
+            std::process::exit(1);
+        }
+    }
+}
+
+/// Leaves the result where the page's driver looks for it.
+#[cfg(target_arch = "wasm32")]
+fn main() {
+    let mut lines = vec![measure::head("in Chromium, one core")];
+    let mut rows = Vec::new();
+    for mut case in cases::all() {
+        let timing = measure::measure(&mut case);
+        lines.push(timing.to_row());
+        rows.push(timing.to_json());
+    }
+    let result = serde_json::json!({ "table": lines.join("\n"), "rows": rows }).to_string();
+    js_sys::Reflect::set(&js_sys::global(), &"speed".into(), &result.into())
+        .expect("a page's global object takes a value");
+}
