@@ -17,21 +17,19 @@ pub struct Case {
 }
 
 impl Case {
-    /// A case without a budget.
-    pub fn new(name: &'static str, work: impl FnMut() -> f64 + 'static) -> Self {
+    /// A case and what it may cost natively and in Chromium, if anything was promised.
+    pub fn new(
+        name: &'static str,
+        budget_s: Option<(f64, f64)>,
+        work: impl FnMut() -> f64 + 'static,
+    ) -> Self {
+        let (native_budget_s, browser_budget_s) = budget_s.unzip();
         Self {
             name,
-            native_budget_s: None,
-            browser_budget_s: None,
+            native_budget_s,
+            browser_budget_s,
             work: Box::new(work),
         }
-    }
-
-    /// The same case with what it may cost natively and in Chromium.
-    pub fn budget(mut self, native_s: f64, browser_s: f64) -> Self {
-        self.native_budget_s = Some(native_s);
-        self.browser_budget_s = Some(browser_s);
-        self
     }
 
     fn budget_s(&self) -> Option<f64> {
