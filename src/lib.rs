@@ -6,6 +6,7 @@
 
 pub mod app; // the screens; the only part that knows a browser
 pub mod bench; // jobs: actions, access, instruments, clock and money, safety rules
+pub mod control; // state machine and cam timer; knows no plant
 pub mod drawing; // pure functions: machine data and state to SVG
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
