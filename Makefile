@@ -1,7 +1,7 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve dist test check bench shots tables run setup clean help
+.PHONY: serve dist test check bench shots run setup clean help
 
 # Build the app and serve it on this machine; prints the address.
 serve:

@@ -1,11 +1,12 @@
 // Turns trunk's output into the site: `node site.mjs STAGED OPTIMISED_WASM DIST`.
 //
-// Three things trunk does not do: put the optimised program in place of the raw one, move the start
-// script out of the page into a file, and give the page a policy under which nothing but its own
-// files can run, load or be sent to. The new site replaces the old one in one rename.
+// What trunk does not do: put the optimised program in place of the raw one, move the start script out
+// of the page into a file, give the page a policy under which nothing but its own files can run, load or
+// be sent to, and have the browser keep the site for use without a network.
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join, relative, sep } from "node:path";
+import { fileURLToPath } from "node:url";
 
 const [staged, optimised, dist] = process.argv.slice(2);
 const fail = (sentence) => {
@@ -17,6 +18,14 @@ const next = `${dist}.next`;
 rmSync(next, { recursive: true, force: true });
 cpSync(staged, next, { recursive: true });
 
+/** Puts a file into the site under a name that holds its hash; returns its address. */
+const put = (name, text) => {
+  const hashed = name.replace(".", `-${createHash("sha256").update(text).digest("hex").slice(0, 16)}.`);
+  writeFileSync(join(next, hashed), text);
+  return `./${hashed}`;
+};
+const offline = join(dirname(fileURLToPath(import.meta.url)), "offline");
+
 const program = readdirSync(next).filter((name) => name.endsWith("_bg.wasm"));
 if (program.length !== 1) fail(`expected one program in ${staged}, found ${program.length}: run 'make clean' and build again.`);
 cpSync(optimised, join(next, program[0]));
@@ -27,10 +36,25 @@ let page = readFileSync(pagePath, "utf8");
 const inline = /<script type="module"[^>]*>([\s\S]*?)<\/script>/g;
 const scripts = [...page.matchAll(inline)];
 if (scripts.length !== 1) fail(`expected one start script in the page, found ${scripts.length}: does index.html hold a script of its own?`);
-const start = `${scripts[0][1].trim()}\n`;
-const startName = `start-${createHash("sha256").update(start).digest("hex").slice(0, 16)}.js`;
-writeFileSync(join(next, startName), start);
-page = page.replace(scripts[0][0], `<script type="module" src="./${startName}"></script>`);
+const start = put("start.js", `${scripts[0][1].trim()}\n`);
+page = page.replace(scripts[0][0], `<script type="module" src="${start}"></script>`);
+
+const icon = /<link rel="icon" href="([^"]+)"/.exec(page)?.[1] ?? fail("index.html names no icon.");
+const manifest = {
+  name: "Tubwright",
+  short_name: "Tubwright",
+  description: "A workshop where washing-machine technicians practise fault finding.",
+  start_url: "./",
+  display: "standalone",
+  background_color: "#fbfaf7",
+  theme_color: "#fbfaf7",
+  icons: [{ src: icon, sizes: "any", type: "image/svg+xml" }],
+};
+const register = put("register.js", readFileSync(join(offline, "register.js"), "utf8"));
+page = page.replace(
+  "</head>",
+  `<link rel="manifest" href="${put("manifest.webmanifest", JSON.stringify(manifest))}">\n<script defer src="${register}"></script>\n</head>`,
+);
 
 const policy = [
   "default-src 'none'",
@@ -50,6 +74,22 @@ if (!page.includes("Content-Security-Policy")) fail(`index.html has no <meta cha
 if (/(?:href|src)="\//.test(page)) fail("the page holds an address from the server's root: it would not work from a folder.");
 writeFileSync(pagePath, page);
 
+// Last, since it lists every other file.
+const walk = (folder) =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    return entry.isDirectory() ? walk(path) : [path];
+  });
+const paths = walk(next).sort();
+const build = createHash("sha256");
+for (const path of paths) build.update(path).update(readFileSync(path));
+const files = paths.map((path) => `./${relative(next, path).split(sep).join("/")}`).map((path) => (path === "./index.html" ? "./" : path));
+const worker = readFileSync(join(offline, "worker.js"), "utf8")
+  .replace("{{build}}", build.digest("hex").slice(0, 16))
+  .replace("{{files}}", JSON.stringify(files, null, 2));
+writeFileSync(join(next, "offline.js"), worker);
+
+// The new site replaces the old one in one step.
 const old = `${dist}.old`;
 rmSync(old, { recursive: true, force: true });
 if (existsSync(dist)) renameSync(dist, old);

@@ -18,3 +18,11 @@ export async function without_javascript_a_sentence_says_what_is_needed({ visit,
   assert.match(await page.locator("noscript").innerText(), /needs JavaScript and WebAssembly/);
   await context.close();
 }
+
+export async function the_page_opens_again_with_the_cable_pulled({ visit, pullCable }) {
+  const person = await visit();
+  await person.page.waitForFunction(() => navigator.serviceWorker.controller !== null, null, { timeout: 20_000 });
+  await pullCable();
+  await person.page.reload();
+  await person.drawn();
+}

@@ -1,0 +1,17 @@
+// The screens there are, each by the address it has: for pictures, accessibility and fit.
+//
+// A screen that shows one job takes the first job on the list of jobs.
+
+/** Every screen of this visitor's site: `{ name, at }`. */
+export async function screens(person) {
+  await person.go("#/jobs");
+  const hrefs = await person.page.locator('a[href^="#/bench/"]').evaluateAll((links) => links.map((link) => link.getAttribute("href")));
+  const job = hrefs[0]?.slice("#/bench/".length);
+  return [
+    { name: "jobs", at: "#/jobs" },
+    ...(job ? [{ name: "bench", at: `#/bench/${job}` }, { name: "finding", at: `#/finding/${job}` }, { name: "debrief", at: `#/debrief/${job}` }] : []),
+    { name: "handbook", at: "#/handbook" },
+    { name: "settings", at: "#/settings" },
+    { name: "nowhere", at: "#/no-such-screen" },
+  ];
+}
