@@ -13,7 +13,10 @@ const UNITS: [&str; 34] = [
     "weight", "factor", "count", "coulomb", "sign",
 ];
 
-/// Every f64 field without a unit, as `file:line: rule`.
+/// A field that says the unit of all numbers beside it: the unit itself, a meter's mode, a parameter's full name.
+const SAYS_UNIT: [&str; 3] = ["unit", "mode", "field"];
+
+/// Every f64 field or parameter without a unit, as `file:line: rule`.
 pub fn findings(source: &Source) -> Vec<String> {
     if !source
         .module()
@@ -25,9 +28,12 @@ pub fn findings(source: &Source) -> Vec<String> {
     let mut open: Option<Struct> = None;
     for line in source.lines.iter().filter(|line| !line.in_test) {
         let code = line.code.trim();
+        if let Some(name) = parameter(code).filter(|name| !has_unit(name)) {
+            found.push(nameless(source, line.number, name));
+        }
         if let Some(this) = &mut open {
             if let Some((name, kind)) = field(code) {
-                this.has_unit |= name == "unit" || name == "mode";
+                this.has_unit |= SAYS_UNIT.contains(&name);
                 if holds_f64(kind) {
                     this.numbers.push((line.number, name.to_owned()));
                 }
@@ -46,7 +52,7 @@ pub fn findings(source: &Source) -> Vec<String> {
 #[derive(Default)]
 struct Struct {
     numbers: Vec<(usize, String)>,
-    /// A field `unit`, or the meter's `mode`, beside the numbers says it for all of them.
+    /// A field of [`SAYS_UNIT`] stands beside the numbers.
     has_unit: bool,
 }
 
@@ -55,9 +61,22 @@ impl Struct {
         self.numbers
             .iter()
             .filter(|(_, name)| !self.has_unit && !has_unit(name))
-            .map(|(line, name)| format!("src/{}:{line}: f64 field '{name}' does not end in a unit (see UNITS in tests/architecture/suffix.rs)", source.path))
+            .map(|(line, name)| nameless(source, *line, name))
             .collect()
     }
+}
+
+fn nameless(source: &Source, line: usize, name: &str) -> String {
+    format!(
+        "src/{}:{line}: number '{name}' does not end in a unit (see UNITS in tests/architecture/suffix.rs)",
+        source.path
+    )
+}
+
+/// Name of the parameter a line of `component_params!` states: `name = typical, lowest => highest, "words";`.
+fn parameter(code: &str) -> Option<&str> {
+    let (name, rest) = code.split_once(" = ")?;
+    (name.chars().all(is_word) && rest.contains("=>") && rest.ends_with(';')).then_some(name)
 }
 
 fn has_unit(name: &str) -> bool {
@@ -100,8 +119,14 @@ mod tests {
         let text = "pub struct Valve {\n    pub opening: f64,\n    pub flow_m3_per_s: f64,\n    pub levels: [f64; 3],\n    pub open: bool,\n}\n";
         let found = findings(&Source::new("plant/valve.rs", text));
         assert_eq!(found.len(), 2, "{found:?}");
-        assert!(found[0].starts_with("src/plant/valve.rs:2: f64 field 'opening'"));
+        assert!(found[0].starts_with("src/plant/valve.rs:2: number 'opening'"));
         assert!(findings(&Source::new("expert/a.rs", text)).is_empty());
+    }
+
+    #[test]
+    fn a_parameter_without_a_unit_is_found() {
+        let text = "component_params! {\n    InletParams {\n        supply_pa = 3.0, 0.0 => 9.0, \"the pressure\";\n        opening = 0.1, 0.0 => 1.0, \"the opening\";\n    }\n}\n";
+        assert_eq!(findings(&Source::new("plant/inlet.rs", text)).len(), 1);
     }
 
     #[test]
