@@ -21,34 +21,9 @@ use crate::control::io::Outputs;
 use crate::control::io::ticks;
 use crate::control::model::ControlModel;
 use crate::control::service::ServiceRun;
+use crate::control::settings::Settings;
 use crate::control::states::Group;
 use crate::control::states::State;
-
-/// Water chosen for the wash.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum WaterChoice {
-    /// Cold valve.
-    Cold,
-    /// Both valves.
-    Warm,
-    /// Hot valve.
-    Hot,
-}
-
-/// What a person has set on the panel; kept without power.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Settings {
-    /// Index of the program.
-    pub program: usize,
-    /// Index of the level target.
-    pub level: usize,
-    /// Water of the wash.
-    pub water: WaterChoice,
-    /// Delayed start, min; 0 = none. A customer may have left it on.
-    pub delay_min: u32,
-    /// Key lock. A customer may have left it on.
-    pub keys_locked: bool,
-}
 
 /// A state left by a pause or an alarm, to come back to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -271,33 +246,8 @@ impl Controller {
         if self.state == State::Ready
             && let Some(key) = self.pressed
         {
-            self.choose(key);
-        }
-    }
-
-    /// A choice on the waiting panel.
-    fn choose(&mut self, key: Key) {
-        self.in_state_ticks = 0;
-        let settings = &mut self.settings;
-        match key {
-            Key::Program => {
-                settings.program = next_index(settings.program, self.model.programs.len());
-            }
-            Key::Level => {
-                settings.level = next_index(settings.level, self.model.level.targets.len());
-            }
-            Key::Temperature if self.model.has_hot_valve => {
-                settings.water = match settings.water {
-                    WaterChoice::Cold => WaterChoice::Warm,
-                    WaterChoice::Warm => WaterChoice::Hot,
-                    WaterChoice::Hot => WaterChoice::Cold,
-                };
-            }
-            Key::Delay => {
-                let hours = settings.delay_min / 60 + 1;
-                settings.delay_min = if hours > 24 { 0 } else { hours * 60 };
-            }
-            _ => {}
+            self.in_state_ticks = 0;
+            self.settings.choose(key, &self.model);
         }
     }
 
@@ -357,11 +307,7 @@ impl Controller {
 
     /// Hands every bit of state to `sink`, in a fixed order; the model is not state.
     pub fn hash_into(&self, sink: &mut impl FnMut(u64)) {
-        let settings = self.settings;
-        sink(settings.program as u64);
-        sink(settings.level as u64);
-        sink(settings.water as u64);
-        sink(u64::from(settings.delay_min) << 1 | u64::from(settings.keys_locked));
+        self.settings.hash_into(sink);
         sink(self.state as u64);
         sink(self.step as u64);
         match self.interrupted {
@@ -410,8 +356,4 @@ fn run_length(before_ticks: u32, lasts: bool) -> u32 {
     } else {
         0
     }
-}
-
-fn next_index(index: usize, n_entries: usize) -> usize {
-    if index + 1 < n_entries { index + 1 } else { 0 }
 }

@@ -2,13 +2,13 @@
 
 use crate::control::alarms::Alarm;
 use crate::control::controller::Controller;
-use crate::control::controller::WaterChoice;
 use crate::control::display::Display;
 use crate::control::display::Message;
 use crate::control::io::Loads;
 use crate::control::io::ticks;
 use crate::control::model::DrainLoads;
 use crate::control::model::Pattern;
+use crate::control::settings::WaterChoice;
 use crate::control::states::Buzzer;
 use crate::control::states::Group;
 use crate::control::states::Motor;

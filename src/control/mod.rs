@@ -17,7 +17,9 @@ mod loads; // loads and panel of the present state
 pub mod model; // thresholds, times, service test as data
 pub mod programs; // wash programs as data
 pub mod service; // the service test
-pub mod states; // the state table
+pub mod settings; // what a person sets on the panel
+pub mod states; // states, guards, targets
+pub mod table; // the state table
 #[cfg(test)]
 mod tests; // whole programs against a stub tub
 pub mod typical; // two typical electronic controls

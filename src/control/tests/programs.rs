@@ -2,11 +2,11 @@
 
 use proptest::prelude::*;
 
-use crate::control::controller::Settings;
 use crate::control::display::Message;
 use crate::control::io::Key;
 use crate::control::io::Keys;
 use crate::control::io::Loads;
+use crate::control::settings::Settings;
 use crate::control::states::State;
 use crate::control::tests::stub::FRESH;
 use crate::control::tests::stub::Rig;

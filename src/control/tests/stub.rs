@@ -3,14 +3,14 @@
 use std::sync::Arc;
 
 use crate::control::controller::Controller;
-use crate::control::controller::Settings;
-use crate::control::controller::WaterChoice;
 use crate::control::io::Inputs;
 use crate::control::io::Key;
 use crate::control::io::Keys;
 use crate::control::io::Outputs;
 use crate::control::model::ControlModel;
 use crate::control::model::LevelThresholds;
+use crate::control::settings::Settings;
+use crate::control::settings::WaterChoice;
 use crate::control::states::State;
 use crate::control::typical;
 
