@@ -10,5 +10,6 @@ pub mod control; // state machine and cam timer; knows no plant
 pub mod drawing; // pure functions: machine data and state to SVG
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
-pub mod plant; // water, air, belts, heat and swing; no electricity
+pub mod plant; // physics, pure: harness and motor, water, air, belts, heat, swing, sound
+pub mod scenario; // scenario and machine files: twins, checking, conversion
 pub mod units; // constants with source, conversions

@@ -1,4 +1,4 @@
-//! The washing machine as a body: water, air, belts, heat, swing. No electricity, no control.
+//! The washing machine as a body: water, air, belts, heat, swing; the harness stands apart.
 //!
 //! `Plant` holds parameters, what follows from them, and the state; `tick` advances it by
 //! exactly 0.1 s. The motor comes from outside as a table of torque, power and current.
@@ -18,6 +18,7 @@ pub mod drive;
 pub mod drying;
 pub mod faults;
 pub mod foam;
+pub mod harness; // wiring, motor, faults of both, instruments
 pub mod heat;
 pub mod inlet;
 pub mod load;

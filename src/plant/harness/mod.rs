@@ -1,0 +1,36 @@
+//! The harness: a machine's wiring as a network, with its motor, faults and instruments.
+//!
+//! `model` is what a machine file holds, `change` the fault language, `wiring` the machine
+//! as it is now. [`Harness`] solves it: AC at any contact set, slip and winding temperature;
+//! DC; the motor's curve over speed with the supply sagging as it does; what instruments
+//! read; how charge decays after the plug is pulled.
+//! Limits: steady phasors, linear elements, no half-wave conduction.
+
+pub mod change;
+pub mod coils;
+pub mod curve;
+pub mod instrument;
+pub mod level;
+pub mod model;
+pub mod motor;
+pub mod point;
+pub mod solving;
+pub mod steady_state;
+pub mod watch;
+pub mod wiring;
+
+pub use change::WiringChange;
+pub use curve::MotorCurve;
+pub use instrument::Instrument;
+pub use instrument::Reading;
+pub use model::WiringModel;
+pub use motor::COLD_K;
+pub use motor::MotorFlow;
+pub use motor::MotorParams;
+pub use motor::WindingsK;
+pub use point::AcPoint;
+pub use point::Point;
+pub use solving::Harness;
+pub use steady_state::SteadyState;
+pub use watch::Watch;
+pub use wiring::Wiring;

@@ -1,0 +1,362 @@
+//! Solves a wiring: factors kept per contact set, the motor redone per slip.
+//!
+//! Most of a washing cycle repeats a handful of contact sets, so factors, watched readings
+//! and motor curves are kept for the last few. Changing a value or a link makes new numbers
+//! on the same plan; only an extra resistor or a split winding needs a new plan.
+
+use std::sync::Arc;
+
+use crate::network::Base;
+use crate::network::Complex;
+use crate::network::Contacts;
+use crate::network::Direct;
+use crate::network::ElementId;
+use crate::network::ElementKind;
+use crate::network::Factors;
+use crate::network::Frequency;
+use crate::network::Inner;
+use crate::network::Netlist;
+use crate::network::Plan;
+use crate::network::SolveError;
+use crate::network::Solver;
+use crate::plant::harness::coils::Coils;
+use crate::plant::harness::curve::MotorCurve;
+use crate::plant::harness::motor::COLD_K;
+use crate::plant::harness::motor::MotorFlow;
+use crate::plant::harness::motor::OPEN_OHM;
+use crate::plant::harness::motor::WindingsK;
+use crate::plant::harness::point::AcPoint;
+use crate::plant::harness::point::Point;
+use crate::plant::harness::watch::Watch;
+use crate::plant::harness::watch::Watched;
+use crate::plant::harness::wiring::Wiring;
+
+/// Contact sets kept; a cycle uses about ten.
+const KEPT_CONTACT_SETS: usize = 16;
+/// Motor curves kept; a cycle with warming windings uses about four per set.
+const KEPT_CURVES: usize = 32;
+
+/// A contact set's factors and watched readings.
+#[derive(Debug)]
+pub struct Reduced {
+    /// Factors outside of the motor.
+    pub factors: Arc<Factors<Complex>>,
+    /// Watched readings.
+    pub watched: Watched,
+}
+
+/// The harness, ready to be solved.
+#[derive(Clone, Debug)]
+pub struct Harness {
+    wiring: Wiring,
+    netlist: Netlist,
+    coils: Coils,
+    base: Arc<Base<Complex>>,
+    direct_plan: Option<Arc<Plan>>,
+    watches: Vec<Watch>,
+    reduced: Vec<(Contacts, Arc<Reduced>)>,
+    curves: Vec<(Contacts, WindingsK, Arc<MotorCurve>)>,
+}
+
+/// Room for solving the motor's block again and again.
+#[derive(Clone, Debug, Default)]
+pub struct Scratch {
+    inner: Inner<Complex>,
+    rows: Vec<Complex>,
+    block_v: Vec<Complex>,
+}
+
+impl Harness {
+    /// Plans and numbers of a wiring. The first watch is always the line current.
+    ///
+    /// # Errors
+    /// [`SolveError`] if a value is bad or a place floats.
+    pub fn new(wiring: &Wiring, watches: &[Watch]) -> Result<Harness, SolveError> {
+        let netlist = wiring.netlist();
+        let plan = Arc::new(Plan::new(&netlist, false)?);
+        let drive = Frequency::steady(wiring.model.frequency_hz);
+        let mut all = vec![Watch::Current(wiring.model.supply.line_conductor)];
+        all.extend_from_slice(watches);
+        Ok(Harness {
+            coils: wiring.coils(),
+            base: Arc::new(Base::new(plan, &netlist, drive)),
+            direct_plan: None,
+            watches: all,
+            reduced: Vec::new(),
+            curves: Vec::new(),
+            wiring: wiring.clone(),
+            netlist,
+        })
+    }
+
+    /// Takes over a changed wiring, keeping the plan if the shape is the same.
+    ///
+    /// # Errors
+    /// As for [`Harness::new`].
+    pub fn rewire(&mut self, wiring: &Wiring) -> Result<(), SolveError> {
+        let netlist = wiring.netlist();
+        netlist.check()?;
+        if !same_shape(&self.netlist, &netlist) {
+            let watches: Vec<Watch> = self.watches[1..].to_vec();
+            *self = Harness::new(wiring, &watches)?;
+            return Ok(());
+        }
+        let drive = Frequency::steady(wiring.model.frequency_hz);
+        self.base = Arc::new(Base::new(Arc::clone(&self.base.plan), &netlist, drive));
+        self.coils = wiring.coils();
+        self.reduced.clear();
+        self.curves.clear();
+        self.wiring = wiring.clone();
+        self.netlist = netlist;
+        Ok(())
+    }
+
+    /// The wiring.
+    pub fn wiring(&self) -> &Wiring {
+        &self.wiring
+    }
+    /// The motor's coils.
+    pub fn coils(&self) -> &Coils {
+        &self.coils
+    }
+    /// Values in AC.
+    pub fn base(&self) -> &Arc<Base<Complex>> {
+        &self.base
+    }
+
+    /// The set of contacts with the given elements closed (others are ignored).
+    pub fn contacts(&self, closed: &[ElementId]) -> Contacts {
+        closed.iter().fold(Contacts::default(), |set, id| {
+            match self.netlist.elements()[id.index()].kind {
+                ElementKind::Contact { bit, .. } => set.with(bit, true),
+                _ => set,
+            }
+        })
+    }
+
+    /// A contact set's factors and watched readings, from the store if it is there.
+    ///
+    /// # Errors
+    /// [`SolveError`] if the network has an exact resonance.
+    pub fn reduced(&mut self, contacts: Contacts) -> Result<Arc<Reduced>, SolveError> {
+        if let Some(at) = self.reduced.iter().position(|(set, _)| *set == contacts) {
+            return Ok(Arc::clone(&self.reduced[at].1));
+        }
+        let factors = Arc::new(Factors::new(&self.base, contacts)?);
+        let watched = Watched::new(&self.base, &factors, &self.watches);
+        let reduced = Arc::new(Reduced { factors, watched });
+        if self.reduced.len() >= KEPT_CONTACT_SETS {
+            self.reduced.remove(0);
+        }
+        self.reduced.push((contacts, Arc::clone(&reduced)));
+        Ok(reduced)
+    }
+
+    /// What the motor does at one slip; leaves the motor's node voltages in `scratch`.
+    ///
+    /// # Errors
+    /// [`SolveError`] if the coils are singular.
+    pub fn flow(
+        &self,
+        reduced: &Reduced,
+        slip_ratio: f64,
+        temperatures_k: WindingsK,
+        scratch: &mut Scratch,
+    ) -> Result<MotorFlow, SolveError> {
+        let s_rad_per_s = Frequency::steady(self.wiring.model.frequency_hz).s_rad_per_s;
+        let motor = &self.wiring.model.motor.params;
+        let faults = &self.wiring.motor_faults;
+        let port = motor.port(&self.coils, faults, temperatures_k, slip_ratio, s_rad_per_s)?;
+        let n = self.coils.count;
+        port.rows_into(n, &mut scratch.rows);
+        let plan = &*self.base.plan;
+        scratch
+            .inner
+            .refresh(&self.base, &reduced.factors, &scratch.rows)?;
+        scratch.block_v.clear();
+        scratch
+            .block_v
+            .extend_from_slice(reduced.factors.block_sources_a(plan));
+        scratch.inner.add_coil_sources(&mut scratch.block_v);
+        scratch.inner.solve(&mut scratch.block_v);
+        let (mut v, mut i) = ([Complex::ZERO; 4], [Complex::ZERO; 4]);
+        for k in 0..n {
+            v[k] = self.base.coil_v(k, &scratch.block_v);
+        }
+        for k in 0..n {
+            for l in 0..n {
+                i[k] += port.siemens[k][l] * v[l];
+            }
+        }
+        Ok(motor.flow(
+            &self.coils,
+            &port,
+            &v[..n],
+            &i[..n],
+            self.wiring.model.frequency_hz,
+        ))
+    }
+
+    /// A watched reading at the slip last given to [`Harness::flow`] with this scratch.
+    pub fn watched(&self, reduced: &Reduced, watch: usize, scratch: &Scratch) -> Complex {
+        reduced.watched.reading(watch, &scratch.block_v)
+    }
+
+    /// The motor's curve over speed, from the store if it is there; give quantised
+    /// temperatures so that it often is.
+    ///
+    /// # Errors
+    /// As for [`Harness::flow`].
+    pub fn curve(
+        &mut self,
+        contacts: Contacts,
+        temperatures_k: WindingsK,
+    ) -> Result<Arc<MotorCurve>, SolveError> {
+        let same = |c: &(Contacts, WindingsK, Arc<MotorCurve>)| {
+            c.0 == contacts && c.1.map(f64::to_bits) == temperatures_k.map(f64::to_bits)
+        };
+        if let Some(at) = self.curves.iter().position(same) {
+            return Ok(Arc::clone(&self.curves[at].2));
+        }
+        let reduced = self.reduced(contacts)?;
+        let curve = Arc::new(MotorCurve::new(self, &reduced, temperatures_k)?);
+        if self.curves.len() >= KEPT_CURVES {
+            self.curves.remove(0);
+        }
+        self.curves
+            .push((contacts, temperatures_k, Arc::clone(&curve)));
+        Ok(curve)
+    }
+
+    /// The whole network in AC at a slip.
+    ///
+    /// # Errors
+    /// [`SolveError`] if the network or the coils are singular.
+    pub fn solve_ac(
+        &mut self,
+        contacts: Contacts,
+        slip_ratio: f64,
+        temperatures_k: WindingsK,
+    ) -> Result<AcPoint, SolveError> {
+        let reduced = self.reduced(contacts)?;
+        let mut scratch = Scratch::default();
+        let flow = self.flow(&reduced, slip_ratio, temperatures_k, &mut scratch)?;
+        let (base, factors) = (Arc::clone(&self.base), Arc::clone(&reduced.factors));
+        let inner = scratch.inner;
+        let solution = Solver {
+            base: &base,
+            factors: &factors,
+            inner: &inner,
+        }
+        .solve();
+        Ok(AcPoint {
+            network: Point {
+                base,
+                factors,
+                inner,
+                solution,
+            },
+            slip_ratio,
+            flow,
+        })
+    }
+
+    /// The network at another complex frequency, rotor at rest, windings at 20 °C.
+    ///
+    /// # Errors
+    /// As for [`Harness::solve_ac`].
+    pub fn solve_at(
+        &self,
+        contacts: Contacts,
+        s_rad_per_s: Complex,
+    ) -> Result<Point<Complex>, SolveError> {
+        let drive = Frequency { s_rad_per_s };
+        let base = Arc::new(Base::new(Arc::clone(&self.base.plan), &self.netlist, drive));
+        let factors = Arc::new(Factors::new(&base, contacts)?);
+        let motor = &self.wiring.model.motor.params;
+        let faults = &self.wiring.motor_faults;
+        let port = motor.port(&self.coils, faults, COLD_K, 1.0, s_rad_per_s)?;
+        let mut rows = Vec::new();
+        port.rows_into(self.coils.count, &mut rows);
+        let inner = Inner::new(&base, &factors, &rows)?;
+        let solution = Solver {
+            base: &base,
+            factors: &factors,
+            inner: &inner,
+        }
+        .solve();
+        Ok(Point {
+            base,
+            factors,
+            inner,
+            solution,
+        })
+    }
+
+    /// The network at DC with the regulator giving `regulated_v` (0: board not running).
+    ///
+    /// # Errors
+    /// [`SolveError`] if a place has no path to earth at DC.
+    pub fn solve_dc(
+        &mut self,
+        contacts: Contacts,
+        regulated_v: f64,
+        temperatures_k: WindingsK,
+    ) -> Result<Point<f64>, SolveError> {
+        let mut netlist = self.netlist.clone();
+        if let Some(low) = &self.wiring.model.low_voltage {
+            if let ElementKind::Source { dc_v, .. } = netlist.kind_mut(low.source) {
+                *dc_v = regulated_v;
+            }
+            if regulated_v <= 0.0 {
+                *netlist.kind_mut(low.regulator) = ElementKind::Resistor { ohm: OPEN_OHM };
+                for load in &low.loads {
+                    let unpowered = ElementKind::Resistor {
+                        ohm: low.load_unpowered_ohm,
+                    };
+                    *netlist.kind_mut(*load) = unpowered;
+                }
+            }
+        }
+        let plan = match &self.direct_plan {
+            Some(plan) => Arc::clone(plan),
+            None => Arc::new(Plan::new(&netlist, true)?),
+        };
+        self.direct_plan = Some(Arc::clone(&plan));
+        let base = Arc::new(Base::new(plan, &netlist, Direct));
+        let factors = Arc::new(Factors::new(&base, contacts)?);
+        let n = self.coils.count;
+        let mut rows = vec![0.0; n * n];
+        for k in 0..n {
+            let motor = &self.wiring.model.motor.params;
+            let faults = &self.wiring.motor_faults;
+            rows[k * n + k] = 1.0 / self.coils.copper_ohm(motor, faults, temperatures_k, k);
+        }
+        let inner = Inner::new(&base, &factors, &rows)?;
+        let solution = Solver {
+            base: &base,
+            factors: &factors,
+            inner: &inner,
+        }
+        .solve();
+        Ok(Point {
+            base,
+            factors,
+            inner,
+            solution,
+        })
+    }
+}
+
+/// True if two netlists differ in values only.
+fn same_shape(a: &Netlist, b: &Netlist) -> bool {
+    let is_link = |kind: &ElementKind| matches!(kind, ElementKind::Resistor { ohm } if *ohm <= 0.0);
+    a.nodes().len() == b.nodes().len()
+        && a.coils() == b.coils()
+        && a.couplings().len() == b.couplings().len()
+        && a.elements().len() == b.elements().len()
+        && a.elements()
+            .iter()
+            .zip(b.elements())
+            .all(|(x, y)| (x.from, x.to) == (y.from, y.to) && is_link(&x.kind) == is_link(&y.kind))
+}

@@ -1,0 +1,121 @@
+//! What is wrong in a file, in words a person can act on: which file, which field, what stands
+//! there, what would be right. All problems of a file are reported at once.
+
+use std::fmt;
+
+use thiserror::Error;
+
+/// One thing wrong in a file.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Problem {
+    /// The file, as named by whoever read it.
+    pub file: String,
+    /// The field, such as `workshop.steps[3].needs[0]`; empty for the whole file.
+    pub path: String,
+    /// What stands there, as text; empty where nothing does.
+    pub found: String,
+    /// What is wrong and what would be right.
+    pub remedy: String,
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}", self.file)?;
+        for part in [&self.path, &self.found] {
+            if !part.is_empty() {
+                write!(f, ": {part}")?;
+            }
+        }
+        write!(f, ": {}", self.remedy)
+    }
+}
+
+/// Why a file could not be taken: everything that is wrong in it.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[error("{}", joined(.problems))]
+pub struct FileError {
+    /// At least one problem, in the order of the file.
+    pub problems: Vec<Problem>,
+}
+
+fn joined(problems: &[Problem]) -> String {
+    let lines: Vec<String> = problems.iter().map(Problem::to_string).collect();
+    lines.join("\n")
+}
+
+/// Collects the problems of one file.
+#[derive(Debug)]
+pub struct Problems<'a> {
+    file: &'a str,
+    list: Vec<Problem>,
+}
+
+impl<'a> Problems<'a> {
+    /// None so far in this file.
+    pub fn new(file: &'a str) -> Self {
+        Self {
+            file,
+            list: Vec::new(),
+        }
+    }
+
+    /// Adds one: the field, what stands there, what would be right.
+    pub fn add(&mut self, path: &str, found: impl fmt::Display, remedy: impl Into<String>) {
+        self.list.push(Problem {
+            file: self.file.to_owned(),
+            path: path.to_owned(),
+            found: found.to_string(),
+            remedy: remedy.into(),
+        });
+    }
+
+    /// Demands that a number lies in a range, ends included.
+    pub fn in_range(&mut self, path: &str, value: f64, low: f64, high: f64) {
+        if !(value >= low && value <= high) {
+            self.add(path, value, format!("must lie between {low} and {high}"));
+        }
+    }
+
+    /// Demands that a text is not blank.
+    pub fn not_blank(&mut self, path: &str, text: &str) {
+        if text.trim().is_empty() {
+            self.add(path, "\"\"", "must not be blank");
+        }
+    }
+
+    /// The value if nothing was wrong, else all problems.
+    pub fn into_result<T>(self, value: T) -> Result<T, FileError> {
+        if self.list.is_empty() {
+            Ok(value)
+        } else {
+            Err(FileError {
+                problems: self.list,
+            })
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn all_problems_are_told_one_a_line() {
+        let mut problems = Problems::new("p.json");
+        problems.in_range("parts[0].price", -1.0, 0.0, 10.0);
+        problems.not_blank("name", " ");
+        let error = problems.into_result(()).expect_err("two problems");
+        assert_eq!(
+            error.to_string(),
+            "p.json: parts[0].price: -1: must lie between 0 and 10\n\
+             p.json: name: \"\": must not be blank"
+        );
+    }
+
+    #[test]
+    fn a_missing_number_is_out_of_every_range() {
+        let mut problems = Problems::new("p.json");
+        problems.in_range("x", f64::NAN, 0.0, 1.0);
+        assert!(problems.into_result(()).is_err());
+    }
+}
