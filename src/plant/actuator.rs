@@ -100,7 +100,7 @@ pub(crate) fn step(
 
 /// The wire does not move any more with this input.
 pub(crate) fn is_settled(s: &ActuatorState, is_energised: bool, hand_m: f64) -> bool {
-    !is_energised && s.stroke_m <= hand_m.max(0.0)
+    !is_energised && hand_m <= 0.0 && s.stroke_m <= 0.0
 }
 
 /// Valve, lever, brake and clutch at a stroke.

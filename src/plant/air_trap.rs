@@ -139,8 +139,10 @@ pub(crate) fn step(p: &TrapParams, s: &mut TrapState, u: TrapInputs, dt_s: f64, 
             s.is_vented = false;
             if p.leak_m3_per_s_pa > 0.0 {
                 s.air_j = (s.air_j - leaked_j(p, now, u, dt_s)).max(level_air_j(p, u));
+                balance(p, s.air_j, u).map_or(0.0, |after| after.gauge_pa)
+            } else {
+                now.gauge_pa
             }
-            now.gauge_pa
         }
     };
     s.sensor_pa += (gauge_pa - s.sensor_pa) * lag_share;

@@ -328,6 +328,14 @@ pub fn strand_force_n(p: &BeltParams, deflection_m: f64) -> f64 {
     4.0 * p.tension_n * deflection_m / p.centre_m.max(1.0e-3)
 }
 
+/// Largest torque the belt passes at the motor, N·m.
+pub fn belt_torque_n_m(p: &BeltParams, rotor_rad_per_s: f64) -> f64 {
+    let grip = belt_tension_ratio(p);
+    let speed_m_per_s = rotor_rad_per_s * p.small_pulley_m * 0.5;
+    let tension_n = p.tension_n - p.mass_kg_per_m * speed_m_per_s * speed_m_per_s;
+    tension_n.max(0.0) * p.small_pulley_m * (grip - 1.0) / (grip + 1.0)
+}
+
 /// Largest torque belt and pulley screw pass at the motor, N·m.
 pub(crate) fn belt_limit_n_m(p: &BeltParams, d: &DriveDerived, rotor_rad_per_s: f64) -> f64 {
     let speed_m_per_s = rotor_rad_per_s * p.small_pulley_m * 0.5;

@@ -42,7 +42,7 @@ pub fn equilibrium_ratio(p: &DryingParams, drained_ratio: f64, g_ratio: f64) -> 
 }
 
 /// Change of the textile's water, kg/s (never positive); `None` when the basket is too slow.
-pub(crate) fn rate_kg_per_s(
+pub fn rate_kg_per_s(
     p: &DryingParams,
     load: &LoadParams,
     radius_m: f64,

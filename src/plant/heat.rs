@@ -91,9 +91,10 @@ pub fn copper_ratio(p: &HeatParams, temperature_k: f64) -> f64 {
 }
 
 /// Advances by `dt_s`; `lag_share` is `1 − exp(−dt/lag)`.
-pub(crate) fn step(p: &HeatParams, s: &mut HeatState, u: &HeatInputs, dt_s: f64, lag_share: f64) {
+pub fn step(p: &HeatParams, s: &mut HeatState, u: &HeatInputs, dt_s: f64, lag_share: f64) {
     let cooling =
         p.core_air_w_per_k + p.fan_w_per_k * u.rotor_rad_per_s.abs() / FAN_REFERENCE_RAD_PER_S;
+    let before_k = s.winding_k[0].max(s.winding_k[1]);
     let mean_k = 0.5 * (s.winding_k[0] + s.winding_k[1]);
     let restated = copper_ratio(p, mean_k) / copper_ratio(p, u.copper_k).max(0.1);
     let mut core_w =
@@ -104,11 +105,17 @@ pub(crate) fn step(p: &HeatParams, s: &mut HeatState, u: &HeatInputs, dt_s: f64,
         winding_w[i] = u.copper_w[i] * restated - to_core_w;
         core_w += to_core_w;
     }
-    let hotter_k = s.winding_k[0].max(s.winding_k[1]);
-    s.protector_k += (hotter_k - s.protector_k) * lag_share;
     for i in 0..2 {
         s.winding_k[i] += dt_s * winding_w[i] / p.winding_j_per_k;
     }
+    let after_k = s.winding_k[0].max(s.winding_k[1]);
+    // Half way through the step, so that the lag keeps second order; no lag feels the end.
+    let felt_k = if lag_share < 1.0 {
+        0.5 * (before_k + after_k)
+    } else {
+        after_k
+    };
+    s.protector_k += (felt_k - s.protector_k) * lag_share;
     s.core_k += dt_s * core_w / p.core_j_per_k;
     if !s.is_open && s.protector_k > p.trip_k {
         s.is_open = true;

@@ -148,6 +148,15 @@ impl Plant {
         moved
     }
 
+    /// Wets the load before the start, as a customer's interrupted wash left it, kg.
+    pub fn wet_load_kg(&mut self, mass_kg: f64) {
+        if mass_kg.is_finite() && mass_kg > 0.0 {
+            self.apply_pending();
+            self.state.tub.textile_kg += mass_kg;
+            self.state.tub.supplied_kg += mass_kg;
+        }
+    }
+
     /// Puts the motor's heat where a wait of unknown length left it: as warm as the room.
     pub fn cool_down(&mut self) {
         self.apply_pending();
@@ -285,8 +294,10 @@ impl Plant {
                 return 0.0;
             }
         }
-        let is_alone = drive.slip_ratio.abs() > 0.5 || self.derived.drive.is_weak;
-        let n_steps = if is_alone { 10 } else { 5 };
+        let is_fine = drive.slip_ratio.abs() > 0.5
+            || self.derived.drive.is_weak
+            || wash::needs_fine_steps(&self.params, &self.derived.drive, &u);
+        let n_steps = if is_fine { 10 } else { 5 };
         let dt_s = TICK_S / f64::from(n_steps);
         let mut load_n_m = 0.0;
         for _ in 0..n_steps {

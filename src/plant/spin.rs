@@ -64,30 +64,38 @@ impl<'a> Frame<'a> {
         p: &PlantParams,
         d: &DriveDerived,
         u: SpinInputs<'a>,
-        rotor_rad_per_s: f64,
+        s: &DriveState,
         dt_s: f64,
     ) -> Self {
         let ratio = d.belt_ratio;
+        let is_joined = s.slip_ratio.abs() < 0.5;
         let basket = basket_inertia_kg_m2(p, u.textile_kg);
-        let belt = belt_limit_n_m(&p.belt, d, rotor_rad_per_s);
+        let belt = belt_limit_n_m(&p.belt, d, s.rotor_rad_per_s);
         let clutch = p.clutch.torque_n_m / ratio;
         let belt_slips = u.is_gripping && belt <= clutch;
         let sun_at_motor = p.belt.inertia_kg_m2 / (ratio * ratio);
         let coulomb = p.basket.bearing_n_m + p.basket.scrape_n_m;
         let before = p.rotor.inertia_kg_m2 + if belt_slips { 0.0 } else { sun_at_motor };
+        let joined = p.rotor.inertia_kg_m2 + sun_at_motor + basket / (ratio * ratio);
+        // What the motor's friction slows: all of it, or the motor's side alone.
+        let turning = if u.is_gripping && is_joined {
+            joined
+        } else {
+            before
+        };
         Self {
             u,
             ratio,
             loss_ratio: d.spin_loss_ratio,
             efficiency_ratio: p.belt.efficiency_ratio,
             coulomb_n_m: coulomb,
-            coulomb_width: (coulomb * dt_s / basket * SMOOTHING_SHARE).max(0.3),
+            coulomb_width: (coulomb * dt_s / basket * SMOOTHING_SHARE).max(0.05),
             drag_n_m_s2: p.basket.windage_n_m_s2
                 + p.basket.water_drag_n_m_s2_per_m * u.level_m
                 + p.basket.foam_drag_n_m_s2 * u.foam_ratio,
             brake_n_m: p.brake.stop_n_m * u.brake_ratio,
             friction_n_m: d.friction_n_m,
-            friction_width: (d.friction_n_m * dt_s / before * SMOOTHING_SHARE).clamp(1.0, 400.0),
+            friction_width: (d.friction_n_m * dt_s / turning * SMOOTHING_SHARE).clamp(0.1, 400.0),
             windage_n_m_s2: p.rotor.windage_n_m_s2,
             before_kg_m2: before,
             behind_kg_m2: basket
@@ -96,7 +104,7 @@ impl<'a> Frame<'a> {
                 } else {
                     0.0
                 },
-            joined_kg_m2: p.rotor.inertia_kg_m2 + sun_at_motor + basket / (ratio * ratio),
+            joined_kg_m2: joined,
             limit_n_m: if u.is_gripping { belt.min(clutch) } else { 0.0 },
         }
     }
@@ -157,7 +165,7 @@ pub(crate) fn step(
     sums: &mut DriveSums,
     dt_s: f64,
 ) -> f64 {
-    let frame = Frame::new(p, d, u, s.rotor_rad_per_s, dt_s);
+    let frame = Frame::new(p, d, u, s, dt_s);
     if frame.is_standing(s) {
         s.rotor_rad_per_s = 0.0;
         s.basket_rad_per_s = 0.0;
@@ -175,7 +183,9 @@ pub(crate) fn step(
     let slip = s.slip_ratio;
     let [rotor, basket] = runge_kutta(start, first.slope, dt_s, |x| frame.slopes(x, slip).slope);
     // A brake stops the basket; it does not throw it back.
-    let is_stopped = (u.brake_ratio > 0.0 || !u.is_gripping) && basket * start[1] < 0.0;
+    let can_stop = u.brake_ratio > 0.0 || !u.is_gripping;
+    let ahead = start[1] + dt_s * first.slope[1];
+    let is_stopped = can_stop && (basket * start[1] < 0.0 || ahead * start[1] < 0.0);
     s.rotor_rad_per_s = rotor;
     s.basket_rad_per_s = if is_stopped { 0.0 } else { basket };
     if slip.abs() > 0.5 {

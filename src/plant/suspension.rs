@@ -131,15 +131,20 @@ pub(crate) struct SuspensionDerived {
 impl SuspensionDerived {
     pub(crate) fn new(p: &PlantParams) -> Self {
         let s = &p.suspension;
-        let ring_m2 = core::f64::consts::PI * p.ring.radius_m * p.ring.radius_m;
         Self {
             rock_rad_per_s: (2.0 * s.spring_n_per_m * s.circle_m * s.circle_m / s.inertia_kg_m2)
                 .sqrt(),
-            ring_kg: p.ring.liquid_kg_per_m3 * ring_m2 * p.ring.height_m * p.ring.fill_ratio,
+            ring_kg: ring_kg(&p.ring),
             static_rim_m: s.rod_m * libm::sin(p.site.floor_tilt_rad) * (1.0 - s.locked_ratio)
                 + s.lean_m,
         }
     }
+}
+
+/// Mass that the ring's liquid displaces, kg.
+pub fn ring_kg(p: &RingParams) -> f64 {
+    let area_m2 = core::f64::consts::PI * p.radius_m * p.radius_m;
+    p.liquid_kg_per_m3 * area_m2 * p.height_m * p.fill_ratio
 }
 
 /// Unbalance left after the balance ring at a speed, kg·m.

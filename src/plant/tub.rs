@@ -26,7 +26,7 @@ component_params! {
         /// Height of the area's step above the tub floor. Design choice.
         step_m = 0.050, 0.0 => 0.3, "the height of the tub's step";
         /// Overflow edge above the tub floor. Design choice.
-        overflow_m = 0.400, 0.05 => 1.0, "the overflow edge";
+        overflow_m = 0.400, 0.05 => 5.0, "the overflow edge";
         /// Overflow per metre above the edge. Design choice.
         overflow_kg_per_s_m = 200.0, 0.0 => 10_000.0, "the overflow's width";
         /// Most the overflow passes. Design choice.

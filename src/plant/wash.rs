@@ -28,8 +28,17 @@ pub(crate) struct WashInputs<'a> {
 
 /// Slower than this and unable to break away, a rotor stands.
 const STANDING_RAD_PER_S: f64 = 0.5;
+/// The coarse step, s.
+const COARSE_S: f64 = 0.02;
 /// Share of the explicit stability limit that smoothed friction may use.
 const SMOOTHING_SHARE: f64 = 0.667;
+
+/// A dense load rubs so hard that 20 ms steps would need its friction smoothed.
+pub(crate) fn needs_fine_steps(p: &PlantParams, d: &DriveDerived, u: &WashInputs<'_>) -> bool {
+    let textile = load::textile_torque_n_m(&p.load, u.free_kg, u.textile_kg);
+    let at_motor = 1.0 / (d.wash_kg_m2 * d.wash_ratio * d.wash_ratio);
+    textile * COARSE_S * at_motor * SMOOTHING_SHARE > p.load.slip_rad_per_s
+}
 
 /// Everything constant during one tick.
 struct Frame<'a> {
