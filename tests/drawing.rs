@@ -101,6 +101,11 @@ fn cases() -> Vec<Case> {
         case("p_section_spinning", 'P', View::Section, &[], spinning()),
         case("t_section", 'T', View::Section, &[], at_rest()),
         case("n_section_spinning", 'N', View::Section, &[], spinning()),
+        case("p_opened_in_place", 'P', View::Opened, &[], at_rest()),
+        case("p_opened_behind", 'P', View::Opened, &["pull_out"], at_rest()),
+        case("p_opened_back_and_top", 'P', View::Opened, &["pull_out", "back_cover", "top_cover_up", "pulsator_off", "tub_cover", "basket_out"], at_rest()),
+        case("p_opened_lying", 'P', View::Opened, &["pull_out", "lay_down"], at_rest()),
+        case("p_opened_lying_bare", 'P', View::Opened, &["pull_out", "lay_down", "plate_off"], Pose { stroke_m: 0.017, motor_rad: 0.4, ..at_rest() }),
         case("p_water_filling", 'P', View::Water, &[], washing()),
     ]
 }

@@ -8,6 +8,7 @@ pub mod svg; // the element tree and its text
 
 mod furnish;
 mod input;
+mod opened;
 mod outside;
 mod painter;
 mod room;
@@ -33,7 +34,8 @@ use crate::drawing::svg::{Element, num};
 pub fn draw(view: View, input: &DrawingInput) -> Element {
     let machine = match view {
         View::Outside => outside::machine(input),
-        View::Opened | View::Section => section::machine(input),
+        View::Opened => opened::machine(input),
+        View::Section => section::machine(input),
         View::Water => section::water_path(input),
     };
     let mut drawing = sheet(&format!("drawing__svg drawing__svg--{}", view.slug()))

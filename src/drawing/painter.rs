@@ -13,7 +13,7 @@ use crate::drawing::section::moving::{
 };
 use crate::drawing::svg::{Element, num};
 use crate::drawing::world::{
-    AXIS, BASKET, BELT, GEARBOX_PULLEY, METRE, MOTOR, MOTOR_PULLEY, TUB_FLOOR,
+    AXIS, BASKET, BELT, GEARBOX_PULLEY, LYING_AXIS, METRE, MOTOR, MOTOR_PULLEY, TUB_FLOOR,
 };
 use crate::machine::Pose;
 
@@ -48,7 +48,10 @@ pub fn animate(view: View, features: Features, pose: &Pose) -> Vec<Change> {
     match view {
         View::Outside => frame.outside(pose),
         View::Opened => {
-            frame.face_on(pose, features);
+            frame.outside(pose);
+            frame.drain(pose, features);
+            frame.drive(pose);
+            frame.face_on(pose);
         }
         View::Section => {
             frame.outside(pose);
@@ -338,12 +341,10 @@ impl Frame {
     }
 
     /// Pulleys, belt, lever and wire seen along their axes, with the machine laid down.
-    fn face_on(&mut self, pose: &Pose, features: Features) {
-        self.outside(pose);
-        self.drain(pose, features);
+    fn face_on(&mut self, pose: &Pose) {
         let gearbox_rad = pose.motor_rad * MOTOR_PULLEY / GEARBOX_PULLEY;
-        self.turn("motor-pulley-face", pose.motor_rad, MOTOR, 700.0);
-        self.turn("gearbox-pulley-face", gearbox_rad, AXIS, 700.0);
+        self.turn("motor-pulley-face", pose.motor_rad, MOTOR, LYING_AXIS);
+        self.turn("gearbox-pulley-face", gearbox_rad, AXIS, LYING_AXIS);
         let slack = 1.0 - share(pose.belt_tension_n, GOOD_BELT_N);
         let sag = if pose.belt_tension_n < HANGING_BELT_N {
             30.0
@@ -356,7 +357,7 @@ impl Frame {
 
 /// The belt round both pulleys seen along their axes, its lower strand sagging.
 fn belt_face(sag: f64) -> String {
-    let (small, large, y) = (MOTOR_PULLEY, GEARBOX_PULLEY, 700.0);
+    let (small, large, y) = (MOTOR_PULLEY, GEARBOX_PULLEY, LYING_AXIS);
     // Tangent points of two circles: the strand leans by asin((R - r) / distance).
     let lean = libm::asin((large - small) / (AXIS - MOTOR));
     let (sine, cosine) = (libm::sin(lean), libm::cos(lean));

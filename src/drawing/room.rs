@@ -42,17 +42,33 @@ pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
 
 /// Tap, socket, gully, hoses and cord, in front of the wall.
 pub fn services(input: &DrawingInput, view: View) -> Vec<Element> {
-    let mut drawn = vec![socket(input), gully(input)];
-    drawn.push(drain_hose(input, view));
+    let mut drawn = vec![socket(input), drain_hose(input, view), gully(input)];
     drawn.push(supply_hose(input, view));
     if input.features.hot_inlet {
         drawn.push(tap(input, "hot_tap", TAP.0 + 74.0));
     }
     drawn.push(tap(input, "tap", TAP.0));
     if view != View::Water {
-        drawn.push(cord(input));
+        drawn.push(cord(input, view));
     }
     drawn
+}
+
+/// How the machine stands in a view: decides where hoses and cord leave it.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Standing {
+    FrontOn,
+    BackOn,
+    Lying,
+}
+
+fn standing(input: &DrawingInput, view: View) -> Standing {
+    match view {
+        View::Outside => Standing::FrontOn,
+        View::Opened if input.is_off(&["lay_down"]) => Standing::Lying,
+        View::Opened if !input.is_off(&["pull_out"]) => Standing::FrontOn,
+        View::Opened | View::Section | View::Water => Standing::BackOn,
+    }
 }
 
 fn tap(input: &DrawingInput, id: &'static str, x: f64) -> Element {
@@ -123,7 +139,6 @@ fn gully(input: &DrawingInput) -> Element {
                 ),
                 "plastic line",
             ),
-            ellipse(x, top, 26.0, 6.0, "dark fine"),
             rect(x - 30.0, foot - 10.0, 60.0, 10.0, "plastic line"),
         ],
     )
@@ -220,8 +235,10 @@ fn supply_hose(input: &DrawingInput, view: View) -> Element {
     )
 }
 
-fn cord(input: &DrawingInput) -> Element {
+fn cord(input: &DrawingInput, view: View) -> Element {
     let (x, y) = SOCKET;
+    // Lying on its front, the machine hides where the cord goes in.
+    let start = if standing(input, view) == Standing::Lying { "M1090 520 C1130 560" } else { "M1000 236 C1120 236" };
     let on = format!(
         "M1000 236 C1120 236 1090 640 1250 650 C1400 660 {x} 520 {x} {}",
         y + 26.0

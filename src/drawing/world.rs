@@ -51,6 +51,9 @@ pub const MOTOR_PULLEY: f64 = 30.0;
 /// Radius of the gearbox pulley.
 pub const GEARBOX_PULLEY: f64 = 56.0;
 
+/// Height of the pulleys' axes when the machine lies on its front, seen from below.
+pub const LYING_AXIS: f64 = 716.0;
+
 /// The tap's outlet.
 pub const TAP: (f64, f64) = (1210.0, 300.0);
 /// Middle of the wall socket.

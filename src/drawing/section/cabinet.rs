@@ -30,6 +30,11 @@ pub fn inside(input: &DrawingInput) -> Vec<Element> {
     ]
 }
 
+/// Harness and capacitor alone, as the open back shows them.
+pub fn inside_back(input: &DrawingInput) -> Vec<Element> {
+    vec![harness(input), capacitor(input)]
+}
+
 fn harness(input: &DrawingInput) -> Element {
     let run = "M772 200 H958 Q970 200 970 214 V892 Q970 908 954 908 H640 Q560 908 548 846";
     touch::part(

@@ -26,6 +26,31 @@ pub fn gearbox(input: &DrawingInput) -> Vec<Element> {
     ]
 }
 
+/// The same from outside, nothing cut.
+pub fn gearbox_closed(input: &DrawingInput) -> Vec<Element> {
+    let case = touch::part(
+        input,
+        "gearbox",
+        (AXIS - 40.0, 738.0, 80.0, 64.0),
+        vec![
+            rect(AXIS - 34.0, 736.0, 68.0, 14.0, "cast line"),
+            rounded(AXIS - 58.0, 750.0, 116.0, 54.0, 7.0, "cast line"),
+            path("M668 756 v42 M690 756 v42 M712 756 v42 M734 756 v42 M752 756 v42", "shine"),
+            rect(AXIS - 30.0, 838.0, 60.0, 12.0, "cast line"),
+        ],
+    );
+    let band = touch::part(
+        input,
+        "brake_band",
+        (AXIS - 78.0, 758.0, 22.0, 40.0),
+        vec![
+            rect(AXIS - 70.0, 764.0, 140.0, 28.0, "steel line"),
+            path("M640 770 H780 M640 786 H780", "shine"),
+        ],
+    );
+    vec![case, band, clutch(input), lever(input)]
+}
+
 fn gear_case(input: &DrawingInput) -> Element {
     let teeth = |x: f64, width: f64| {
         let gear = group("").child(rect(x, 762.0, width, 30.0, "steel fine"));
@@ -125,7 +150,7 @@ fn lever(input: &DrawingInput) -> Element {
 }
 
 /// Motor, both pulleys and the belt.
-pub fn motor_and_belt(input: &DrawingInput) -> Vec<Element> {
+pub fn pulleys(input: &DrawingInput) -> Vec<Element> {
     vec![
         motor(input),
         pulley(
@@ -135,7 +160,6 @@ pub fn motor_and_belt(input: &DrawingInput) -> Vec<Element> {
         ),
         pulley(input, ("motor_pulley", MOTOR, MOTOR_PULLEY), &MOTOR_MARKS),
         belt(input),
-        bottom_guard(input),
     ]
 }
 
@@ -208,7 +232,8 @@ fn belt(input: &DrawingInput) -> Element {
     )
 }
 
-fn bottom_guard(input: &DrawingInput) -> Element {
+/// The plate below belt and pulleys.
+pub fn bottom_guard(input: &DrawingInput) -> Element {
     touch::part(
         input,
         "bottom_guard",

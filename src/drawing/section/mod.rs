@@ -30,7 +30,8 @@ pub fn machine(input: &DrawingInput) -> Element {
         .children(tub::outer(input))
         .children(drive::gearbox(input))
         .children(drain::under_the_tub(input))
-        .children(drive::motor_and_belt(input))
+        .children(drive::pulleys(input))
+        .child(drive::bottom_guard(input))
         .children(tub::basket_and_water(input));
     group("machine")
         .id("machine")
@@ -40,6 +41,25 @@ pub fn machine(input: &DrawingInput) -> Element {
         .children(cabinet::rods(input))
         .children(upper::hanging_down(input))
         .children(cabinet::shell(input))
+}
+
+/// What the open back shows below the tub: motor, pulleys, belt, drain and capacitor, uncut.
+pub fn lower_back(input: &DrawingInput) -> Vec<Element> {
+    let mut drawn = cabinet::inside_back(input);
+    drawn.extend(drive::gearbox_closed(input));
+    drawn.extend(drain::under_the_tub(input));
+    drawn.extend(drive::pulleys(input));
+    drawn
+}
+
+/// What the lifted top cover shows, with the board still behind its inner cover or not.
+pub fn lifted_top(input: &DrawingInput, board_bare: bool) -> Vec<Element> {
+    let mut drawn = upper::compartment(input);
+    if !board_bare {
+        drawn.push(upper::inner_cover(input));
+    }
+    drawn.extend(upper::hanging_down(input));
+    drawn
 }
 
 /// The parts that water meets, for the water view.

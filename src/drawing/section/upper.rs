@@ -39,6 +39,25 @@ fn board_side(input: &DrawingInput) -> Vec<Element> {
     drawn
 }
 
+/// The drip cover over the board, on until the panel is opened.
+pub fn inner_cover(input: &DrawingInput) -> Element {
+    let screw = |x: f64, y: f64| circle(x, y, 4.0, "steel fine");
+    touch::step(
+        input,
+        "panel_open",
+        (570.0, 94.0, 200.0, 112.0),
+        vec![
+            rounded(566.0, 92.0, 206.0, 116.0, 6.0, "plastic-shade line"),
+            path("M586 118 H752 M586 130 H752 M586 142 H752", "shine"),
+            screw(576.0, 100.0),
+            screw(762.0, 100.0),
+            screw(576.0, 200.0),
+            screw(669.0, 200.0),
+            screw(762.0, 200.0),
+        ],
+    )
+}
+
 fn board(input: &DrawingInput) -> Element {
     let connectors = (0..5).map(|index| {
         let x = 586.0 + 34.0 * f64::from(index);
