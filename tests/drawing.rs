@@ -6,6 +6,8 @@ use std::path::PathBuf;
 use tubwright::bench::workshop::Workshop;
 use tubwright::drawing;
 use tubwright::drawing::{Command, Drain, DrawingInput, Features, Probes, View};
+use tubwright::drawing::wiring;
+use tubwright::drawing::wiring::WiringInput;
 use tubwright::machine::Pose;
 
 fn features(machine: char) -> Features {
@@ -156,6 +158,38 @@ fn machines_are_drawn_as_stored() {
         same_as_stored(case.name, &drawn.to_svg_string());
         if let Some(folder) = std::env::var_os("TUBWRIGHT_SHOW_DRAWINGS") {
             let file = PathBuf::from(folder).join(format!("{}.svg", case.name));
+            std::fs::write(file, drawing::document(&drawn)).expect("the folder can be written");
+        }
+    }
+}
+
+/// Names of a machine's nodes as its published wiring list gives them.
+const POINTS_P: &str = include_str!("fixtures/drawings/points_p.txt");
+
+fn points(list: &str) -> Vec<(&str, &str)> {
+    list.lines().filter_map(|line| line.split_once('\t')).collect()
+}
+
+fn set(names: &[&str]) -> BTreeSet<String> {
+    names.iter().map(|name| (*name).to_owned()).collect()
+}
+
+#[test]
+fn wiring_is_drawn_as_stored() {
+    for (name, layout, list) in [("p_wiring", "P", POINTS_P)] {
+        let drawn = wiring::draw(&WiringInput {
+            layout,
+            elements: &[],
+            points: &points(list),
+            closed: &set(&["SW1", "SLID", "SUNB", "QV"]),
+            apart: &set(&["T31"]),
+            selected: None,
+            probes: Probes { red: Some("MA"), black: Some("MC") },
+            names: &drawing::plain_name,
+        });
+        same_as_stored(name, &drawn.to_svg_string());
+        if let Some(folder) = std::env::var_os("TUBWRIGHT_SHOW_DRAWINGS") {
+            let file = PathBuf::from(folder).join(format!("{name}.svg"));
             std::fs::write(file, drawing::document(&drawn)).expect("the folder can be written");
         }
     }

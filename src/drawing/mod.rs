@@ -5,6 +5,7 @@
 //! what was touched from the `data-` attributes.
 
 pub mod svg; // the element tree and its text
+pub mod wiring; // the wiring diagram
 
 mod furnish;
 mod input;

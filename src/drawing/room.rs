@@ -145,10 +145,9 @@ fn gully(input: &DrawingInput) -> Element {
 }
 
 fn drain_hose(input: &DrawingInput, view: View) -> Element {
-    let start = if view == View::Outside {
-        (1040.0, 835.0)
-    } else {
-        (984.0, 848.0)
+    let start = match standing(input, view) {
+        Standing::FrontOn => (1040.0, 835.0),
+        Standing::BackOn | Standing::Lying => (984.0, 848.0),
     };
     let (x, top) = GULLY;
     let run = match input.features.drain {
@@ -179,7 +178,7 @@ fn drain_hose(input: &DrawingInput, view: View) -> Element {
             path(run, "hose-flow flow")
                 .id("outflow-hose")
                 .with("opacity", "0"),
-            line(end.0, end.1, end.0, end.1 + 70.0, "stream flow")
+            line(end.0, end.1, end.0, end.1 + 30.0, "stream flow")
                 .id("outflow")
                 .with("opacity", "0"),
         ],
@@ -187,10 +186,10 @@ fn drain_hose(input: &DrawingInput, view: View) -> Element {
 }
 
 fn supply_hose(input: &DrawingInput, view: View) -> Element {
-    let end = if view == View::Outside {
-        (1090.0, 180.0)
-    } else {
-        (1000.0, 119.0)
+    let end = match standing(input, view) {
+        Standing::FrontOn => (1090.0, 180.0),
+        Standing::BackOn => (1000.0, 119.0),
+        Standing::Lying => (1040.0, 440.0),
     };
     let (x, y) = TAP;
     let on = format!(
@@ -240,11 +239,11 @@ fn cord(input: &DrawingInput, view: View) -> Element {
     // Lying on its front, the machine hides where the cord goes in.
     let start = if standing(input, view) == Standing::Lying { "M1090 520 C1130 560" } else { "M1000 236 C1120 236" };
     let on = format!(
-        "M1000 236 C1120 236 1090 640 1250 650 C1400 660 {x} 520 {x} {}",
+        "{start} 1090 640 1250 650 C1400 660 {x} 520 {x} {}",
         y + 26.0
     );
     let off = format!(
-        "M1000 236 C1120 236 1090 640 1220 720 C1330 790 1300 {f} 1392 {f}",
+        "{start} 1090 640 1220 720 C1330 790 1300 {f} 1392 {f}",
         f = FLOOR + 34.0
     );
     touch::part(
