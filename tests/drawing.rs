@@ -5,9 +5,9 @@ use std::path::PathBuf;
 
 use tubwright::bench::workshop::Workshop;
 use tubwright::drawing;
-use tubwright::drawing::{Command, Drain, DrawingInput, Features, Probes, View};
 use tubwright::drawing::wiring;
 use tubwright::drawing::wiring::WiringInput;
+use tubwright::drawing::{Command, Drain, DrawingInput, Features, Probes, View};
 use tubwright::machine::Pose;
 
 fn features(machine: char) -> Features {
@@ -104,10 +104,45 @@ fn cases() -> Vec<Case> {
         case("t_section", 'T', View::Section, &[], at_rest()),
         case("n_section_spinning", 'N', View::Section, &[], spinning()),
         case("p_opened_in_place", 'P', View::Opened, &[], at_rest()),
-        case("p_opened_behind", 'P', View::Opened, &["pull_out"], at_rest()),
-        case("p_opened_back_and_top", 'P', View::Opened, &["pull_out", "back_cover", "top_cover_up", "pulsator_off", "tub_cover", "basket_out"], at_rest()),
-        case("p_opened_lying", 'P', View::Opened, &["pull_out", "lay_down"], at_rest()),
-        case("p_opened_lying_bare", 'P', View::Opened, &["pull_out", "lay_down", "plate_off"], Pose { stroke_m: 0.017, motor_rad: 0.4, ..at_rest() }),
+        case(
+            "p_opened_behind",
+            'P',
+            View::Opened,
+            &["pull_out"],
+            at_rest(),
+        ),
+        case(
+            "p_opened_back_and_top",
+            'P',
+            View::Opened,
+            &[
+                "pull_out",
+                "back_cover",
+                "top_cover_up",
+                "pulsator_off",
+                "tub_cover",
+                "basket_out",
+            ],
+            at_rest(),
+        ),
+        case(
+            "p_opened_lying",
+            'P',
+            View::Opened,
+            &["pull_out", "lay_down"],
+            at_rest(),
+        ),
+        case(
+            "p_opened_lying_bare",
+            'P',
+            View::Opened,
+            &["pull_out", "lay_down", "plate_off"],
+            Pose {
+                stroke_m: 0.017,
+                motor_rad: 0.4,
+                ..at_rest()
+            },
+        ),
         case("p_water_filling", 'P', View::Water, &[], washing()),
     ]
 }
@@ -167,7 +202,9 @@ fn machines_are_drawn_as_stored() {
 const POINTS_P: &str = include_str!("fixtures/drawings/points_p.txt");
 
 fn points(list: &str) -> Vec<(&str, &str)> {
-    list.lines().filter_map(|line| line.split_once('\t')).collect()
+    list.lines()
+        .filter_map(|line| line.split_once('\t'))
+        .collect()
 }
 
 fn set(names: &[&str]) -> BTreeSet<String> {
@@ -184,7 +221,10 @@ fn wiring_is_drawn_as_stored() {
             closed: &set(&["SW1", "SLID", "SUNB", "QV"]),
             apart: &set(&["T31"]),
             selected: None,
-            probes: Probes { red: Some("MA"), black: Some("MC") },
+            probes: Probes {
+                red: Some("MA"),
+                black: Some("MC"),
+            },
             names: &drawing::plain_name,
         });
         same_as_stored(name, &drawn.to_svg_string());

@@ -237,7 +237,11 @@ fn supply_hose(input: &DrawingInput, view: View) -> Element {
 fn cord(input: &DrawingInput, view: View) -> Element {
     let (x, y) = SOCKET;
     // Lying on its front, the machine hides where the cord goes in.
-    let start = if standing(input, view) == Standing::Lying { "M1090 520 C1130 560" } else { "M1000 236 C1120 236" };
+    let start = if standing(input, view) == Standing::Lying {
+        "M1090 520 C1130 560"
+    } else {
+        "M1000 236 C1120 236"
+    };
     let on = format!(
         "{start} 1090 640 1250 650 C1400 660 {x} 520 {x} {}",
         y + 26.0

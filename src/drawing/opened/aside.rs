@@ -9,7 +9,11 @@ use crate::drawing::touch::{self, Area};
 pub fn items(input: &DrawingInput) -> Element {
     let mut drawn = group("aside");
     for (spellings, area, shape) in [
-        (&BACK[..], (282.0, 560.0, 136.0, 400.0), back_cover as fn() -> Element),
+        (
+            &BACK[..],
+            (282.0, 560.0, 136.0, 400.0),
+            back_cover as fn() -> Element,
+        ),
         (&BASKET[..], (28.0, 640.0, 236.0, 300.0), basket),
         (&TUB_COVER[..], (30.0, 950.0, 220.0, 56.0), tub_cover),
         (&PULSATOR[..], (276.0, 972.0, 150.0, 56.0), pulsator),
@@ -40,14 +44,27 @@ fn item(input: &DrawingInput, id: &str, area: Area, shape: Element) -> Element {
 fn back_cover() -> Element {
     group("")
         .child(outline(
-            &[(300.0, 560.0), (420.0, 600.0), (408.0, 968.0), (276.0, 930.0)],
+            &[
+                (300.0, 560.0),
+                (420.0, 600.0),
+                (408.0, 968.0),
+                (276.0, 930.0),
+            ],
             "paint-shade line",
         ))
         .child(outline(
-            &[(316.0, 592.0), (404.0, 621.0), (394.0, 936.0), (294.0, 907.0)],
+            &[
+                (316.0, 592.0),
+                (404.0, 621.0),
+                (394.0, 936.0),
+                (294.0, 907.0),
+            ],
             "no-tone fine",
         ))
-        .child(path("M312 820 L390 843 M311 836 L389 859 M310 852 L388 875", "fine"))
+        .child(path(
+            "M312 820 L390 843 M311 836 L389 859 M310 852 L388 875",
+            "fine",
+        ))
 }
 
 fn basket() -> Element {
@@ -81,18 +98,25 @@ fn tub_cover() -> Element {
 fn pulsator() -> Element {
     group("")
         .child(ellipse(351.0, 1006.0, 80.0, 20.0, "pulsator line"))
-        .child(path("M276 1002 Q340 998 344 976 H358 Q362 998 426 1002", "pulsator line"))
+        .child(path(
+            "M276 1002 Q340 998 344 976 H358 Q362 998 426 1002",
+            "pulsator line",
+        ))
         .child(ellipse(351.0, 976.0, 9.0, 3.5, "steel fine"))
 }
 
 fn guard() -> Element {
     outline(
-        &[(76.0, 1032.0), (286.0, 1032.0), (262.0, 1070.0), (46.0, 1070.0)],
+        &[
+            (76.0, 1032.0),
+            (286.0, 1032.0),
+            (262.0, 1070.0),
+            (46.0, 1070.0),
+        ],
         "cast line",
     )
 }
 
 fn belt() -> Element {
-    group("")
-        .child(ellipse(360.0, 1054.0, 58.0, 13.0, "belt-round"))
+    group("").child(ellipse(360.0, 1054.0, 58.0, 13.0, "belt-round"))
 }

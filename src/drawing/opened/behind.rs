@@ -62,7 +62,13 @@ fn body(input: &DrawingInput, upper_edge: f64) -> Vec<Element> {
         (470.0, 300.0, 400.0, 150.0),
         vec![
             outline(&side, "paint-shade line"),
-            rect(LEFT, upper_edge, RIGHT - LEFT, SKIRT - upper_edge, "paint bold"),
+            rect(
+                LEFT,
+                upper_edge,
+                RIGHT - LEFT,
+                SKIRT - upper_edge,
+                "paint bold",
+            ),
             path("M470 330 H600 M470 346 H600 M470 362 H600", "fine"),
         ],
     )];
@@ -93,8 +99,21 @@ fn open_top(input: &DrawingInput) -> Element {
         "tub_cover",
         (590.0, 268.0, 240.0, 34.0),
         vec![
-            rect(LEFT + 8.0, SHOULDER - 34.0, RIGHT - LEFT - 16.0, 74.0, "inside line"),
-            rounded(AXIS - TUB, TUB_RIM - 40.0, 2.0 * TUB, 42.0, 10.0, "plastic line"),
+            rect(
+                LEFT + 8.0,
+                SHOULDER - 34.0,
+                RIGHT - LEFT - 16.0,
+                74.0,
+                "inside line",
+            ),
+            rounded(
+                AXIS - TUB,
+                TUB_RIM - 40.0,
+                2.0 * TUB,
+                42.0,
+                10.0,
+                "plastic line",
+            ),
             path("M496 280 H924", "shine"),
             circle(466.0, 272.0, 9.0, "plastic line"),
             circle(954.0, 272.0, 9.0, "plastic line"),
@@ -121,7 +140,10 @@ fn tub(input: &DrawingInput) -> Element {
                 ),
                 "plastic line",
             ),
-            path("M560 470 V716 M660 470 V716 M760 470 V716 M860 470 V716", "shine"),
+            path(
+                "M560 470 V716 M660 470 V716 M760 470 V716 M860 470 V716",
+                "shine",
+            ),
             rect(520.0, 728.0, 386.0, 10.0, "steel line"),
         ],
     )
@@ -155,7 +177,14 @@ fn back_cover(input: &DrawingInput) -> Element {
     });
     let drawn = vec![
         rounded(x, y, width, height, 10.0, "paint-shade line"),
-        rounded(x + 34.0, y + 34.0, width - 68.0, height - 68.0, 16.0, "no-tone fine"),
+        rounded(
+            x + 34.0,
+            y + 34.0,
+            width - 68.0,
+            height - 68.0,
+            16.0,
+            "no-tone fine",
+        ),
         path(
             "M560 830 H860 M560 846 H860 M560 862 H860 M560 878 H860",
             "fine",
@@ -175,9 +204,10 @@ fn back_cover(input: &DrawingInput) -> Element {
 }
 
 fn screw(x: f64, y: f64) -> Element {
-    group("")
-        .child(circle(x, y, 6.0, "steel fine"))
-        .child(path(format!("M{} {y} h8 M{x} {} v8", x - 4.0, y - 4.0), "fine"))
+    group("").child(circle(x, y, 6.0, "steel fine")).child(path(
+        format!("M{} {y} h8 M{x} {} v8", x - 4.0, y - 4.0),
+        "fine",
+    ))
 }
 
 /// Top cover and panel in place, seen from behind.
@@ -210,9 +240,26 @@ fn top_down(input: &DrawingInput) -> Vec<Element> {
                 outline(&deck_side, "plastic-shade line"),
                 outline(&panel_side, "plastic-shade line"),
                 outline(&panel_top, "plastic-shade line"),
-                rounded(LEFT, CROWN, RIGHT - LEFT, DECK - CROWN, 10.0, "plastic bold"),
-                rounded(LEFT, DECK, RIGHT - LEFT, SHOULDER - DECK, 8.0, "plastic bold"),
-                path("M520 130 H720 M520 144 H720 M520 158 H720 M520 172 H720", "fine"),
+                rounded(
+                    LEFT,
+                    CROWN,
+                    RIGHT - LEFT,
+                    DECK - CROWN,
+                    10.0,
+                    "plastic bold",
+                ),
+                rounded(
+                    LEFT,
+                    DECK,
+                    RIGHT - LEFT,
+                    SHOULDER - DECK,
+                    8.0,
+                    "plastic bold",
+                ),
+                path(
+                    "M520 130 H720 M520 144 H720 M520 158 H720 M520 172 H720",
+                    "fine",
+                ),
                 screw(LEFT + 20.0, DECK + 24.0),
                 screw(RIGHT - 20.0, DECK + 24.0),
                 screw(LEFT + 20.0, CROWN + 20.0),

@@ -26,7 +26,10 @@ pub fn machine(input: &DrawingInput) -> Element {
         .child(motor(input))
         .child(gearbox(input))
         .child(band(input));
-    whole = whole.children(drain(input)).child(lever(input)).child(wire(input));
+    whole = whole
+        .children(drain(input))
+        .child(lever(input))
+        .child(wire(input));
     whole = whole.child(pulley(input, "gearbox_pulley", AXIS, GEARBOX_PULLEY));
     whole = whole.child(pulley(input, "motor_pulley", MOTOR, MOTOR_PULLEY));
     if !input.is_off(&BELT) {
@@ -135,7 +138,14 @@ fn motor(input: &DrawingInput) -> Element {
         "wash_motor",
         (MOTOR - 56.0, LYING_AXIS + 34.0, 112.0, 40.0),
         vec![
-            rounded(MOTOR - 70.0, LYING_AXIS - 12.0, 140.0, 24.0, 6.0, "steel line"),
+            rounded(
+                MOTOR - 70.0,
+                LYING_AXIS - 12.0,
+                140.0,
+                24.0,
+                6.0,
+                "steel line",
+            ),
             circle(MOTOR, LYING_AXIS, 60.0, "cast line"),
             circle(MOTOR, LYING_AXIS, 44.0, "copper fine"),
             circle(MOTOR, LYING_AXIS, 36.0, "cast fine"),
@@ -185,8 +195,14 @@ fn band(input: &DrawingInput) -> Element {
                 ),
                 "band",
             ),
-            path(format!("M{} {} l18 -22", AXIS + 48.0, LYING_AXIS - 59.0), "bolt"),
-            path(format!("M{} {} l22 -14", AXIS + 70.0, LYING_AXIS - 30.0), "bolt"),
+            path(
+                format!("M{} {} l18 -22", AXIS + 48.0, LYING_AXIS - 59.0),
+                "bolt",
+            ),
+            path(
+                format!("M{} {} l22 -14", AXIS + 70.0, LYING_AXIS - 30.0),
+                "bolt",
+            ),
         ],
     )
 }
@@ -207,7 +223,10 @@ fn lever(input: &DrawingInput) -> Element {
         input,
         "clutch",
         (AXIS - 26.0, LYING_AXIS - 110.0, 52.0, 30.0),
-        vec![path("M684 632 q26 -14 52 0 M684 640 q26 -14 52 0 M684 648 q26 -14 52 0", "spring")],
+        vec![path(
+            "M684 632 q26 -14 52 0 M684 640 q26 -14 52 0 M684 648 q26 -14 52 0",
+            "spring",
+        )],
     ))
 }
 
@@ -234,10 +253,7 @@ fn drain(input: &DrawingInput) -> Vec<Element> {
         format!("M850 560 V500 Q850 470 880 470 H{RIGHT}"),
         "hose hose--edge",
     );
-    let inner = path(
-        format!("M850 560 V500 Q850 470 880 470 H{RIGHT}"),
-        "hose",
-    );
+    let inner = path(format!("M850 560 V500 Q850 470 880 470 H{RIGHT}"), "hose");
     let puller = |id: &str| {
         touch::part(
             input,
@@ -280,7 +296,11 @@ fn drain(input: &DrawingInput) -> Vec<Element> {
 }
 
 fn pulley(input: &DrawingInput, id: &str, axis: f64, radius: f64) -> Element {
-    let face = if id == "motor_pulley" { "motor-pulley-face" } else { "gearbox-pulley-face" };
+    let face = if id == "motor_pulley" {
+        "motor-pulley-face"
+    } else {
+        "gearbox-pulley-face"
+    };
     let spokes = (0..4).map(|index| {
         let angle = PI / 2.0 * f64::from(index);
         let (cosine, sine) = (libm::cos(angle), libm::sin(angle));
@@ -295,7 +315,12 @@ fn pulley(input: &DrawingInput, id: &str, axis: f64, radius: f64) -> Element {
     touch::part(
         input,
         id,
-        (axis - radius * 0.7, LYING_AXIS - radius * 0.7, radius * 1.4, radius * 1.4),
+        (
+            axis - radius * 0.7,
+            LYING_AXIS - radius * 0.7,
+            radius * 1.4,
+            radius * 1.4,
+        ),
         vec![
             circle(axis, LYING_AXIS, radius + 5.0, "steel line"),
             circle(axis, LYING_AXIS, radius - 6.0, "shaft fine"),
@@ -316,7 +341,13 @@ fn guard(input: &DrawingInput) -> Element {
         vec![
             rounded(452.0, LYING_AXIS - 84.0, 366.0, 168.0, 14.0, "cast line"),
             rounded(476.0, LYING_AXIS - 46.0, 318.0, 92.0, 30.0, "no-tone fine"),
-            path(format!("M520 {y} h30 M570 {y} h30 M620 {y} h30 M670 {y} h30 M720 {y} h30", y = LYING_AXIS), "bold"),
+            path(
+                format!(
+                    "M520 {y} h30 M570 {y} h30 M620 {y} h30 M670 {y} h30 M720 {y} h30",
+                    y = LYING_AXIS
+                ),
+                "bold",
+            ),
             group("").children(bolts),
         ],
     )

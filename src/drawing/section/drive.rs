@@ -35,7 +35,10 @@ pub fn gearbox_closed(input: &DrawingInput) -> Vec<Element> {
         vec![
             rect(AXIS - 34.0, 736.0, 68.0, 14.0, "cast line"),
             rounded(AXIS - 58.0, 750.0, 116.0, 54.0, 7.0, "cast line"),
-            path("M668 756 v42 M690 756 v42 M712 756 v42 M734 756 v42 M752 756 v42", "shine"),
+            path(
+                "M668 756 v42 M690 756 v42 M712 756 v42 M734 756 v42 M752 756 v42",
+                "shine",
+            ),
             rect(AXIS - 30.0, 838.0, 60.0, 12.0, "cast line"),
         ],
     );

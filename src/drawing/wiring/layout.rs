@@ -191,13 +191,7 @@ pub const fn point(node: &'static str, x: f64, y: f64) -> Piece {
 }
 
 /// A symbol with leads from top to bottom, its part's name to the right.
-pub const fn down(
-    kind: Kind,
-    element: &'static str,
-    x: f64,
-    y: f64,
-    part: &'static str,
-) -> Piece {
+pub const fn down(kind: Kind, element: &'static str, x: f64, y: f64, part: &'static str) -> Piece {
     Piece::Part {
         kind,
         element,
@@ -294,7 +288,11 @@ pub const fn note(x: f64, y: f64, words: &'static str) -> Piece {
 }
 
 /// An outline with its name below.
-pub const fn lower_named(part: &'static str, (x, y): (f64, f64), (width, height): (f64, f64)) -> Piece {
+pub const fn lower_named(
+    part: &'static str,
+    (x, y): (f64, f64),
+    (width, height): (f64, f64),
+) -> Piece {
     Piece::Block {
         x,
         y,

@@ -78,7 +78,10 @@ pub fn draw(input: &WiringInput) -> Element {
         _ => automatic::pieces(input.elements, input.points),
     };
     let (left, top, width, height) = VIEW_BOX;
-    let bottom = pieces.iter().map(Piece::bottom).fold(top + height, f64::max);
+    let bottom = pieces
+        .iter()
+        .map(Piece::bottom)
+        .fold(top + height, f64::max);
     let mut drawing = sheet("drawing__svg drawing__svg--wiring")
         .with("aria-label", (input.names)("wiring"))
         .child(rect(left, top, width, bottom - top, "wiring-paper"));
@@ -86,13 +89,21 @@ pub fn draw(input: &WiringInput) -> Element {
         let text = format!("{left} {top} {width} {}", bottom - top + 20.0);
         drawing.set("viewBox", text);
     }
-    for block in pieces.iter().filter(|piece| matches!(piece, Piece::Block { .. })) {
+    for block in pieces
+        .iter()
+        .filter(|piece| matches!(piece, Piece::Block { .. }))
+    {
         drawing = drawing.child(symbols::block(input, block));
     }
     drawing = drawing.children(nets(&pieces));
-    let things = pieces.iter().filter_map(|piece| symbols::thing(input, piece));
+    let things = pieces
+        .iter()
+        .filter_map(|piece| symbols::thing(input, piece));
     drawing = drawing.children(things.collect::<Vec<_>>());
-    let points: Vec<Element> = pieces.iter().filter_map(|piece| point(input, piece)).collect();
+    let points: Vec<Element> = pieces
+        .iter()
+        .filter_map(|piece| point(input, piece))
+        .collect();
     drawing = drawing.children(points).children(probes(input, &pieces));
     first_in_tab_order(&mut drawing);
     drawing
@@ -123,7 +134,11 @@ fn nets(pieces: &[Piece]) -> Vec<Element> {
         .map(|wanted| {
             let mut net = group("net").with("data-net", wanted);
             for piece in pieces {
-                if let Piece::Wire { node, conductor, data } = piece
+                if let Piece::Wire {
+                    node,
+                    conductor,
+                    data,
+                } = piece
                     && *node == wanted
                 {
                     net = net.children(wire(*conductor, data));
@@ -161,10 +176,18 @@ fn point(input: &WiringInput, piece: &Piece) -> Option<Element> {
         .find(|(known, _)| known == node)
         .map(|(_, name)| *name)?;
     let selected = input.selected == Some(*node);
-    let class = if selected { "point touch--selected" } else { "point" };
+    let class = if selected {
+        "point touch--selected"
+    } else {
+        "point"
+    };
     let half = SMALLEST_TARGET / 2.0;
     // Names open towards the middle of the sheet, so that none is cut off at its edge.
-    let (side, anchor) = if x > 780.0 { (-16.0, "end") } else { (16.0, "start") };
+    let (side, anchor) = if x > 780.0 {
+        (-16.0, "end")
+    } else {
+        (16.0, "start")
+    };
     let mut tag = label(x + side, y - 14.0, "tag", name).with("aria-hidden", "true");
     tag.set("text-anchor", anchor);
     Some(
@@ -200,7 +223,10 @@ fn probe(x: f64, y: f64, class: &str) -> Element {
         .with("aria-hidden", "true")
         .with("transform", format!("translate({x} {y})"))
         .child(path("M0 0 L16 22", "probe__tip"))
-        .child(path("M12 26 L22 18 L62 76 Q66 84 58 88 Q50 92 46 86Z", "probe__body"))
+        .child(path(
+            "M12 26 L22 18 L62 76 Q66 84 58 88 Q50 92 46 86Z",
+            "probe__body",
+        ))
         .child(path("M56 88 Q70 120 60 150", "probe__lead"))
 }
 
@@ -214,4 +240,3 @@ pub fn shown_points(drawing: &Element) -> Vec<String> {
     });
     found
 }
-

@@ -29,7 +29,12 @@ pub fn block(input: &WiringInput, piece: &Piece) -> Element {
     if round {
         let radius = width / 2.0;
         return body
-            .child(circle(x + radius, y + radius, radius, "block__edge block__edge--motor"))
+            .child(circle(
+                x + radius,
+                y + radius,
+                radius,
+                "block__edge block__edge--motor",
+            ))
             .child(label(x + radius, y + radius + 12.0, "motor-letter", "M"))
             .child(label(x + radius, y + radius + 34.0, "motor-kind", "1 ~"))
             .child(
@@ -66,7 +71,9 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
                 Way::Down => format!("translate({x} {y})"),
                 Way::Across => format!("translate({x} {y}) rotate(-90)"),
             };
-            let drawn = group("symbol").with("transform", turned).children(shape(kind, closed));
+            let drawn = group("symbol")
+                .with("transform", turned)
+                .children(shape(kind, closed));
             let whole = group("element")
                 .with("data-element", element)
                 .child(drawn)
@@ -74,7 +81,12 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
             if part.is_empty() {
                 return Some(whole);
             }
-            let name = label(x + name_at.0, y + name_at.1, "part-name", (input.names)(part));
+            let name = label(
+                x + name_at.0,
+                y + name_at.1,
+                "part-name",
+                (input.names)(part),
+            );
             let anchor = if name_at.0 > 0.0 {
                 "start"
             } else if name_at.0 < 0.0 {
@@ -96,15 +108,23 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
             number,
         } => Some(pin(input, element, (x, y), way, number)),
         Piece::Ground { x, y } => Some(path(
-            format!("M{x} {y} v16 M{} {} h36 M{} {} h24 M{} {} h12",
-                x - 18.0, y + 16.0, x - 12.0, y + 24.0, x - 6.0, y + 32.0),
+            format!(
+                "M{x} {y} v16 M{} {} h36 M{} {} h24 M{} {} h12",
+                x - 18.0,
+                y + 16.0,
+                x - 12.0,
+                y + 24.0,
+                x - 6.0,
+                y + 32.0
+            ),
             "symbol__line symbol__line--earth",
         )),
         Piece::Joint { x, y } => Some(circle(x, y, 5.0, "joint")),
         Piece::Note { x, y, words } => Some(label(x, y, "wiring-note", words)),
-        Piece::Lead { x, y, length } => {
-            Some(path(format!("M{x} {y} v{length}"), "conductor conductor--black"))
-        }
+        Piece::Lead { x, y, length } => Some(path(
+            format!("M{x} {y} v{length}"),
+            "conductor conductor--black",
+        )),
         Piece::Wire { .. } | Piece::Point { .. } | Piece::Block { .. } => None,
     }
 }
@@ -113,7 +133,9 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
 fn letter(kind: Kind, x: f64, y: f64) -> Option<Element> {
     match kind {
         Kind::Motor => Some(label(x, y + 8.0, "motor-letter motor-letter--small", "M")),
-        Kind::Oscillator => Some(label(x, y + 7.0, "part-name", "G \u{2248}").with("text-anchor", "middle")),
+        Kind::Oscillator => {
+            Some(label(x, y + 7.0, "part-name", "G \u{2248}").with("text-anchor", "middle"))
+        }
         _ => None,
     }
 }
@@ -124,7 +146,10 @@ fn shape(kind: Kind, closed: bool) -> Vec<Element> {
     match kind {
         Kind::Resistor => vec![body(-10.0, -24.0, 20.0, 48.0)],
         Kind::Fuse => vec![body(-10.0, -24.0, 20.0, 48.0), lines("M0 -24 V24")],
-        Kind::Capacitor => vec![gap(9.0), lines("M-24 -7 H24 M-24 7 H24 M0 -26 V-7 M0 7 V26")],
+        Kind::Capacitor => vec![
+            gap(9.0),
+            lines("M-24 -7 H24 M-24 7 H24 M0 -26 V-7 M0 7 V26"),
+        ],
         Kind::Coil => vec![body(-24.0, -15.0, 48.0, 30.0), lines("M-24 15 L-6 -15")],
         Kind::Winding => vec![
             gap(36.0),
@@ -157,12 +182,23 @@ fn gap(half: f64) -> Element {
 
 /// A contact: the fixed side below, the moving arm hinged below and reaching up.
 fn contact(closed: bool) -> Vec<Element> {
-    let arm = if closed { "M0 22 L0 -22" } else { "M0 22 L-20 -18" };
+    let arm = if closed {
+        "M0 22 L0 -22"
+    } else {
+        "M0 22 L-20 -18"
+    };
     vec![
         gap(21.0),
         circle(0.0, 22.0, 3.5, "symbol__joint"),
         circle(0.0, -22.0, 3.5, "symbol__joint"),
-        path(arm, if closed { "symbol__arm symbol__arm--closed" } else { "symbol__arm" }),
+        path(
+            arm,
+            if closed {
+                "symbol__arm symbol__arm--closed"
+            } else {
+                "symbol__arm"
+            },
+        ),
     ]
 }
 
@@ -177,8 +213,12 @@ fn pin(input: &WiringInput, element: &str, (x, y): (f64, f64), way: Way, number:
     } else {
         "M-9 -10 L0 -1 L9 -10 M-9 -2 L0 7 L9 -2"
     };
-    let mut drawn = group(if apart { "pin-pair pin-pair--apart" } else { "pin-pair" })
-        .with("data-element", element);
+    let mut drawn = group(if apart {
+        "pin-pair pin-pair--apart"
+    } else {
+        "pin-pair"
+    })
+    .with("data-element", element);
     if apart {
         drawn = drawn.child(
             rect(x - 7.0, y - 10.0, 14.0, 20.0, "symbol__gap")
@@ -186,8 +226,7 @@ fn pin(input: &WiringInput, element: &str, (x, y): (f64, f64), way: Way, number:
         );
     }
     drawn = drawn.child(
-        path(shape, "symbol__line")
-            .with("transform", format!("translate({x} {y}) rotate({turn})")),
+        path(shape, "symbol__line").with("transform", format!("translate({x} {y}) rotate({turn})")),
     );
     if number.is_empty() {
         return drawn;
