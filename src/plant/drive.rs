@@ -52,6 +52,8 @@ component_params! {
         inertia_kg_m2 = 0.004, 1.0e-5 => 1.0, "the large pulley's inertia";
         /// Cracks that thump once per belt pass, 0 to 1.
         cracked_ratio = 0.0, 0.0 => 1.0, "the belt's cracks";
+        /// 1 with guard and protecting plate in place; nothing turns differently without them.
+        guard_fitted_ratio = 1.0, 0.0 => 1.0, "the belt guard in place (0 or 1)";
         /// Water on the belt, which quietens its squeal, 0 to 1.
         wet_ratio = 0.0, 0.0 => 1.0, "the water on the belt";
     }
@@ -343,36 +345,6 @@ pub(crate) fn belt_limit_n_m(p: &BeltParams, d: &DriveDerived, rotor_rad_per_s: 
     (tension_n * d.belt_n_m_per_n).min(p.pulley_grip_n_m)
 }
 
-/// Friction direction, smoothed below `width`.
-pub(crate) fn smooth_sign(x: f64, width: f64) -> f64 {
-    (x / width).clamp(-1.0, 1.0)
-}
-
-/// +1, 0 or −1.
-pub(crate) fn sign(x: f64) -> f64 {
-    if x > 0.0 {
-        1.0
-    } else if x < 0.0 {
-        -1.0
-    } else {
-        0.0
-    }
-}
-
-/// One classical Runge-Kutta step from the slope `k1` at its start.
-pub(crate) fn runge_kutta<const N: usize>(
-    x: [f64; N],
-    k1: [f64; N],
-    dt_s: f64,
-    slope: impl Fn([f64; N]) -> [f64; N],
-) -> [f64; N] {
-    let along = |k: &[f64; N], h: f64| core::array::from_fn(|i| x[i] + h * k[i]);
-    let k2 = slope(along(&k1, 0.5 * dt_s));
-    let k3 = slope(along(&k2, 0.5 * dt_s));
-    let k4 = slope(along(&k3, dt_s));
-    core::array::from_fn(|i| x[i] + dt_s * (k1[i] + 2.0 * k2[i] + 2.0 * k3[i] + k4[i]) / 6.0)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -384,17 +356,6 @@ mod tests {
         assert!((wrap_rad(&p.belt) * 180.0 / core::f64::consts::PI - 164.2697).abs() < 1e-3);
         assert!((belt_tension_ratio(&p.belt) - 16.17372).abs() < 1e-4);
         assert!((belt_length_m(&p.belt) - 0.653_740_4).abs() < 1e-7);
-    }
-
-    #[test]
-    fn runge_kutta_is_of_fourth_order() {
-        let error = |n: usize| {
-            let dt = 1.0 / n as f64;
-            let end = (0..n).fold([1.0], |x, _| runge_kutta(x, [-x[0]], dt, |y| [-y[0]]));
-            (end[0] - libm::exp(-1.0)).abs()
-        };
-        let gain = error(10) / error(20);
-        assert!((gain - 16.0).abs() < 1.5, "{gain}");
     }
 
     #[test]

@@ -12,6 +12,7 @@
 
 pub mod actuator;
 pub mod air_trap;
+mod coupling;
 mod derived;
 pub mod drain;
 pub mod drive;
@@ -23,6 +24,7 @@ pub mod heat;
 pub mod inlet;
 pub mod load;
 pub mod motor_table;
+mod numerics;
 pub mod params;
 pub mod pressure_switch;
 pub mod readings;
@@ -44,20 +46,13 @@ use crate::plant::heat::HeatInputs;
 use crate::plant::inlet::InletFlows;
 use crate::plant::params::{ParamError, PlantParams};
 use crate::plant::readings::TickMemory;
-use crate::plant::spin::SpinInputs;
 use crate::plant::state::PlantState;
 use crate::plant::tub::WaterInputs;
-use crate::plant::wash::WashInputs;
 
 /// Length of one tick, s.
 pub const TICK_S: f64 = 0.1;
 /// Ticks after which resting time is applied at the latest, counted from the start.
 pub const TICKS_PER_REST: u64 = 10;
-
-/// Speed below which a coasting part stands still, rad/s.
-const STILL_RAD_PER_S: f64 = 0.01;
-/// Swirl below which the bath stands still, rad/s.
-const STILL_SWIRL_RAD_PER_S: f64 = 0.05;
 
 /// What harness and hands do to the plant during one tick.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -237,111 +232,6 @@ impl Plant {
         }
     }
 
-    /// Motor, belt, pulsator, basket and bath during one tick.
-    fn drive(&mut self, u: &PlantInputs<'_>) -> DriveSums {
-        let motor = if self.is_driven(u) {
-            u.motor
-        } else {
-            MotorInput::Off
-        };
-        let link = self.linkage();
-        let drive = &mut self.state.drive;
-        let is_spinning = link.is_gripping
-            || (drive.mode == DriveMode::Spin && drive.basket_rad_per_s.abs() > STILL_RAD_PER_S);
-        let mode = if is_spinning {
-            DriveMode::Spin
-        } else {
-            DriveMode::Wash
-        };
-        if drive.mode != mode {
-            drive.mode = mode;
-            drive.slip_ratio = 0.0;
-            if mode == DriveMode::Wash {
-                drive.pulsator_rad_per_s = drive.rotor_rad_per_s / self.derived.drive.wash_ratio;
-                drive.basket_rad_per_s = 0.0;
-            }
-        }
-        let mut sums = DriveSums::default();
-        self.memory.load_n_m = match mode {
-            DriveMode::Spin => self.spin_tick(motor, link, &mut sums),
-            DriveMode::Wash => self.wash_tick(motor, link.brake_ratio, &mut sums),
-        };
-        let drive = &mut self.state.drive;
-        let turn = 2.0 * core::f64::consts::PI;
-        drive.basket_rad = wrapped(drive.basket_rad + TICK_S * drive.basket_rad_per_s, turn);
-        drive.pulsator_rad = wrapped(drive.pulsator_rad + TICK_S * drive.pulsator_rad_per_s, turn);
-        sums
-    }
-
-    fn wash_tick(&mut self, motor: MotorInput<'_>, brake_ratio: f64, sums: &mut DriveSums) -> f64 {
-        let u = WashInputs {
-            motor,
-            level_m: self.level_m(),
-            free_kg: self.state.tub.free_kg,
-            textile_kg: self.state.tub.textile_kg,
-            brake_ratio,
-        };
-        let drive = &mut self.state.drive;
-        if !motor.is_on() && drive.rotor_rad_per_s.abs() < STILL_RAD_PER_S {
-            // Only the bath may still turn; without it everything stands.
-            if drive.swirl_rad_per_s.abs() < STILL_SWIRL_RAD_PER_S
-                && drive.basket_rad_per_s.abs() <= 0.0
-            {
-                drive.rotor_rad_per_s = 0.0;
-                drive.pulsator_rad_per_s = 0.0;
-                drive.swirl_rad_per_s = 0.0;
-                drive.slip_ratio = 0.0;
-                return 0.0;
-            }
-        }
-        let is_fine = drive.slip_ratio.abs() > 0.5
-            || self.derived.drive.is_weak
-            || wash::needs_fine_steps(&self.params, &self.derived.drive, &u);
-        let n_steps = if is_fine { 10 } else { 5 };
-        let dt_s = TICK_S / f64::from(n_steps);
-        let mut load_n_m = 0.0;
-        for _ in 0..n_steps {
-            load_n_m = wash::step(&self.params, &self.derived.drive, drive, u, sums, dt_s);
-        }
-        load_n_m
-    }
-
-    fn spin_tick(
-        &mut self,
-        motor: MotorInput<'_>,
-        link: actuator::Linkage,
-        sums: &mut DriveSums,
-    ) -> f64 {
-        let u = SpinInputs {
-            motor,
-            level_m: self.level_m(),
-            textile_kg: self.state.tub.textile_kg,
-            foam_ratio: self.state.foam.foam_ratio,
-            brake_ratio: link.brake_ratio,
-            is_gripping: link.is_gripping,
-        };
-        let drive = &mut self.state.drive;
-        drive.swirl_rad_per_s = 0.0;
-        let is_still = drive.rotor_rad_per_s.abs() < STILL_RAD_PER_S
-            && drive.basket_rad_per_s.abs() < STILL_RAD_PER_S;
-        if !motor.is_on() && is_still {
-            drive.rotor_rad_per_s = 0.0;
-            drive.basket_rad_per_s = 0.0;
-            drive.pulsator_rad_per_s = 0.0;
-            drive.slip_ratio = 0.0;
-            return 0.0;
-        }
-        let is_alone =
-            !link.is_gripping || drive.slip_ratio.abs() > 0.5 || self.derived.drive.is_weak;
-        let n_steps = if is_alone { 10 } else { 1 };
-        let dt_s = TICK_S / f64::from(n_steps);
-        let mut load_n_m = 0.0;
-        for _ in 0..n_steps {
-            load_n_m = spin::step(&self.params, &self.derived.drive, drive, u, sums, dt_s);
-        }
-        load_n_m
-    }
-
     /// Water, air, heat, foam and swing during `n_ticks` (1 to 10) together.
     fn slow_parts(&mut self, u: &PlantInputs<'_>, sums: &DriveSums, n_ticks: u32) {
         let dt_s = TICK_S * f64::from(n_ticks);
@@ -418,15 +308,5 @@ impl Plant {
         );
         s.flush_tiny();
         self.memory.finish(u, sums, dt_s);
-    }
-}
-
-fn wrapped(angle: f64, turn: f64) -> f64 {
-    if angle >= turn {
-        angle - turn * libm::floor(angle / turn)
-    } else if angle < 0.0 {
-        angle + turn * libm::ceil(-angle / turn)
-    } else {
-        angle
     }
 }

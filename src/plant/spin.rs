@@ -9,9 +9,8 @@
 //! One Runge-Kutta step of 100 ms, of 10 ms where the motor runs alone. Source: design
 //! choice. Limits: the vibration takes no power from the drive.
 
-use crate::plant::drive::{
-    DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m, runge_kutta, sign, smooth_sign,
-};
+use crate::plant::drive::{DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m};
+use crate::plant::numerics::{runge_kutta, sign, smooth_sign};
 use crate::plant::params::PlantParams;
 use crate::plant::wash::basket_inertia_kg_m2;
 

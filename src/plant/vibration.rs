@@ -9,7 +9,7 @@
 //! Needs steps of 12.5 ms or less (0.03 % of the rim); the envelope in `suspension.rs` serves
 //! whole cycles. Source: design choice. Limits: no vertical bounce, no contact force.
 
-use crate::plant::drive::runge_kutta;
+use crate::plant::numerics::runge_kutta;
 use crate::plant::params::PlantParams;
 use crate::plant::suspension::Body;
 

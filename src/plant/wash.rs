@@ -10,10 +10,9 @@
 //! One Runge-Kutta step of 20 ms, of 10 ms where a link slips (the motor alone has a rate of
 //! 80 per second). Source: design choice. Limits: a creeping basket does not act back.
 
-use crate::plant::drive::{
-    DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m, runge_kutta, sign, smooth_sign,
-};
+use crate::plant::drive::{DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m};
 use crate::plant::load;
+use crate::plant::numerics::{runge_kutta, sign, smooth_sign};
 use crate::plant::params::PlantParams;
 
 /// What the neighbours impose during one tick.
