@@ -248,13 +248,29 @@ pub fn same_bits(source: &Source) -> Vec<Finding> {
 
 /// An `#[allow]` says why.
 pub fn allowances(source: &Source) -> Vec<Finding> {
-    source
-        .lines
-        .iter()
-        .filter(|line| line.code.contains("#[allow(") || line.code.contains("#![allow("))
-        .filter(|line| !line.code.contains("reason"))
-        .map(|line| Finding::at(source, line.number, "`#[allow]` without `reason = \"…\"`"))
-        .collect()
+    let mut found = Vec::new();
+    for (index, line) in source.lines.iter().enumerate() {
+        if !line.code.contains("#[allow(") && !line.code.contains("#![allow(") {
+            continue;
+        }
+        // Up to the line that closes it.
+        let rest = &source.lines[index..];
+        let last = rest
+            .iter()
+            .position(|line| line.code.contains(")]"))
+            .unwrap_or(0);
+        if !rest[..=last]
+            .iter()
+            .any(|line| !after(&line.code, "reason").is_empty())
+        {
+            found.push(Finding::at(
+                source,
+                line.number,
+                "`#[allow]` without `reason = \"…\"`",
+            ));
+        }
+    }
+    found
 }
 
 /// What follows each place where `word` begins as a word of its own.
@@ -365,6 +381,8 @@ mod tests {
             finds(allowances, "plant/a.rs", "#[allow(dead_code)]\n").len(),
             1
         );
+        let over_lines = "#[allow(\n    clippy::x,\n    reason = \"y\"\n)]\n";
+        assert!(finds(allowances, "plant/a.rs", over_lines).is_empty());
         assert!(
             finds(
                 allowances,

@@ -7,10 +7,10 @@ use crate::source::is_word;
 const PHYSICAL: [&str; 4] = ["plant", "control", "bench", "machine"];
 
 /// SI units as they end a name (`torque_n_m`, `flow_m3_per_s`), then the few quantities that have none.
-const UNITS: [&str; 34] = [
-    "v", "a", "ohm", "siemens", "h", "henry", "f", "farad", "w", "j", "k", "pa", "s", "s2", "hz",
-    "n", "kg", "m", "m2", "m3", "m5", "rad", "a2", "v2", "kg2", "db", "ratio", "share", "price",
-    "weight", "factor", "count", "coulomb", "sign",
+const UNITS: [&str; 35] = [
+    "v", "a", "c", "ohm", "siemens", "h", "henry", "f", "farad", "w", "j", "k", "pa", "s", "s2",
+    "hz", "n", "kg", "m", "m2", "m3", "m5", "rad", "a2", "v2", "kg2", "db", "ratio", "share",
+    "price", "weight", "factor", "count", "coulomb", "sign",
 ];
 
 /// A field that says the unit of all numbers beside it: the unit itself, a meter's mode, a parameter's full name.
