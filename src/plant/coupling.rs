@@ -81,9 +81,10 @@ impl Plant {
             || wash::needs_fine_steps(&self.params, &self.derived.drive, &u);
         let n_steps = if is_fine { 10 } else { 5 };
         let dt_s = TICK_S / f64::from(n_steps);
+        let frame = wash::Frame::new(&self.params, &self.derived.drive, u, dt_s);
         let mut load_n_m = 0.0;
         for _ in 0..n_steps {
-            load_n_m = wash::step(&self.params, &self.derived.drive, drive, u, sums, dt_s);
+            load_n_m = wash::step(&self.params, &frame, drive, sums);
         }
         load_n_m
     }

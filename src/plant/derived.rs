@@ -22,12 +22,12 @@ pub(crate) struct Derived {
 /// `1 − exp(−dt/tau)` of every first-order lag for one length of step.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Lags {
-    pub sensor: f64,
-    pub protector: f64,
-    pub foam_rise: f64,
-    pub foam_fall: f64,
-    pub swing: f64,
-    pub rock: f64,
+    pub sensor_share: f64,
+    pub protector_share: f64,
+    pub foam_rise_share: f64,
+    pub foam_fall_share: f64,
+    pub swing_share: f64,
+    pub rock_share: f64,
 }
 
 /// The swing settles at least this fast, 1/s: dry friction helps where damping is weak.
@@ -49,12 +49,12 @@ impl Derived {
                 }
             };
             Lags {
-                sensor: share(p.trap.lag_s),
-                protector: share(p.heat.protector_lag_s),
-                foam_rise: share(p.foam.rise_s),
-                foam_fall: share(p.foam.fall_s),
-                swing: share(1.0 / swing_per_s),
-                rock: share(1.0 / rock_per_s),
+                sensor_share: share(p.trap.lag_s),
+                protector_share: share(p.heat.protector_lag_s),
+                foam_rise_share: share(p.foam.rise_s),
+                foam_fall_share: share(p.foam.fall_s),
+                swing_share: share(1.0 / swing_per_s),
+                rock_share: share(1.0 / rock_per_s),
             }
         });
         Self {

@@ -117,7 +117,10 @@ fn gravity_m3_per_s(p: &DrainParams, d: &DrainDerived, valve_ratio: f64, h: f64)
         flow = d.bore_m2 * (2.0 * STANDARD_GRAVITY_M_PER_S2 * head_m / loss).sqrt();
         flow *= (h / FADE_M).min(1.0);
     }
-    flow.max(p.leak_m3_per_s * (h / FULL_LEVEL_M).sqrt())
+    if p.leak_m3_per_s > 0.0 {
+        flow = flow.max(p.leak_m3_per_s * (h / FULL_LEVEL_M).sqrt());
+    }
+    flow
 }
 
 fn pumped_m3_per_s(p: &DrainParams, d: &DrainDerived, is_pumping: bool, h: f64) -> f64 {

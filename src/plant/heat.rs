@@ -99,14 +99,10 @@ pub fn step(p: &HeatParams, s: &mut HeatState, u: &HeatInputs, dt_s: f64, lag_sh
     let restated = copper_ratio(p, mean_k) / copper_ratio(p, u.copper_k).max(0.1);
     let mut core_w =
         u.input_w - u.copper_w[0] - u.copper_w[1] - u.shaft_w - cooling * (s.core_k - u.air_k);
-    let mut winding_w = [0.0; 2];
-    for i in 0..2 {
-        let to_core_w = p.winding_core_w_per_k * (s.winding_k[i] - s.core_k);
-        winding_w[i] = u.copper_w[i] * restated - to_core_w;
+    for (winding_k, copper_w) in s.winding_k.iter_mut().zip(u.copper_w) {
+        let to_core_w = p.winding_core_w_per_k * (*winding_k - s.core_k);
+        *winding_k += dt_s * (copper_w * restated - to_core_w) / p.winding_j_per_k;
         core_w += to_core_w;
-    }
-    for i in 0..2 {
-        s.winding_k[i] += dt_s * winding_w[i] / p.winding_j_per_k;
     }
     let after_k = s.winding_k[0].max(s.winding_k[1]);
     // Half way through the step, so that the lag keeps second order; no lag feels the end.

@@ -269,14 +269,14 @@ impl Plant {
             water_kg_per_m3: water_properties::density_kg_per_m3(s.tub.bath_k),
             air_pa: p.site.air_pa,
         };
-        air_trap::step(&p.trap, &mut s.trap, air, dt_s, lags.sensor);
+        air_trap::step(&p.trap, &mut s.trap, air, dt_s, lags.sensor_share);
         pressure_switch::step(&p.level_switch, &mut s.level_switch, s.trap.sensor_pa);
         foam::step(
             &p.foam,
             &mut s.foam,
             s.drive.rotor_rad_per_s,
-            lags.foam_rise,
-            lags.foam_fall,
+            lags.foam_rise_share,
+            lags.foam_fall_share,
         );
         let heat = HeatInputs {
             copper_w: [sums.copper_1_j / dt_s, sums.copper_2_j / dt_s],
@@ -289,7 +289,7 @@ impl Plant {
             rotor_rad_per_s: s.drive.rotor_rad_per_s,
             air_k: p.site.air_k,
         };
-        heat::step(&p.heat, &mut s.heat, &heat, dt_s, lags.protector);
+        heat::step(&p.heat, &mut s.heat, &heat, dt_s, lags.protector_share);
         let body = suspension::body(p, s.tub.free_kg, s.tub.textile_kg);
         suspension::step(
             p,
@@ -297,7 +297,7 @@ impl Plant {
             &mut s.suspension,
             &body,
             spin_rad_per_s,
-            [lags.swing, lags.rock],
+            [lags.swing_share, lags.rock_share],
         );
         suspension::spread(
             p,

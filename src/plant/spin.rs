@@ -39,11 +39,11 @@ struct Frame<'a> {
     loss_ratio: f64,
     efficiency_ratio: f64,
     coulomb_n_m: f64,
-    coulomb_width: f64,
+    coulomb_width_rad_per_s: f64,
     drag_n_m_s2: f64,
     brake_n_m: f64,
     friction_n_m: f64,
-    friction_width: f64,
+    friction_width_rad_per_s: f64,
     windage_n_m_s2: f64,
     /// Motor side and basket side of the link that slips first; all of it at the motor.
     before_kg_m2: f64,
@@ -53,7 +53,7 @@ struct Frame<'a> {
 }
 
 struct Slopes {
-    slope: [f64; 2],
+    change_per_s: [f64; 2],
     load_n_m: f64,
     link_n_m: f64,
 }
@@ -88,13 +88,14 @@ impl<'a> Frame<'a> {
             loss_ratio: d.spin_loss_ratio,
             efficiency_ratio: p.belt.efficiency_ratio,
             coulomb_n_m: coulomb,
-            coulomb_width: (coulomb * dt_s / basket * SMOOTHING_SHARE).max(0.05),
+            coulomb_width_rad_per_s: (coulomb * dt_s / basket * SMOOTHING_SHARE).max(0.05),
             drag_n_m_s2: p.basket.windage_n_m_s2
                 + p.basket.water_drag_n_m_s2_per_m * u.level_m
                 + p.basket.foam_drag_n_m_s2 * u.foam_ratio,
             brake_n_m: p.brake.stop_n_m * u.brake_ratio,
             friction_n_m: d.friction_n_m,
-            friction_width: (d.friction_n_m * dt_s / turning * SMOOTHING_SHARE).clamp(0.1, 400.0),
+            friction_width_rad_per_s: (d.friction_n_m * dt_s / turning * SMOOTHING_SHARE)
+                .clamp(0.1, 400.0),
             windage_n_m_s2: p.rotor.windage_n_m_s2,
             before_kg_m2: before,
             behind_kg_m2: basket
@@ -109,15 +110,15 @@ impl<'a> Frame<'a> {
     }
 
     fn slopes(&self, [rotor, basket]: [f64; 2], slip: f64) -> Slopes {
-        let friction = self.friction_n_m * smooth_sign(rotor, self.friction_width)
+        let friction = self.friction_n_m * smooth_sign(rotor, self.friction_width_rad_per_s)
             + self.windage_n_m_s2 * rotor * rotor.abs();
         let free = self.u.motor.torque_n_m(rotor) - friction;
-        let load = self.coulomb_n_m * smooth_sign(basket, self.coulomb_width)
+        let load = self.coulomb_n_m * smooth_sign(basket, self.coulomb_width_rad_per_s)
             + self.drag_n_m_s2 * basket * basket.abs()
             + self.brake_n_m * sign(basket);
         if !self.u.is_gripping {
             return Slopes {
-                slope: [free / self.before_kg_m2, -load / self.behind_kg_m2],
+                change_per_s: [free / self.before_kg_m2, -load / self.behind_kg_m2],
                 load_n_m: load,
                 link_n_m: 0.0,
             };
@@ -126,7 +127,7 @@ impl<'a> Frame<'a> {
             let felt = load + self.loss_ratio * load.abs() * smooth_sign(basket, 0.3);
             let a = (free - felt / self.ratio) / self.joined_kg_m2;
             return Slopes {
-                slope: [a, a / self.ratio],
+                change_per_s: [a, a / self.ratio],
                 load_n_m: load,
                 link_n_m: free - self.before_kg_m2 * a,
             };
@@ -134,7 +135,7 @@ impl<'a> Frame<'a> {
         let link = slip * self.limit_n_m;
         let behind = (link * self.efficiency_ratio * self.ratio - load) / self.behind_kg_m2;
         Slopes {
-            slope: [(free - link) / self.before_kg_m2, behind],
+            change_per_s: [(free - link) / self.before_kg_m2, behind],
             load_n_m: load,
             link_n_m: link,
         }
@@ -180,10 +181,12 @@ pub(crate) fn step(
         first = frame.slopes(start, s.slip_ratio);
     }
     let slip = s.slip_ratio;
-    let [rotor, basket] = runge_kutta(start, first.slope, dt_s, |x| frame.slopes(x, slip).slope);
+    let [rotor, basket] = runge_kutta(start, first.change_per_s, dt_s, |x| {
+        frame.slopes(x, slip).change_per_s
+    });
     // A brake stops the basket; it does not throw it back.
     let can_stop = u.brake_ratio > 0.0 || !u.is_gripping;
-    let ahead = start[1] + dt_s * first.slope[1];
+    let ahead = start[1] + dt_s * first.change_per_s[1];
     let is_stopped = can_stop && (basket * start[1] < 0.0 || ahead * start[1] < 0.0);
     s.rotor_rad_per_s = rotor;
     s.basket_rad_per_s = if is_stopped { 0.0 } else { basket };

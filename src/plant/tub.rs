@@ -95,10 +95,10 @@ pub fn level_m(tub: &TubParams, load: &LoadParams, free_kg: f64, textile_kg: f64
 
 /// Rates of the water at one instant, kg/s.
 struct Rates {
-    drain: f64,
-    floor: f64,
-    overflow: f64,
-    uptake: f64,
+    drain_kg_per_s: f64,
+    floor_kg_per_s: f64,
+    overflow_kg_per_s: f64,
+    uptake_kg_per_s: f64,
 }
 
 fn rates(
@@ -115,7 +115,11 @@ fn rates(
     let overflow = ((h - p.tub.overflow_m) * p.tub.overflow_kg_per_s_m)
         .clamp(0.0, p.tub.overflow_limit_kg_per_s);
     let to_floor = overflow * p.tub.overflow_to_floor_ratio;
-    let seal = p.tub.seal_leak_m3_per_s * (h / FULL_LEVEL_M).sqrt() * rho;
+    let seal = if p.tub.seal_leak_m3_per_s > 0.0 {
+        p.tub.seal_leak_m3_per_s * (h / FULL_LEVEL_M).sqrt() * rho
+    } else {
+        0.0
+    };
     let spinning = drying::rate_kg_per_s(
         &p.drying,
         &p.load,
@@ -124,10 +128,11 @@ fn rates(
         u.spin_rad_per_s,
     );
     Rates {
-        drain: drained - joint + overflow - to_floor,
-        floor: joint + to_floor + seal,
-        overflow,
-        uptake: spinning.unwrap_or_else(|| load::uptake_kg_per_s(&p.load, free_kg, textile_kg)),
+        drain_kg_per_s: drained - joint + overflow - to_floor,
+        floor_kg_per_s: joint + to_floor + seal,
+        overflow_kg_per_s: overflow,
+        uptake_kg_per_s: spinning
+            .unwrap_or_else(|| load::uptake_kg_per_s(&p.load, free_kg, textile_kg)),
     }
 }
 
@@ -151,20 +156,23 @@ pub(crate) fn step(
     let rho = p.tub.water_kg_per_m3;
     let inflow = u.inlet.tub_m3_per_s * rho;
     let first = rates(p, d, u, s.free_kg, s.textile_kg);
-    let half_net = inflow - first.drain - first.floor - first.uptake;
+    let half_net = inflow - first.drain_kg_per_s - first.floor_kg_per_s - first.uptake_kg_per_s;
     let free_half = (s.free_kg + 0.5 * dt_s * half_net).max(0.0);
-    let textile_half = (s.textile_kg + 0.5 * dt_s * first.uptake).max(0.0);
+    let textile_half = (s.textile_kg + 0.5 * dt_s * first.uptake_kg_per_s).max(0.0);
     let mid = rates(p, d, u, free_half, textile_half);
 
-    let uptake_kg = (dt_s * mid.uptake).clamp(-s.textile_kg, s.free_kg + dt_s * inflow);
+    let uptake_kg = (dt_s * mid.uptake_kg_per_s).clamp(-s.textile_kg, s.free_kg + dt_s * inflow);
     let available_kg = s.free_kg + dt_s * inflow - uptake_kg;
-    let wanted_kg = dt_s * (mid.drain + mid.floor);
+    let wanted_kg = dt_s * (mid.drain_kg_per_s + mid.floor_kg_per_s);
     let share = if wanted_kg > available_kg {
         available_kg / wanted_kg
     } else {
         1.0
     };
-    let (drained_kg, floor_kg) = (dt_s * mid.drain * share, dt_s * mid.floor * share);
+    let (drained_kg, floor_kg) = (
+        dt_s * mid.drain_kg_per_s * share,
+        dt_s * mid.floor_kg_per_s * share,
+    );
 
     warm(p, s, inflow, dt_s);
     s.textile_kg += uptake_kg;
@@ -175,9 +183,9 @@ pub(crate) fn step(
     s.puddle_kg += floor_kg + drip_kg;
     TubFlows {
         inlet_m3_per_s: u.inlet.tub_m3_per_s,
-        drain_m3_per_s: mid.drain * share / rho,
-        floor_m3_per_s: mid.floor * share / rho + u.inlet.floor_m3_per_s,
-        overflow_m3_per_s: mid.overflow * share / rho,
+        drain_m3_per_s: mid.drain_kg_per_s * share / rho,
+        floor_m3_per_s: mid.floor_kg_per_s * share / rho + u.inlet.floor_m3_per_s,
+        overflow_m3_per_s: mid.overflow_kg_per_s * share / rho,
     }
 }
 

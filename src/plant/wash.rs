@@ -12,7 +12,7 @@
 
 use crate::plant::drive::{DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m};
 use crate::plant::load;
-use crate::plant::numerics::{runge_kutta, sign, smooth_sign};
+use crate::plant::numerics::{runge_kutta, sign};
 use crate::plant::params::PlantParams;
 
 /// What the neighbours impose during one tick.
@@ -39,38 +39,35 @@ pub(crate) fn needs_fine_steps(p: &PlantParams, d: &DriveDerived, u: &WashInputs
     textile * COARSE_S * at_motor * SMOOTHING_SHARE > p.load.slip_rad_per_s
 }
 
-/// Everything constant during one tick.
-struct Frame<'a> {
+/// Everything constant during one tick; divisions are done here, not in every slope.
+pub(crate) struct Frame<'a> {
     u: WashInputs<'a>,
     d: &'a DriveDerived,
+    dt_s: f64,
     water_n_m_s2: f64,
     textile_n_m: f64,
-    textile_width2: f64,
+    textile_width_rad2_per_s2: f64,
     wall_n_m: f64,
     swirl_drag_n_m_s2: f64,
-    swirl_kg_m2: f64,
+    per_swirl_kg_m2: f64,
+    per_wash_kg_m2: f64,
+    per_wash_ratio: f64,
     scrape_n_m: f64,
-    scrape_width: f64,
+    scrape_slope_n_m_s: f64,
     windage_n_m_s2: f64,
-    friction_width: f64,
-    limit_n_m: f64,
+    friction_slope_n_m_s: f64,
+    spline_n_m: f64,
 }
 
-/// Slopes and torques at one instant.
+/// Changes and torques at one instant.
 struct Slopes {
-    slope: [f64; 3],
+    change_per_s: [f64; 3],
     load_n_m: f64,
     link_n_m: f64,
 }
 
 impl<'a> Frame<'a> {
-    fn new(
-        p: &PlantParams,
-        d: &'a DriveDerived,
-        u: WashInputs<'a>,
-        rotor_rad_per_s: f64,
-        dt_s: f64,
-    ) -> Self {
+    pub(crate) fn new(p: &PlantParams, d: &'a DriveDerived, u: WashInputs<'a>, dt_s: f64) -> Self {
         let bath_kg = u.free_kg + u.textile_kg + p.load.dry_kg;
         let radius2 = p.basket.radius_m * p.basket.radius_m;
         // The constant stands for the water film and fittings that always turn along.
@@ -83,139 +80,143 @@ impl<'a> Frame<'a> {
             .slip_rad_per_s
             .max(textile * (1.0 + p.load.wall_ratio) * dt_s / swirl_kg_m2 * SMOOTHING_SHARE)
             .max(textile * dt_s * at_motor * SMOOTHING_SHARE);
-        let belt = belt_limit_n_m(&p.belt, d, rotor_rad_per_s);
+        let scrape = p.pulsator.scrape_n_m;
+        let scrape_width = (scrape * dt_s * at_motor * SMOOTHING_SHARE).max(0.05);
+        let friction_width = d.friction_n_m * dt_s / d.wash_before_kg_m2 * SMOOTHING_SHARE;
         Self {
             u,
             d,
+            dt_s,
             water_n_m_s2: p.pulsator.drag_n_m_s2 * (u.level_m / p.pulsator.cover_m).clamp(0.0, 1.0),
             textile_n_m: textile,
-            textile_width2: textile_width * textile_width,
+            textile_width_rad2_per_s2: textile_width * textile_width,
             wall_n_m: p.load.wall_ratio * textile,
             swirl_drag_n_m_s2: p.basket.swirl_drag_n_m_s2,
-            swirl_kg_m2,
-            scrape_n_m: p.pulsator.scrape_n_m,
-            scrape_width: (p.pulsator.scrape_n_m * dt_s * at_motor * SMOOTHING_SHARE).max(0.05),
+            per_swirl_kg_m2: 1.0 / swirl_kg_m2,
+            per_wash_kg_m2: 1.0 / d.wash_kg_m2,
+            per_wash_ratio: 1.0 / d.wash_ratio,
+            scrape_n_m: scrape,
+            scrape_slope_n_m_s: scrape / scrape_width,
             windage_n_m_s2: p.rotor.windage_n_m_s2,
-            friction_width: (d.friction_n_m * dt_s / d.wash_before_kg_m2 * SMOOTHING_SHARE)
-                .max(1.0),
-            limit_n_m: if d.belt_slips_first {
-                belt
-            } else {
-                p.pulsator.spline_n_m / d.wash_ratio
-            },
+            friction_slope_n_m_s: d.friction_n_m / friction_width.max(1.0),
+            spline_n_m: p.pulsator.spline_n_m / d.wash_ratio,
+        }
+    }
+
+    /// Torque at the motor above which the weakest link slips.
+    fn limit_n_m(&self, p: &PlantParams, rotor_rad_per_s: f64) -> f64 {
+        if self.d.belt_slips_first {
+            belt_limit_n_m(&p.belt, self.d, rotor_rad_per_s)
+        } else {
+            self.spline_n_m
         }
     }
 
     fn load_n_m(&self, pulsator: f64, swirl: f64) -> f64 {
         let dw = pulsator - swirl;
         self.water_n_m_s2 * dw * dw.abs()
-            + self.textile_n_m * dw / (dw * dw + self.textile_width2).sqrt()
+            + self.textile_n_m * dw / (dw * dw + self.textile_width_rad2_per_s2).sqrt()
     }
 
     fn wall_torque_n_m(&self, swirl: f64) -> f64 {
         self.swirl_drag_n_m_s2 * swirl * swirl.abs()
-            + self.wall_n_m * swirl / (swirl * swirl + self.textile_width2).sqrt()
+            + self.wall_n_m * swirl / (swirl * swirl + self.textile_width_rad2_per_s2).sqrt()
     }
 
-    fn slopes(&self, [rotor, pulsator, swirl]: [f64; 3], slip: f64) -> Slopes {
+    /// `link_n_m` is the torque of a slipping link, or `None` while nothing slips.
+    fn slopes(&self, [rotor, pulsator, swirl]: [f64; 3], link_n_m: Option<f64>) -> Slopes {
         let d = self.d;
         let load = self.load_n_m(pulsator, swirl);
-        let swirl_slope = (load - self.wall_torque_n_m(swirl)) / self.swirl_kg_m2;
-        let friction = d.friction_n_m * smooth_sign(rotor, self.friction_width)
+        let swirl_per_s = (load - self.wall_torque_n_m(swirl)) * self.per_swirl_kg_m2;
+        let friction = (rotor * self.friction_slope_n_m_s).clamp(-d.friction_n_m, d.friction_n_m)
             + self.windage_n_m_s2 * rotor * rotor.abs();
         let free = self.u.motor.torque_n_m(rotor) - friction;
         let opposing = load
-            + d.wash_loss_ratio * load.abs() * smooth_sign(pulsator, 0.05)
-            + self.scrape_n_m * smooth_sign(pulsator, self.scrape_width);
-        if slip.abs() < 0.5 {
-            let a = (free - opposing / d.wash_ratio) / d.wash_kg_m2;
-            let link = free - d.wash_before_kg_m2 * a;
+            + d.wash_loss_ratio * load.abs() * (20.0 * pulsator).clamp(-1.0, 1.0)
+            + (pulsator * self.scrape_slope_n_m_s).clamp(-self.scrape_n_m, self.scrape_n_m);
+        let Some(link) = link_n_m else {
+            let a = (free - opposing * self.per_wash_ratio) * self.per_wash_kg_m2;
             return Slopes {
-                slope: [a, a / d.wash_ratio, swirl_slope],
+                change_per_s: [a, a * self.per_wash_ratio, swirl_per_s],
                 load_n_m: load,
-                link_n_m: link,
+                link_n_m: free - d.wash_before_kg_m2 * a,
             };
-        }
-        let link = slip * self.limit_n_m;
+        };
         let behind = (link * d.wash_ratio - opposing) / d.wash_behind_kg_m2;
         let before = (free - link) / d.wash_before_kg_m2;
         Slopes {
-            slope: [before, behind, swirl_slope],
+            change_per_s: [before, behind, swirl_per_s],
             load_n_m: load,
             link_n_m: link,
         }
     }
 
     /// The drive stands and its motor cannot break it away.
-    fn is_standing(&self, s: &DriveState) -> bool {
+    fn is_standing(&self, s: &DriveState, limit_n_m: f64) -> bool {
         if s.slip_ratio.abs() > 0.5 || s.rotor_rad_per_s.abs() > STANDING_RAD_PER_S {
             return false;
         }
-        let load = self.load_n_m(0.0, s.swirl_rad_per_s) / self.d.wash_ratio;
+        let load = self.load_n_m(0.0, s.swirl_rad_per_s) * self.per_wash_ratio;
         let torque = self.u.motor.torque_n_m(0.0) - load;
-        torque.abs() <= self.d.friction_n_m + self.scrape_n_m / self.d.wash_ratio
-            && load.abs() <= self.limit_n_m
+        torque.abs() <= self.d.friction_n_m + self.scrape_n_m * self.per_wash_ratio
+            && load.abs() <= limit_n_m
     }
 }
 
-/// Advances the drive by `dt_s`; returns the pulsator's load torque, N·m.
+/// Advances the drive by one sub-step; returns the pulsator's load torque, N·m.
 pub(crate) fn step(
     p: &PlantParams,
-    d: &DriveDerived,
+    frame: &Frame<'_>,
     s: &mut DriveState,
-    u: WashInputs<'_>,
     sums: &mut DriveSums,
-    dt_s: f64,
 ) -> f64 {
-    let frame = Frame::new(p, d, u, s.rotor_rad_per_s, dt_s);
-    if frame.is_standing(s) {
-        return stand(p, &frame, s, sums, dt_s);
+    let (d, dt_s) = (frame.d, frame.dt_s);
+    let limit_n_m = frame.limit_n_m(p, s.rotor_rad_per_s);
+    if frame.is_standing(s, limit_n_m) {
+        return stand(p, frame, s, sums);
     }
-    if s.slip_ratio.abs() < 0.5 {
-        s.pulsator_rad_per_s = s.rotor_rad_per_s / d.wash_ratio;
+    let mut link = (s.slip_ratio.abs() > 0.5).then_some(s.slip_ratio * limit_n_m);
+    if link.is_none() {
+        s.pulsator_rad_per_s = s.rotor_rad_per_s * frame.per_wash_ratio;
     }
     let start = [s.rotor_rad_per_s, s.pulsator_rad_per_s, s.swirl_rad_per_s];
-    let mut first = frame.slopes(start, s.slip_ratio);
-    if s.slip_ratio.abs() < 0.5 && first.link_n_m.abs() > frame.limit_n_m {
+    let mut first = frame.slopes(start, link);
+    if link.is_none() && first.link_n_m.abs() > limit_n_m {
         s.slip_ratio = sign(first.link_n_m);
-        first = frame.slopes(start, s.slip_ratio);
+        link = Some(s.slip_ratio * limit_n_m);
+        first = frame.slopes(start, link);
     }
-    let slip = s.slip_ratio;
-    let [rotor, pulsator, swirl] =
-        runge_kutta(start, first.slope, dt_s, |x| frame.slopes(x, slip).slope);
+    let [rotor, pulsator, swirl] = runge_kutta(start, first.change_per_s, dt_s, |x| {
+        frame.slopes(x, link).change_per_s
+    });
     s.rotor_rad_per_s = rotor;
     s.pulsator_rad_per_s = pulsator;
     s.swirl_rad_per_s = swirl;
-    if slip.abs() > 0.5 {
+    if link.is_some() {
         let lag = start[0] - d.wash_ratio * start[1];
         sums.slip_rad += dt_s * lag.abs();
         sums.slip_j += dt_s * (first.link_n_m * lag).abs();
         rejoin(d, s);
     }
-    creep(p, &frame, s, start[2], first.load_n_m, dt_s);
-    sums.add_motor(&u.motor, 0.5 * (start[0] + s.rotor_rad_per_s), dt_s);
+    creep(p, frame, s, start[2], first.load_n_m);
+    sums.add_motor(&frame.u.motor, 0.5 * (start[0] + s.rotor_rad_per_s), dt_s);
     sums.load_n_m_s += dt_s * first.load_n_m.abs();
     first.load_n_m
 }
 
 /// The rotor stands: only the bath still moves.
-fn stand(
-    p: &PlantParams,
-    frame: &Frame<'_>,
-    s: &mut DriveState,
-    sums: &mut DriveSums,
-    dt_s: f64,
-) -> f64 {
+fn stand(p: &PlantParams, frame: &Frame<'_>, s: &mut DriveState, sums: &mut DriveSums) -> f64 {
+    let dt_s = frame.dt_s;
     let swirl = s.swirl_rad_per_s;
     let load = frame.load_n_m(0.0, swirl);
     let slope = |[ow]: [f64; 1]| {
-        [(frame.load_n_m(0.0, ow) - frame.wall_torque_n_m(ow)) / frame.swirl_kg_m2]
+        [(frame.load_n_m(0.0, ow) - frame.wall_torque_n_m(ow)) * frame.per_swirl_kg_m2]
     };
     let [next] = runge_kutta([swirl], slope([swirl]), dt_s, slope);
     s.rotor_rad_per_s = 0.0;
     s.pulsator_rad_per_s = 0.0;
     s.swirl_rad_per_s = next;
-    creep(p, frame, s, swirl, load, dt_s);
+    creep(p, frame, s, swirl, load);
     sums.add_motor(&frame.u.motor, 0.0, dt_s);
     sums.load_n_m_s += dt_s * load.abs();
     load
@@ -237,14 +238,7 @@ fn rejoin(d: &DriveDerived, s: &mut DriveState) {
 }
 
 /// Basket driven by gear reaction and bath against band brake and one-way bearing.
-fn creep(
-    p: &PlantParams,
-    frame: &Frame<'_>,
-    s: &mut DriveState,
-    swirl: f64,
-    load_n_m: f64,
-    dt_s: f64,
-) {
+fn creep(p: &PlantParams, frame: &Frame<'_>, s: &mut DriveState, swirl: f64, load_n_m: f64) {
     let torque = -(1.0 - 1.0 / p.gear.ratio_ratio) * load_n_m + frame.wall_torque_n_m(swirl);
     let hold = |direction: f64| {
         if direction > 0.0 {
@@ -265,7 +259,7 @@ fn creep(
     let radius2 = p.basket.radius_m * p.basket.radius_m;
     let inertia = basket_inertia_kg_m2(p, frame.u.textile_kg) + 0.1 * frame.u.free_kg * radius2;
     let against = direction * (hold(direction) + p.basket.bearing_n_m + p.basket.scrape_n_m);
-    let next = basket + dt_s * (torque - against - 0.05 * basket * basket.abs()) / inertia;
+    let next = basket + frame.dt_s * (torque - against - 0.05 * basket * basket.abs()) / inertia;
     s.basket_rad_per_s = if next * direction < 0.0 { 0.0 } else { next };
 }
 

@@ -12,7 +12,7 @@ pub enum Step {
     Agitate(f64),
     Soak(f64),
     Drain,
-    StepSpin,
+    Pulses,
     Spin(f64),
     Brake,
     UnbalanceFill,
@@ -38,13 +38,13 @@ fn programme() -> Vec<Step> {
         Step::Agitate(480.0),
     ];
     let mut steps = wash.to_vec();
-    steps.extend([Step::Drain, Step::StepSpin, Step::Spin(90.0), Step::Brake]);
+    steps.extend([Step::Drain, Step::Pulses, Step::Spin(90.0), Step::Brake]);
     for spin_s in [90.0, 300.0] {
         steps.extend([
             high,
             Step::Agitate(180.0),
             Step::Drain,
-            Step::StepSpin,
+            Step::Pulses,
             Step::Spin(spin_s),
             Step::Brake,
         ]);
@@ -114,7 +114,7 @@ impl Controller {
             Some(Next::Unbalanced) => {
                 self.n_retries += 1;
                 self.n_unbalance += 1;
-                while self.steps[self.at] != Step::StepSpin {
+                while self.steps[self.at] != Step::Pulses {
                     self.at -= 1;
                 }
                 self.enter(if self.n_retries > 3 {
@@ -171,8 +171,8 @@ impl Controller {
                 next: over(self.since_s >= seconds),
             },
             Step::Drain => self.drain(plant, pulling, Next::Following),
-            Step::UnbalanceDrain => self.drain(plant, pulling, Next::To(Step::StepSpin)),
-            Step::StepSpin => {
+            Step::UnbalanceDrain => self.drain(plant, pulling, Next::To(Step::Pulses)),
+            Step::Pulses => {
                 let is_on = self.since_s > 0.0 && (self.since_s + 1e-9) % 12.0 < 6.0 - 1e-6;
                 self.spin(plant, table, pulling, is_on, 60.0)
             }

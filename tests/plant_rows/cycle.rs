@@ -130,7 +130,7 @@ fn note(
                 .creep_rpm
                 .max(rpm_from_rad_per_s(seen.basket_rad_per_s.abs()));
         }
-        Step::Spin(_) | Step::StepSpin => {
+        Step::Spin(_) | Step::Pulses => {
             r.spin_rpm = r.spin_rpm.max(rpm_from_rad_per_s(seen.basket_rad_per_s));
             if matches!(step, Step::Spin(_)) && since_s > 30.0 && !seen.is_protector_open {
                 samples.spin_a.push(seen.line_a);

@@ -75,7 +75,7 @@ fn powers(c: &Prose, is_on: bool) -> HeatInputs {
 }
 
 fn advance(p: &PlantParams, s: &mut HeatState, u: &HeatInputs) {
-    let lag_share = 1.0 - (-STEP_S / p.heat.protector_lag_s).exp();
+    let lag_share = 1.0 - libm::exp(-STEP_S / p.heat.protector_lag_s);
     heat::step(&p.heat, s, u, STEP_S, lag_share);
 }
 

@@ -10,7 +10,7 @@ use tubwright::units::CELSIUS_ZERO_K;
 /// Machine P's body with the rows' own rotor, sensor and heat.
 pub fn reference() -> PlantParams {
     let mut p = PlantParams::typical();
-    let column_m = 2624.8 / (COLUMN_PA_PER_M * ((26.0_f64 / 22.0).powi(2) - 1.0));
+    let column_m = 2624.8 / (COLUMN_PA_PER_M * (26.0 * 26.0 / (22.0 * 22.0) - 1.0));
     for (name, value) in [
         ("rotor.inertia_kg_m2", 0.0016),
         ("rotor.friction_n_m", 0.02),

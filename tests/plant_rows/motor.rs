@@ -117,7 +117,8 @@ impl StandIn {
         Solution {
             point: MotorPoint {
                 torque_n_m: 2.0 * fp * R2 / s / ws - 2.0 * fn_ * R2 / (2.0 - s) / ws,
-                input_w: self.supply_v * line.0 + IRON_W * (self.supply_v / 230.0).powi(2),
+                input_w: self.supply_v * line.0
+                    + IRON_W * self.supply_v * self.supply_v / (230.0 * 230.0),
                 // The rows lump both windings into one, so each takes half the heat.
                 copper_1_w: copper_w / 2.0,
                 copper_2_w: copper_w / 2.0,

@@ -89,7 +89,7 @@ fn dry_force_n(c: &Prose) -> Option<f64> {
     let (w, x) = (2.0 * PI * c.of("Hz")?, 1e-3 * c.of("mm")?);
     let r2 = w * w * m / k;
     let rub = 4.0 * mu * m * G / (PI * k * x);
-    Some(k * x * ((1.0 - r2).powi(2) + rub * rub).sqrt())
+    Some(k * x * ((1.0 - r2) * (1.0 - r2) + rub * rub).sqrt())
 }
 
 /// The same mass stepped in time until its swing repeats.
@@ -97,7 +97,7 @@ fn dry_amplitude_mm(c: &Prose) -> Option<f64> {
     let (m, k, mu) = (c.of("kg")?, c.of("N/m")?, c.after("mu")?);
     let (w, force) = (2.0 * PI * c.of("Hz")?, dry_force_n(c)?);
     let slope = |t: f64, x: f64, v: f64| {
-        (force * (w * t).cos() - k * x - mu * m * G * (v / 1e-4).clamp(-1.0, 1.0)) / m
+        (force * libm::cos(w * t) - k * x - mu * m * G * (v / 1e-4).clamp(-1.0, 1.0)) / m
     };
     let (dt, mut t, mut x, mut v, mut peak) = (2e-5, 0.0, 0.0, 0.0, 0.0_f64);
     let (settled, end) = (38.0, 40.0);

@@ -40,7 +40,7 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
             let mut sensor = reference().sensor;
             sensor.capacitor_f = 2e-9 * c.of("nF")?;
             let unit_hz = air_trap::oscillator_hz(&sensor, 1.0);
-            1e3 * (unit_hz / hz).powi(2)
+            1e3 * unit_hz * unit_hz / (hz * hz)
         }
         q if q.starts_with("time until the reading has fallen") => leak_time_s(q, c)?,
         "sensor lag error while filling" => {
@@ -84,7 +84,7 @@ fn kelvin(c: &Prose) -> Option<f64> {
 /// Published: Vogel form for water, from memory, within 0.1 % near room temperature. The plant
 /// needs no viscosity; the row is answered so that every row is.
 fn viscosity_pa_s(kelvin: f64) -> f64 {
-    2.414e-5 * 10f64.powf(247.8 / (kelvin - 140.0))
+    2.414e-5 * libm::pow(10.0, 247.8 / (kelvin - 140.0))
 }
 
 /// Published: Marczak 1997, from memory, within 0.1 % of IF97.
@@ -250,7 +250,8 @@ fn tank_time_s(c: &Prose) -> Option<f64> {
     let feet = c.all("ft");
     let mut p = without_lags();
     p.load.dry_kg = 0.0;
-    let area_m2 = PI / 4.0 * (feet.get(1)? * FOOT_M).powi(2);
+    let diameter_m = feet.get(1)? * FOOT_M;
+    let area_m2 = PI / 4.0 * diameter_m * diameter_m;
     p.tub.area_low_m2 = area_m2;
     p.tub.area_high_m2 = area_m2;
     p.tub.overflow_m = 5.0;
