@@ -33,6 +33,7 @@ use tubwright::plant::harness::instrument::read;
 use tubwright::plant::harness::level::level_frequency_hz;
 use tubwright::plant::harness::steady_state::steady_state;
 use tubwright::scenario::fault_file::FaultFile;
+use tubwright::scenario::read_catalogue;
 use tubwright::scenario::wiring_file::WiringFile;
 use tubwright::scenario::wiring_model;
 
@@ -131,7 +132,9 @@ impl Library {
                 wiring_model(file, &wiring).expect("a good machine"),
             );
         }
-        let faults = serde_json::from_str(&shipped("faults.json")).expect("fault catalogue");
+        let text = shipped("faults.json");
+        let catalogue = read_catalogue("faults.json", &text).expect("a good catalogue");
+        let faults = catalogue.faults;
         Library { models, faults }
     }
 }

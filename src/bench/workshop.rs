@@ -62,6 +62,8 @@ pub struct Step {
     pub opens_live_parts: bool,
     /// The machine itself is moved or tilted by this step.
     pub moves_machine: bool,
+    /// The machine lies down by this step: no water may be in the tub.
+    pub lays_down: bool,
     /// Heavy or awkward: help or a strap is needed.
     pub needs_help: bool,
 }
