@@ -25,9 +25,24 @@ pub fn check_control(file: &ControlFile, elements: &Names, problems: &mut Proble
 
 fn check_electronic(control: &ElectronicFile, problems: &mut Problems) {
     let at = "control.electronic";
-    problems.in_range(&format!("{at}.nominal_supply_v"), control.nominal_supply_v, 50.0, 500.0);
-    problems.in_range(&format!("{at}.supply_low_ratio"), control.supply_low_ratio, 0.0, 1.0);
-    problems.in_range(&format!("{at}.supply_high_ratio"), control.supply_high_ratio, 1.0, 3.0);
+    problems.in_range(
+        &format!("{at}.nominal_supply_v"),
+        control.nominal_supply_v,
+        50.0,
+        500.0,
+    );
+    problems.in_range(
+        &format!("{at}.supply_low_ratio"),
+        control.supply_low_ratio,
+        0.0,
+        1.0,
+    );
+    problems.in_range(
+        &format!("{at}.supply_high_ratio"),
+        control.supply_high_ratio,
+        1.0,
+        3.0,
+    );
     check_level(&control.level, problems);
     for (index, program) in control.programs.iter().enumerate() {
         for (step_index, step) in program.steps.iter().enumerate() {
@@ -64,10 +79,20 @@ fn time_s(step: ProgramStepFile) -> f64 {
 /// More water makes the oscillator slower, so the thresholds have one possible order.
 fn check_level(level: &LevelFile, problems: &mut Problems) {
     let at = "control.electronic.level";
-    problems.in_range(&format!("{at}.plausible_high_hz"), level.plausible_high_hz, 1.0, 1.0e7);
+    problems.in_range(
+        &format!("{at}.plausible_high_hz"),
+        level.plausible_high_hz,
+        1.0,
+        1.0e7,
+    );
     let (low, high) = (level.plausible_low_hz, level.plausible_high_hz);
     problems.in_range(&format!("{at}.empty_hz"), level.empty_hz, low, high);
-    problems.in_range(&format!("{at}.overflow_hz"), level.overflow_hz, low, level.empty_hz);
+    problems.in_range(
+        &format!("{at}.overflow_hz"),
+        level.overflow_hz,
+        low,
+        level.empty_hz,
+    );
     for (index, target) in level.targets.iter().enumerate() {
         let path = format!("{at}.targets[{index}]");
         problems.in_range(
@@ -82,8 +107,18 @@ fn check_level(level: &LevelFile, problems: &mut Problems) {
             target.full_hz,
             level.empty_hz,
         );
-        problems.in_range(&format!("{path}.pattern.on_s"), target.pattern.on_s, 0.1, 60.0);
-        problems.in_range(&format!("{path}.pattern.off_s"), target.pattern.off_s, 0.1, 60.0);
+        problems.in_range(
+            &format!("{path}.pattern.on_s"),
+            target.pattern.on_s,
+            0.1,
+            60.0,
+        );
+        problems.in_range(
+            &format!("{path}.pattern.off_s"),
+            target.pattern.off_s,
+            0.1,
+            60.0,
+        );
     }
 }
 
@@ -92,12 +127,21 @@ fn check_timer(timer: &CamTimerFile, elements: &Names, problems: &mut Problems) 
     problems.in_range(&format!("{at}.step_s"), timer.step_s, 1.0, 3600.0);
     if timer.contacts.len() > MOST_CONTACTS {
         let found = timer.contacts.len();
-        problems.add(&format!("{at}.contacts"), found, format!("at most {MOST_CONTACTS}"));
+        problems.add(
+            &format!("{at}.contacts"),
+            found,
+            format!("at most {MOST_CONTACTS}"),
+        );
     }
     for (index, cam) in timer.fast_cams.iter().enumerate() {
         let path = format!("{at}.fast_cams[{index}]");
         problems.in_range(&format!("{path}.period_s"), cam.period_s, 0.2, 600.0);
-        problems.in_range(&format!("{path}.closed_to_s"), cam.closed_to_s, 0.0, cam.period_s);
+        problems.in_range(
+            &format!("{path}.closed_to_s"),
+            cam.closed_to_s,
+            0.0,
+            cam.period_s,
+        );
         problems.in_range(
             &format!("{path}.closed_from_s"),
             cam.closed_from_s,
@@ -118,13 +162,21 @@ fn check_spans(path: &str, spans: &[StepSpanFile], timer: &CamTimerFile, problem
         let at = format!("{path}[{index}]");
         if span.first > span.last || span.last >= timer.n_steps {
             let found = format!("{} to {}", span.first, span.last);
-            problems.add(&at, found, format!("steps run from 0 to {}", timer.n_steps - 1));
+            problems.add(
+                &at,
+                found,
+                format!("steps run from 0 to {}", timer.n_steps - 1),
+            );
         }
         if let Some(cam) = span.fast_cam
             && cam >= timer.fast_cams.len()
         {
             let count = timer.fast_cams.len();
-            problems.add(&format!("{at}.fast_cam"), cam, format!("there are {count}, from 0"));
+            problems.add(
+                &format!("{at}.fast_cam"),
+                cam,
+                format!("there are {count}, from 0"),
+            );
         }
     }
 }

@@ -46,11 +46,19 @@ fn check_fault(at: &str, fault: &FaultFile, problems: &mut Problems) {
     problems.in_range(&format!("{at}.weight"), fault.weight, 0.01, 100.0);
     check_onset(&format!("{at}.onset"), fault.onset, problems);
     if fault.machines.is_empty() {
-        problems.add(&format!("{at}.machines"), "{}", "at least one machine can have it");
+        problems.add(
+            &format!("{at}.machines"),
+            "{}",
+            "at least one machine can have it",
+        );
     }
     for (machine, changes) in &fault.machines {
         for (index, change) in changes.iter().enumerate() {
-            check_numbers(&format!("{at}.machines.{machine}[{index}]"), change, problems);
+            check_numbers(
+                &format!("{at}.machines.{machine}[{index}]"),
+                change,
+                problems,
+            );
         }
     }
 }
@@ -93,7 +101,13 @@ fn check_numbers(at: &str, change: &ChangeFile, problems: &mut Problems) {
             }
             Err(error) => problems.add(&format!("{at}.name"), quoted(name), error.to_string()),
         },
-        ChangeFile::Motor { open_windings, winding, shorted_share, tap_share, .. } => {
+        ChangeFile::Motor {
+            open_windings,
+            winding,
+            shorted_share,
+            tap_share,
+            ..
+        } => {
             for number in open_windings.iter().chain(winding) {
                 problems.in_range(&format!("{at}.winding"), f64::from(*number), 1.0, 2.0);
             }
@@ -122,7 +136,9 @@ pub fn check_catalogue_for(
     let parts = Names::known("part of this machine", parts);
     let control = control_params();
     for (index, fault) in catalogue.faults.iter().enumerate() {
-        let Some(changes) = fault.machines.get(&machine.id) else { continue };
+        let Some(changes) = fault.machines.get(&machine.id) else {
+            continue;
+        };
         let at = format!("faults[{index}].machines.{}", machine.id);
         if !fault.part.is_empty() {
             parts.expect(&format!("faults[{index}].part"), &fault.part, &mut problems);
@@ -130,7 +146,9 @@ pub fn check_catalogue_for(
         for (change_index, change) in changes.iter().enumerate() {
             let path = format!("{at}[{change_index}]");
             if let ChangeFile::AddResistor { nodes, .. } = change {
-                wiring.nodes.expect_all(&format!("{path}.nodes"), nodes, &mut problems);
+                wiring
+                    .nodes
+                    .expect_all(&format!("{path}.nodes"), nodes, &mut problems);
             }
             for touched in change.touches() {
                 match touched {
@@ -144,7 +162,11 @@ pub fn check_catalogue_for(
             }
         }
         if !can_be_made_good(machine, changes) {
-            problems.add(&at, quoted(&fault.id), "no work of this machine makes it good");
+            problems.add(
+                &at,
+                quoted(&fault.id),
+                "no work of this machine makes it good",
+            );
         }
     }
     problems.into_result(())
@@ -155,8 +177,14 @@ pub fn made_good(machine: &MachineFile, work: &WorkFile) -> BTreeSet<Touched> {
     let part = (work.kind == WorkKindFile::Replace)
         .then(|| machine.workshop.parts.iter().find(|p| p.id == work.part))
         .flatten();
-    let elements = part.map_or(&[][..], |p| &p.elements).iter().chain(&work.elements);
-    let params = part.map_or(&[][..], |p| &p.params).iter().chain(&work.params);
+    let elements = part
+        .map_or(&[][..], |p| &p.elements)
+        .iter()
+        .chain(&work.elements);
+    let params = part
+        .map_or(&[][..], |p| &p.params)
+        .iter()
+        .chain(&work.params);
     elements
         .map(|name| Touched::Element(name.clone()))
         .chain(params.map(|name| Touched::Param(name.clone())))
@@ -166,7 +194,13 @@ pub fn made_good(machine: &MachineFile, work: &WorkFile) -> BTreeSet<Touched> {
 /// One work, or several where the fault is several at once, undo all that the changes touch.
 fn can_be_made_good(machine: &MachineFile, changes: &[ChangeFile]) -> bool {
     let touched: BTreeSet<Touched> = changes.iter().flat_map(ChangeFile::touches).collect();
-    let works: Vec<BTreeSet<Touched>> =
-        machine.workshop.works.iter().map(|work| made_good(machine, work)).collect();
-    touched.iter().all(|one| works.iter().any(|good| good.contains(one)))
+    let works: Vec<BTreeSet<Touched>> = machine
+        .workshop
+        .works
+        .iter()
+        .map(|work| made_good(machine, work))
+        .collect();
+    touched
+        .iter()
+        .all(|one| works.iter().any(|good| good.contains(one)))
 }

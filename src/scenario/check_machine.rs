@@ -61,8 +61,18 @@ fn check_plate(plate: &RatingPlateFile, problems: &mut Problems) {
     problems.in_range("rating_plate.load_kg", plate.load_kg, 0.1, 50.0);
     problems.in_range("rating_plate.mass_kg", plate.mass_kg, 1.0, 500.0);
     problems.in_range("rating_plate.water_low_mpa", plate.water_low_mpa, 0.0, 2.0);
-    problems.in_range("rating_plate.water_high_mpa", plate.water_high_mpa, 0.0, 2.0);
-    problems.in_range("rating_plate.run_capacitor_uf", plate.run_capacitor_uf, 0.1, 1000.0);
+    problems.in_range(
+        "rating_plate.water_high_mpa",
+        plate.water_high_mpa,
+        0.0,
+        2.0,
+    );
+    problems.in_range(
+        "rating_plate.run_capacitor_uf",
+        plate.run_capacitor_uf,
+        0.1,
+        1000.0,
+    );
 }
 
 /// The wiring can be built.
@@ -106,14 +116,21 @@ pub fn wiring_names(machine: &MachineFile, catalogue: &CatalogueFile) -> WiringN
         }
     }
     WiringNames {
-        nodes: Names::known("node of the wiring", machine.wiring.nodes.keys().map(String::as_str)),
+        nodes: Names::known(
+            "node of the wiring",
+            machine.wiring.nodes.keys().map(String::as_str),
+        ),
         elements: Names::known("element of the wiring", elements),
     }
 }
 
 /// Parameters of a control that faults change: what a person left set, or a key that sticks.
 pub fn control_params() -> Names {
-    let names = ["control.key_locked_ratio", "control.delay_s", "control.stuck_key_ratio"];
+    let names = [
+        "control.key_locked_ratio",
+        "control.delay_s",
+        "control.stuck_key_ratio",
+    ];
     Names::known("control parameter", names)
 }
 
@@ -128,7 +145,10 @@ fn surroundings(machine: &MachineFile, catalogue: &CatalogueFile) -> Surrounding
     Surroundings {
         nodes: wiring.nodes,
         elements: wiring.elements,
-        params: Names::known("plant or control parameter", params.iter().map(String::as_str)),
+        params: Names::known(
+            "plant or control parameter",
+            params.iter().map(String::as_str),
+        ),
         states: Names::known("state", states.chain(WAITED_FOR)),
     }
 }
@@ -147,7 +167,9 @@ fn check_roles(roles: &RolesFile, around: &Surroundings, problems: &mut Problems
     ];
     for (field, name) in single {
         if let Some(name) = name {
-            around.elements.expect(&format!("roles.{field}"), name, problems);
+            around
+                .elements
+                .expect(&format!("roles.{field}"), name, problems);
         }
     }
     let outputs = &roles.outputs;
@@ -161,35 +183,60 @@ fn check_roles(roles: &RolesFile, around: &Surroundings, problems: &mut Problems
         ("timer", &outputs.timer),
     ];
     for (field, names) in lists {
-        around.elements.expect_all(&format!("roles.outputs.{field}"), names, problems);
+        around
+            .elements
+            .expect_all(&format!("roles.outputs.{field}"), names, problems);
     }
-    around.elements.expect_all("roles.plug", &roles.plug, problems);
+    around
+        .elements
+        .expect_all("roles.plug", &roles.plug, problems);
     let nodes = [
         ("plug_pins", &roles.plug_pins[..]),
         ("socket", &roles.socket[..]),
         ("run_capacitor", &roles.run_capacitor[..]),
-        ("logic_rail", roles.logic_rail.as_ref().map_or(&[], |r| &r[..])),
-        ("level_pins", roles.level_pins.as_ref().map_or(&[], |r| &r[..])),
+        (
+            "logic_rail",
+            roles.logic_rail.as_ref().map_or(&[], |r| &r[..]),
+        ),
+        (
+            "level_pins",
+            roles.level_pins.as_ref().map_or(&[], |r| &r[..]),
+        ),
     ];
     for (field, names) in nodes {
-        around.nodes.expect_all(&format!("roles.{field}"), names, problems);
+        around
+            .nodes
+            .expect_all(&format!("roles.{field}"), names, problems);
     }
-    around.nodes.expect("roles.cabinet", &roles.cabinet, problems);
+    around
+        .nodes
+        .expect("roles.cabinet", &roles.cabinet, problems);
 }
 
 /// The workshop's words for programs and service steps are the control's.
 fn check_lists(machine: &MachineFile, problems: &mut Problems) {
-    let (ControlFile::Electronic(control), workshop) = (&machine.control, &machine.workshop)
-    else {
+    let (ControlFile::Electronic(control), workshop) = (&machine.control, &machine.workshop) else {
         return;
     };
     let counts = [
-        ("workshop.service_steps", workshop.service_steps.len(), control.service_steps.len()),
-        ("workshop.programs", workshop.programs.len(), control.programs.len()),
+        (
+            "workshop.service_steps",
+            workshop.service_steps.len(),
+            control.service_steps.len(),
+        ),
+        (
+            "workshop.programs",
+            workshop.programs.len(),
+            control.programs.len(),
+        ),
     ];
     for (path, found, wanted) in counts {
         if found != wanted {
-            problems.add(path, found, format!("the control has {wanted}: one line for each"));
+            problems.add(
+                path,
+                found,
+                format!("the control has {wanted}: one line for each"),
+            );
         }
     }
 }

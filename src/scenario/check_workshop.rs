@@ -64,7 +64,12 @@ pub fn check_workshop(file: &WorkshopFile, around: &Surroundings, problems: &mut
 }
 
 fn define(file: &WorkshopFile, problems: &mut Problems) -> Own {
-    Names::define("work", "workshop.works", file.works.iter().map(|w| w.id.as_str()), problems);
+    Names::define(
+        "work",
+        "workshop.works",
+        file.works.iter().map(|w| w.id.as_str()),
+        problems,
+    );
     let points = file.test_points.iter().map(|t| t.node.as_str());
     Names::define("test point", "workshop.test_points", points, problems);
     let designations = file.parts.iter().map(|p| p.designation.as_str());
@@ -90,10 +95,16 @@ fn check_steps(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
     for (index, step) in file.steps.iter().enumerate() {
         let at = format!("workshop.steps[{index}]");
         problems.not_blank(&format!("{at}.name"), &step.name);
-        own.steps.expect_all(&format!("{at}.needs"), &step.needs, problems);
+        own.steps
+            .expect_all(&format!("{at}.needs"), &step.needs, problems);
         problems.in_range(&format!("{at}.off_min"), step.off_min, 0.0, 240.0);
         problems.in_range(&format!("{at}.on_min"), step.on_min, 0.0, 240.0);
-        check_effects(&format!("{at}.while_off"), &step.while_off, around, problems);
+        check_effects(
+            &format!("{at}.while_off"),
+            &step.while_off,
+            around,
+            problems,
+        );
         check_mistake(&at, step.mistake.as_ref(), around, problems);
         if step.mistake.is_some() && step.refit_check.is_empty() {
             let remedy = "a step that can go back wrong needs a check that finds it";
@@ -101,14 +112,20 @@ fn check_steps(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
         }
     }
     if let Some(id) = in_its_own_way(&file.steps) {
-        problems.add("workshop.steps", quoted(id), "this step needs itself to be off first");
+        problems.add(
+            "workshop.steps",
+            quoted(id),
+            "this step needs itself to be off first",
+        );
     }
 }
 
 /// The first step that can never come off because it waits for itself.
 fn in_its_own_way(steps: &[StepFile]) -> Option<&str> {
-    let needs: BTreeMap<&str, &[String]> =
-        steps.iter().map(|s| (s.id.as_str(), s.needs.as_slice())).collect();
+    let needs: BTreeMap<&str, &[String]> = steps
+        .iter()
+        .map(|s| (s.id.as_str(), s.needs.as_slice()))
+        .collect();
     let mut off: Vec<&str> = Vec::new();
     loop {
         let next = steps.iter().find(|step| {
@@ -123,7 +140,10 @@ fn in_its_own_way(steps: &[StepFile]) -> Option<&str> {
             None => break,
         }
     }
-    steps.iter().map(|s| s.id.as_str()).find(|id| !off.contains(id))
+    steps
+        .iter()
+        .map(|s| s.id.as_str())
+        .find(|id| !off.contains(id))
 }
 
 fn check_effects(
@@ -136,10 +156,14 @@ fn check_effects(
         let at = format!("{path}[{index}]");
         match effect {
             EffectFile::Open(element) => {
-                around.elements.expect(&format!("{at}.open"), element, problems);
+                around
+                    .elements
+                    .expect(&format!("{at}.open"), element, problems);
             }
             EffectFile::Param { name, .. } => {
-                around.params.expect(&format!("{at}.param.name"), name, problems);
+                around
+                    .params
+                    .expect(&format!("{at}.param.name"), name, problems);
             }
         }
     }
@@ -154,7 +178,12 @@ fn check_mistake(
     let Some(mistake) = mistake else { return };
     problems.not_blank(&format!("{at}.mistake.what"), &mistake.what);
     problems.in_range(&format!("{at}.mistake.chance"), mistake.chance, 0.0, 1.0);
-    check_effects(&format!("{at}.mistake.effects"), &mistake.effects, around, problems);
+    check_effects(
+        &format!("{at}.mistake.effects"),
+        &mistake.effects,
+        around,
+        problems,
+    );
 }
 
 fn check_parts(file: &WorkshopFile, around: &Surroundings, problems: &mut Problems) {
@@ -162,14 +191,22 @@ fn check_parts(file: &WorkshopFile, around: &Surroundings, problems: &mut Proble
         let at = format!("workshop.parts[{index}]");
         problems.not_blank(&format!("{at}.name"), &part.name);
         problems.in_range(&format!("{at}.price"), part.price, 0.0, 100_000.0);
-        around.elements.expect_all(&format!("{at}.elements"), &part.elements, problems);
-        around.params.expect_all(&format!("{at}.params"), &part.params, problems);
+        around
+            .elements
+            .expect_all(&format!("{at}.elements"), &part.elements, problems);
+        around
+            .params
+            .expect_all(&format!("{at}.params"), &part.params, problems);
         let is_replaced = file
             .works
             .iter()
             .any(|work| work.part == part.id && work.kind == WorkKindFile::Replace);
         if !is_replaced {
-            problems.add(&at, quoted(&part.id), "no work of kind \"replace\" fits this part");
+            problems.add(
+                &at,
+                quoted(&part.id),
+                "no work of kind \"replace\" fits this part",
+            );
         }
     }
 }
@@ -179,15 +216,30 @@ fn check_works(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
         let at = format!("workshop.works[{index}]");
         problems.not_blank(&format!("{at}.name"), &work.name);
         if !work.part.is_empty() {
-            own.parts.expect(&format!("{at}.part"), &work.part, problems);
+            own.parts
+                .expect(&format!("{at}.part"), &work.part, problems);
         } else if work.kind == WorkKindFile::Replace {
-            problems.add(&format!("{at}.part"), "", "a replacement names the part it fits");
+            problems.add(
+                &format!("{at}.part"),
+                "",
+                "a replacement names the part it fits",
+            );
         }
-        own.steps.expect_all(&format!("{at}.needs"), &work.needs, problems);
+        own.steps
+            .expect_all(&format!("{at}.needs"), &work.needs, problems);
         problems.in_range(&format!("{at}.work_min"), work.work_min, 0.0, 480.0);
-        problems.in_range(&format!("{at}.material_price"), work.material_price, 0.0, 100_000.0);
-        around.elements.expect_all(&format!("{at}.elements"), &work.elements, problems);
-        around.params.expect_all(&format!("{at}.params"), &work.params, problems);
+        problems.in_range(
+            &format!("{at}.material_price"),
+            work.material_price,
+            0.0,
+            100_000.0,
+        );
+        around
+            .elements
+            .expect_all(&format!("{at}.elements"), &work.elements, problems);
+        around
+            .params
+            .expect_all(&format!("{at}.params"), &work.params, problems);
         check_mistake(&at, work.mistake.as_ref(), around, problems);
     }
 }
@@ -195,21 +247,31 @@ fn check_works(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
 fn check_points(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: &mut Problems) {
     for (index, connector) in file.connectors.iter().enumerate() {
         let at = format!("workshop.connectors[{index}]");
-        around.elements.expect_all(&format!("{at}.elements"), &connector.elements, problems);
-        own.steps.expect_all(&format!("{at}.needs"), &connector.needs, problems);
-        own.places.expect(&format!("{at}.place"), &connector.place, problems);
+        around
+            .elements
+            .expect_all(&format!("{at}.elements"), &connector.elements, problems);
+        own.steps
+            .expect_all(&format!("{at}.needs"), &connector.needs, problems);
+        own.places
+            .expect(&format!("{at}.place"), &connector.place, problems);
     }
     for (index, point) in file.test_points.iter().enumerate() {
         let at = format!("workshop.test_points[{index}]");
-        around.nodes.expect(&format!("{at}.node"), &point.node, problems);
-        own.steps.expect_all(&format!("{at}.needs"), &point.needs, problems);
-        own.places.expect(&format!("{at}.place"), &point.place, problems);
+        around
+            .nodes
+            .expect(&format!("{at}.node"), &point.node, problems);
+        own.steps
+            .expect_all(&format!("{at}.needs"), &point.needs, problems);
+        own.places
+            .expect(&format!("{at}.place"), &point.place, problems);
     }
     for (index, place) in file.places.iter().enumerate() {
         let at = format!("workshop.places[{index}]");
-        own.steps.expect_all(&format!("{at}.needs"), &place.needs, problems);
+        own.steps
+            .expect_all(&format!("{at}.needs"), &place.needs, problems);
         if !place.part.is_empty() {
-            own.parts.expect(&format!("{at}.part"), &place.part, problems);
+            own.parts
+                .expect(&format!("{at}.part"), &place.part, problems);
         }
     }
 }
@@ -222,19 +284,29 @@ fn check_data_sheet(
 ) {
     for (index, line) in file.data_sheet.iter().enumerate() {
         let at = format!("workshop.data_sheet[{index}]");
-        own.modes.expect(&format!("{at}.mode"), &line.mode, problems);
-        around.states.expect(&format!("{at}.state"), &line.state, problems);
-        own.connectors.expect_all(&format!("{at}.apart"), &line.apart, problems);
+        own.modes
+            .expect(&format!("{at}.mode"), &line.mode, problems);
+        around
+            .states
+            .expect(&format!("{at}.state"), &line.state, problems);
+        own.connectors
+            .expect_all(&format!("{at}.apart"), &line.apart, problems);
         match line.mode.as_str() {
             "clamp" | "leakage" => {
-                around.elements.expect(&format!("{at}.red"), &line.red, problems);
+                around
+                    .elements
+                    .expect(&format!("{at}.red"), &line.red, problems);
             }
             "speed" | "time" | "flow" | "length" => {
                 own.places.expect(&format!("{at}.red"), &line.red, problems);
             }
             _ => {
-                around.nodes.expect(&format!("{at}.red"), &line.red, problems);
-                around.nodes.expect(&format!("{at}.black"), &line.black, problems);
+                around
+                    .nodes
+                    .expect(&format!("{at}.red"), &line.red, problems);
+                around
+                    .nodes
+                    .expect(&format!("{at}.black"), &line.black, problems);
             }
         }
         problems.in_range(&format!("{at}.low"), line.low, 0.0, 1.0e12);

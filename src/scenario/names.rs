@@ -35,7 +35,10 @@ impl Names {
 
     /// Takes names that are known to be good.
     pub fn known<'n>(kind: &'static str, names: impl IntoIterator<Item = &'n str>) -> Self {
-        Self { kind, set: names.into_iter().map(str::to_owned).collect() }
+        Self {
+            kind,
+            set: names.into_iter().map(str::to_owned).collect(),
+        }
     }
 
     /// Whether there is such a name.
@@ -52,7 +55,11 @@ impl Names {
     pub fn expect(&self, path: &str, name: &str, problems: &mut Problems) {
         if !self.has(name) {
             let near = self.nearest(name);
-            problems.add(path, quoted(name), format!("there is no such {}{near}", self.kind));
+            problems.add(
+                path,
+                quoted(name),
+                format!("there is no such {}{near}", self.kind),
+            );
         }
     }
 
@@ -65,7 +72,8 @@ impl Names {
 
     fn nearest(&self, name: &str) -> String {
         let near = self.set.iter().min_by_key(|known| distance(name, known));
-        near.map(|known| format!("; nearest is {}", quoted(known))).unwrap_or_default()
+        near.map(|known| format!("; nearest is {}", quoted(known)))
+            .unwrap_or_default()
     }
 }
 
@@ -100,7 +108,10 @@ mod tests {
         let steps = Names::define("step", "steps", ["back_cover", "belt_off"], &mut problems);
         steps.expect("parts[0].needs[0]", "back_covr", &mut problems);
         let error = problems.into_result(()).expect_err("misspelt");
-        assert!(error.to_string().contains("nearest is \"back_cover\""), "{error}");
+        assert!(
+            error.to_string().contains("nearest is \"back_cover\""),
+            "{error}"
+        );
     }
 
     #[test]

@@ -24,12 +24,20 @@ const MOST_BYTES: usize = 4_000_000;
 pub fn read<T: DeserializeOwned>(file: &str, text: &str) -> Result<T, FileError> {
     let mut problems = Problems::new(file);
     if text.len() > MOST_BYTES {
-        problems.add("", format!("{} bytes", text.len()), format!("at most {MOST_BYTES} are read"));
+        problems.add(
+            "",
+            format!("{} bytes", text.len()),
+            format!("at most {MOST_BYTES} are read"),
+        );
     }
     let whole: Value = match serde_json::from_str(text) {
         Ok(value) => value,
         Err(error) => {
-            problems.add("", format!("line {}", error.line()), format!("not JSON: {error}"));
+            problems.add(
+                "",
+                format!("line {}", error.line()),
+                format!("not JSON: {error}"),
+            );
             Value::Null
         }
     };
@@ -52,14 +60,25 @@ fn read_value<T: DeserializeOwned>(file: &str, whole: &Value) -> Result<T, FileE
         };
         let steps = steps_of(error.path());
         let found = look_up(&rest, &steps).map(brief).unwrap_or_default();
-        problems.add(&taken_out.original(&steps), found, error.inner().to_string());
-        if !take_out(&mut rest, &steps, &error.inner().to_string(), &mut taken_out) {
+        problems.add(
+            &taken_out.original(&steps),
+            found,
+            error.inner().to_string(),
+        );
+        if !take_out(
+            &mut rest,
+            &steps,
+            &error.inner().to_string(),
+            &mut taken_out,
+        ) {
             break;
         }
     }
     let () = problems.into_result(())?;
     // No problem and no value cannot be: the loop breaks on a value or adds a problem.
-    good.ok_or_else(|| FileError { problems: Vec::new() })
+    good.ok_or_else(|| FileError {
+        problems: Vec::new(),
+    })
 }
 
 /// One step down into a JSON value.
@@ -147,11 +166,16 @@ fn take_out(rest: &mut Value, steps: &[Step], message: &str, taken_out: &mut Tak
     {
         return fields.remove(name).is_some();
     }
-    let Some(last) = steps.iter().rposition(|step| matches!(step, Step::Index(_))) else {
+    let Some(last) = steps
+        .iter()
+        .rposition(|step| matches!(step, Step::Index(_)))
+    else {
         return false;
     };
     let list_path = taken_out.original(&steps[..last]);
-    let Step::Index(index) = steps[last] else { return false };
+    let Step::Index(index) = steps[last] else {
+        return false;
+    };
     let original = taken_out.index(&list_path, index);
     match look_up_mut(rest, &steps[..last]) {
         Some(Value::Array(list)) if index < list.len() => {
@@ -201,10 +225,23 @@ mod tests {
             {"id": "a", "size_m": "big"}, {"id": "b", "size_m": 1}, {"id": "c"}, {"id": 4, "size_m": 1}]}"#;
         let told = problems_of(text);
         assert_eq!(told.len(), 4, "{told:?}");
-        assert!(told.iter().any(|t| t.contains("colour") && t.contains("unknown field")));
-        assert!(told.iter().any(|t| t.contains("boxes[0].size_m: \"big\"")), "{told:?}");
-        assert!(told.iter().any(|t| t.contains("boxes[2]") && t.contains("size_m")), "{told:?}");
-        assert!(told.iter().any(|t| t.contains("boxes[3].id: 4")), "{told:?}");
+        assert!(
+            told.iter()
+                .any(|t| t.contains("colour") && t.contains("unknown field"))
+        );
+        assert!(
+            told.iter().any(|t| t.contains("boxes[0].size_m: \"big\"")),
+            "{told:?}"
+        );
+        assert!(
+            told.iter()
+                .any(|t| t.contains("boxes[2]") && t.contains("size_m")),
+            "{told:?}"
+        );
+        assert!(
+            told.iter().any(|t| t.contains("boxes[3].id: 4")),
+            "{told:?}"
+        );
     }
 
     #[test]

@@ -9,14 +9,25 @@ use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::problem::FileError;
 
-const CATALOGUE: (&str, &str) =
-    ("scenarios/faults.json", include_str!("../../scenarios/faults.json"));
+const CATALOGUE: (&str, &str) = (
+    "scenarios/faults.json",
+    include_str!("../../scenarios/faults.json"),
+);
 
 /// File name and text of each machine.
 const MACHINES: [(&str, &str); 3] = [
-    ("scenarios/machines/p.json", include_str!("../../scenarios/machines/p.json")),
-    ("scenarios/machines/t.json", include_str!("../../scenarios/machines/t.json")),
-    ("scenarios/machines/n.json", include_str!("../../scenarios/machines/n.json")),
+    (
+        "scenarios/machines/p.json",
+        include_str!("../../scenarios/machines/p.json"),
+    ),
+    (
+        "scenarios/machines/t.json",
+        include_str!("../../scenarios/machines/t.json"),
+    ),
+    (
+        "scenarios/machines/n.json",
+        include_str!("../../scenarios/machines/n.json"),
+    ),
 ];
 
 /// All that ships, or all that is wrong with it.
@@ -42,7 +53,10 @@ fn read_all() -> Result<Shipped, FileError> {
         }
     }
     if problems.is_empty() {
-        Ok(Shipped { catalogue, machines })
+        Ok(Shipped {
+            catalogue,
+            machines,
+        })
     } else {
         Err(FileError { problems })
     }
@@ -50,12 +64,18 @@ fn read_all() -> Result<Shipped, FileError> {
 
 /// The machines that ship. A test holds that they are sound, so an error is a broken build.
 pub fn machine_files() -> Result<&'static [MachineFile], FileError> {
-    SHIPPED.as_ref().map(|all| all.machines.as_slice()).map_err(Clone::clone)
+    SHIPPED
+        .as_ref()
+        .map(|all| all.machines.as_slice())
+        .map_err(Clone::clone)
 }
 
 /// The fault catalogue that ships. A test holds that it is sound.
 pub fn catalogue() -> Result<&'static CatalogueFile, FileError> {
-    SHIPPED.as_ref().map(|all| &all.catalogue).map_err(Clone::clone)
+    SHIPPED
+        .as_ref()
+        .map(|all| &all.catalogue)
+        .map_err(Clone::clone)
 }
 
 #[cfg(test)]
@@ -82,6 +102,9 @@ mod tests {
     fn the_catalogue_survives_writing_and_reading() {
         let catalogue = catalogue().expect("sound");
         let text = serde_json::to_string(catalogue).expect("writes");
-        assert_eq!(&read_catalogue("again.json", &text).expect("reads"), catalogue);
+        assert_eq!(
+            &read_catalogue("again.json", &text).expect("reads"),
+            catalogue
+        );
     }
 }

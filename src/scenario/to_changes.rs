@@ -41,12 +41,14 @@ impl FaultFile {
     pub fn plant_changes(&self, machine: &str) -> Vec<PlantChange> {
         let changes = self.machines.get(machine).map_or(&[][..], Vec::as_slice);
         let plant_change = |change: &ChangeFile| match change {
-            ChangeFile::Param { name, value } => {
-                Some(PlantChange { param: name.clone(), to: ChangeTo::Set(*value) })
-            }
-            ChangeFile::ScaleParam { name, factor } => {
-                Some(PlantChange { param: name.clone(), to: ChangeTo::Scale(*factor) })
-            }
+            ChangeFile::Param { name, value } => Some(PlantChange {
+                param: name.clone(),
+                to: ChangeTo::Set(*value),
+            }),
+            ChangeFile::ScaleParam { name, factor } => Some(PlantChange {
+                param: name.clone(),
+                to: ChangeTo::Scale(*factor),
+            }),
             _ => None,
         };
         changes.iter().filter_map(plant_change).collect()

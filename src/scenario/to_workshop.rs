@@ -25,10 +25,22 @@ impl WorkshopFile {
             steps: self.steps.iter().map(StepFile::to_plain).collect(),
             parts: self.parts.iter().map(PartFile::to_plain).collect(),
             works: self.works.iter().map(WorkFile::to_plain).collect(),
-            connectors: self.connectors.iter().map(ConnectorFile::to_plain).collect(),
-            test_points: self.test_points.iter().map(TestPointFile::to_plain).collect(),
+            connectors: self
+                .connectors
+                .iter()
+                .map(ConnectorFile::to_plain)
+                .collect(),
+            test_points: self
+                .test_points
+                .iter()
+                .map(TestPointFile::to_plain)
+                .collect(),
             places: self.places.iter().map(PlaceFile::to_plain).collect(),
-            data_sheet: self.data_sheet.iter().map(DataSheetLineFile::to_plain).collect(),
+            data_sheet: self
+                .data_sheet
+                .iter()
+                .map(DataSheetLineFile::to_plain)
+                .collect(),
             service_steps: self.service_steps.clone(),
             programs: self.programs.clone(),
         }

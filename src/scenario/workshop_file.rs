@@ -6,7 +6,6 @@
 use serde::Deserialize;
 use serde::Serialize;
 
-
 /// What a technician can know and do about this type of machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
