@@ -12,4 +12,5 @@ pub mod machine; // one washing machine: wires plant and control, owns time, has
 pub mod network; // nodal analysis; knows nothing of washers
 pub mod plant; // physics, pure: harness and motor, water, air, belts, heat, swing, sound
 pub mod scenario; // scenario and machine files: twins, checking, conversion
+pub mod score; // marks and debrief of a finished job
 pub mod units; // constants with source, conversions

@@ -1,8 +1,20 @@
 //! The bench: one job on one machine, and every act a technician can do to it.
 
+pub mod action; // every act, as a log keeps it
+mod acts; // what each act does
 pub mod body; // a person as part of a circuit
 pub mod discharge; // a charged capacitor into a hand
+pub mod display; // digits and units of the instruments
+pub mod event; // what an act can bring besides its purpose
+pub mod isolation; // made safe: done and proved
+pub mod job; // scenario + seed + log
+pub mod ledger; // clock and money
+pub mod notebook; // readings, looks, answers, acts
+pub mod observe; // what senses give, from the machine's state
 pub mod protection; // residual current devices, breakers, fuses
+pub mod rules; // safety findings of a job
 pub mod safety; // safety rules as data and predicates
+pub mod scenario; // one customer's call
 pub mod shock; // what a current does to a person, and what ends it
-pub mod workshop; // parts, access, connectors, test points: what can be done to a type of machine
+pub mod words; // plain words for acts and notes
+pub mod workshop; // parts, access, connectors, test points of a type of machine

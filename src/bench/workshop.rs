@@ -4,7 +4,9 @@
 //! Plain data, read from the machine's file. The order of things in each list is the order a
 //! person meets them, from outside to inside.
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
+
+use crate::machine::Target;
 
 /// Everything the bench knows about a type of machine beyond its physics.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -86,6 +88,16 @@ pub enum Effect {
     ElementOpen(String),
     /// The named plant parameter has this value.
     Param(String, f64),
+}
+
+impl Effect {
+    /// What it touches.
+    pub fn target(&self) -> Target {
+        match self {
+            Effect::ElementOpen(name) => Target::Element(name.clone()),
+            Effect::Param(name, _) => Target::Param(name.clone()),
+        }
+    }
 }
 
 /// Something that can be ordered and replaced.
@@ -221,6 +233,27 @@ pub struct DataSheetLine {
     pub what: String,
 }
 
+impl Part {
+    /// A new part brings this with it.
+    pub fn comes_with(&self, target: &Target) -> bool {
+        names(target, &self.elements, &self.params)
+    }
+}
+
+impl Work {
+    /// The work itself makes this good.
+    pub fn restores(&self, target: &Target) -> bool {
+        names(target, &self.elements, &self.params)
+    }
+}
+
+fn names(target: &Target, elements: &[String], params: &[String]) -> bool {
+    match target {
+        Target::Element(name) => elements.contains(name),
+        Target::Param(name) => params.contains(name),
+    }
+}
+
 impl Workshop {
     /// The step with this name.
     pub fn step(&self, id: &str) -> Option<&Step> {
@@ -249,15 +282,15 @@ impl Workshop {
     /// All steps that come before `needs` are reached, each once, in working order.
     pub fn closure(&self, needs: &[String]) -> Vec<&Step> {
         let mut order = Vec::new();
-        let mut seen = BTreeMap::new();
+        let mut seen = BTreeSet::new();
         for id in needs {
             self.visit(id, &mut seen, &mut order);
         }
         order
     }
 
-    fn visit<'a>(&'a self, id: &str, seen: &mut BTreeMap<String, ()>, order: &mut Vec<&'a Step>) {
-        if seen.insert(id.to_owned(), ()).is_some() {
+    fn visit<'a>(&'a self, id: &str, seen: &mut BTreeSet<String>, order: &mut Vec<&'a Step>) {
+        if !seen.insert(id.to_owned()) {
             return;
         }
         if let Some(step) = self.step(id) {

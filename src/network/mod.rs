@@ -22,7 +22,6 @@ pub mod netlist;
 pub mod number;
 pub mod order;
 pub mod plan;
-pub mod sensitivity;
 pub mod solution;
 
 pub use complex::Complex;

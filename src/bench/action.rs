@@ -1,0 +1,310 @@
+//! Every act a technician can do. Screen, command line, tests and the built-in expert all act
+//! through these values, and a job's log holds nothing else.
+//!
+//! Names in the fields (`step`, `part`, `node` …) are the stable names of the machine's file.
+
+use serde::Deserialize;
+use serde::Serialize;
+
+/// One act at the bench.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(tag = "do", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Action {
+    /// Ask the customer something; `again` asks the same thing differently.
+    Ask {
+        /// Name of the question.
+        question: String,
+        /// Ask differently after a vague answer.
+        #[serde(default)]
+        again: bool,
+    },
+    /// Press a key of the panel.
+    Key {
+        /// Which key.
+        key: PanelKey,
+    },
+    /// Open or shut the lid.
+    Lid {
+        /// True to open it.
+        open: bool,
+    },
+    /// Pull the mains plug or put it in.
+    Plug {
+        /// True to put it in.
+        inserted: bool,
+    },
+    /// Keep the plug in sight or locked, so that nobody puts it back.
+    Secure,
+    /// Open or shut the tap.
+    Tap {
+        /// True to open it.
+        open: bool,
+    },
+    /// Let the pressure out of the supply hose into a bucket.
+    BleedHose,
+    /// Take off or screw on the supply hose at the machine.
+    SupplyHose {
+        /// True to screw it on.
+        attached: bool,
+    },
+    /// Bring a capacitor down to nothing.
+    Discharge {
+        /// What is discharged.
+        what: Charged,
+        /// With what.
+        tool: DischargeTool,
+    },
+    /// Look, listen, feel or smell at a place.
+    Sense {
+        /// Which sense.
+        sense: Sense,
+        /// Name of the place.
+        place: String,
+    },
+    /// Turn or move something by hand.
+    Turn {
+        /// What is turned or moved.
+        what: Turnable,
+    },
+    /// Take off a cover or part of the machine that is in the way.
+    TakeOff {
+        /// Name of the step.
+        step: String,
+        /// Help, a strap or a stand is used where one is needed.
+        #[serde(default)]
+        helped: bool,
+    },
+    /// Put it back.
+    Refit {
+        /// Name of the step.
+        step: String,
+        /// Verify what must be verified while doing it.
+        #[serde(default)]
+        check: bool,
+    },
+    /// Pull a connector or terminal apart.
+    PullApart {
+        /// Name of the connector.
+        connector: String,
+    },
+    /// Push it home.
+    PushTogether {
+        /// Name of the connector.
+        connector: String,
+    },
+    /// Set the meter and put its leads where they are to go. A lead left out hangs free.
+    Meter {
+        /// Mode of the instrument.
+        mode: MeterMode,
+        /// Node under the red lead, or the element in a clamp's jaws.
+        #[serde(default)]
+        red: Option<String>,
+        /// Node under the black lead.
+        #[serde(default)]
+        black: Option<String>,
+    },
+    /// Write the meter's reading into the notebook.
+    Note,
+    /// Do a repair, an adjustment, a cleaning, or tell the customer something.
+    Work {
+        /// Name of the work.
+        work: String,
+        /// Verify what must be verified while doing it.
+        #[serde(default)]
+        check: bool,
+    },
+    /// Take the water out of the tub.
+    Empty {
+        /// How.
+        how: EmptyBy,
+    },
+    /// Name the price and ask for consent.
+    Quote {
+        /// The price named, in the job's money unit.
+        price: f64,
+    },
+    /// State the cause, with notebook lines as evidence.
+    Finding {
+        /// Names of the faults held to be the cause; empty for "no fault".
+        causes: Vec<String>,
+        /// Numbers of notebook lines offered as evidence.
+        evidence: Vec<u32>,
+    },
+    /// Show and tell the customer what was done.
+    Advise {
+        /// What is told.
+        advice: Advice,
+    },
+    /// Stop: leave the machine isolated and labelled, and inform the customer.
+    MakeSafeAndLeave,
+    /// Hand the machine over and close the job.
+    Close,
+}
+
+/// Keys of the control panel, and the service key behind it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum PanelKey {
+    /// On/off switch.
+    Power,
+    /// Start and pause.
+    Start,
+    /// Next program.
+    Program,
+    /// Next water level.
+    Level,
+    /// Service key behind the panel.
+    Service,
+}
+
+/// Senses that give observations.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Sense {
+    /// Eyes.
+    Look,
+    /// Ears.
+    Listen,
+    /// Hands.
+    Feel,
+    /// Nose.
+    Smell,
+}
+
+/// What can be turned or moved by hand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Turnable {
+    /// The pulsator, lid open.
+    Pulsator,
+    /// The spin basket, lid open.
+    Basket,
+    /// The motor pulley, from below.
+    MotorPulley,
+    /// The belt, pressed with a finger.
+    Belt,
+    /// The wire of the drain motor, pulled by hand.
+    DrainWire,
+    /// The clutch lever.
+    ClutchLever,
+    /// The tub, pushed and let go.
+    Tub,
+    /// The out-of-balance lever.
+    BalanceLever,
+}
+
+/// What can hold a charge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Charged {
+    /// The mains filter, at the plug pins.
+    PlugPins,
+    /// The run capacitor, at its terminals.
+    RunCapacitor,
+}
+
+/// How a charge is led off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum DischargeTool {
+    /// A resistor of 10 kΩ with insulated leads.
+    BleedResistor,
+    /// The blade of an insulated screwdriver.
+    Screwdriver,
+}
+
+/// Functions of the hand instruments.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum MeterMode {
+    /// AC volts, 10 MΩ.
+    AcVolts,
+    /// AC volts, low impedance.
+    LowAcVolts,
+    /// DC volts, 10 MΩ.
+    DcVolts,
+    /// Resistance.
+    Ohms,
+    /// Continuity with a tone below 30 Ω.
+    Continuity,
+    /// Capacitance.
+    Capacitance,
+    /// Clamp ammeter round one conductor.
+    Clamp,
+    /// Insulation resistance at 500 V DC.
+    Insulation,
+    /// Earth bond resistance at 0.2 A.
+    EarthBond,
+    /// Leakage clamp round line and neutral together.
+    Leakage,
+}
+
+/// Ways to empty the tub.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum EmptyBy {
+    /// With a bucket from above.
+    Bucket,
+    /// By pulling the drain wire by hand from the back.
+    DrainWire,
+}
+
+/// What a customer is told at the end.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Advice {
+    /// What was wrong and what was done, shown on the machine.
+    WhatWasDone,
+    /// How much to load and how to spread it.
+    Load,
+    /// How much detergent.
+    Detergent,
+    /// Clean the filters now and then.
+    Filters,
+    /// Have the house wiring seen to by an electrician.
+    HouseWiring,
+    /// A new machine is the better buy.
+    NewMachine,
+}
+
+impl MeterMode {
+    /// All modes, in the order a technician meets them on the instruments.
+    pub const ALL: [MeterMode; 10] = [
+        MeterMode::AcVolts,
+        MeterMode::LowAcVolts,
+        MeterMode::DcVolts,
+        MeterMode::Ohms,
+        MeterMode::Continuity,
+        MeterMode::Capacitance,
+        MeterMode::Clamp,
+        MeterMode::Insulation,
+        MeterMode::EarthBond,
+        MeterMode::Leakage,
+    ];
+
+    /// The mode needs a dead circuit: its own source drives the current.
+    pub fn needs_dead_circuit(self) -> bool {
+        matches!(
+            self,
+            MeterMode::Ohms
+                | MeterMode::Continuity
+                | MeterMode::Capacitance
+                | MeterMode::Insulation
+                | MeterMode::EarthBond
+        )
+    }
+
+    /// The mode takes one conductor in jaws instead of two leads.
+    pub fn is_clamp(self) -> bool {
+        matches!(self, MeterMode::Clamp | MeterMode::Leakage)
+    }
+}

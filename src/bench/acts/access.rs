@@ -1,0 +1,233 @@
+//! Taking off and putting back along the access graph, pulling connectors, and doing repairs.
+//!
+//! A step that is off rests on nothing; it comes off only after what it needs, and goes back only
+//! before what stands on it. What is different while it is off, and what an unchecked refit leaves
+//! wrong, is physical and in the machine's file.
+
+use crate::bench::action::Action;
+use crate::bench::action::Turnable;
+use crate::bench::event::Refusal;
+use crate::bench::job::Bench;
+use crate::bench::job::Job;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::workshop::Mistake;
+use crate::bench::workshop::WorkKind;
+use crate::bench::workshop::Workshop;
+use crate::machine::Target;
+use crate::machine::draw_ratio;
+
+/// Purpose of the draw that decides whether an unchecked refit leaves something wrong.
+const MISTAKE_PURPOSE: u64 = 0x6d69_7374;
+/// Deepest water one can leave in the tub and still lay the machine down, kg.
+const TILT_WATER_KG: f64 = 3.0;
+
+/// Steps that must come off before `needs` are reached, in working order.
+pub fn missing(workshop: &Workshop, bench: &Bench, needs: &[String]) -> Vec<String> {
+    workshop
+        .closure(needs)
+        .into_iter()
+        .filter(|step| !bench.off.contains(&step.id))
+        .map(|step| step.id.clone())
+        .collect()
+}
+
+fn in_the_way(job: &Job, needs: &[String]) -> Option<Refusal> {
+    let steps = missing(&job.scenario().workshop, &job.bench, needs);
+    (!steps.is_empty()).then_some(Refusal::InTheWay { steps })
+}
+
+fn unknown(name: &str) -> Option<Refusal> {
+    Some(Refusal::Unknown { name: name.to_owned() })
+}
+
+fn not_now(why: &str) -> Option<Refusal> {
+    Some(Refusal::NotNow { why: why.to_owned() })
+}
+
+pub(super) fn cannot_take_off(job: &Job, id: &str) -> Option<Refusal> {
+    let workshop = &job.scenario().workshop;
+    let Some(step) = workshop.step(id) else { return unknown(id) };
+    if job.bench.off.iter().any(|s| s == id) {
+        return Some(Refusal::AlreadySo);
+    }
+    if job.machine.basket_rad_per_s().abs() > 1.0 {
+        return not_now("the basket is still turning");
+    }
+    if step.lays_down && job.machine.water_kg() > TILT_WATER_KG {
+        return not_now("the tub still holds water: empty it first");
+    }
+    if step.moves_machine && job.bench.hose_attached && step.lays_down {
+        return not_now("the supply hose still holds it");
+    }
+    in_the_way(job, &step.needs)
+}
+
+pub(super) fn cannot_refit(job: &Job, id: &str) -> Option<Refusal> {
+    let workshop = &job.scenario().workshop;
+    if workshop.step(id).is_none() {
+        return unknown(id);
+    }
+    if !job.bench.off.iter().any(|s| s == id) {
+        return Some(Refusal::AlreadySo);
+    }
+    let steps: Vec<String> = job
+        .bench
+        .off
+        .iter()
+        .filter(|other| {
+            workshop.step(other).is_some_and(|s| s.needs.iter().any(|need| need == id))
+        })
+        .cloned()
+        .collect();
+    (!steps.is_empty()).then_some(Refusal::Underneath { steps })
+}
+
+pub(super) fn cannot_pull_apart(job: &Job, id: &str) -> Option<Refusal> {
+    let Some(connector) = job.scenario().workshop.connector(id) else { return unknown(id) };
+    if job.bench.apart.contains(id) {
+        return Some(Refusal::AlreadySo);
+    }
+    in_the_way(job, &connector.needs)
+}
+
+pub(super) fn cannot_push_together(job: &Job, id: &str) -> Option<Refusal> {
+    let Some(connector) = job.scenario().workshop.connector(id) else { return unknown(id) };
+    if !job.bench.apart.contains(id) {
+        return Some(Refusal::AlreadySo);
+    }
+    in_the_way(job, &connector.needs)
+}
+
+pub(super) fn cannot_work(job: &Job, id: &str) -> Option<Refusal> {
+    let scenario = job.scenario();
+    let Some(work) = scenario.workshop.work(id) else { return unknown(id) };
+    if work.kind == WorkKind::Replace && !scenario.van.contains(&work.part) && !job.ledger.second_visit
+    {
+        return Some(Refusal::NotOnBoard { part: work.part.clone() });
+    }
+    in_the_way(job, &work.needs)
+}
+
+pub(super) fn cannot_reach_place(job: &Job, id: &str) -> Option<Refusal> {
+    let Some(place) = job.scenario().workshop.place(id) else { return unknown(id) };
+    in_the_way(job, &place.needs)
+}
+
+pub(super) fn cannot_turn(job: &Job, what: Turnable) -> Option<Refusal> {
+    let place = match what {
+        Turnable::Pulsator => "pulsator",
+        Turnable::Basket => "basket",
+        Turnable::MotorPulley => "motor_pulley",
+        Turnable::Belt => "belt",
+        Turnable::DrainWire => "drain_motor",
+        Turnable::ClutchLever => "clutch_lever",
+        Turnable::Tub => "tub",
+        Turnable::BalanceLever => "balance_switch",
+    };
+    let from_above = matches!(what, Turnable::Pulsator | Turnable::Basket | Turnable::Tub);
+    if from_above && !job.machine.lid_open() {
+        return not_now("the lid is shut");
+    }
+    cannot_reach_place(job, place)
+}
+
+pub(super) fn cannot_pull_wire(job: &Job) -> Option<Refusal> {
+    cannot_reach_place(job, "drain_motor")
+}
+
+pub(super) fn cannot_bail(job: &Job) -> Option<Refusal> {
+    if job.machine.lid_open() { None } else { not_now("the lid is shut") }
+}
+
+pub(super) fn take_off(job: &mut Job, id: &str) {
+    job.bench.off.push(id.to_owned());
+    job.bench.left_wrong.remove(id);
+    job.bench.checked.remove(id);
+    job.refit_machine();
+}
+
+pub(super) fn refit(job: &mut Job, id: &str, check: bool) {
+    job.bench.off.retain(|s| s != id);
+    let mistake = job.scenario().workshop.step(id).and_then(|s| s.mistake.clone());
+    settle(job, id, mistake, check);
+    job.refit_machine();
+}
+
+pub(super) fn pull_apart(job: &mut Job, id: &str) {
+    job.bench.apart.insert(id.to_owned());
+    job.refit_machine();
+}
+
+pub(super) fn push_together(job: &mut Job, id: &str) {
+    job.bench.apart.remove(id);
+    job.refit_machine();
+}
+
+pub(super) fn work(job: &mut Job, id: &str, check: bool) {
+    let scenario = job.scenario().clone();
+    let Some(work) = scenario.workshop.work(id) else { return };
+    let (mut elements, mut params) = (work.elements.clone(), work.params.clone());
+    if work.kind == WorkKind::Replace
+        && let Some(part) = scenario.workshop.part(&work.part)
+    {
+        elements.extend(part.elements.iter().cloned());
+        params.extend(part.params.iter().cloned());
+        job.ledger.material += part.price;
+        job.ledger.fitted.push(part.id.clone());
+    }
+    job.ledger.material += work.material_price;
+    job.bench.healed.extend(elements.into_iter().map(Target::Element));
+    job.bench.healed.extend(params.into_iter().map(Target::Param));
+    let healed = job.bench.healed.clone();
+    for effects in job.bench.left_wrong.values_mut() {
+        effects.retain(|effect| !healed.contains(&effect.target()));
+    }
+    let tick = job.tick();
+    job.bench.works.push((tick, id.to_owned()));
+    settle(job, id, work.mistake.clone(), check);
+    job.refit_machine();
+}
+
+/// Without the check chance decides whether something is left wrong.
+fn settle(job: &mut Job, id: &str, mistake: Option<Mistake>, check: bool) {
+    job.bench.left_wrong.remove(id);
+    if check {
+        job.bench.checked.insert(id.to_owned());
+        return;
+    }
+    job.bench.checked.remove(id);
+    let index = job.log().len() as u64;
+    if let Some(mistake) = mistake
+        && draw_ratio(job.seed(), MISTAKE_PURPOSE, index) < mistake.chance_ratio
+    {
+        job.bench.left_wrong.insert(id.to_owned(), mistake.effects);
+    }
+}
+
+pub(super) fn note(job: &mut Job, action: &Action) {
+    let workshop = &job.scenario().workshop;
+    let with_check = |text: String, check: bool| {
+        if check { format!("{text}, checked") } else { text }
+    };
+    let text = match action {
+        Action::TakeOff { step, .. } => {
+            workshop.step(step).map(|s| format!("{}: {}", s.name, s.verb))
+        }
+        Action::Refit { step, check } => workshop
+            .step(step)
+            .map(|s| with_check(format!("{}: {}", s.name, s.refit_verb), *check)),
+        Action::PullApart { connector } => {
+            workshop.connector(connector).map(|c| format!("{}: pulled apart", c.name))
+        }
+        Action::PushTogether { connector } => {
+            workshop.connector(connector).map(|c| format!("{}: pushed home", c.name))
+        }
+        Action::Work { work, check } => {
+            workshop.work(work).map(|w| with_check(w.name.clone(), *check))
+        }
+        _ => None,
+    };
+    if let Some(text) = text {
+        job.write(NoteEntry::Act { text });
+    }
+}

@@ -1,0 +1,19 @@
+//! The machine as the technician finds it: plugged in, switched off, lid shut, the load the
+//! customer left in it.
+
+use crate::bench::scenario::Scenario;
+use crate::machine::Machine;
+use crate::machine::MachineError;
+
+/// Sets the scene of a scenario.
+///
+/// # Errors
+/// When the site names a parameter the machine does not have.
+pub fn arrive(machine: &mut Machine, scenario: &Scenario) -> Result<(), MachineError> {
+    let site = &scenario.site;
+    machine.check_params(&site.params)?;
+    machine.settle_in(site.load_kg, site.room_k);
+    machine.set_plugged(true);
+    machine.set_tap(site.tap_open);
+    Ok(())
+}

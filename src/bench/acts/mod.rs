@@ -1,0 +1,109 @@
+//! What each act does: whether hands can do it, what it changes, what comes of it.
+//!
+//! An act has three moments: `refusal` looks before, `perform` changes the world when the act
+//! begins, `finish` writes down what its time has brought. Nothing here forbids; it only knows
+//! what is physically in the way.
+
+mod access;
+mod arrive;
+mod finishing;
+mod isolate;
+mod measure;
+mod setup;
+mod touch;
+
+pub use arrive::arrive;
+pub use setup::setup_of;
+
+use crate::bench::action::Action;
+use crate::bench::action::EmptyBy;
+use crate::bench::event::Event;
+use crate::bench::event::Refusal;
+use crate::bench::job::Job;
+use crate::bench::observe;
+use crate::bench::rules;
+
+/// Why hands cannot do this now; `None` when they can.
+pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
+    if job.is_over() {
+        return Some(Refusal::JobOver);
+    }
+    match action {
+        Action::TakeOff { step, .. } => access::cannot_take_off(job, step),
+        Action::Refit { step, .. } => access::cannot_refit(job, step),
+        Action::PullApart { connector } => access::cannot_pull_apart(job, connector),
+        Action::PushTogether { connector } => access::cannot_push_together(job, connector),
+        Action::Work { work, .. } => access::cannot_work(job, work),
+        Action::Meter { mode, red, black } => {
+            measure::cannot_place(job, *mode, red.as_deref(), black.as_deref())
+        }
+        Action::Note => measure::cannot_note(job),
+        Action::Sense { place, .. } => access::cannot_reach_place(job, place),
+        Action::Turn { what } => access::cannot_turn(job, *what),
+        Action::Empty { how: EmptyBy::DrainWire } => access::cannot_pull_wire(job),
+        Action::Empty { how: EmptyBy::Bucket } => access::cannot_bail(job),
+        Action::Plug { .. } | Action::Tap { .. } | Action::Lid { .. } => {
+            isolate::already_so(job, action)
+        }
+        Action::SupplyHose { attached } => isolate::cannot_move_hose(job, *attached),
+        Action::Discharge { what, .. } => isolate::cannot_discharge(job, *what),
+        Action::Key { key } => isolate::cannot_press(job, *key),
+        Action::Ask { question, .. } => finishing::cannot_ask(question),
+        Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
+        Action::Secure
+        | Action::BleedHose
+        | Action::Quote { .. }
+        | Action::Advise { .. }
+        | Action::MakeSafeAndLeave
+        | Action::Close => None,
+    }
+}
+
+/// Begins an act: changes the bench and the machine, and says what happened at once.
+pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
+    let mut events = rules::before(job, action);
+    events.extend(touch::hazards(job, action));
+    match action {
+        Action::TakeOff { step, .. } => access::take_off(job, step),
+        Action::Refit { step, check } => access::refit(job, step, *check),
+        Action::PullApart { connector } => access::pull_apart(job, connector),
+        Action::PushTogether { connector } => access::push_together(job, connector),
+        Action::Work { work, check } => access::work(job, work, *check),
+        Action::Meter { mode, red, black } => {
+            events.extend(measure::place(job, *mode, red.clone(), black.clone()));
+        }
+        Action::Plug { .. }
+        | Action::Secure
+        | Action::Tap { .. }
+        | Action::BleedHose
+        | Action::SupplyHose { .. }
+        | Action::Discharge { .. }
+        | Action::Lid { .. }
+        | Action::Key { .. } => events.extend(isolate::perform(job, action)),
+        Action::Empty { .. } => job.machine.empty_tub(),
+        _ => {}
+    }
+    events
+}
+
+/// Ends an act: notes what it gave.
+pub fn finish(job: &mut Job, action: &Action) -> Vec<Event> {
+    match action {
+        Action::Sense { sense, place } => observe::note_sense(job, *sense, place),
+        Action::Turn { what } => observe::note_turn(job, *what),
+        Action::Note => measure::note(job),
+        Action::Ask { question, again } => finishing::answer(job, question, *again),
+        Action::Quote { price } => return finishing::quote(job, *price),
+        Action::Finding { causes, evidence } => finishing::state(job, causes, evidence),
+        Action::Advise { advice } => finishing::advise(job, *advice),
+        Action::MakeSafeAndLeave => return finishing::make_safe(job),
+        Action::Close => return finishing::close(job),
+        Action::TakeOff { .. }
+        | Action::Refit { .. }
+        | Action::PullApart { .. }
+        | Action::PushTogether { .. }
+        | Action::Work { .. } => access::note(job, action),
+        _ => {}
+    }
+    rules::after(job, action)
+}

@@ -1,0 +1,275 @@
+//! One job: a scenario, a seed and a log. The state is the fold of the log and nothing else, so
+//! resuming, replaying, explaining and checking a job are all "run the log again".
+//!
+//! Time is in ticks of 0.1 s. Acts happen at the present tick and take their standard time, during
+//! which the machine goes on by itself; between acts time passes while the technician watches.
+
+use std::collections::BTreeMap;
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::bench::acts;
+use crate::bench::action::Action;
+use crate::bench::action::MeterMode;
+use crate::bench::event::Event;
+use crate::bench::event::Refusal;
+use crate::bench::isolation::Isolation;
+use crate::bench::ledger;
+use crate::bench::ledger::Ledger;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Tick;
+use crate::bench::rules::SafetyFinding;
+use crate::bench::scenario::Scenario;
+use crate::bench::workshop::Effect;
+use crate::machine::Machine;
+use crate::machine::MachineError;
+use crate::machine::Setup;
+use crate::machine::Target;
+
+/// One entry of a job's log.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// When the act began.
+    pub tick: Tick,
+    /// The act.
+    #[serde(flatten)]
+    pub action: Action,
+}
+
+/// What came of an act.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Outcome {
+    /// Time it took, ticks.
+    pub ticks: Tick,
+    /// Why it could not be done, if it could not. Nothing was logged then.
+    pub refusal: Option<Refusal>,
+    /// What happened to people and things.
+    pub events: Vec<Event>,
+    /// Numbers of the notebook lines written.
+    pub notes: Vec<u32>,
+}
+
+/// The meter as it is set now.
+#[derive(Clone, Debug, PartialEq)]
+pub struct MeterSetting {
+    /// Mode.
+    pub mode: MeterMode,
+    /// Node under the red lead, or the element in the jaws.
+    pub red: Option<String>,
+    /// Node under the black lead.
+    pub black: Option<String>,
+}
+
+/// How a job ended.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Ending {
+    /// Handed over.
+    Closed,
+    /// Left isolated and labelled, customer informed.
+    MadeSafe,
+}
+
+/// What the technician has stated as the cause.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Finding {
+    /// When.
+    pub tick: Tick,
+    /// Names of the faults held to be the cause; empty for "no fault".
+    pub causes: Vec<String>,
+    /// Numbers of the notebook lines offered as evidence.
+    pub evidence: Vec<u32>,
+}
+
+/// The bench around the machine: everything acts change besides the machine itself.
+#[derive(Clone, Debug, Default)]
+pub struct Bench {
+    /// Steps that are off, in the order they came off.
+    pub off: Vec<String>,
+    /// Connectors that are apart.
+    pub apart: BTreeSet<String>,
+    /// What was left wrong by an unchecked refit or repair, by step or work.
+    pub left_wrong: BTreeMap<String, Vec<Effect>>,
+    /// Steps and works whose check was done since they were last touched.
+    pub checked: BTreeSet<String>,
+    /// What repairs have made good.
+    pub healed: BTreeSet<Target>,
+    /// Works done, in order.
+    pub works: Vec<(Tick, String)>,
+    /// The supply hose is on the machine.
+    pub hose_attached: bool,
+    /// The meter.
+    pub meter: Option<MeterSetting>,
+    /// Isolation: done and proved.
+    pub isolation: Isolation,
+    /// Prices named.
+    pub quotes: Vec<(Tick, f64)>,
+    /// Findings stated, the last one counts.
+    pub findings: Vec<Finding>,
+    /// Advice given.
+    pub advice: BTreeSet<crate::bench::action::Advice>,
+    /// How it ended.
+    pub ending: Option<Ending>,
+}
+
+/// One customer's call being worked on.
+#[derive(Clone, Debug)]
+pub struct Job {
+    scenario: Arc<Scenario>,
+    seed: u64,
+    log: Vec<Entry>,
+    pub(in crate::bench) machine: Machine,
+    pub(in crate::bench) bench: Bench,
+    pub(in crate::bench) notebook: Vec<Note>,
+    pub(in crate::bench) ledger: Ledger,
+    pub(in crate::bench) safety: Vec<SafetyFinding>,
+}
+
+impl Job {
+    /// Starts a job: the technician has just rung the bell.
+    ///
+    /// # Errors
+    /// When the scenario names a fault or parameter that the machine does not have.
+    pub fn new(scenario: Arc<Scenario>, seed: u64) -> Result<Self, MachineError> {
+        let setup = Setup::of_faults(&scenario.faults, seed);
+        let mut machine = Machine::new(&scenario.machine, setup)?;
+        acts::arrive(&mut machine, &scenario)?;
+        let bench = Bench {
+            hose_attached: true,
+            isolation: Isolation {
+                switched_off: true,
+                tap_shut: !scenario.site.tap_open,
+                ..Isolation::default()
+            },
+            ..Bench::default()
+        };
+        Ok(Self {
+            scenario,
+            seed,
+            log: Vec::new(),
+            machine,
+            bench,
+            notebook: Vec::new(),
+            ledger: Ledger::default(),
+            safety: Vec::new(),
+        })
+    }
+
+    /// Runs a log from the beginning. Entries that cannot be done on this machine are kept in the
+    /// outcome list with their refusal; they take no time.
+    ///
+    /// # Errors
+    /// When the scenario itself cannot be started.
+    pub fn replay(
+        scenario: Arc<Scenario>,
+        seed: u64,
+        log: &[Entry],
+    ) -> Result<(Self, Vec<Outcome>), MachineError> {
+        let mut job = Self::new(scenario, seed)?;
+        let outcomes = log
+            .iter()
+            .map(|entry| {
+                job.advance_to(entry.tick);
+                job.act(entry.action.clone())
+            })
+            .collect();
+        Ok((job, outcomes))
+    }
+
+    /// Lets time pass while the technician watches.
+    pub fn advance(&mut self, ticks: Tick) {
+        self.machine.advance(ticks);
+    }
+
+    /// Lets time pass up to `tick`; nothing happens when it is past already.
+    pub fn advance_to(&mut self, tick: Tick) {
+        self.advance(tick.saturating_sub(self.tick()));
+    }
+
+    /// Does one act now. A refused act changes nothing and is not logged.
+    pub fn act(&mut self, action: Action) -> Outcome {
+        if let Some(refusal) = acts::refusal(self, &action) {
+            return Outcome { refusal: Some(refusal), ..Outcome::default() };
+        }
+        let start = self.tick();
+        let first_note = self.notebook.len();
+        self.log.push(Entry { tick: start, action: action.clone() });
+        let ticks = ledger::ticks_of(&action, &self.scenario.workshop, self.water_kg());
+        let mut events = acts::perform(self, &action);
+        self.advance(ticks);
+        events.extend(acts::finish(self, &action));
+        let notes = self.notebook[first_note..].iter().map(|n| n.number).collect();
+        Outcome { ticks, refusal: None, events, notes }
+    }
+
+    /// Writes a line in the notebook.
+    pub(in crate::bench) fn write(&mut self, entry: NoteEntry) {
+        let note = Note {
+            number: self.notebook.len() as u32 + 1,
+            tick: self.tick(),
+            state: self.machine.state_words(),
+            entry,
+        };
+        self.notebook.push(note);
+    }
+
+    /// Applies what is off, apart, left wrong and made good to the machine.
+    pub(in crate::bench) fn refit_machine(&mut self) {
+        let setup = acts::setup_of(self);
+        self.machine.refit(setup);
+    }
+
+    /// The scenario, truth included: for score and debrief only.
+    pub fn scenario(&self) -> &Arc<Scenario> {
+        &self.scenario
+    }
+    /// The seed that makes this job its own.
+    pub fn seed(&self) -> u64 {
+        self.seed
+    }
+    /// The log so far.
+    pub fn log(&self) -> &[Entry] {
+        &self.log
+    }
+    /// Ticks since the bell.
+    pub fn tick(&self) -> Tick {
+        self.machine.tick()
+    }
+    /// The machine, for its drawing, its sounds and its display.
+    pub fn machine(&self) -> &Machine {
+        &self.machine
+    }
+    /// The bench around it.
+    pub fn bench(&self) -> &Bench {
+        &self.bench
+    }
+    /// The notebook.
+    pub fn notebook(&self) -> &[Note] {
+        &self.notebook
+    }
+    /// Safety findings so far.
+    pub fn safety(&self) -> &[SafetyFinding] {
+        &self.safety
+    }
+    /// Material, damage and visits so far.
+    pub fn ledger(&self) -> &Ledger {
+        &self.ledger
+    }
+    /// Cost so far in the job's money unit.
+    pub fn cost(&self) -> f64 {
+        self.ledger.cost(&self.scenario.money, self.tick())
+    }
+    /// The job is over.
+    pub fn is_over(&self) -> bool {
+        self.bench.ending.is_some()
+    }
+
+    fn water_kg(&self) -> f64 {
+        self.machine.water_kg()
+    }
+}

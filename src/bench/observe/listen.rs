@@ -1,0 +1,55 @@
+//! Listening: the sources of sound that stand out, loudest first, worded as sound and never as
+//! meaning.
+
+use crate::bench::notebook::Seen;
+use crate::bench::observe::seen_amount;
+use crate::machine::Machine;
+use crate::plant::sound::SoundKind;
+
+/// A source this far below the loudest is not heard beside it, dB. Common practice.
+const MASKED_DB: f64 = 18.0;
+/// Quieter than this is not heard in a kitchen, dB. From memory.
+const AUDIBLE_DB: f64 = 27.0;
+
+pub(super) fn heard(machine: &Machine) -> Vec<Seen> {
+    let mut sources: Vec<_> =
+        machine.sounds().into_iter().filter(|s| s.level_db > AUDIBLE_DB).collect();
+    sources.sort_by(|a, b| b.level_db.total_cmp(&a.level_db));
+    let Some(loudest) = sources.first().map(|s| s.level_db) else { return Vec::new() };
+    sources
+        .into_iter()
+        .filter(|s| s.level_db > loudest - MASKED_DB)
+        .map(|s| {
+            let (key, words) = said(s.kind);
+            seen_amount(key, s.level_db.round(), words)
+        })
+        .collect()
+}
+
+/// Key and words of a sound, worded as sound.
+fn said(kind: SoundKind) -> (&'static str, &'static str) {
+    match kind {
+        SoundKind::Hum => ("hum", "a steady hum"),
+        SoundKind::MotorAir => ("motor_air", "a fan's rush from below"),
+        SoundKind::BeltPass => ("belt_pass", "a soft thump at the belt's rate"),
+        SoundKind::BeltSqueal => ("belt_squeal", "a squeal from below"),
+        SoundKind::Gear => ("gear", "a gear's whine"),
+        SoundKind::ReversalKnock => ("reversal_knock", "a knock at each reversal"),
+        SoundKind::Swash => ("swash", "water swashing"),
+        SoundKind::SpinAir => ("spin_air", "air rushing round the basket"),
+        SoundKind::BasketBearing => ("basket_bearing", "a rumble once the basket turns"),
+        SoundKind::Scraping => ("scraping", "a scrape once a turn"),
+        SoundKind::CabinetKnock => ("cabinet_knock", "the tub bangs against the cabinet"),
+        SoundKind::FillJet => ("fill_jet", "water running in"),
+        SoundKind::ValveHiss => ("valve_hiss", "a hiss at the back"),
+        SoundKind::ValveHum => ("valve_hum", "a faint hum at the back"),
+        SoundKind::WaterHammer => ("water_hammer", "a thud in the pipe"),
+        SoundKind::DrainFlow => ("drain_flow", "water running out"),
+        SoundKind::Gurgle => ("gurgle", "a gurgle in the drain"),
+        SoundKind::Pump => ("pump", "a pump's buzz"),
+        SoundKind::ActuatorWhirr => ("actuator_whirr", "a small whirr from below"),
+        SoundKind::ActuatorHum => ("actuator_hum", "a faint hum from below"),
+        SoundKind::ActuatorClack => ("actuator_clack", "a clack from below"),
+        SoundKind::BrakeRub => ("brake_rub", "a rub while the basket stops"),
+    }
+}

@@ -1,0 +1,115 @@
+//! One customer's call as plain data: who, which machine, what they say, what is wrong, where it
+//! stands, and what it costs.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use crate::bench::workshop::Workshop;
+use crate::machine::ActiveFault;
+use crate::machine::MachineModel;
+
+/// A job before anyone has touched it.
+#[derive(Clone, Debug)]
+pub struct Scenario {
+    /// Stable name, the file's name without its ending.
+    pub id: String,
+    /// Short title that does not give the cause away.
+    pub title: String,
+    /// 1 (opening job) to 5.
+    pub level: u8,
+    /// Skills practised, plain words.
+    pub skills: Vec<String>,
+    /// The machine's physics.
+    pub machine: Arc<MachineModel>,
+    /// What a technician can do to it.
+    pub workshop: Arc<Workshop>,
+    /// Who calls and what they say.
+    pub customer: Customer,
+    /// Where the machine stands.
+    pub site: Site,
+    /// What is wrong. Read by score and debrief only.
+    pub faults: Vec<ActiveFault>,
+    /// Parts on board; others come from the store on a second visit.
+    pub van: Vec<String>,
+    /// Prices and rates.
+    pub money: Rates,
+    /// What a skilled technician's way costs, stored with the job.
+    pub reference: Reference,
+}
+
+/// The person who called.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Customer {
+    /// Name.
+    pub name: String,
+    /// Where they live, a few words.
+    pub home: String,
+    /// The complaint in their own words.
+    pub complaint: String,
+    /// Answers by question; a second one, where given, comes when asked differently.
+    pub answers: BTreeMap<String, Vec<String>>,
+}
+
+/// A question a technician can ask, in the trade's order.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Question {
+    /// Stable name.
+    pub id: &'static str,
+    /// As asked.
+    pub text: &'static str,
+}
+
+/// The questions of a first talk. Common practice.
+pub const QUESTIONS: [Question; 10] = [
+    Question { id: "when", text: "When in the wash does it happen?" },
+    Question { id: "since", text: "Since when? Did it come slowly or at once?" },
+    Question { id: "always", text: "Does it happen every time?" },
+    Question { id: "shown", text: "What does the display show? Does it beep?" },
+    Question { id: "noise", text: "Does it make a noise it did not make before?" },
+    Question { id: "smell", text: "Any smell, smoke or wet floor?" },
+    Question { id: "worked_on", text: "Has anyone worked on it or moved it?" },
+    Question { id: "load", text: "What was in it, how much, and how much powder?" },
+    Question { id: "water", text: "Is the tap open, and is the water strong elsewhere?" },
+    Question { id: "power", text: "Has a breaker tripped? Is it on an extension lead?" },
+];
+
+/// Where the machine stands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Site {
+    /// Dry load in the basket, kg.
+    pub load_kg: f64,
+    /// The tap is open when the technician arrives.
+    pub tap_open: bool,
+    /// Rated residual current of the protective device, A; none where the house has none.
+    pub rcd_a: Option<f64>,
+    /// Plant parameters that differ from the machine file, such as supply pressure or floor slope.
+    pub params: Vec<(String, f64)>,
+    /// Room temperature, K.
+    pub room_k: f64,
+    /// Free words about the place that anyone sees.
+    pub notes: String,
+}
+
+/// Prices and rates in the job's money unit.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rates {
+    /// Labour, unit per minute.
+    pub labour_per_min: f64,
+    /// Call-out, unit.
+    pub call_out: f64,
+    /// A second visit, unit.
+    pub second_visit: f64,
+    /// A callback because the machine still fails, unit.
+    pub callback: f64,
+    /// A new machine, unit.
+    pub new_machine: f64,
+}
+
+/// What a skilled technician needs for this job.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Reference {
+    /// Cost, unit.
+    pub cost: f64,
+    /// Time on site, min.
+    pub minutes: f64,
+}

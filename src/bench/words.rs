@@ -1,0 +1,159 @@
+//! Plain words for acts and notebook lines.
+
+use crate::bench::action::Action;
+use crate::bench::action::Charged;
+use crate::bench::action::DischargeTool;
+use crate::bench::action::EmptyBy;
+use crate::bench::action::MeterMode;
+use crate::bench::action::PanelKey;
+use crate::bench::action::Sense;
+use crate::bench::action::Turnable;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Reading;
+use crate::bench::scenario::QUESTIONS;
+use crate::bench::workshop::Workshop;
+
+/// What an act is, plain words.
+pub fn act(action: &Action, workshop: &Workshop) -> String {
+    let step = |id: &str| workshop.step(id).map_or(id.to_owned(), |s| s.name.clone());
+    let place = |id: &str| workshop.place(id).map_or(id.to_owned(), |p| p.name.clone());
+    let connector = |id: &str| workshop.connector(id).map_or(id.to_owned(), |c| c.name.clone());
+    match action {
+        Action::Ask { question, .. } => ask(question),
+        Action::Key { key } => format!("press {}", key_name(*key)),
+        Action::Lid { open: true } => "open the lid".to_owned(),
+        Action::Lid { open: false } => "shut the lid".to_owned(),
+        Action::Plug { inserted: true } => "put the plug in".to_owned(),
+        Action::Plug { inserted: false } => "pull the plug".to_owned(),
+        Action::Secure => "keep the plug in sight".to_owned(),
+        Action::Tap { open: true } => "open the tap".to_owned(),
+        Action::Tap { open: false } => "shut the tap".to_owned(),
+        Action::BleedHose => "bleed the supply hose into a bucket".to_owned(),
+        Action::SupplyHose { attached: true } => "screw the supply hose on".to_owned(),
+        Action::SupplyHose { attached: false } => "take the supply hose off".to_owned(),
+        Action::Discharge { what, tool } => discharge(*what, *tool),
+        Action::Sense { sense, place: id } => format!("{}: {}", sense_name(*sense), place(id)),
+        Action::Turn { what } => format!("{} by hand", turnable_name(*what)),
+        Action::TakeOff { step: id, .. } => {
+            let verb = workshop.step(id).map_or("take off", |s| s.verb.as_str());
+            format!("{}: {verb}", step(id))
+        }
+        Action::Refit { step: id, check } => {
+            let verb = workshop.step(id).map_or("refit", |s| s.refit_verb.as_str());
+            format!("{}: {verb}{}", step(id), if *check { ", with check" } else { "" })
+        }
+        Action::PullApart { connector: id } => format!("{}: pull apart", connector(id)),
+        Action::PushTogether { connector: id } => format!("{}: push home", connector(id)),
+        Action::Meter { mode, red, black } => meter(*mode, red.as_deref(), black.as_deref(), workshop),
+        Action::Note => "note the reading".to_owned(),
+        Action::Work { work, check } => {
+            let name = workshop.work(work).map_or(work.clone(), |w| w.name.clone());
+            format!("{name}{}", if *check { ", with check" } else { "" })
+        }
+        Action::Empty { how: EmptyBy::Bucket } => "bail the water out with a bucket".to_owned(),
+        Action::Empty { how: EmptyBy::DrainWire } => "let the water out by the drain wire".to_owned(),
+        Action::Quote { price } => format!("name the price: {price:.0}"),
+        Action::Finding { .. } => "state the fault found".to_owned(),
+        Action::Advise { .. } => "advise the customer".to_owned(),
+        Action::MakeSafeAndLeave => "make safe and leave".to_owned(),
+        Action::Close => "hand over".to_owned(),
+    }
+}
+
+/// What a notebook line says, plain words.
+pub fn note(note: &Note, workshop: &Workshop) -> String {
+    match &note.entry {
+        NoteEntry::Reading(reading) => self::reading(reading, workshop),
+        NoteEntry::Observation { place, seen, .. } => {
+            let name = workshop.place(place).map_or(place.as_str(), |p| p.name.as_str());
+            let seen: Vec<&str> = seen.iter().map(|s| s.text.as_str()).collect();
+            format!("{name}: {}", seen.join("; "))
+        }
+        NoteEntry::Answer { question, text } => format!("{} “{text}”", ask(question)),
+        NoteEntry::Act { text } => text.clone(),
+    }
+}
+
+/// A reading, plain words.
+pub fn reading(reading: &Reading, workshop: &Workshop) -> String {
+    let what = meter(reading.mode, reading.red.as_deref(), reading.black.as_deref(), workshop);
+    format!("{what}: {}", reading.display)
+}
+
+/// Name of a meter mode on screens.
+pub fn mode_name(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::AcVolts => "AC volts",
+        MeterMode::LowAcVolts => "AC volts, low impedance",
+        MeterMode::DcVolts => "DC volts",
+        MeterMode::Ohms => "ohms",
+        MeterMode::Continuity => "continuity",
+        MeterMode::Capacitance => "capacitance",
+        MeterMode::Clamp => "clamp",
+        MeterMode::Insulation => "insulation",
+        MeterMode::EarthBond => "earth bond",
+        MeterMode::Leakage => "leakage clamp",
+    }
+}
+
+fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Workshop) -> String {
+    let point = |node: Option<&str>| {
+        node.map_or("free".to_owned(), |n| {
+            workshop.test_point(n).map_or(n.to_owned(), |t| t.name.clone())
+        })
+    };
+    if mode.is_clamp() {
+        return format!("{} round {}", mode_name(mode), red.unwrap_or("nothing"));
+    }
+    format!("{}, {} to {}", mode_name(mode), point(red), point(black))
+}
+
+fn ask(question: &str) -> String {
+    QUESTIONS.iter().find(|q| q.id == question).map_or(question.to_owned(), |q| q.text.to_owned())
+}
+
+fn key_name(key: PanelKey) -> &'static str {
+    match key {
+        PanelKey::Power => "the on/off switch",
+        PanelKey::Start => "start",
+        PanelKey::Program => "program",
+        PanelKey::Level => "water level",
+        PanelKey::Service => "the service key",
+    }
+}
+
+fn sense_name(sense: Sense) -> &'static str {
+    match sense {
+        Sense::Look => "look",
+        Sense::Listen => "listen",
+        Sense::Feel => "feel",
+        Sense::Smell => "smell",
+    }
+}
+
+/// What is done with a thing that moves, plain words.
+pub fn turnable_name(what: Turnable) -> &'static str {
+    match what {
+        Turnable::Pulsator => "turn the pulsator",
+        Turnable::Basket => "turn the basket",
+        Turnable::MotorPulley => "turn the motor pulley",
+        Turnable::Belt => "press the belt",
+        Turnable::DrainWire => "pull the drain wire",
+        Turnable::ClutchLever => "move the clutch lever",
+        Turnable::Tub => "push the tub",
+        Turnable::BalanceLever => "push the out-of-balance lever",
+    }
+}
+
+fn discharge(what: Charged, tool: DischargeTool) -> String {
+    let what = match what {
+        Charged::PlugPins => "plug pins",
+        Charged::RunCapacitor => "run capacitor",
+    };
+    let tool = match tool {
+        DischargeTool::BleedResistor => "bleed resistor",
+        DischargeTool::Screwdriver => "screwdriver",
+    };
+    format!("discharge the {what} with the {tool}")
+}

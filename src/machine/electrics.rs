@@ -1,0 +1,357 @@
+//! The electric side of a machine in motion: which coils pull, what the control senses, what the
+//! motor can give.
+//!
+//! A wash repeats a handful of contact sets, so what depends on contacts alone is kept per set:
+//! motor tables by winding temperature, and what the sense inputs see. A coil pulls from a share of
+//! the current it draws in a sound machine at nominal supply:
+//!
+//! ```text
+//! pulls in at 0.70 of that current, lets go below 0.40
+//! ```
+//! Source: from memory (solenoids and small synchronous motors). Limits: coils settle at once; the
+//! motor's copper temperature goes into its table in steps of 8 K.
+
+use std::sync::Arc;
+
+use crate::machine::MachineError;
+use crate::machine::charge::Charge;
+use crate::machine::roles::RoleIds;
+use crate::machine::roles::SenseIds;
+use crate::network::Complex;
+use crate::network::Contacts;
+use crate::network::ElementKind;
+use crate::network::NodeId;
+use crate::plant::harness::Harness;
+use crate::plant::harness::Watch;
+use crate::plant::harness::Wiring;
+use crate::plant::harness::solving::Scratch;
+use crate::plant::motor_table::MotorPoint;
+use crate::plant::motor_table::MotorTable;
+
+/// Share of the sound current from which a coil pulls.
+const PULLS_IN_RATIO: f64 = 0.70;
+/// Share below which it lets go.
+const LETS_GO_RATIO: f64 = 0.40;
+/// Samples of a motor table.
+const TABLE_SAMPLES: usize = 65;
+/// Steps in which winding temperatures go into a table, K.
+const TEMPERATURE_STEP_K: f64 = 8.0;
+/// Tables kept.
+const KEPT_TABLES: usize = 48;
+/// Less stalled input than this is no live motor, W: snubbers and stray capacitance.
+const DEAD_MOTOR_W: f64 = 2.0;
+
+/// Coils in the order they are watched.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Coil {
+    /// Inlet valve, cold.
+    InletValve = 0,
+    /// Inlet valve, hot.
+    HotValve = 1,
+    /// Drain motor or clutch motor.
+    DrainMotor = 2,
+    /// Drain pump.
+    DrainPump = 3,
+    /// Timer motor.
+    TimerMotor = 4,
+}
+
+/// Number of coils.
+pub const COILS: usize = 5;
+
+/// What the electric side gives for the machine's present contacts.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Live {
+    /// Coils that pull.
+    pub pulls: [bool; COILS],
+    /// Supply at the plug pins, V.
+    pub supply_v: f64,
+    /// Output of the low-voltage regulator, V; 0 where there is none.
+    pub regulated_v: f64,
+    /// The control's lid input is at its closed level.
+    pub lid_closed: bool,
+    /// The control's own lever input is at its closed level.
+    pub lever_closed: bool,
+    /// Line current, A.
+    pub line_a: f64,
+    /// Current in the protective conductor, A.
+    pub earth_a: f64,
+    /// Voltage at the run capacitor, V.
+    pub capacitor_v: f64,
+    /// The motor is live.
+    pub motor_on: bool,
+}
+
+/// What the sense inputs see for one contact set.
+#[derive(Clone, Copy, Debug)]
+struct Senses {
+    lid_v: f64,
+    lever_v: f64,
+}
+
+/// Watches after the harness's own line current, in this order.
+const FIRST_COIL: usize = 1;
+const EARTH: usize = FIRST_COIL + COILS;
+const PLUG: usize = EARTH + 1;
+const CAPACITOR: usize = PLUG + 1;
+const SECONDARY: usize = CAPACITOR + 1;
+
+/// The electric side.
+#[derive(Clone, Debug)]
+pub struct Electrics {
+    harness: Harness,
+    roles: Arc<RoleIds>,
+    sound_a: [f64; COILS],
+    tables: Vec<(Contacts, [i32; 2], Option<Arc<MotorTable>>)>,
+    senses: Vec<(Contacts, bool, Senses)>,
+}
+
+fn watches(wiring: &Wiring, roles: &RoleIds) -> Vec<Watch> {
+    let supply = &wiring.model.supply;
+    let absent = Watch::Voltage(NodeId::EARTH, NodeId::EARTH);
+    let mut list: Vec<Watch> =
+        roles.coils.iter().map(|coil| coil.map_or(absent, Watch::Current)).collect();
+    list.push(Watch::Current(supply.earth_conductor));
+    list.push(Watch::Voltage(supply.plug_pins[0], supply.plug_pins[1]));
+    list.push(Watch::Voltage(roles.run_capacitor[0], roles.run_capacitor[1]));
+    list.push(match &wiring.model.low_voltage {
+        Some(low) => Watch::Voltage(low.secondary[0], low.secondary[1]),
+        None => absent,
+    });
+    list
+}
+
+impl Electrics {
+    /// The electric side of a wiring; `sound` is the same type of machine without faults, whose coil
+    /// currents are the measure.
+    ///
+    /// # Errors
+    /// When a wiring cannot be solved.
+    pub fn new(wiring: &Wiring, sound_a: [f64; COILS], roles: &Arc<RoleIds>) -> Result<Self, MachineError> {
+        let harness = Harness::new(wiring, &watches(wiring, roles))?;
+        Ok(Self { harness, roles: Arc::clone(roles), sound_a, tables: Vec::new(), senses: Vec::new() })
+    }
+
+    /// Coil currents of a sound machine, each with its own output closed, A.
+    ///
+    /// # Errors
+    /// When the wiring cannot be solved.
+    pub fn sound_currents_a(
+        wiring: &Wiring,
+        roles: &Arc<RoleIds>,
+    ) -> Result<[f64; COILS], MachineError> {
+        let mut harness = Harness::new(wiring, &watches(wiring, roles))?;
+        let mut currents = [0.0; COILS];
+        let mut scratch = Scratch::default();
+        for (coil, current) in currents.iter_mut().enumerate() {
+            let contacts = harness.contacts(&roles.closed_for_coil[coil]);
+            let reduced = harness.reduced(contacts)?;
+            harness.flow(&reduced, 1.0, WARM_K, &mut scratch)?;
+            *current = harness.watched(&reduced, FIRST_COIL + coil, &scratch).abs();
+        }
+        Ok(currents)
+    }
+
+    /// Takes over a changed wiring.
+    ///
+    /// # Errors
+    /// When it cannot be solved.
+    pub fn rewire(&mut self, wiring: &Wiring) -> Result<(), MachineError> {
+        self.harness.rewire(wiring)?;
+        self.tables.clear();
+        self.senses.clear();
+        Ok(())
+    }
+
+    /// The harness, for instruments.
+    pub fn harness(&self) -> &Harness {
+        &self.harness
+    }
+
+    /// The harness, for solving it.
+    pub fn harness_mut(&mut self) -> &mut Harness {
+        &mut self.harness
+    }
+
+    /// The run capacitor's charge when the motor goes off at the peak of a live voltage, V rms.
+    pub fn capacitor_charge(&self, live_v: f64) -> Charge {
+        let capacitance_f = match self.harness.wiring().element(self.roles.capacitor).0 {
+            ElementKind::Capacitor { farad } => farad,
+            _ => 0.0,
+        };
+        let start_v = live_v * core::f64::consts::SQRT_2;
+        Charge { start_v, tau_s: f64::INFINITY, capacitance_f, age_ticks: 0 }
+    }
+
+    /// Time constant of the run capacitor through whatever is connected to it, s.
+    ///
+    /// # Errors
+    /// When the wiring cannot be solved.
+    pub fn capacitor_tau_s(&mut self, contacts: Contacts) -> Result<f64, MachineError> {
+        let [a, b] = self.roles.run_capacitor;
+        let farad = self.capacitor_charge(0.0).capacitance_f;
+        let ohm = self.harness.solve_dc(contacts, 0.0, WARM_K)?.seen(a, b).ohm;
+        Ok(ohm * farad)
+    }
+
+    /// Charge at the plug pins when the plug comes out at the peak of a supply, V rms.
+    ///
+    /// # Errors
+    /// When the wiring cannot be solved.
+    pub fn pin_charge(&mut self, contacts: Contacts, supply_v: f64) -> Result<Charge, MachineError> {
+        let [line, neutral] = self.harness.wiring().model.supply.plug_pins;
+        let ohm = self.harness.solve_dc(contacts, 0.0, WARM_K)?.seen(line, neutral).ohm;
+        let omega = core::f64::consts::TAU * 100.0;
+        let point = self.harness.solve_at(contacts, Complex::new(0.0, omega))?;
+        let farad = (point.seen(line, neutral).ohm.inverse().im / omega).max(0.0);
+        let start_v = supply_v * core::f64::consts::SQRT_2;
+        Ok(Charge { start_v, tau_s: ohm * farad, capacitance_f: farad, age_ticks: 0 })
+    }
+
+    /// What the electric side gives: contacts, rotor speed, winding temperatures, what pulled before.
+    ///
+    /// # Errors
+    /// When the wiring cannot be solved.
+    pub fn live(
+        &mut self,
+        contacts: Contacts,
+        rotor_rad_per_s: f64,
+        windings_k: [f64; 2],
+        before: &Live,
+    ) -> Result<Live, MachineError> {
+        let model = Arc::clone(&self.harness.wiring().model);
+        let slip = model.motor.params.slip_ratio(rotor_rad_per_s, model.frequency_hz);
+        let reduced = self.harness.reduced(contacts)?;
+        let mut scratch = Scratch::default();
+        self.harness.flow(&reduced, slip, rounded_k(windings_k), &mut scratch)?;
+        let watched = |watch| self.harness.watched(&reduced, watch, &scratch).abs();
+        let mut live = Live {
+            supply_v: watched(PLUG),
+            earth_a: watched(EARTH),
+            line_a: watched(0),
+            capacitor_v: watched(CAPACITOR),
+            ..*before
+        };
+        for coil in 0..COILS {
+            let share = watched(FIRST_COIL + coil) / self.sound_a[coil].max(1e-9);
+            let threshold = if before.pulls[coil] { LETS_GO_RATIO } else { PULLS_IN_RATIO };
+            live.pulls[coil] = self.sound_a[coil] > 1e-6 && share >= threshold;
+        }
+        live.regulated_v = match &model.low_voltage {
+            Some(low) if !self.harness.wiring().is_regulator_dead => {
+                low.regulated_v(watched(SECONDARY))
+            }
+            _ => 0.0,
+        };
+        let senses = self.senses(contacts, live.regulated_v)?;
+        let roles = Arc::clone(&self.roles);
+        live.lid_closed = sensed(roles.lid_sense.as_ref(), senses.lid_v, before.lid_closed);
+        live.lever_closed = sensed(roles.lever_sense.as_ref(), senses.lever_v, before.lever_closed);
+        live.motor_on = self.table(contacts, windings_k)?.is_some();
+        Ok(live)
+    }
+
+    /// The motor against signed rotor speed for these contacts; none when it is not live.
+    ///
+    /// # Errors
+    /// When the wiring cannot be solved.
+    pub fn table(
+        &mut self,
+        contacts: Contacts,
+        windings_k: [f64; 2],
+    ) -> Result<Option<Arc<MotorTable>>, MachineError> {
+        let key = windings_k.map(step_of);
+        let same = |(set, steps, _): &(Contacts, [i32; 2], _)| *set == contacts && *steps == key;
+        if let Some(at) = self.tables.iter().position(same) {
+            return Ok(self.tables[at].2.clone());
+        }
+        let table = self.new_table(contacts, rounded_k(windings_k))?;
+        if self.tables.len() >= KEPT_TABLES {
+            self.tables.remove(0);
+        }
+        self.tables.push((contacts, key, table.clone()));
+        Ok(table)
+    }
+
+    fn new_table(
+        &mut self,
+        contacts: Contacts,
+        windings_k: [f64; 2],
+    ) -> Result<Option<Arc<MotorTable>>, MachineError> {
+        let model = Arc::clone(&self.harness.wiring().model);
+        let reduced = self.harness.reduced(contacts)?;
+        let mut scratch = Scratch::default();
+        let stalled = self.harness.flow(&reduced, 1.0, windings_k, &mut scratch)?;
+        if stalled.input_w < DEAD_MOTOR_W {
+            return Ok(None);
+        }
+        let mut samples = Vec::with_capacity(TABLE_SAMPLES);
+        let copper = windings_k.map(crate::plant::harness::motor::copper_ratio);
+        for speed in MotorTable::sample_speeds_rad_per_s(TABLE_SAMPLES) {
+            let slip = model.motor.params.slip_ratio(speed, model.frequency_hz);
+            let flow = self.harness.flow(&reduced, slip, windings_k, &mut scratch)?;
+            samples.push(MotorPoint {
+                torque_n_m: flow.torque_n_m,
+                input_w: flow.input_w,
+                copper_1_w: flow.copper_20c_w[0] * copper[0],
+                copper_2_w: flow.copper_20c_w[1] * copper[1],
+                line_a: self.harness.watched(&reduced, 0, &scratch).abs(),
+            });
+        }
+        let mean_k = 0.5 * (windings_k[0] + windings_k[1]);
+        Ok(Some(Arc::new(MotorTable::from_samples(&samples, mean_k)?)))
+    }
+
+    /// What the sense inputs see; kept per contact set and whether the regulator gives anything.
+    fn senses(&mut self, contacts: Contacts, regulated_v: f64) -> Result<Senses, MachineError> {
+        let is_fed = regulated_v > 4.5;
+        let same = |(set, fed, _): &(Contacts, bool, _)| *set == contacts && *fed == is_fed;
+        if is_fed && let Some(at) = self.senses.iter().position(same) {
+            return Ok(self.senses[at].2);
+        }
+        let roles = Arc::clone(&self.roles);
+        let senses = Senses {
+            lid_v: self.sense_v(roles.lid_sense.as_ref(), contacts, regulated_v)?,
+            lever_v: self.sense_v(roles.lever_sense.as_ref(), contacts, regulated_v)?,
+        };
+        if is_fed {
+            self.senses.push((contacts, is_fed, senses));
+        }
+        Ok(senses)
+    }
+
+    fn sense_v(
+        &mut self,
+        sense: Option<&SenseIds>,
+        contacts: Contacts,
+        regulated_v: f64,
+    ) -> Result<f64, MachineError> {
+        let Some(sense) = sense else { return Ok(0.0) };
+        if sense.is_ac {
+            let point = self.harness.solve_ac(contacts, 1.0, WARM_K)?;
+            return Ok(point.network.between_v(sense.nodes[0], sense.nodes[1]).abs());
+        }
+        let point = self.harness.solve_dc(contacts, regulated_v, WARM_K)?;
+        Ok(point.between_v(sense.nodes[0], sense.nodes[1]))
+    }
+}
+
+/// Windings of a machine at room temperature, K.
+const WARM_K: [f64; 2] = [293.15, 293.15];
+
+fn sensed(sense: Option<&SenseIds>, voltage_v: f64, before: bool) -> bool {
+    match sense {
+        Some(s) if voltage_v >= s.closed_above_v => true,
+        Some(s) if voltage_v <= s.open_below_v => false,
+        Some(_) => before,
+        None => true,
+    }
+}
+
+fn step_of(temperature_k: f64) -> i32 {
+    ((temperature_k - 293.15) / TEMPERATURE_STEP_K).round() as i32
+}
+
+fn rounded_k(windings_k: [f64; 2]) -> [f64; 2] {
+    windings_k.map(|k| 293.15 + TEMPERATURE_STEP_K * f64::from(step_of(k)))
+}

@@ -1,0 +1,232 @@
+//! Instruments put to the machine: what they read, what a touch draws.
+//!
+//! An instrument is part of the network, so every reading is a solve. Charge left in a capacitor
+//! after the plug came out adds its voltage where the probes are on it.
+
+use crate::machine::Machine;
+use crate::machine::MachineError;
+use crate::machine::Stored;
+use crate::network::ElementId;
+use crate::network::ElementKind;
+use crate::network::NodeId;
+use crate::plant::harness::Instrument;
+use crate::plant::harness::SteadyState;
+use crate::plant::harness::instrument;
+
+/// Test current of an earth-bond tester, A, and its largest indication, Ω. Common practice.
+const BOND_LIMIT_OHM: f64 = 60.0;
+
+/// What is put where.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Probe<'a> {
+    /// A two-lead instrument between two nodes.
+    Between(Instrument, &'a str, &'a str),
+    /// An earth-bond tester between two nodes.
+    Bond(&'a str, &'a str),
+    /// A clamp round the conductor of one element.
+    Clamp(&'a str),
+    /// A clamp round line and neutral of the cord together.
+    Leakage,
+}
+
+/// What an instrument finds, before its display rounds it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Measured {
+    /// Value in SI; none when over range.
+    pub value_si: Option<f64>,
+    /// Voltage that a dead test met on the circuit, V.
+    pub foreign_v: f64,
+}
+
+fn plain(value_si: f64) -> Measured {
+    Measured { value_si: Some(value_si), foreign_v: 0.0 }
+}
+
+impl Machine {
+    /// Puts an instrument to the machine as it stands.
+    ///
+    /// # Errors
+    /// When a name is unknown or the network cannot be solved.
+    pub fn measure(&self, probe: Probe<'_>) -> Result<Measured, MachineError> {
+        let mut harness = self.electrics.harness().clone();
+        let state = self.steady(&mut harness)?;
+        match probe {
+            Probe::Between(instrument, a, b) => {
+                let (a, b) = (self.node(a)?, self.node(b)?);
+                let reading = instrument::read(&mut harness, &state, instrument, a, b)?;
+                Ok(self.with_charge(instrument, reading, a, b))
+            }
+            Probe::Bond(a, b) => {
+                let (a, b) = (self.node(a)?, self.node(b)?);
+                let reading = instrument::read(&mut harness, &state, Instrument::Ohms, a, b)?;
+                let fits = !reading.is_over_range && reading.value < BOND_LIMIT_OHM;
+                Ok(Measured {
+                    value_si: fits.then_some(reading.value),
+                    foreign_v: self.foreign_v(reading.is_live, &state, a, b),
+                })
+            }
+            Probe::Clamp(element) => {
+                let id = self.element(element)?;
+                Ok(plain(state.ac.network.current_a(id).abs()))
+            }
+            Probe::Leakage => {
+                let supply = &self.shared.supply;
+                let [line, neutral, _] = supply.plug_contacts;
+                let network = &state.ac.network;
+                // Both conductors run the same way through the jaws; what is missing went to earth.
+                let sum = network.current_a(line) + network.current_a(neutral);
+                Ok(plain(sum.abs()))
+            }
+        }
+    }
+
+    /// Current through a body of `body_ohm` from a node to earth, A rms.
+    ///
+    /// # Errors
+    /// When the name is unknown or the network cannot be solved.
+    pub fn touch_a(&self, node: &str, body_ohm: f64) -> Result<f64, MachineError> {
+        let mut harness = self.electrics.harness().clone();
+        let state = self.steady(&mut harness)?;
+        let seen = state.ac.network.seen(self.node(node)?, NodeId::EARTH);
+        let load = crate::network::Complex::real(1.0 / body_ohm);
+        Ok(seen.loaded_v(load).abs() / body_ohm)
+    }
+
+    fn steady(
+        &self,
+        harness: &mut crate::plant::harness::Harness,
+    ) -> Result<SteadyState, MachineError> {
+        let speed = self.plant.state().drive.rotor_rad_per_s;
+        let slip = self.shared.motor.params.slip_ratio(speed, self.shared.frequency_hz);
+        let windings_k = self.plant.state().heat.winding_k;
+        let ac = harness.solve_ac(self.contacts, slip, windings_k)?;
+        Ok(SteadyState { contacts: self.contacts, regulated_v: self.live.regulated_v, ac })
+    }
+
+    fn with_charge(
+        &self,
+        instrument: Instrument,
+        reading: instrument::Reading,
+        a: NodeId,
+        b: NodeId,
+    ) -> Measured {
+        let charge_v = self.charge_between(a, b);
+        if instrument == Instrument::DcVolts {
+            return plain(reading.value + charge_v);
+        }
+        let live_v = if reading.is_live { self.live.supply_v } else { 0.0 };
+        Measured {
+            value_si: (!reading.is_over_range).then_some(reading.value),
+            foreign_v: live_v.max(charge_v.abs()),
+        }
+    }
+
+    fn foreign_v(&self, is_live: bool, state: &SteadyState, a: NodeId, b: NodeId) -> f64 {
+        if is_live { state.ac.network.between_v(a, b).abs().max(1.0) } else { 0.0 }
+    }
+
+    /// Voltage a stored charge puts between two nodes, V.
+    fn charge_between(&self, a: NodeId, b: NodeId) -> f64 {
+        let sign = |pair: [NodeId; 2]| match (a, b) {
+            (x, y) if [x, y] == pair => 1.0,
+            (x, y) if [y, x] == pair => -1.0,
+            _ => 0.0,
+        };
+        let [line, neutral] = self.shared.supply.plug_pins;
+        let pins_v = if self.hands.plugged { 0.0 } else { self.pins.now().voltage_v };
+        let capacitor_v = if self.live.motor_on { 0.0 } else { self.capacitor.now().voltage_v };
+        sign([line, neutral]) * pins_v + sign(self.roles.run_capacitor) * capacitor_v
+    }
+
+    /// Charge at the plug pins.
+    pub fn plug_pin_charge(&self) -> Stored {
+        if self.hands.plugged { Stored::default() } else { self.pins.now() }
+    }
+    /// Charge of the run capacitor.
+    pub fn run_capacitor_charge(&self) -> Stored {
+        if self.live.motor_on { Stored::default() } else { self.capacitor.now() }
+    }
+    /// Leads the charge at the plug pins off.
+    pub fn discharge_plug_pins(&mut self) {
+        self.pins.empty();
+    }
+    /// Leads the charge of the run capacitor off.
+    pub fn discharge_run_capacitor(&mut self) {
+        self.capacitor.empty();
+    }
+
+    /// Plug pin earth to cabinet, Ω; infinite when open.
+    ///
+    /// # Errors
+    /// When the network cannot be solved.
+    pub fn earth_bond_ohm(&self) -> Result<f64, MachineError> {
+        let mut unplugged = self.clone();
+        unplugged.set_plugged(false);
+        unplugged.advance(1);
+        let names = &self.model.roles;
+        let measured =
+            unplugged.measure(Probe::Bond(&names.plug_pins[2], &names.cabinet))?;
+        Ok(measured.value_si.unwrap_or(1e9))
+    }
+
+    /// Ends of an element, as names of nodes.
+    pub fn element_ends(&self, element: &str) -> Option<(String, String)> {
+        let id = self.shared.element(element)?;
+        let [a, b] = self.shared.elements[id.index()].nodes;
+        let name = |n: NodeId| self.shared.nodes[n.index()].name.clone();
+        Some((name(a), name(b)))
+    }
+
+    /// A joint's resistance now and when sound, Ω, and what it is.
+    pub fn joint_ohm(&self, element: &str) -> Option<(f64, f64, &str)> {
+        let id = self.shared.element(element)?;
+        let sound = &self.shared.elements[id.index()];
+        let ohm = |kind: ElementKind| match kind {
+            ElementKind::Resistor { ohm } => Some(ohm),
+            ElementKind::Contact { closed_ohm, .. } => Some(closed_ohm),
+            _ => None,
+        };
+        let now = self.electrics.harness().wiring().element(id).0;
+        Some((ohm(now)?, ohm(sound.kind)?, sound.what.as_str()))
+    }
+
+    /// Largest power lost in one joint now, W.
+    pub fn hottest_joint_w(&self) -> f64 {
+        let mut harness = self.electrics.harness().clone();
+        let Ok(state) = self.steady(&mut harness) else { return 0.0 };
+        let loss_w = |id: ElementId| match harness.wiring().element(id).0 {
+            ElementKind::Resistor { ohm } if (0.1..50.0).contains(&ohm) => {
+                let current_a = state.ac.network.current_a(id).abs();
+                current_a * current_a * ohm
+            }
+            _ => 0.0,
+        };
+        let is_joint = |e: &crate::plant::harness::model::WireElement| {
+            matches!(e.kind, ElementKind::Resistor { ohm } if ohm < 0.1)
+        };
+        let joints = self.shared.elements.iter().enumerate().filter(|(_, e)| is_joint(e));
+        joints.map(|(i, _)| loss_w(ElementId(i as u32))).fold(0.0, f64::max)
+    }
+
+    /// Resistances that should not be there: between which nodes, Ω.
+    pub fn stray_paths(&self) -> Vec<([String; 2], f64)> {
+        let name = |n: NodeId| self.shared.nodes.get(n.index()).map(|n| n.name.clone());
+        let links = self.electrics.harness().wiring().extra_links();
+        links
+            .iter()
+            .filter_map(|link| {
+                Some(([name(link.nodes[0])?, name(link.nodes[1])?], link.ohm))
+            })
+            .collect()
+    }
+
+    fn node(&self, name: &str) -> Result<NodeId, MachineError> {
+        self.shared.node(name).ok_or_else(|| MachineError::UnknownNode { name: name.to_owned() })
+    }
+
+    fn element(&self, name: &str) -> Result<ElementId, MachineError> {
+        self.shared
+            .element(name)
+            .ok_or_else(|| MachineError::UnknownElement { name: name.to_owned() })
+    }
+}

@@ -1,0 +1,347 @@
+//! A machine in motion. One tick of 0.1 s: the control looks and switches, contacts follow, the
+//! network says which coils pull and what the motor can give, the plant moves.
+//!
+//! Solving again is needed only when a contact changed, once a second while the motor is live (its
+//! speed and heat have moved on), or when the wiring itself changed. A machine at rest costs next
+//! to nothing.
+
+use std::sync::Arc;
+
+use crate::control::Control;
+use crate::control::cam_timer::CamTimer;
+use crate::control::controller::Controller;
+use crate::control::settings::Settings;
+use crate::control::display::Display;
+use crate::control::display::Message;
+use crate::control::io::Inputs;
+use crate::control::io::Keys;
+use crate::control::io::Loads;
+use crate::control::io::Outputs;
+use crate::machine::ControlKind;
+use crate::machine::Hands;
+use crate::machine::Live;
+use crate::machine::MachineError;
+use crate::machine::MachineModel;
+use crate::machine::Milestones;
+use crate::machine::Moment;
+use crate::machine::Onset;
+use crate::machine::Setup;
+use crate::machine::StateHash;
+use crate::machine::StateHasher;
+use crate::machine::build;
+use crate::machine::charge::Charge;
+use crate::machine::contacts::Masks;
+use crate::machine::electrics::Coil;
+use crate::machine::electrics::Electrics;
+use crate::machine::oscillator::Oscillator;
+use crate::machine::roles::RoleIds;
+use crate::network::Contacts;
+use crate::plant::Plant;
+use crate::plant::PlantInputs;
+use crate::plant::drive::MotorInput;
+use crate::plant::harness::Wiring;
+use crate::plant::harness::WiringModel;
+use crate::plant::motor_table::MotorTable;
+
+/// Ticks a pressed key is held.
+const KEY_TICKS: u32 = 3;
+/// Lowest logic supply the control runs with, V.
+const LOGIC_RUNS_V: f64 = 4.5;
+
+/// One machine.
+#[derive(Clone, Debug)]
+pub struct Machine {
+    pub(super) model: Arc<MachineModel>,
+    pub(super) shared: Arc<WiringModel>,
+    pub(super) roles: Arc<RoleIds>,
+    masks: Masks,
+    setup: Setup,
+    is_on: Vec<bool>,
+    tick: u64,
+    pub(super) hands: Hands,
+    key_ticks: u32,
+    pub(super) plant: Plant,
+    pub(super) control: Control,
+    pub(super) electrics: Electrics,
+    oscillator: Oscillator,
+    pub(super) outputs: Outputs,
+    pub(super) contacts: Contacts,
+    pub(super) live: Live,
+    table: Option<Arc<MotorTable>>,
+    is_stale: bool,
+    is_protector_open: bool,
+    hand_stroke_m: f64,
+    pub(super) milestones: Milestones,
+    pub(super) pins: Charge,
+    pub(super) capacitor: Charge,
+    trouble: Option<MachineError>,
+}
+
+impl Machine {
+    /// An empty machine in a home: plugged in, switched off, lid shut, tap open.
+    ///
+    /// # Errors
+    /// When the set-up names what the machine does not have, or its wiring cannot be solved.
+    pub fn new(model: &Arc<MachineModel>, setup: Setup) -> Result<Self, MachineError> {
+        let shared = Arc::new(model.wiring.clone());
+        let roles = Arc::new(RoleIds::of(model)?);
+        let is_on: Vec<bool> = build::parts(model, &setup)?.iter().map(|(f, d)| is_constant(f, d)).collect();
+        let sound = Wiring::healthy(&shared);
+        let sound_a = Electrics::sound_currents_a(&sound, &roles)?;
+        let wiring = build::wiring(model, &shared, &setup, &is_on)?;
+        let params = build::params(model, &setup, &is_on, &wiring)?;
+        let mut electrics = Electrics::new(&wiring, sound_a, &roles)?;
+        let masks = Masks::of(&roles, electrics.harness());
+        let oscillator = Oscillator::of(&mut electrics, &shared)?;
+        let mut machine = Self {
+            control: new_control(&model.control),
+            plant: Plant::new(params),
+            model: Arc::clone(model),
+            shared,
+            roles,
+            masks,
+            setup,
+            is_on,
+            tick: 0,
+            hands: Hands::AT_HOME,
+            key_ticks: 0,
+            electrics,
+            oscillator,
+            outputs: Outputs {
+                loads: Loads::default(),
+                contacts: 0,
+                display: Display::of(Message::Dark),
+            },
+            contacts: Contacts::default(),
+            live: Live::default(),
+            table: None,
+            is_stale: true,
+            is_protector_open: false,
+            hand_stroke_m: 0.0,
+            milestones: Milestones::default(),
+            pins: Charge::default(),
+            capacitor: Charge::default(),
+            trouble: None,
+        };
+        machine.review_onsets()?;
+        Ok(machine)
+    }
+
+    /// Changes how the machine is put together. Trouble in solving it stops the electric side and
+    /// is kept in `trouble`.
+    pub fn refit(&mut self, setup: Setup) {
+        self.setup = setup;
+        self.milestones = Milestones::default();
+        let result = self.review_onsets().and_then(|()| self.rebuild());
+        self.keep(result);
+    }
+
+    /// Goes on for so many ticks of 0.1 s.
+    pub fn advance(&mut self, ticks: u64) {
+        for _ in 0..ticks {
+            self.step();
+        }
+    }
+
+    fn step(&mut self) {
+        if self.tick.is_multiple_of(10) && self.has_varying() {
+            let result = self.review_onsets();
+            self.keep(result);
+        }
+        let inputs = self.control_inputs();
+        self.outputs = self.control.tick(&inputs);
+        self.release_keys();
+        let contacts = self.masks.closed(&self.hands, &self.outputs, &self.plant);
+        let is_second = self.tick.is_multiple_of(10) && (self.live.motor_on || self.table.is_some());
+        if contacts != self.contacts || self.is_stale || is_second {
+            self.contacts = contacts;
+            let result = self.solve();
+            self.keep(result);
+        }
+        self.move_plant();
+        self.tick += 1;
+    }
+
+    fn control_inputs(&self) -> Inputs {
+        let level_hz = self.oscillator.hz(self.plant.sensor_hz());
+        Inputs {
+            powered: self.live.regulated_v >= LOGIC_RUNS_V,
+            level_hz,
+            lid_input_closed: self.live.lid_closed,
+            unbalance_input_closed: self.roles.lever_sense.as_ref().map(|_| self.live.lever_closed),
+            supply_v: None,
+            keys: self.hands.keys,
+            timer_motor_running: self.live.pulls[Coil::TimerMotor as usize],
+        }
+    }
+
+    fn release_keys(&mut self) {
+        if self.key_ticks > 0 {
+            self.key_ticks -= 1;
+            if self.key_ticks == 0 {
+                self.hands.keys = Keys::NONE;
+            }
+        }
+    }
+
+    fn solve(&mut self) -> Result<(), MachineError> {
+        self.is_stale = false;
+        let windings_k = self.plant.state().heat.winding_k;
+        let speed = self.plant.state().drive.rotor_rad_per_s;
+        let was_on = self.live.motor_on;
+        self.live = self.electrics.live(self.contacts, speed, windings_k, &self.live)?;
+        self.table = self.electrics.table(self.contacts, windings_k)?;
+        if self.live.motor_on {
+            self.capacitor = self.electrics.capacitor_charge(self.live.capacitor_v);
+        } else if was_on {
+            self.capacitor.tau_s = self.electrics.capacitor_tau_s(self.contacts)?;
+        }
+        Ok(())
+    }
+
+    fn move_plant(&mut self) {
+        let pulls = &self.live.pulls;
+        let motor = match &self.table {
+            Some(table) if !self.is_protector_open => {
+                MotorInput::On { table, is_forward: true }
+            }
+            _ => MotorInput::Off,
+        };
+        let has_water = self.hands.tap_open && self.hands.hose_attached;
+        let inputs = PlantInputs {
+            motor,
+            is_valve_energised: pulls[Coil::InletValve as usize] && has_water
+                || pulls[Coil::HotValve as usize] && has_water,
+            is_actuator_energised: pulls[Coil::DrainMotor as usize],
+            is_pump_energised: pulls[Coil::DrainPump as usize],
+            hand_stroke_m: self.hand_stroke_m,
+        };
+        self.plant.tick(&inputs);
+        self.pins.age_ticks += 1;
+        if !self.live.motor_on {
+            self.capacitor.age_ticks += 1;
+        }
+        let state = self.plant.state();
+        let drive = &state.drive;
+        self.milestones.see(self.plant.level_m(), drive.pulsator_rad_per_s, drive.basket_rad_per_s);
+        if state.heat.is_open != self.is_protector_open {
+            self.is_protector_open = state.heat.is_open;
+            let result = self.rebuild();
+            self.keep(result);
+        }
+    }
+
+    fn has_varying(&self) -> bool {
+        self.setup.faults.iter().any(|f| f.onset != Some(Onset::Constant))
+    }
+
+    /// Which faults are there now; rebuilds when one came or went.
+    fn review_onsets(&mut self) -> Result<(), MachineError> {
+        let heat = &self.plant.state().heat;
+        let now = Moment {
+            time_s: self.tick as f64 / 10.0,
+            winding_k: heat.winding_k[0].max(heat.winding_k[1]),
+            basket_rad_per_s: self.plant.state().drive.basket_rad_per_s,
+        };
+        let parts = build::parts(&self.model, &self.setup)?;
+        let is_on: Vec<bool> = parts
+            .iter()
+            .enumerate()
+            .map(|(i, (active, def))| {
+                active.onset.unwrap_or(def.onset).is_on(now, self.setup.seed, i as u64)
+            })
+            .collect();
+        if is_on != self.is_on {
+            self.is_on = is_on;
+            self.rebuild()?;
+        }
+        Ok(())
+    }
+
+    fn rebuild(&mut self) -> Result<(), MachineError> {
+        let mut wiring = build::wiring(&self.model, &self.shared, &self.setup, &self.is_on)?;
+        let params = build::params(&self.model, &self.setup, &self.is_on, &wiring)?;
+        wiring.set_plugged(self.hands.plugged);
+        if self.is_protector_open {
+            wiring.open_by_hand(self.roles.protector, true);
+        }
+        self.electrics.rewire(&wiring)?;
+        self.oscillator = Oscillator::of(&mut self.electrics, &self.shared)?;
+        self.plant.set_params(params);
+        self.is_stale = true;
+        Ok(())
+    }
+
+    /// Trouble stops the electric side; the first one is kept.
+    pub(super) fn keep(&mut self, result: Result<(), MachineError>) {
+        if let Err(error) = result {
+            self.live = Live::default();
+            self.table = None;
+            self.trouble.get_or_insert(error);
+        }
+    }
+
+    pub(super) fn rewire_plug(&mut self) {
+        let result = self.rebuild();
+        self.keep(result);
+    }
+
+    pub(super) fn hold_key(&mut self, keys: Keys) {
+        self.hands.keys = keys;
+        self.key_ticks = KEY_TICKS;
+    }
+
+    /// Pulls the drain motor's wire by hand to this stroke, m; 0 lets go.
+    pub fn pull_wire(&mut self, stroke_m: f64) {
+        self.hand_stroke_m = stroke_m;
+    }
+
+    /// Puts a dry load in the basket and lets the machine take the room's temperature.
+    pub(super) fn set_load(&mut self, params: Vec<(String, f64)>) {
+        self.setup.params.extend(params);
+        let result = self.rebuild();
+        self.keep(result);
+        self.plant.cool_down();
+    }
+
+    /// Ticks since the start.
+    pub fn tick(&self) -> u64 {
+        self.tick
+    }
+    /// The first trouble met in solving, if any.
+    pub fn trouble(&self) -> Option<&MachineError> {
+        self.trouble.as_ref()
+    }
+    /// How it is put together.
+    pub fn setup(&self) -> &Setup {
+        &self.setup
+    }
+
+    /// Hash of everything that decides the future.
+    pub fn state_hash(&self) -> StateHash {
+        let mut hasher = StateHasher::default();
+        hasher.word(self.tick);
+        self.hands.hash_into(&mut hasher);
+        self.plant.hash_into(&mut |word| hasher.word(word));
+        self.control.hash_into(&mut |word| hasher.word(word));
+        hasher.word(self.contacts.0);
+        hasher.word(self.milestones.bits());
+        for number in [self.live.regulated_v, self.live.supply_v, self.live.line_a] {
+            hasher.number(number);
+        }
+        hasher.finish()
+    }
+}
+
+fn is_constant(active: &crate::machine::ActiveFault, def: &crate::machine::FaultDef) -> bool {
+    active.onset.unwrap_or(def.onset) == Onset::Constant
+}
+
+fn new_control(kind: &ControlKind) -> Control {
+    match kind {
+        ControlKind::Electronic(model) => {
+            Control::Electronic(Controller::new(Arc::clone(model), Settings::fresh(model)))
+        }
+        ControlKind::Timer(model) => Control::Timer(CamTimer::new(Arc::clone(model))),
+    }
+}

@@ -1,0 +1,182 @@
+//! The debrief as data: every step of the log with what it cost, what it showed, and what a sound
+//! machine would have shown.
+
+use std::sync::Arc;
+
+use serde::Serialize;
+
+use crate::bench::event::Event;
+use crate::bench::job::Job;
+use crate::bench::job::Outcome;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Tick;
+use crate::bench::scenario::Scenario;
+use crate::bench::words;
+use crate::machine::MachineError;
+
+/// A reading further than this from the sound machine's counts as different. Meter and part
+/// tolerance together, common practice.
+const DIFFERENT_RATIO: f64 = 0.10;
+/// Readings closer than this are the same whatever their ratio: volts, ohms, amps alike.
+const DIFFERENT_FLOOR: f64 = 0.02;
+
+/// The same log on a sound machine of the same type on a sound site.
+pub struct Twin {
+    notebook: Vec<Note>,
+}
+
+impl Twin {
+    /// Runs the job's log on a sound machine.
+    ///
+    /// # Errors
+    /// When the scenario's machine cannot be set up.
+    pub fn of(job: &Job) -> Result<Self, MachineError> {
+        let mut sound: Scenario = (**job.scenario()).clone();
+        sound.faults.clear();
+        let mut twin = Job::new(Arc::new(sound), job.seed())?;
+        let mut notebook = Vec::new();
+        for entry in job.log() {
+            twin.advance_to(entry.tick);
+            let outcome = twin.act(entry.action.clone());
+            let written = &twin.notebook()[twin.notebook().len() - outcome.notes.len()..];
+            notebook.extend(written.iter().cloned());
+        }
+        Ok(Self { notebook })
+    }
+
+    /// The line a sound machine would have given.
+    pub fn line(&self, number: u32) -> Option<&Note> {
+        self.notebook.iter().find(|note| note.number == number)
+    }
+
+    /// A sound machine would have given something else.
+    pub fn differs(&self, note: &Note) -> bool {
+        match (&note.entry, self.line(note.number).map(|n| &n.entry)) {
+            (NoteEntry::Reading(is), Some(NoteEntry::Reading(sound))) => {
+                !near(is.value, sound.value)
+            }
+            (NoteEntry::Observation { seen: is, .. }, Some(NoteEntry::Observation { seen, .. })) => {
+                let keys = |list: &[crate::bench::notebook::Seen]| {
+                    list.iter().map(|s| s.key.clone()).collect::<Vec<_>>()
+                };
+                keys(is) != keys(seen)
+            }
+            _ => false,
+        }
+    }
+}
+
+fn near(is: Option<f64>, sound: Option<f64>) -> bool {
+    match (is, sound) {
+        (Some(a), Some(b)) => {
+            (a - b).abs() <= (DIFFERENT_RATIO * a.abs().max(b.abs())).max(DIFFERENT_FLOOR * 1e-6)
+                || (a.abs() < DIFFERENT_FLOOR && b.abs() < DIFFERENT_FLOOR && (a - b).abs() < 1e-3)
+        }
+        (None, None) => true,
+        _ => false,
+    }
+}
+
+/// One step of the timeline.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct StepView {
+    /// Number, from 1: the place in the log.
+    pub number: usize,
+    /// When it began.
+    pub tick: Tick,
+    /// What was done, plain words.
+    pub words: String,
+    /// Cost so far when it was done, money unit.
+    pub cost: f64,
+    /// Notebook lines it wrote.
+    pub notes: Vec<NoteView>,
+    /// What happened to people and things.
+    pub events: Vec<Event>,
+}
+
+/// A notebook line beside what a sound machine would have given.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct NoteView {
+    /// Number of the line.
+    pub number: u32,
+    /// What it says.
+    pub is: String,
+    /// What a sound machine would have given, when that is different.
+    pub sound: Option<String>,
+}
+
+/// The explained replay.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Debrief {
+    /// What was wrong, plain words, with the part's name.
+    pub causes: Vec<String>,
+    /// The timeline.
+    pub steps: Vec<StepView>,
+    /// Sentences: how the readings showed it.
+    pub shown_by: Vec<String>,
+}
+
+/// Explains a job, step by step.
+///
+/// # Errors
+/// When the scenario's machine cannot be set up.
+pub fn debrief(job: &Job) -> Result<Debrief, MachineError> {
+    let twin = Twin::of(job)?;
+    let mut steps = Vec::new();
+    let mut shown_by = Vec::new();
+    let mut again = Job::new(job.scenario().clone(), job.seed())?;
+    for (index, entry) in job.log().iter().enumerate() {
+        again.advance_to(entry.tick);
+        let outcome = again.act(entry.action.clone());
+        steps.push(step(&again, &twin, index, entry.tick, &outcome));
+    }
+    for note in job.notebook().iter().filter(|n| twin.differs(n)) {
+        let sound = twin.line(note.number).map(|n| words::note(n, &job.scenario().workshop));
+        shown_by.push(format!(
+            "Line {}: {}; a sound machine: {}",
+            note.number,
+            words::note(note, &job.scenario().workshop),
+            sound.unwrap_or_default()
+        ));
+    }
+    Ok(Debrief { causes: causes(job), steps, shown_by })
+}
+
+fn step(again: &Job, twin: &Twin, index: usize, tick: Tick, outcome: &Outcome) -> StepView {
+    let workshop = &again.scenario().workshop;
+    let notes = outcome
+        .notes
+        .iter()
+        .filter_map(|n| again.notebook().get(*n as usize - 1))
+        .map(|note| NoteView {
+            number: note.number,
+            is: words::note(note, workshop),
+            sound: twin
+                .differs(note)
+                .then(|| twin.line(note.number).map(|n| words::note(n, workshop)))
+                .flatten(),
+        })
+        .collect();
+    StepView {
+        number: index + 1,
+        tick,
+        words: words::act(&again.log()[index].action, workshop),
+        cost: again.cost(),
+        notes,
+        events: outcome.events.clone(),
+    }
+}
+
+fn causes(job: &Job) -> Vec<String> {
+    let scenario = job.scenario();
+    scenario
+        .faults
+        .iter()
+        .filter_map(|f| scenario.machine.fault(&f.id))
+        .map(|fault| match scenario.workshop.part(&fault.part) {
+            Some(part) => format!("{}: {}", part.name, fault.what),
+            None => fault.what.clone(),
+        })
+        .collect()
+}

@@ -1,0 +1,85 @@
+//! Diagnosis: is what was stated what is wrong?
+//!
+//! ```text
+//! F1 = 2 |stated ∩ true| / (|stated| + |true|)        1 when both are empty
+//! ```
+//! A fault counts as met when the stated one has the same remedy: both touch the same part, or
+//! share what a repair makes good. Half the points go to the first statement, half to the last.
+//! Source of the form: published (F-measure).
+
+use std::collections::BTreeSet;
+
+use crate::bench::job::Finding;
+use crate::bench::job::Job;
+use crate::bench::scenario::Scenario;
+use crate::bench::workshop::WorkKind;
+use crate::machine::FaultClass;
+use crate::machine::FaultDef;
+use crate::score::report::Part;
+
+const OF: f64 = 30.0;
+
+/// What is wrong lies outside the machine and is for others to put right.
+pub(super) fn needs_others(scenario: &Scenario) -> bool {
+    truth(scenario).iter().any(|f| f.class == FaultClass::Site && remedies(scenario, f).is_empty())
+}
+
+fn truth(scenario: &Scenario) -> Vec<&FaultDef> {
+    scenario.faults.iter().filter_map(|f| scenario.machine.fault(&f.id)).collect()
+}
+
+/// Works that make good all the fault changes.
+fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> BTreeSet<&'a str> {
+    let targets = fault.targets(&scenario.machine.wiring);
+    let workshop = &scenario.workshop;
+    workshop
+        .works
+        .iter()
+        .filter(|work| {
+            let part = workshop.part(&work.part).filter(|_| work.kind == WorkKind::Replace);
+            targets.iter().all(|target| {
+                work.restores(target) || part.is_some_and(|p| p.comes_with(target))
+            })
+        })
+        .map(|work| work.id.as_str())
+        .collect()
+}
+
+fn same_remedy(scenario: &Scenario, stated: &FaultDef, is: &FaultDef) -> bool {
+    stated.id == is.id
+        || !remedies(scenario, stated).is_disjoint(&remedies(scenario, is))
+}
+
+fn f1(scenario: &Scenario, finding: &Finding) -> f64 {
+    let truth = truth(scenario);
+    let stated: Vec<&FaultDef> =
+        finding.causes.iter().filter_map(|c| scenario.machine.fault(c)).collect();
+    if truth.is_empty() && stated.is_empty() {
+        return 1.0;
+    }
+    let met =
+        truth.iter().filter(|is| stated.iter().any(|s| same_remedy(scenario, s, is))).count();
+    2.0 * met as f64 / (stated.len() + truth.len()) as f64
+}
+
+pub(super) fn mark(job: &Job, fixed: bool) -> Part {
+    let findings = &job.bench().findings;
+    let (Some(first), Some(last)) = (findings.first(), findings.last()) else {
+        let reasons = vec!["no cause was stated".to_owned()];
+        return Part { name: "diagnosis", of: OF, points: 0.0, reasons };
+    };
+    let scenario = job.scenario();
+    let share = 0.5 * f1(scenario, first) + 0.5 * f1(scenario, last);
+    let mut reasons = vec![format!("stated: {}", words(scenario, &last.causes))];
+    if !fixed {
+        reasons.push("the machine still fails at hand-over".to_owned());
+    }
+    let points = if fixed { OF * share } else { 0.0 };
+    Part { name: "diagnosis", of: OF, points, reasons }
+}
+
+fn words(scenario: &Scenario, causes: &[String]) -> String {
+    let words: Vec<&str> =
+        causes.iter().filter_map(|c| scenario.machine.fault(c)).map(|f| f.what.as_str()).collect();
+    if words.is_empty() { "no fault".to_owned() } else { words.join("; ") }
+}

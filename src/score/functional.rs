@@ -1,0 +1,122 @@
+//! Does the machine do what it should at hand-over? Computed: the machine as it was left and a
+//! sound one of the same type, on the same site with the same load, run the same program, and their
+//! key figures are compared.
+//!
+//! Tolerances are common practice for "works as it should", not for "as new".
+
+use serde::Serialize;
+
+use crate::bench::job::Job;
+use crate::machine::CycleFigures;
+use crate::machine::Machine;
+use crate::machine::MachineError;
+use crate::machine::Setup;
+
+/// One figure of the comparison.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct FunctionLine {
+    /// Plain words, such as "spin speed".
+    pub what: &'static str,
+    /// The machine as it was left.
+    pub value: f64,
+    /// A sound one.
+    pub sound: f64,
+    /// Unit of both.
+    pub unit: &'static str,
+    /// Near enough.
+    pub ok: bool,
+}
+
+/// The machine at hand-over beside a sound one.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct FunctionCheck {
+    /// All lines are near enough and nothing is left off or apart.
+    pub passed: bool,
+    /// What is still off or apart, names of steps and connectors.
+    pub left_open: Vec<String>,
+    /// What the control showed at the end, where it was an alarm.
+    pub alarm: Option<String>,
+    /// The figures.
+    pub lines: Vec<FunctionLine>,
+}
+
+/// Runs both machines through a whole program.
+///
+/// # Errors
+/// When the scenario's machine cannot be set up.
+pub fn function_check(job: &Job) -> Result<FunctionCheck, MachineError> {
+    let scenario = job.scenario();
+    let left_open: Vec<String> =
+        job.bench().off.iter().chain(job.bench().apart.iter()).cloned().collect();
+    let mut left = job.machine().clone();
+    left.stand_ready();
+    let mut sound = Machine::new(&scenario.machine, Setup::default())?;
+    sound.settle_in(scenario.site.load_kg, scenario.site.room_k);
+    sound.stand_ready();
+    let (is, should) = (left.trial()?, sound.trial()?);
+    let lines = compare(&is, &should);
+    let passed = left_open.is_empty() && is.alarm.is_none() && lines.iter().all(|l| l.ok);
+    Ok(FunctionCheck { passed, left_open, alarm: is.alarm, lines })
+}
+
+/// Allowed distance from a sound machine: a share of its value, and a floor.
+struct Allowed {
+    below_ratio: f64,
+    above_ratio: f64,
+    floor: f64,
+}
+
+const fn within(below_ratio: f64, above_ratio: f64, floor: f64) -> Allowed {
+    Allowed { below_ratio, above_ratio, floor }
+}
+
+fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
+    let rpm = crate::units::rpm_from_rad_per_s;
+    let line = |what, unit, value: f64, sound: f64, allowed: Allowed| {
+        let low = sound - (sound.abs() * allowed.below_ratio).max(allowed.floor);
+        let high = sound + (sound.abs() * allowed.above_ratio).max(allowed.floor);
+        FunctionLine { what, value, sound, unit, ok: (low..=high).contains(&value) }
+    };
+    vec![
+        line("time to fill", "s", is.fill_s, should.fill_s, within(1.0, 0.5, 10.0)),
+        line("water level", "mm", is.level_m * 1e3, should.level_m * 1e3, within(0.08, 0.08, 8.0)),
+        line(
+            "pulsator one way",
+            "r/min",
+            rpm(is.pulsator_forward_rad_per_s),
+            rpm(should.pulsator_forward_rad_per_s),
+            within(0.08, 0.15, 5.0),
+        ),
+        line(
+            "pulsator the other way",
+            "r/min",
+            rpm(is.pulsator_reverse_rad_per_s),
+            rpm(should.pulsator_reverse_rad_per_s),
+            within(0.08, 0.15, 5.0),
+        ),
+        line(
+            "basket creep in the wash",
+            "r/min",
+            rpm(is.creep_rad_per_s),
+            rpm(should.creep_rad_per_s),
+            within(1.0, 1.0, 4.0),
+        ),
+        line("time to drain", "s", is.drain_s, should.drain_s, within(1.0, 0.3, 15.0)),
+        line(
+            "spin speed",
+            "r/min",
+            rpm(is.spin_rad_per_s),
+            rpm(should.spin_rad_per_s),
+            within(0.03, 0.05, 5.0),
+        ),
+        line("swing of the tub", "mm", is.swing_m * 1e3, should.swing_m * 1e3, within(1.0, 1.0, 8.0)),
+        line("moisture left", "%", is.moisture_ratio * 1e2, should.moisture_ratio * 1e2, within(1.0, 0.05, 3.0)),
+        line("water used", "L", is.water_kg, should.water_kg, within(0.15, 0.08, 5.0)),
+        line("water on the floor", "L", is.puddle_kg, should.puddle_kg, within(1.0, 0.0, 0.05)),
+        line("hottest winding", "°C", is.winding_k - 273.15, should.winding_k - 273.15, within(1.0, 0.25, 15.0)),
+        line("earth bond", "Ω", is.earth_bond_ohm, should.earth_bond_ohm, within(1.0, 0.0, 0.25)),
+        line("leakage", "mA", is.leakage_a * 1e3, should.leakage_a * 1e3, within(1.0, 0.0, 3.0)),
+        line("stop after the lid is opened", "s", is.stop_s, should.stop_s, within(1.0, 0.0, 4.0)),
+        line("loudest fault sound over normal", "dB", is.loudness_db, should.loudness_db, within(1.0, 0.0, 6.0)),
+    ]
+}

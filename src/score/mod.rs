@@ -1,0 +1,25 @@
+//! Score and debrief of a finished job, as data. One of the two places that may read the truth.
+//!
+//! ```text
+//! score = 100 (0.20 safety + 0.30 diagnosis + 0.15 economy + 0.15 procedure + 0.20 evidence)
+//! ```
+//! A critical safety finding caps the score at 39. Weights are a design choice for instructors to
+//! adjust; every point is traceable to a step of the log.
+
+mod debrief;
+mod diagnosis;
+mod economy;
+mod evidence;
+mod functional;
+mod procedure;
+mod report;
+mod safety;
+
+pub use debrief::Debrief;
+pub use debrief::StepView;
+pub use debrief::debrief;
+pub use functional::FunctionCheck;
+pub use functional::function_check;
+pub use report::Part;
+pub use report::Report;
+pub use report::assess;
