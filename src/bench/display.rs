@@ -21,10 +21,18 @@ struct Range {
 }
 
 const fn range(unit_si: f64, unit: &'static str, full: f64) -> Range {
-    Range { unit_si, unit, full }
+    Range {
+        unit_si,
+        unit,
+        full,
+    }
 }
 
-const VOLTS: [Range; 3] = [range(1.0, "V", 6.0), range(1.0, "V", 60.0), range(1.0, "V", 1000.0)];
+const VOLTS: [Range; 3] = [
+    range(1.0, "V", 6.0),
+    range(1.0, "V", 60.0),
+    range(1.0, "V", 1000.0),
+];
 const OHMS: [Range; 6] = [
     range(1.0, "Ω", 600.0),
     range(1e3, "kΩ", 6.0),
@@ -41,8 +49,11 @@ const FARADS: [Range; 4] = [
     range(1e-6, "µF", 600.0),
 ];
 const AMPS: [Range; 2] = [range(1.0, "A", 6.0), range(1.0, "A", 60.0)];
-const LEAKAGE: [Range; 3] =
-    [range(1e-3, "mA", 6.0), range(1e-3, "mA", 60.0), range(1.0, "A", 60.0)];
+const LEAKAGE: [Range; 3] = [
+    range(1e-3, "mA", 6.0),
+    range(1e-3, "mA", 60.0),
+    range(1.0, "A", 60.0),
+];
 const MEGOHMS: [Range; 4] = [
     range(1e3, "kΩ", 600.0),
     range(1e6, "MΩ", 6.0),
@@ -93,8 +104,15 @@ pub fn digits(mode: MeterMode, value_si: Option<f64>) -> (Option<f64>, String) {
     let text = format!("{shown:.decimals$}");
     let rounded: f64 = text.parse().unwrap_or(shown);
     // A display has no minus nothing.
-    let text = if rounded == 0.0 { format!("{:.decimals$}", 0.0) } else { text };
-    (Some(rounded * range.unit_si), format!("{text} {}", range.unit))
+    let text = if rounded == 0.0 {
+        format!("{:.decimals$}", 0.0)
+    } else {
+        text
+    };
+    (
+        Some(rounded * range.unit_si),
+        format!("{text} {}", range.unit),
+    )
 }
 
 /// Decimals that one count of the range needs.

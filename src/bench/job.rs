@@ -11,9 +11,9 @@ use std::sync::Arc;
 use serde::Deserialize;
 use serde::Serialize;
 
-use crate::bench::acts;
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
+use crate::bench::acts;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::isolation::Isolation;
@@ -194,17 +194,31 @@ impl Job {
     /// Does one act now. A refused act changes nothing and is not logged.
     pub fn act(&mut self, action: Action) -> Outcome {
         if let Some(refusal) = acts::refusal(self, &action) {
-            return Outcome { refusal: Some(refusal), ..Outcome::default() };
+            return Outcome {
+                refusal: Some(refusal),
+                ..Outcome::default()
+            };
         }
         let start = self.tick();
         let first_note = self.notebook.len();
-        self.log.push(Entry { tick: start, action: action.clone() });
+        self.log.push(Entry {
+            tick: start,
+            action: action.clone(),
+        });
         let ticks = ledger::ticks_of(&action, &self.scenario.workshop, self.water_kg());
         let mut events = acts::perform(self, &action);
         self.advance(ticks);
         events.extend(acts::finish(self, &action));
-        let notes = self.notebook[first_note..].iter().map(|n| n.number).collect();
-        Outcome { ticks, refusal: None, events, notes }
+        let notes = self.notebook[first_note..]
+            .iter()
+            .map(|n| n.number)
+            .collect();
+        Outcome {
+            ticks,
+            refusal: None,
+            events,
+            notes,
+        }
     }
 
     /// Writes a line in the notebook.

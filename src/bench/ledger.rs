@@ -41,7 +41,11 @@ impl Ledger {
             + rates.labour_per_min * minutes
             + self.material
             + self.damage
-            + if self.second_visit { rates.second_visit } else { 0.0 }
+            + if self.second_visit {
+                rates.second_visit
+            } else {
+                0.0
+            }
             + if self.callback { rates.callback } else { 0.0 }
     }
 }
@@ -76,8 +80,12 @@ fn seconds_of(action: &Action, workshop: &Workshop, water_kg: f64) -> f64 {
         Action::Work { work, check } => {
             workshop.work(work).map_or(0.0, |w| w.work_s) + if *check { WORK_CHECK_S } else { 0.0 }
         }
-        Action::Empty { how: EmptyBy::Bucket } => 60.0 + BAIL_S_PER_KG * water_kg,
-        Action::Empty { how: EmptyBy::DrainWire } => 90.0,
+        Action::Empty {
+            how: EmptyBy::Bucket,
+        } => 60.0 + BAIL_S_PER_KG * water_kg,
+        Action::Empty {
+            how: EmptyBy::DrainWire,
+        } => 90.0,
         Action::Quote { .. } => 120.0,
         Action::Finding { .. } | Action::Advise { .. } => 60.0,
         Action::MakeSafeAndLeave => 300.0,

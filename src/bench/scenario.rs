@@ -61,16 +61,46 @@ pub struct Question {
 
 /// The questions of a first talk. Common practice.
 pub const QUESTIONS: [Question; 10] = [
-    Question { id: "when", text: "When in the wash does it happen?" },
-    Question { id: "since", text: "Since when? Did it come slowly or at once?" },
-    Question { id: "always", text: "Does it happen every time?" },
-    Question { id: "shown", text: "What does the display show? Does it beep?" },
-    Question { id: "noise", text: "Does it make a noise it did not make before?" },
-    Question { id: "smell", text: "Any smell, smoke or wet floor?" },
-    Question { id: "worked_on", text: "Has anyone worked on it or moved it?" },
-    Question { id: "load", text: "What was in it, how much, and how much powder?" },
-    Question { id: "water", text: "Is the tap open, and is the water strong elsewhere?" },
-    Question { id: "power", text: "Has a breaker tripped? Is it on an extension lead?" },
+    Question {
+        id: "when",
+        text: "When in the wash does it happen?",
+    },
+    Question {
+        id: "since",
+        text: "Since when? Did it come slowly or at once?",
+    },
+    Question {
+        id: "always",
+        text: "Does it happen every time?",
+    },
+    Question {
+        id: "shown",
+        text: "What does the display show? Does it beep?",
+    },
+    Question {
+        id: "noise",
+        text: "Does it make a noise it did not make before?",
+    },
+    Question {
+        id: "smell",
+        text: "Any smell, smoke or wet floor?",
+    },
+    Question {
+        id: "worked_on",
+        text: "Has anyone worked on it or moved it?",
+    },
+    Question {
+        id: "load",
+        text: "What was in it, how much, and how much powder?",
+    },
+    Question {
+        id: "water",
+        text: "Is the tap open, and is the water strong elsewhere?",
+    },
+    Question {
+        id: "power",
+        text: "Has a breaker tripped? Is it on an extension lead?",
+    },
 ];
 
 /// Where the machine stands.

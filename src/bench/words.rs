@@ -18,7 +18,11 @@ use crate::bench::workshop::Workshop;
 pub fn act(action: &Action, workshop: &Workshop) -> String {
     let step = |id: &str| workshop.step(id).map_or(id.to_owned(), |s| s.name.clone());
     let place = |id: &str| workshop.place(id).map_or(id.to_owned(), |p| p.name.clone());
-    let connector = |id: &str| workshop.connector(id).map_or(id.to_owned(), |c| c.name.clone());
+    let connector = |id: &str| {
+        workshop
+            .connector(id)
+            .map_or(id.to_owned(), |c| c.name.clone())
+    };
     match action {
         Action::Ask { question, .. } => ask(question),
         Action::Key { key } => format!("press {}", key_name(*key)),
@@ -41,18 +45,28 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         }
         Action::Refit { step: id, check } => {
             let verb = workshop.step(id).map_or("refit", |s| s.refit_verb.as_str());
-            format!("{}: {verb}{}", step(id), if *check { ", with check" } else { "" })
+            format!(
+                "{}: {verb}{}",
+                step(id),
+                if *check { ", with check" } else { "" }
+            )
         }
         Action::PullApart { connector: id } => format!("{}: pull apart", connector(id)),
         Action::PushTogether { connector: id } => format!("{}: push home", connector(id)),
-        Action::Meter { mode, red, black } => meter(*mode, red.as_deref(), black.as_deref(), workshop),
+        Action::Meter { mode, red, black } => {
+            meter(*mode, red.as_deref(), black.as_deref(), workshop)
+        }
         Action::Note => "note the reading".to_owned(),
         Action::Work { work, check } => {
             let name = workshop.work(work).map_or(work.clone(), |w| w.name.clone());
             format!("{name}{}", if *check { ", with check" } else { "" })
         }
-        Action::Empty { how: EmptyBy::Bucket } => "bail the water out with a bucket".to_owned(),
-        Action::Empty { how: EmptyBy::DrainWire } => "let the water out by the drain wire".to_owned(),
+        Action::Empty {
+            how: EmptyBy::Bucket,
+        } => "bail the water out with a bucket".to_owned(),
+        Action::Empty {
+            how: EmptyBy::DrainWire,
+        } => "let the water out by the drain wire".to_owned(),
         Action::Quote { price } => format!("name the price: {price:.0}"),
         Action::Finding { .. } => "state the fault found".to_owned(),
         Action::Advise { .. } => "advise the customer".to_owned(),
@@ -66,7 +80,9 @@ pub fn note(note: &Note, workshop: &Workshop) -> String {
     match &note.entry {
         NoteEntry::Reading(reading) => self::reading(reading, workshop),
         NoteEntry::Observation { place, seen, .. } => {
-            let name = workshop.place(place).map_or(place.as_str(), |p| p.name.as_str());
+            let name = workshop
+                .place(place)
+                .map_or(place.as_str(), |p| p.name.as_str());
             let seen: Vec<&str> = seen.iter().map(|s| s.text.as_str()).collect();
             format!("{name}: {}", seen.join("; "))
         }
@@ -77,7 +93,12 @@ pub fn note(note: &Note, workshop: &Workshop) -> String {
 
 /// A reading, plain words.
 pub fn reading(reading: &Reading, workshop: &Workshop) -> String {
-    let what = meter(reading.mode, reading.red.as_deref(), reading.black.as_deref(), workshop);
+    let what = meter(
+        reading.mode,
+        reading.red.as_deref(),
+        reading.black.as_deref(),
+        workshop,
+    );
     format!("{what}: {}", reading.display)
 }
 
@@ -100,7 +121,9 @@ pub fn mode_name(mode: MeterMode) -> &'static str {
 fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Workshop) -> String {
     let point = |node: Option<&str>| {
         node.map_or("free".to_owned(), |n| {
-            workshop.test_point(n).map_or(n.to_owned(), |t| t.name.clone())
+            workshop
+                .test_point(n)
+                .map_or(n.to_owned(), |t| t.name.clone())
         })
     };
     if mode.is_clamp() {
@@ -110,7 +133,10 @@ fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Wor
 }
 
 fn ask(question: &str) -> String {
-    QUESTIONS.iter().find(|q| q.id == question).map_or(question.to_owned(), |q| q.text.to_owned())
+    QUESTIONS
+        .iter()
+        .find(|q| q.id == question)
+        .map_or(question.to_owned(), |q| q.text.to_owned())
 }
 
 fn key_name(key: PanelKey) -> &'static str {

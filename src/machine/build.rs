@@ -51,7 +51,10 @@ impl FaultDef {
     /// Everything the fault changes.
     pub fn targets(&self, model: &WiringModel) -> Vec<Target> {
         let wiring = self.wiring.iter().map(|change| change.target(model));
-        let plant = self.plant.iter().map(|change| Target::Param(change.param.clone()));
+        let plant = self
+            .plant
+            .iter()
+            .map(|change| Target::Param(change.param.clone()));
         wiring.chain(plant).collect()
     }
 }
@@ -69,7 +72,10 @@ pub(super) fn parts<'a>(
         .faults
         .iter()
         .map(|active| {
-            model.fault(&active.id).map(|def| (active, def)).ok_or_else(|| unknown(&active.id))
+            model
+                .fault(&active.id)
+                .map(|def| (active, def))
+                .ok_or_else(|| unknown(&active.id))
         })
         .collect()
 }
@@ -82,7 +88,11 @@ pub(super) fn wiring(
     is_on: &[bool],
 ) -> Result<Wiring, MachineError> {
     let mut wiring = Wiring::healthy(shared);
-    for ((active, def), _) in parts(model, setup)?.iter().zip(is_on).filter(|(_, on)| **on) {
+    for ((active, def), _) in parts(model, setup)?
+        .iter()
+        .zip(is_on)
+        .filter(|(_, on)| **on)
+    {
         for change in &def.wiring {
             if !setup.healed.contains(&change.target(&model.wiring)) {
                 wiring.apply(change, active.severity_ratio);
@@ -109,7 +119,11 @@ pub(super) fn params(
     for (name, value) in &setup.params {
         params.set(name, *value)?;
     }
-    for ((active, def), _) in parts(model, setup)?.iter().zip(is_on).filter(|(_, on)| **on) {
+    for ((active, def), _) in parts(model, setup)?
+        .iter()
+        .zip(is_on)
+        .filter(|(_, on)| **on)
+    {
         let changes: Vec<PlantChange> = def
             .plant
             .iter()

@@ -34,9 +34,16 @@ impl Charge {
     /// What is left now.
     pub fn now(&self) -> Stored {
         let age_s = self.age_ticks as f64 / 10.0;
-        let left = if self.tau_s > 0.0 { libm::exp(-age_s / self.tau_s) } else { 0.0 };
+        let left = if self.tau_s > 0.0 {
+            libm::exp(-age_s / self.tau_s)
+        } else {
+            0.0
+        };
         let voltage_v = self.start_v * left;
-        Stored { voltage_v, energy_j: 0.5 * self.capacitance_f * voltage_v * voltage_v }
+        Stored {
+            voltage_v,
+            energy_j: 0.5 * self.capacitance_f * voltage_v * voltage_v,
+        }
     }
 
     /// Nothing left.
@@ -63,8 +70,12 @@ mod tests {
 
     #[test]
     fn without_a_path_the_charge_stays() {
-        let charge =
-            Charge { start_v: 325.0, tau_s: f64::INFINITY, capacitance_f: 1e-5, age_ticks: 9000 };
+        let charge = Charge {
+            start_v: 325.0,
+            tau_s: f64::INFINITY,
+            capacitance_f: 1e-5,
+            age_ticks: 9000,
+        };
         assert!((charge.now().voltage_v - 325.0).abs() < 1e-9);
         assert!((charge.now().energy_j - 0.528).abs() < 0.001);
     }

@@ -28,7 +28,9 @@ impl Masks {
     pub fn of(roles: &RoleIds, harness: &Harness) -> Self {
         let set = |ids: &[ElementId]| harness.contacts(ids);
         Self {
-            power: roles.power_switch.map_or(Contacts::default(), |id| set(&[id])),
+            power: roles
+                .power_switch
+                .map_or(Contacts::default(), |id| set(&[id])),
             lid: set(&[roles.lid_switch]),
             lever: set(&[roles.lever_switch]),
             loads: roles.outputs.each_ref().map(|ids| set(ids)),

@@ -109,11 +109,17 @@ pub struct Electrics {
 fn watches(wiring: &Wiring, roles: &RoleIds) -> Vec<Watch> {
     let supply = &wiring.model.supply;
     let absent = Watch::Voltage(NodeId::EARTH, NodeId::EARTH);
-    let mut list: Vec<Watch> =
-        roles.coils.iter().map(|coil| coil.map_or(absent, Watch::Current)).collect();
+    let mut list: Vec<Watch> = roles
+        .coils
+        .iter()
+        .map(|coil| coil.map_or(absent, Watch::Current))
+        .collect();
     list.push(Watch::Current(supply.earth_conductor));
     list.push(Watch::Voltage(supply.plug_pins[0], supply.plug_pins[1]));
-    list.push(Watch::Voltage(roles.run_capacitor[0], roles.run_capacitor[1]));
+    list.push(Watch::Voltage(
+        roles.run_capacitor[0],
+        roles.run_capacitor[1],
+    ));
     list.push(match &wiring.model.low_voltage {
         Some(low) => Watch::Voltage(low.secondary[0], low.secondary[1]),
         None => absent,
@@ -127,9 +133,19 @@ impl Electrics {
     ///
     /// # Errors
     /// When a wiring cannot be solved.
-    pub fn new(wiring: &Wiring, sound_a: [f64; COILS], roles: &Arc<RoleIds>) -> Result<Self, MachineError> {
+    pub fn new(
+        wiring: &Wiring,
+        sound_a: [f64; COILS],
+        roles: &Arc<RoleIds>,
+    ) -> Result<Self, MachineError> {
         let harness = Harness::new(wiring, &watches(wiring, roles))?;
-        Ok(Self { harness, roles: Arc::clone(roles), sound_a, tables: Vec::new(), senses: Vec::new() })
+        Ok(Self {
+            harness,
+            roles: Arc::clone(roles),
+            sound_a,
+            tables: Vec::new(),
+            senses: Vec::new(),
+        })
     }
 
     /// Coil currents of a sound machine, each with its own output closed, A.
@@ -180,7 +196,12 @@ impl Electrics {
             _ => 0.0,
         };
         let start_v = live_v * core::f64::consts::SQRT_2;
-        Charge { start_v, tau_s: f64::INFINITY, capacitance_f, age_ticks: 0 }
+        Charge {
+            start_v,
+            tau_s: f64::INFINITY,
+            capacitance_f,
+            age_ticks: 0,
+        }
     }
 
     /// Time constant of the run capacitor through whatever is connected to it, s.
@@ -198,14 +219,27 @@ impl Electrics {
     ///
     /// # Errors
     /// When the wiring cannot be solved.
-    pub fn pin_charge(&mut self, contacts: Contacts, supply_v: f64) -> Result<Charge, MachineError> {
+    pub fn pin_charge(
+        &mut self,
+        contacts: Contacts,
+        supply_v: f64,
+    ) -> Result<Charge, MachineError> {
         let [line, neutral] = self.harness.wiring().model.supply.plug_pins;
-        let ohm = self.harness.solve_dc(contacts, 0.0, WARM_K)?.seen(line, neutral).ohm;
+        let ohm = self
+            .harness
+            .solve_dc(contacts, 0.0, WARM_K)?
+            .seen(line, neutral)
+            .ohm;
         let omega = core::f64::consts::TAU * 100.0;
         let point = self.harness.solve_at(contacts, Complex::new(0.0, omega))?;
         let farad = (point.seen(line, neutral).ohm.inverse().im / omega).max(0.0);
         let start_v = supply_v * core::f64::consts::SQRT_2;
-        Ok(Charge { start_v, tau_s: ohm * farad, capacitance_f: farad, age_ticks: 0 })
+        Ok(Charge {
+            start_v,
+            tau_s: ohm * farad,
+            capacitance_f: farad,
+            age_ticks: 0,
+        })
     }
 
     /// What the electric side gives: contacts, rotor speed, winding temperatures, what pulled before.
@@ -220,10 +254,14 @@ impl Electrics {
         before: &Live,
     ) -> Result<Live, MachineError> {
         let model = Arc::clone(&self.harness.wiring().model);
-        let slip = model.motor.params.slip_ratio(rotor_rad_per_s, model.frequency_hz);
+        let slip = model
+            .motor
+            .params
+            .slip_ratio(rotor_rad_per_s, model.frequency_hz);
         let reduced = self.harness.reduced(contacts)?;
         let mut scratch = Scratch::default();
-        self.harness.flow(&reduced, slip, rounded_k(windings_k), &mut scratch)?;
+        self.harness
+            .flow(&reduced, slip, rounded_k(windings_k), &mut scratch)?;
         let watched = |watch| self.harness.watched(&reduced, watch, &scratch).abs();
         let mut live = Live {
             supply_v: watched(PLUG),
@@ -234,7 +272,11 @@ impl Electrics {
         };
         for coil in 0..COILS {
             let share = watched(FIRST_COIL + coil) / self.sound_a[coil].max(1e-9);
-            let threshold = if before.pulls[coil] { LETS_GO_RATIO } else { PULLS_IN_RATIO };
+            let threshold = if before.pulls[coil] {
+                LETS_GO_RATIO
+            } else {
+                PULLS_IN_RATIO
+            };
             live.pulls[coil] = self.sound_a[coil] > 1e-6 && share >= threshold;
         }
         live.regulated_v = match &model.low_voltage {
@@ -246,7 +288,11 @@ impl Electrics {
         let senses = self.senses(contacts, live.regulated_v)?;
         let roles = Arc::clone(&self.roles);
         live.lid_closed = sensed(roles.lid_sense.as_ref(), senses.lid_v, before.lid_closed);
-        live.lever_closed = sensed(roles.lever_sense.as_ref(), senses.lever_v, before.lever_closed);
+        live.lever_closed = sensed(
+            roles.lever_sense.as_ref(),
+            senses.lever_v,
+            before.lever_closed,
+        );
         live.motor_on = self.table(contacts, windings_k)?.is_some();
         Ok(live)
     }
@@ -289,7 +335,9 @@ impl Electrics {
         let copper = windings_k.map(crate::plant::harness::motor::copper_ratio);
         for speed in MotorTable::sample_speeds_rad_per_s(TABLE_SAMPLES) {
             let slip = model.motor.params.slip_ratio(speed, model.frequency_hz);
-            let flow = self.harness.flow(&reduced, slip, windings_k, &mut scratch)?;
+            let flow = self
+                .harness
+                .flow(&reduced, slip, windings_k, &mut scratch)?;
             samples.push(MotorPoint {
                 torque_n_m: flow.torque_n_m,
                 input_w: flow.input_w,
@@ -329,7 +377,10 @@ impl Electrics {
         let Some(sense) = sense else { return Ok(0.0) };
         if sense.is_ac {
             let point = self.harness.solve_ac(contacts, 1.0, WARM_K)?;
-            return Ok(point.network.between_v(sense.nodes[0], sense.nodes[1]).abs());
+            return Ok(point
+                .network
+                .between_v(sense.nodes[0], sense.nodes[1])
+                .abs());
         }
         let point = self.harness.solve_dc(contacts, regulated_v, WARM_K)?;
         Ok(point.between_v(sense.nodes[0], sense.nodes[1]))

@@ -93,7 +93,11 @@ pub struct ActiveFault {
 impl ActiveFault {
     /// A fault as listed in the catalogue, always there.
     pub fn constant(id: &str) -> Self {
-        Self { id: id.to_owned(), severity_ratio: 1.0, onset: Some(Onset::Constant) }
+        Self {
+            id: id.to_owned(),
+            severity_ratio: 1.0,
+            onset: Some(Onset::Constant),
+        }
     }
 }
 
@@ -115,10 +119,11 @@ impl Onset {
             Onset::Constant => true,
             Onset::From { start_s } => now.time_s >= start_s,
             Onset::Hot { above_k } => now.winding_k > above_k,
-            Onset::Vibration { above_rad_per_s } => {
-                now.basket_rad_per_s.abs() > above_rad_per_s
-            }
-            Onset::Intermittent { period_s, chance_ratio } => {
+            Onset::Vibration { above_rad_per_s } => now.basket_rad_per_s.abs() > above_rad_per_s,
+            Onset::Intermittent {
+                period_s,
+                chance_ratio,
+            } => {
                 let index = (now.time_s / period_s.max(0.1)) as u64;
                 draw_ratio(seed, stream, index) < chance_ratio
             }
@@ -145,22 +150,42 @@ pub fn draw_ratio(seed: u64, purpose: u64, index: u64) -> f64 {
 mod tests {
     use super::*;
 
-    const NOW: Moment = Moment { time_s: 100.0, winding_k: 320.0, basket_rad_per_s: 0.0 };
+    const NOW: Moment = Moment {
+        time_s: 100.0,
+        winding_k: 320.0,
+        basket_rad_per_s: 0.0,
+    };
 
     #[test]
     fn draws_depend_on_each_of_seed_purpose_and_index() {
         let base = draw_ratio(1, 2, 3);
         assert_eq!(base.to_bits(), draw_ratio(1, 2, 3).to_bits());
-        for other in [draw_ratio(2, 2, 3), draw_ratio(1, 3, 3), draw_ratio(1, 2, 4)] {
+        for other in [
+            draw_ratio(2, 2, 3),
+            draw_ratio(1, 3, 3),
+            draw_ratio(1, 2, 4),
+        ] {
             assert_ne!(base.to_bits(), other.to_bits());
         }
     }
 
     #[test]
     fn intermittent_faults_are_there_about_as_often_as_said() {
-        let onset = Onset::Intermittent { period_s: 10.0, chance_ratio: 0.3 };
+        let onset = Onset::Intermittent {
+            period_s: 10.0,
+            chance_ratio: 0.3,
+        };
         let there = (0..2000)
-            .filter(|i| onset.is_on(Moment { time_s: 10.0 * f64::from(*i), ..NOW }, 7, 1))
+            .filter(|i| {
+                onset.is_on(
+                    Moment {
+                        time_s: 10.0 * f64::from(*i),
+                        ..NOW
+                    },
+                    7,
+                    1,
+                )
+            })
             .count();
         assert!((500..700).contains(&there), "{there} of 2000");
     }
@@ -169,8 +194,16 @@ mod tests {
     fn heat_and_vibration_bring_a_fault_on() {
         assert!(!Onset::Hot { above_k: 350.0 }.is_on(NOW, 0, 0));
         assert!(Onset::Hot { above_k: 310.0 }.is_on(NOW, 0, 0));
-        let spinning = Moment { basket_rad_per_s: -60.0, ..NOW };
-        assert!(Onset::Vibration { above_rad_per_s: 30.0 }.is_on(spinning, 0, 0));
+        let spinning = Moment {
+            basket_rad_per_s: -60.0,
+            ..NOW
+        };
+        assert!(
+            Onset::Vibration {
+                above_rad_per_s: 30.0
+            }
+            .is_on(spinning, 0, 0)
+        );
         assert!(!Onset::From { start_s: 101.0 }.is_on(NOW, 0, 0));
     }
 }

@@ -42,7 +42,9 @@ impl Hands {
             self.tap_open,
             self.hose_attached,
         ];
-        let bits = flags.iter().fold(0_u64, |bits, flag| bits << 1 | u64::from(*flag));
+        let bits = flags
+            .iter()
+            .fold(0_u64, |bits, flag| bits << 1 | u64::from(*flag));
         hasher.word(bits);
         hasher.word(u64::from(self.keys.bits()));
         hasher.word(u64::from(self.knob_steps));

@@ -48,6 +48,9 @@ mod tests {
     fn nothing_hashes_to_the_published_value_of_the_empty_text() {
         // Published: FIPS 180-4 test vectors.
         let hash = StateHasher::default().finish().to_string();
-        assert_eq!(hash, "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+        assert_eq!(
+            hash,
+            "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
+        );
     }
 }

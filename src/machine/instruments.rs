@@ -39,7 +39,10 @@ pub struct Measured {
 }
 
 fn plain(value_si: f64) -> Measured {
-    Measured { value_si: Some(value_si), foreign_v: 0.0 }
+    Measured {
+        value_si: Some(value_si),
+        foreign_v: 0.0,
+    }
 }
 
 impl Machine {
@@ -97,10 +100,18 @@ impl Machine {
         harness: &mut crate::plant::harness::Harness,
     ) -> Result<SteadyState, MachineError> {
         let speed = self.plant.state().drive.rotor_rad_per_s;
-        let slip = self.shared.motor.params.slip_ratio(speed, self.shared.frequency_hz);
+        let slip = self
+            .shared
+            .motor
+            .params
+            .slip_ratio(speed, self.shared.frequency_hz);
         let windings_k = self.plant.state().heat.winding_k;
         let ac = harness.solve_ac(self.contacts, slip, windings_k)?;
-        Ok(SteadyState { contacts: self.contacts, regulated_v: self.live.regulated_v, ac })
+        Ok(SteadyState {
+            contacts: self.contacts,
+            regulated_v: self.live.regulated_v,
+            ac,
+        })
     }
 
     fn with_charge(
@@ -114,7 +125,11 @@ impl Machine {
         if instrument == Instrument::DcVolts {
             return plain(reading.value + charge_v);
         }
-        let live_v = if reading.is_live { self.live.supply_v } else { 0.0 };
+        let live_v = if reading.is_live {
+            self.live.supply_v
+        } else {
+            0.0
+        };
         Measured {
             value_si: (!reading.is_over_range).then_some(reading.value),
             foreign_v: live_v.max(charge_v.abs()),
@@ -122,7 +137,11 @@ impl Machine {
     }
 
     fn foreign_v(&self, is_live: bool, state: &SteadyState, a: NodeId, b: NodeId) -> f64 {
-        if is_live { state.ac.network.between_v(a, b).abs().max(1.0) } else { 0.0 }
+        if is_live {
+            state.ac.network.between_v(a, b).abs().max(1.0)
+        } else {
+            0.0
+        }
     }
 
     /// Voltage a stored charge puts between two nodes, V.
@@ -133,18 +152,34 @@ impl Machine {
             _ => 0.0,
         };
         let [line, neutral] = self.shared.supply.plug_pins;
-        let pins_v = if self.hands.plugged { 0.0 } else { self.pins.now().voltage_v };
-        let capacitor_v = if self.live.motor_on { 0.0 } else { self.capacitor.now().voltage_v };
+        let pins_v = if self.hands.plugged {
+            0.0
+        } else {
+            self.pins.now().voltage_v
+        };
+        let capacitor_v = if self.live.motor_on {
+            0.0
+        } else {
+            self.capacitor.now().voltage_v
+        };
         sign([line, neutral]) * pins_v + sign(self.roles.run_capacitor) * capacitor_v
     }
 
     /// Charge at the plug pins.
     pub fn plug_pin_charge(&self) -> Stored {
-        if self.hands.plugged { Stored::default() } else { self.pins.now() }
+        if self.hands.plugged {
+            Stored::default()
+        } else {
+            self.pins.now()
+        }
     }
     /// Charge of the run capacitor.
     pub fn run_capacitor_charge(&self) -> Stored {
-        if self.live.motor_on { Stored::default() } else { self.capacitor.now() }
+        if self.live.motor_on {
+            Stored::default()
+        } else {
+            self.capacitor.now()
+        }
     }
     /// Leads the charge at the plug pins off.
     pub fn discharge_plug_pins(&mut self) {
@@ -164,8 +199,7 @@ impl Machine {
         unplugged.set_plugged(false);
         unplugged.advance(1);
         let names = &self.model.roles;
-        let measured =
-            unplugged.measure(Probe::Bond(&names.plug_pins[2], &names.cabinet))?;
+        let measured = unplugged.measure(Probe::Bond(&names.plug_pins[2], &names.cabinet))?;
         Ok(measured.value_si.unwrap_or(1e9))
     }
 
@@ -193,7 +227,9 @@ impl Machine {
     /// Largest power lost in one joint now, W.
     pub fn hottest_joint_w(&self) -> f64 {
         let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else { return 0.0 };
+        let Ok(state) = self.steady(&mut harness) else {
+            return 0.0;
+        };
         let loss_w = |id: ElementId| match harness.wiring().element(id).0 {
             ElementKind::Resistor { ohm } if (0.1..50.0).contains(&ohm) => {
                 let current_a = state.ac.network.current_a(id).abs();
@@ -201,11 +237,16 @@ impl Machine {
             }
             _ => 0.0,
         };
-        let is_joint = |e: &crate::plant::harness::model::WireElement| {
-            matches!(e.kind, ElementKind::Resistor { ohm } if ohm < 0.1)
-        };
-        let joints = self.shared.elements.iter().enumerate().filter(|(_, e)| is_joint(e));
-        joints.map(|(i, _)| loss_w(ElementId(i as u32))).fold(0.0, f64::max)
+        let is_joint = |e: &crate::plant::harness::model::WireElement| matches!(e.kind, ElementKind::Resistor { ohm } if ohm < 0.1);
+        let joints = self
+            .shared
+            .elements
+            .iter()
+            .enumerate()
+            .filter(|(_, e)| is_joint(e));
+        joints
+            .map(|(i, _)| loss_w(ElementId(i as u32)))
+            .fold(0.0, f64::max)
     }
 
     /// Resistances that should not be there: between which nodes, Ω.
@@ -214,19 +255,23 @@ impl Machine {
         let links = self.electrics.harness().wiring().extra_links();
         links
             .iter()
-            .filter_map(|link| {
-                Some(([name(link.nodes[0])?, name(link.nodes[1])?], link.ohm))
-            })
+            .filter_map(|link| Some(([name(link.nodes[0])?, name(link.nodes[1])?], link.ohm)))
             .collect()
     }
 
     fn node(&self, name: &str) -> Result<NodeId, MachineError> {
-        self.shared.node(name).ok_or_else(|| MachineError::UnknownNode { name: name.to_owned() })
+        self.shared
+            .node(name)
+            .ok_or_else(|| MachineError::UnknownNode {
+                name: name.to_owned(),
+            })
     }
 
     fn element(&self, name: &str) -> Result<ElementId, MachineError> {
         self.shared
             .element(name)
-            .ok_or_else(|| MachineError::UnknownElement { name: name.to_owned() })
+            .ok_or_else(|| MachineError::UnknownElement {
+                name: name.to_owned(),
+            })
     }
 }

@@ -44,9 +44,15 @@ impl Milestones {
 
     /// As a number, for hashing.
     pub fn bits(&self) -> u64 {
-        [self.filled, self.forward, self.reverse, self.drained, self.spun]
-            .iter()
-            .fold(0, |bits, flag| bits << 1 | u64::from(*flag))
+        [
+            self.filled,
+            self.forward,
+            self.reverse,
+            self.drained,
+            self.spun,
+        ]
+        .iter()
+        .fold(0, |bits, flag| bits << 1 | u64::from(*flag))
     }
 }
 

@@ -6,8 +6,8 @@ use std::sync::Arc;
 use crate::control::cam_timer::CamTimerModel;
 use crate::control::model::ControlModel;
 use crate::machine::FaultDef;
-use crate::plant::params::PlantParams;
 use crate::plant::harness::WiringModel;
+use crate::plant::params::PlantParams;
 
 /// A type of machine. Constant; shared by all machines of the type.
 #[derive(Clone, Debug)]
@@ -131,6 +131,8 @@ pub struct SenseInput {
 impl MachineModel {
     /// The catalogue entry with this name or reference number.
     pub fn fault(&self, id: &str) -> Option<&FaultDef> {
-        self.faults.iter().find(|f| f.id == id || f.reference.eq_ignore_ascii_case(id))
+        self.faults
+            .iter()
+            .find(|f| f.id == id || f.reference.eq_ignore_ascii_case(id))
     }
 }

@@ -20,7 +20,9 @@ pub(super) struct Oscillator {
 impl Oscillator {
     /// Finds it for the present wiring.
     pub fn of(electrics: &mut Electrics, model: &WiringModel) -> Result<Self, MachineError> {
-        let Some(sensor) = &model.level_sensor else { return Ok(Self { ratio: None }) };
+        let Some(sensor) = &model.level_sensor else {
+            return Ok(Self { ratio: None });
+        };
         let value = |id: crate::network::ElementId| match model.elements[id.index()].kind {
             ElementKind::Inductor { henry } => henry,
             ElementKind::Capacitor { farad } => farad,
@@ -30,7 +32,9 @@ impl Oscillator {
         let (henry, farad) = (value(sensor.coil), a * b / (a + b));
         let sound_hz = 1.0 / (core::f64::consts::TAU * (henry * farad).sqrt());
         let hz = level_frequency_hz(electrics.harness_mut(), Contacts::default(), 0.0)?;
-        Ok(Self { ratio: (hz > 0.0).then(|| hz / sound_hz) })
+        Ok(Self {
+            ratio: (hz > 0.0).then(|| hz / sound_hz),
+        })
     }
 
     /// The frequency for a sound sensor's frequency, Hz.

@@ -64,10 +64,16 @@ struct Lookup<'a>(&'a WiringModel);
 
 impl Lookup<'_> {
     fn element(&self, name: &str) -> Result<ElementId, MachineError> {
-        self.0.element(name).ok_or_else(|| MachineError::UnknownElement { name: name.to_owned() })
+        self.0
+            .element(name)
+            .ok_or_else(|| MachineError::UnknownElement {
+                name: name.to_owned(),
+            })
     }
     fn node(&self, name: &str) -> Result<NodeId, MachineError> {
-        self.0.node(name).ok_or_else(|| MachineError::UnknownNode { name: name.to_owned() })
+        self.0.node(name).ok_or_else(|| MachineError::UnknownNode {
+            name: name.to_owned(),
+        })
     }
     fn elements(&self, names: &[String]) -> Result<Vec<ElementId>, MachineError> {
         names.iter().map(|name| self.element(name)).collect()
@@ -91,9 +97,11 @@ impl Lookup<'_> {
             .enumerate()
             .filter(|(_, e)| farad(e) > 0.0)
             .max_by(|(_, a), (_, b)| farad(a).total_cmp(&farad(b)));
-        largest.map(|(index, _)| ElementId(index as u32)).ok_or_else(|| {
-            MachineError::UnknownElement { name: "a capacitor at the run capacitor's lugs".to_owned() }
-        })
+        largest
+            .map(|(index, _)| ElementId(index as u32))
+            .ok_or_else(|| MachineError::UnknownElement {
+                name: "a capacitor at the run capacitor's lugs".to_owned(),
+            })
     }
     fn sense(&self, input: Option<&SenseInput>) -> Result<Option<SenseIds>, MachineError> {
         let Some(input) = input else { return Ok(None) };
@@ -162,9 +170,13 @@ fn closed_for_coils(
     model: &MachineModel,
 ) -> Result<[Vec<ElementId>; COILS], MachineError> {
     let state = |name: &str| {
-        model.wiring.state(name).map(|s| s.closed.clone()).ok_or_else(|| {
-            MachineError::UnknownState { name: name.to_owned() }
-        })
+        model
+            .wiring
+            .state(name)
+            .map(|s| s.closed.clone())
+            .ok_or_else(|| MachineError::UnknownState {
+                name: name.to_owned(),
+            })
     };
     let with = |name: &str, more: &[String]| -> Result<Vec<ElementId>, MachineError> {
         let mut closed = state(name)?;

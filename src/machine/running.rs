@@ -10,13 +10,13 @@ use std::sync::Arc;
 use crate::control::Control;
 use crate::control::cam_timer::CamTimer;
 use crate::control::controller::Controller;
-use crate::control::settings::Settings;
 use crate::control::display::Display;
 use crate::control::display::Message;
 use crate::control::io::Inputs;
 use crate::control::io::Keys;
 use crate::control::io::Loads;
 use crate::control::io::Outputs;
+use crate::control::settings::Settings;
 use crate::machine::ControlKind;
 use crate::machine::Hands;
 use crate::machine::Live;
@@ -85,7 +85,10 @@ impl Machine {
     pub fn new(model: &Arc<MachineModel>, setup: Setup) -> Result<Self, MachineError> {
         let shared = Arc::new(model.wiring.clone());
         let roles = Arc::new(RoleIds::of(model)?);
-        let is_on: Vec<bool> = build::parts(model, &setup)?.iter().map(|(f, d)| is_constant(f, d)).collect();
+        let is_on: Vec<bool> = build::parts(model, &setup)?
+            .iter()
+            .map(|(f, d)| is_constant(f, d))
+            .collect();
         let sound = Wiring::healthy(&shared);
         let sound_a = Electrics::sound_currents_a(&sound, &roles)?;
         let wiring = build::wiring(model, &shared, &setup, &is_on)?;
@@ -152,7 +155,8 @@ impl Machine {
         self.outputs = self.control.tick(&inputs);
         self.release_keys();
         let contacts = self.masks.closed(&self.hands, &self.outputs, &self.plant);
-        let is_second = self.tick.is_multiple_of(10) && (self.live.motor_on || self.table.is_some());
+        let is_second =
+            self.tick.is_multiple_of(10) && (self.live.motor_on || self.table.is_some());
         if contacts != self.contacts || self.is_stale || is_second {
             self.contacts = contacts;
             let result = self.solve();
@@ -168,7 +172,11 @@ impl Machine {
             powered: self.live.regulated_v >= LOGIC_RUNS_V,
             level_hz,
             lid_input_closed: self.live.lid_closed,
-            unbalance_input_closed: self.roles.lever_sense.as_ref().map(|_| self.live.lever_closed),
+            unbalance_input_closed: self
+                .roles
+                .lever_sense
+                .as_ref()
+                .map(|_| self.live.lever_closed),
             supply_v: None,
             keys: self.hands.keys,
             timer_motor_running: self.live.pulls[Coil::TimerMotor as usize],
@@ -189,7 +197,9 @@ impl Machine {
         let windings_k = self.plant.state().heat.winding_k;
         let speed = self.plant.state().drive.rotor_rad_per_s;
         let was_on = self.live.motor_on;
-        self.live = self.electrics.live(self.contacts, speed, windings_k, &self.live)?;
+        self.live = self
+            .electrics
+            .live(self.contacts, speed, windings_k, &self.live)?;
         self.table = self.electrics.table(self.contacts, windings_k)?;
         if self.live.motor_on {
             self.capacitor = self.electrics.capacitor_charge(self.live.capacitor_v);
@@ -202,9 +212,10 @@ impl Machine {
     fn move_plant(&mut self) {
         let pulls = &self.live.pulls;
         let motor = match &self.table {
-            Some(table) if !self.is_protector_open => {
-                MotorInput::On { table, is_forward: true }
-            }
+            Some(table) if !self.is_protector_open => MotorInput::On {
+                table,
+                is_forward: true,
+            },
             _ => MotorInput::Off,
         };
         let has_water = self.hands.tap_open && self.hands.hose_attached;
@@ -223,7 +234,11 @@ impl Machine {
         }
         let state = self.plant.state();
         let drive = &state.drive;
-        self.milestones.see(self.plant.level_m(), drive.pulsator_rad_per_s, drive.basket_rad_per_s);
+        self.milestones.see(
+            self.plant.level_m(),
+            drive.pulsator_rad_per_s,
+            drive.basket_rad_per_s,
+        );
         if state.heat.is_open != self.is_protector_open {
             self.is_protector_open = state.heat.is_open;
             let result = self.rebuild();
@@ -232,7 +247,10 @@ impl Machine {
     }
 
     fn has_varying(&self) -> bool {
-        self.setup.faults.iter().any(|f| f.onset != Some(Onset::Constant))
+        self.setup
+            .faults
+            .iter()
+            .any(|f| f.onset != Some(Onset::Constant))
     }
 
     /// Which faults are there now; rebuilds when one came or went.
@@ -248,7 +266,10 @@ impl Machine {
             .iter()
             .enumerate()
             .map(|(i, (active, def))| {
-                active.onset.unwrap_or(def.onset).is_on(now, self.setup.seed, i as u64)
+                active
+                    .onset
+                    .unwrap_or(def.onset)
+                    .is_on(now, self.setup.seed, i as u64)
             })
             .collect();
         if is_on != self.is_on {

@@ -34,6 +34,10 @@ pub struct Setup {
 impl Setup {
     /// A machine with these faults and nothing else out of the ordinary.
     pub fn of_faults(faults: &[ActiveFault], seed: u64) -> Self {
-        Self { faults: faults.to_vec(), seed, ..Self::default() }
+        Self {
+            faults: faults.to_vec(),
+            seed,
+            ..Self::default()
+        }
     }
 }

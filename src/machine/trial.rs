@@ -69,10 +69,17 @@ impl Machine {
     ///
     /// # Errors
     /// When the wiring cannot be solved.
-    pub fn trial_with(&mut self, mut watch: impl FnMut(&Machine)) -> Result<CycleFigures, MachineError> {
-        let mut figures = CycleFigures { earth_bond_ohm: self.earth_bond_ohm()?, ..Default::default() };
+    pub fn trial_with(
+        &mut self,
+        mut watch: impl FnMut(&Machine),
+    ) -> Result<CycleFigures, MachineError> {
+        let mut figures = CycleFigures {
+            earth_bond_ohm: self.earth_bond_ohm()?,
+            ..Default::default()
+        };
         let start = self.tick();
-        let (water_before_kg, floor_before_kg) = (self.water_supplied_kg(), self.plant().readings().puddle_kg);
+        let (water_before_kg, floor_before_kg) =
+            (self.water_supplied_kg(), self.plant().readings().puddle_kg);
         self.start_program();
         let mut run = Run::default();
         while self.tick() < start + PATIENCE_S * 10 {
@@ -126,7 +133,11 @@ impl Run {
         figures.swing_m = figures.swing_m.max(now.rim_reach_m);
         figures.winding_k = figures.winding_k.max(machine.hottest_winding_k());
         figures.leakage_a = figures.leakage_a.max(machine.leakage_a());
-        let loudest = machine.sounds().iter().map(|s| s.level_db).fold(0.0, f64::max);
+        let loudest = machine
+            .sounds()
+            .iter()
+            .map(|s| s.level_db)
+            .fold(0.0, f64::max);
         figures.loudness_db = figures.loudness_db.max(loudest);
     }
 

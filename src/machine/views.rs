@@ -211,7 +211,11 @@ impl Machine {
 
     /// Sources of sound now.
     pub fn sounds(&self) -> Vec<SoundSource> {
-        sound::sources(self.plant.params(), &self.plant.readings(), self.shared.frequency_hz)
+        sound::sources(
+            self.plant.params(),
+            &self.plant.readings(),
+            self.shared.frequency_hz,
+        )
     }
 
     /// What the panel shows, in words; empty when it is dark.
@@ -228,7 +232,11 @@ impl Machine {
             words = format!("{words} · {:.2} kHz", hz / 1e3);
         }
         if let Some(switches) = display.switches {
-            let lid = if switches.lid_input_closed { "closed" } else { "open" };
+            let lid = if switches.lid_input_closed {
+                "closed"
+            } else {
+                "open"
+            };
             words = format!("{words} · lid {lid}");
         }
         if let Some(minutes) = display.minutes_left {
@@ -265,7 +273,9 @@ impl Machine {
                 ControlKind::Timer(_) if self.live.motor_on => "running",
                 ControlKind::Timer(_) => "on",
                 ControlKind::Electronic(_) if self.live.regulated_v < 1.0 => "on, display dark",
-                ControlKind::Electronic(_) => return self.outputs.display.message.words().to_lowercase(),
+                ControlKind::Electronic(_) => {
+                    return self.outputs.display.message.words().to_lowercase();
+                }
             }
         };
         words.to_owned()

@@ -56,7 +56,10 @@ impl Twin {
             (NoteEntry::Reading(is), Some(NoteEntry::Reading(sound))) => {
                 !near(is.value, sound.value)
             }
-            (NoteEntry::Observation { seen: is, .. }, Some(NoteEntry::Observation { seen, .. })) => {
+            (
+                NoteEntry::Observation { seen: is, .. },
+                Some(NoteEntry::Observation { seen, .. }),
+            ) => {
                 let keys = |list: &[crate::bench::notebook::Seen]| {
                     list.iter().map(|s| s.key.clone()).collect::<Vec<_>>()
                 };
@@ -132,7 +135,9 @@ pub fn debrief(job: &Job) -> Result<Debrief, MachineError> {
         steps.push(step(&again, &twin, index, entry.tick, &outcome));
     }
     for note in job.notebook().iter().filter(|n| twin.differs(n)) {
-        let sound = twin.line(note.number).map(|n| words::note(n, &job.scenario().workshop));
+        let sound = twin
+            .line(note.number)
+            .map(|n| words::note(n, &job.scenario().workshop));
         shown_by.push(format!(
             "Line {}: {}; a sound machine: {}",
             note.number,
@@ -140,7 +145,11 @@ pub fn debrief(job: &Job) -> Result<Debrief, MachineError> {
             sound.unwrap_or_default()
         ));
     }
-    Ok(Debrief { causes: causes(job), steps, shown_by })
+    Ok(Debrief {
+        causes: causes(job),
+        steps,
+        shown_by,
+    })
 }
 
 fn step(again: &Job, twin: &Twin, index: usize, tick: Tick, outcome: &Outcome) -> StepView {

@@ -21,11 +21,17 @@ const OF: f64 = 30.0;
 
 /// What is wrong lies outside the machine and is for others to put right.
 pub(super) fn needs_others(scenario: &Scenario) -> bool {
-    truth(scenario).iter().any(|f| f.class == FaultClass::Site && remedies(scenario, f).is_empty())
+    truth(scenario)
+        .iter()
+        .any(|f| f.class == FaultClass::Site && remedies(scenario, f).is_empty())
 }
 
 fn truth(scenario: &Scenario) -> Vec<&FaultDef> {
-    scenario.faults.iter().filter_map(|f| scenario.machine.fault(&f.id)).collect()
+    scenario
+        .faults
+        .iter()
+        .filter_map(|f| scenario.machine.fault(&f.id))
+        .collect()
 }
 
 /// Works that make good all the fault changes.
@@ -36,29 +42,35 @@ fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> BTreeSet<&'a str> {
         .works
         .iter()
         .filter(|work| {
-            let part = workshop.part(&work.part).filter(|_| work.kind == WorkKind::Replace);
-            targets.iter().all(|target| {
-                work.restores(target) || part.is_some_and(|p| p.comes_with(target))
-            })
+            let part = workshop
+                .part(&work.part)
+                .filter(|_| work.kind == WorkKind::Replace);
+            targets
+                .iter()
+                .all(|target| work.restores(target) || part.is_some_and(|p| p.comes_with(target)))
         })
         .map(|work| work.id.as_str())
         .collect()
 }
 
 fn same_remedy(scenario: &Scenario, stated: &FaultDef, is: &FaultDef) -> bool {
-    stated.id == is.id
-        || !remedies(scenario, stated).is_disjoint(&remedies(scenario, is))
+    stated.id == is.id || !remedies(scenario, stated).is_disjoint(&remedies(scenario, is))
 }
 
 fn f1(scenario: &Scenario, finding: &Finding) -> f64 {
     let truth = truth(scenario);
-    let stated: Vec<&FaultDef> =
-        finding.causes.iter().filter_map(|c| scenario.machine.fault(c)).collect();
+    let stated: Vec<&FaultDef> = finding
+        .causes
+        .iter()
+        .filter_map(|c| scenario.machine.fault(c))
+        .collect();
     if truth.is_empty() && stated.is_empty() {
         return 1.0;
     }
-    let met =
-        truth.iter().filter(|is| stated.iter().any(|s| same_remedy(scenario, s, is))).count();
+    let met = truth
+        .iter()
+        .filter(|is| stated.iter().any(|s| same_remedy(scenario, s, is)))
+        .count();
     2.0 * met as f64 / (stated.len() + truth.len()) as f64
 }
 
@@ -66,7 +78,12 @@ pub(super) fn mark(job: &Job, fixed: bool) -> Part {
     let findings = &job.bench().findings;
     let (Some(first), Some(last)) = (findings.first(), findings.last()) else {
         let reasons = vec!["no cause was stated".to_owned()];
-        return Part { name: "diagnosis", of: OF, points: 0.0, reasons };
+        return Part {
+            name: "diagnosis",
+            of: OF,
+            points: 0.0,
+            reasons,
+        };
     };
     let scenario = job.scenario();
     let share = 0.5 * f1(scenario, first) + 0.5 * f1(scenario, last);
@@ -75,11 +92,23 @@ pub(super) fn mark(job: &Job, fixed: bool) -> Part {
         reasons.push("the machine still fails at hand-over".to_owned());
     }
     let points = if fixed { OF * share } else { 0.0 };
-    Part { name: "diagnosis", of: OF, points, reasons }
+    Part {
+        name: "diagnosis",
+        of: OF,
+        points,
+        reasons,
+    }
 }
 
 fn words(scenario: &Scenario, causes: &[String]) -> String {
-    let words: Vec<&str> =
-        causes.iter().filter_map(|c| scenario.machine.fault(c)).map(|f| f.what.as_str()).collect();
-    if words.is_empty() { "no fault".to_owned() } else { words.join("; ") }
+    let words: Vec<&str> = causes
+        .iter()
+        .filter_map(|c| scenario.machine.fault(c))
+        .map(|f| f.what.as_str())
+        .collect();
+    if words.is_empty() {
+        "no fault".to_owned()
+    } else {
+        words.join("; ")
+    }
 }

@@ -15,10 +15,19 @@ pub(super) fn mark(job: &Job) -> Part {
     let target = job.scenario().reference.cost;
     let cost = job.cost();
     let avoidable = (cost - target).max(0.0);
-    let share = if target > 0.0 { libm::pow(4.0, -avoidable / (0.25 * target)) } else { 0.0 };
+    let share = if target > 0.0 {
+        libm::pow(4.0, -avoidable / (0.25 * target))
+    } else {
+        0.0
+    };
     let mut reasons = vec![format!("cost {cost:.0}, target {target:.0}")];
     if job.ledger().fitted.len() > 1 {
         reasons.push(format!("parts fitted: {}", job.ledger().fitted.len()));
     }
-    Part { name: "economy", of: OF, points: OF * share, reasons }
+    Part {
+        name: "economy",
+        of: OF,
+        points: OF * share,
+        reasons,
+    }
 }

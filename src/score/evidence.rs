@@ -20,7 +20,12 @@ pub(super) fn mark(job: &Job) -> Result<Part, MachineError> {
     let (replaced, reasons) = replacements(job, &twin);
     let offered = offered(job, &twin);
     let points = OF * (0.5 * replaced + 0.5 * offered);
-    Ok(Part { name: "evidence", of: OF, points, reasons })
+    Ok(Part {
+        name: "evidence",
+        of: OF,
+        points,
+        reasons,
+    })
 }
 
 /// Share of replacements that had a reason and helped; all of it when nothing was replaced.
@@ -30,18 +35,31 @@ fn replacements(job: &Job, twin: &Twin) -> (f64, Vec<String>) {
     let mut n_all = 0_u32;
     let mut n_justified = 0_u32;
     for (tick, id) in &job.bench().works {
-        let Some(work) = workshop.work(id).filter(|w| w.kind == WorkKind::Replace) else { continue };
+        let Some(work) = workshop.work(id).filter(|w| w.kind == WorkKind::Replace) else {
+            continue;
+        };
         n_all += 1;
-        let had_reason =
-            job.notebook().iter().any(|note| note.tick <= *tick && twin.differs(note));
-        let helped = workshop.part(&work.part).is_some_and(|p| bore_fault(job, &p.elements, &p.params));
+        let had_reason = job
+            .notebook()
+            .iter()
+            .any(|note| note.tick <= *tick && twin.differs(note));
+        let helped = workshop
+            .part(&work.part)
+            .is_some_and(|p| bore_fault(job, &p.elements, &p.params));
         match (had_reason, helped) {
             (true, true) => n_justified += 1,
-            (false, _) => reasons.push(format!("{}: nothing in the notebook spoke for it", work.name)),
+            (false, _) => reasons.push(format!(
+                "{}: nothing in the notebook spoke for it",
+                work.name
+            )),
             (true, false) => reasons.push(format!("{}: the part was sound", work.name)),
         }
     }
-    let share = if n_all == 0 { 1.0 } else { f64::from(n_justified) / f64::from(n_all) };
+    let share = if n_all == 0 {
+        1.0
+    } else {
+        f64::from(n_justified) / f64::from(n_all)
+    };
     if n_all > 0 && n_all == n_justified {
         reasons.push("each part fitted had a reading behind it".to_owned());
     }
@@ -50,24 +68,40 @@ fn replacements(job: &Job, twin: &Twin) -> (f64, Vec<String>) {
 
 fn bore_fault(job: &Job, elements: &[String], params: &[String]) -> bool {
     let scenario = job.scenario();
-    scenario.faults.iter().filter_map(|f| scenario.machine.fault(&f.id)).any(|fault| {
-        fault.targets(&scenario.machine.wiring).iter().any(|target| match target {
-            Target::Element(name) => elements.contains(name),
-            Target::Param(name) => params.contains(name),
+    scenario
+        .faults
+        .iter()
+        .filter_map(|f| scenario.machine.fault(&f.id))
+        .any(|fault| {
+            fault
+                .targets(&scenario.machine.wiring)
+                .iter()
+                .any(|target| match target {
+                    Target::Element(name) => elements.contains(name),
+                    Target::Param(name) => params.contains(name),
+                })
         })
-    })
 }
 
 /// Share of the lines offered with the last finding that a sound machine would not have given; one
 /// or two good lines are enough.
 fn offered(job: &Job, twin: &Twin) -> f64 {
-    let Some(finding) = job.bench().findings.last() else { return 0.0 };
+    let Some(finding) = job.bench().findings.last() else {
+        return 0.0;
+    };
     if finding.causes.is_empty() && job.scenario().faults.is_empty() {
         // Nothing is wrong: readings are what shows it, and none of them can differ.
-        let n = job.notebook().iter().filter(|n| matches!(n.entry, NoteEntry::Reading(_))).count();
+        let n = job
+            .notebook()
+            .iter()
+            .filter(|n| matches!(n.entry, NoteEntry::Reading(_)))
+            .count();
         return (n as f64 / 3.0).min(1.0);
     }
-    let lines = finding.evidence.iter().filter_map(|n| job.notebook().get(*n as usize - 1));
+    let lines = finding
+        .evidence
+        .iter()
+        .filter_map(|n| job.notebook().get(*n as usize - 1));
     let good = lines.filter(|note| twin.differs(note)).count();
     if finding.evidence.is_empty() {
         return 0.0;

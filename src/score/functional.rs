@@ -46,8 +46,13 @@ pub struct FunctionCheck {
 /// When the scenario's machine cannot be set up.
 pub fn function_check(job: &Job) -> Result<FunctionCheck, MachineError> {
     let scenario = job.scenario();
-    let left_open: Vec<String> =
-        job.bench().off.iter().chain(job.bench().apart.iter()).cloned().collect();
+    let left_open: Vec<String> = job
+        .bench()
+        .off
+        .iter()
+        .chain(job.bench().apart.iter())
+        .cloned()
+        .collect();
     let mut left = job.machine().clone();
     left.stand_ready();
     let mut sound = Machine::new(&scenario.machine, Setup::default())?;
@@ -56,7 +61,12 @@ pub fn function_check(job: &Job) -> Result<FunctionCheck, MachineError> {
     let (is, should) = (left.trial()?, sound.trial()?);
     let lines = compare(&is, &should);
     let passed = left_open.is_empty() && is.alarm.is_none() && lines.iter().all(|l| l.ok);
-    Ok(FunctionCheck { passed, left_open, alarm: is.alarm, lines })
+    Ok(FunctionCheck {
+        passed,
+        left_open,
+        alarm: is.alarm,
+        lines,
+    })
 }
 
 /// Allowed distance from a sound machine: a share of its value, and a floor.
@@ -67,7 +77,11 @@ struct Allowed {
 }
 
 const fn within(below_ratio: f64, above_ratio: f64, floor: f64) -> Allowed {
-    Allowed { below_ratio, above_ratio, floor }
+    Allowed {
+        below_ratio,
+        above_ratio,
+        floor,
+    }
 }
 
 fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
@@ -75,11 +89,29 @@ fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
     let line = |what, unit, value: f64, sound: f64, allowed: Allowed| {
         let low = sound - (sound.abs() * allowed.below_ratio).max(allowed.floor);
         let high = sound + (sound.abs() * allowed.above_ratio).max(allowed.floor);
-        FunctionLine { what, value, sound, unit, ok: (low..=high).contains(&value) }
+        FunctionLine {
+            what,
+            value,
+            sound,
+            unit,
+            ok: (low..=high).contains(&value),
+        }
     };
     vec![
-        line("time to fill", "s", is.fill_s, should.fill_s, within(1.0, 0.5, 10.0)),
-        line("water level", "mm", is.level_m * 1e3, should.level_m * 1e3, within(0.08, 0.08, 8.0)),
+        line(
+            "time to fill",
+            "s",
+            is.fill_s,
+            should.fill_s,
+            within(1.0, 0.5, 10.0),
+        ),
+        line(
+            "water level",
+            "mm",
+            is.level_m * 1e3,
+            should.level_m * 1e3,
+            within(0.08, 0.08, 8.0),
+        ),
         line(
             "pulsator one way",
             "r/min",
@@ -101,7 +133,13 @@ fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
             rpm(should.creep_rad_per_s),
             within(1.0, 1.0, 4.0),
         ),
-        line("time to drain", "s", is.drain_s, should.drain_s, within(1.0, 0.3, 15.0)),
+        line(
+            "time to drain",
+            "s",
+            is.drain_s,
+            should.drain_s,
+            within(1.0, 0.3, 15.0),
+        ),
         line(
             "spin speed",
             "r/min",
@@ -109,14 +147,68 @@ fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
             rpm(should.spin_rad_per_s),
             within(0.03, 0.05, 5.0),
         ),
-        line("swing of the tub", "mm", is.swing_m * 1e3, should.swing_m * 1e3, within(1.0, 1.0, 8.0)),
-        line("moisture left", "%", is.moisture_ratio * 1e2, should.moisture_ratio * 1e2, within(1.0, 0.05, 3.0)),
-        line("water used", "L", is.water_kg, should.water_kg, within(0.15, 0.08, 5.0)),
-        line("water on the floor", "L", is.puddle_kg, should.puddle_kg, within(1.0, 0.0, 0.05)),
-        line("hottest winding", "°C", is.winding_k - 273.15, should.winding_k - 273.15, within(1.0, 0.25, 15.0)),
-        line("earth bond", "Ω", is.earth_bond_ohm, should.earth_bond_ohm, within(1.0, 0.0, 0.25)),
-        line("leakage", "mA", is.leakage_a * 1e3, should.leakage_a * 1e3, within(1.0, 0.0, 3.0)),
-        line("stop after the lid is opened", "s", is.stop_s, should.stop_s, within(1.0, 0.0, 4.0)),
-        line("loudest fault sound over normal", "dB", is.loudness_db, should.loudness_db, within(1.0, 0.0, 6.0)),
+        line(
+            "swing of the tub",
+            "mm",
+            is.swing_m * 1e3,
+            should.swing_m * 1e3,
+            within(1.0, 1.0, 8.0),
+        ),
+        line(
+            "moisture left",
+            "%",
+            is.moisture_ratio * 1e2,
+            should.moisture_ratio * 1e2,
+            within(1.0, 0.05, 3.0),
+        ),
+        line(
+            "water used",
+            "L",
+            is.water_kg,
+            should.water_kg,
+            within(0.15, 0.08, 5.0),
+        ),
+        line(
+            "water on the floor",
+            "L",
+            is.puddle_kg,
+            should.puddle_kg,
+            within(1.0, 0.0, 0.05),
+        ),
+        line(
+            "hottest winding",
+            "°C",
+            is.winding_k - 273.15,
+            should.winding_k - 273.15,
+            within(1.0, 0.25, 15.0),
+        ),
+        line(
+            "earth bond",
+            "Ω",
+            is.earth_bond_ohm,
+            should.earth_bond_ohm,
+            within(1.0, 0.0, 0.25),
+        ),
+        line(
+            "leakage",
+            "mA",
+            is.leakage_a * 1e3,
+            should.leakage_a * 1e3,
+            within(1.0, 0.0, 3.0),
+        ),
+        line(
+            "stop after the lid is opened",
+            "s",
+            is.stop_s,
+            should.stop_s,
+            within(1.0, 0.0, 4.0),
+        ),
+        line(
+            "loudest fault sound over normal",
+            "dB",
+            is.loudness_db,
+            should.loudness_db,
+            within(1.0, 0.0, 6.0),
+        ),
     ]
 }

@@ -31,14 +31,22 @@ pub(super) fn mark(job: &Job) -> Part {
         .map(|s| format!("{}: {}", s.what, if s.done { "done" } else { "left out" }))
         .collect();
     let share = if all > 0.0 { done / all } else { 1.0 };
-    Part { name: "procedure", of: OF, points: OF * share, reasons }
+    Part {
+        name: "procedure",
+        of: OF,
+        points: OF * share,
+        reasons,
+    }
 }
 
 fn due(job: &Job) -> Vec<Step> {
     let bench = job.bench();
     let mut steps = Vec::new();
     let mut step = |what, weight, done| steps.push(Step { what, weight, done });
-    let opened = job.log().iter().any(|e| matches!(e.action, Action::TakeOff { .. }));
+    let opened = job
+        .log()
+        .iter()
+        .any(|e| matches!(e.action, Action::TakeOff { .. }));
     let since = last_change(job);
     if opened {
         let together =
@@ -47,15 +55,27 @@ fn due(job: &Job) -> Vec<Step> {
     }
     if !bench.works.is_empty() || opened {
         step("a look for leaks", 1.0, looked_for_leaks(job, since));
-        step("protective conductor measured", 1.0, bond_measured(job, since));
+        step(
+            "protective conductor measured",
+            1.0,
+            bond_measured(job, since),
+        );
         step("insulation measured", 1.0, insulation_measured(job, since));
         step("leakage measured", 1.0, leakage_measured(job, since));
     }
-    step("a run of wash, drain and spin", 3.0, job.machine().milestones().all());
+    step(
+        "a run of wash, drain and spin",
+        3.0,
+        job.machine().milestones().all(),
+    );
     if !bench.works.is_empty() {
         step("price agreed before the repair", 1.0, quoted(job));
     }
-    step("customer told", 1.0, bench.advice.contains(&Advice::WhatWasDone));
+    step(
+        "customer told",
+        1.0,
+        bench.advice.contains(&Advice::WhatWasDone),
+    );
     steps
 }
 
@@ -71,7 +91,12 @@ fn last_change(job: &Job) -> Tick {
                 | Action::PushTogether { .. }
         )
     };
-    job.log().iter().filter(|e| changes(&e.action)).map(|e| e.tick).max().unwrap_or(0)
+    job.log()
+        .iter()
+        .filter(|e| changes(&e.action))
+        .map(|e| e.tick)
+        .max()
+        .unwrap_or(0)
 }
 
 fn readings(job: &Job, since: Tick, mode: MeterMode) -> impl Iterator<Item = Option<f64>> {
@@ -83,7 +108,9 @@ fn readings(job: &Job, since: Tick, mode: MeterMode) -> impl Iterator<Item = Opt
 }
 
 fn bond_measured(job: &Job, since: Tick) -> bool {
-    readings(job, since, MeterMode::EarthBond).flatten().any(|ohm| ohm <= 0.3)
+    readings(job, since, MeterMode::EarthBond)
+        .flatten()
+        .any(|ohm| ohm <= 0.3)
 }
 
 fn insulation_measured(job: &Job, since: Tick) -> bool {
@@ -91,7 +118,9 @@ fn insulation_measured(job: &Job, since: Tick) -> bool {
 }
 
 fn leakage_measured(job: &Job, since: Tick) -> bool {
-    readings(job, since, MeterMode::Leakage).flatten().any(|amp| amp <= 3.5e-3)
+    readings(job, since, MeterMode::Leakage)
+        .flatten()
+        .any(|amp| amp <= 3.5e-3)
 }
 
 fn looked_for_leaks(job: &Job, since: Tick) -> bool {
@@ -103,6 +132,13 @@ fn looked_for_leaks(job: &Job, since: Tick) -> bool {
 }
 
 fn quoted(job: &Job) -> bool {
-    let first_work = job.bench().works.first().map_or(Tick::MAX, |(tick, _)| *tick);
-    job.bench().quotes.iter().any(|(tick, _)| *tick <= first_work)
+    let first_work = job
+        .bench()
+        .works
+        .first()
+        .map_or(Tick::MAX, |(tick, _)| *tick);
+    job.bench()
+        .quotes
+        .iter()
+        .any(|(tick, _)| *tick <= first_work)
 }

@@ -79,7 +79,12 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
         rightly_left,
         total,
         parts,
-        cost: job.cost() + if fixed { 0.0 } else { job.scenario().money.callback },
+        cost: job.cost()
+            + if fixed {
+                0.0
+            } else {
+                job.scenario().money.callback
+            },
         target_cost: reference.cost,
         minutes: job.tick() as f64 / 600.0,
         function,

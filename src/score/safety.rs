@@ -18,7 +18,12 @@ pub(super) struct SafetyMark {
 
 pub(super) fn mark(_job: &Job) -> SafetyMark {
     SafetyMark {
-        part: Part { name: "safety", of: OF, points: OF, reasons: Vec::new() },
+        part: Part {
+            name: "safety",
+            of: OF,
+            points: OF,
+            reasons: Vec::new(),
+        },
         critical: false,
     }
 }

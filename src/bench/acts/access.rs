@@ -37,16 +37,22 @@ fn in_the_way(job: &Job, needs: &[String]) -> Option<Refusal> {
 }
 
 fn unknown(name: &str) -> Option<Refusal> {
-    Some(Refusal::Unknown { name: name.to_owned() })
+    Some(Refusal::Unknown {
+        name: name.to_owned(),
+    })
 }
 
 fn not_now(why: &str) -> Option<Refusal> {
-    Some(Refusal::NotNow { why: why.to_owned() })
+    Some(Refusal::NotNow {
+        why: why.to_owned(),
+    })
 }
 
 pub(super) fn cannot_take_off(job: &Job, id: &str) -> Option<Refusal> {
     let workshop = &job.scenario().workshop;
-    let Some(step) = workshop.step(id) else { return unknown(id) };
+    let Some(step) = workshop.step(id) else {
+        return unknown(id);
+    };
     if job.bench.off.iter().any(|s| s == id) {
         return Some(Refusal::AlreadySo);
     }
@@ -75,7 +81,9 @@ pub(super) fn cannot_refit(job: &Job, id: &str) -> Option<Refusal> {
         .off
         .iter()
         .filter(|other| {
-            workshop.step(other).is_some_and(|s| s.needs.iter().any(|need| need == id))
+            workshop
+                .step(other)
+                .is_some_and(|s| s.needs.iter().any(|need| need == id))
         })
         .cloned()
         .collect();
@@ -83,7 +91,9 @@ pub(super) fn cannot_refit(job: &Job, id: &str) -> Option<Refusal> {
 }
 
 pub(super) fn cannot_pull_apart(job: &Job, id: &str) -> Option<Refusal> {
-    let Some(connector) = job.scenario().workshop.connector(id) else { return unknown(id) };
+    let Some(connector) = job.scenario().workshop.connector(id) else {
+        return unknown(id);
+    };
     if job.bench.apart.contains(id) {
         return Some(Refusal::AlreadySo);
     }
@@ -91,7 +101,9 @@ pub(super) fn cannot_pull_apart(job: &Job, id: &str) -> Option<Refusal> {
 }
 
 pub(super) fn cannot_push_together(job: &Job, id: &str) -> Option<Refusal> {
-    let Some(connector) = job.scenario().workshop.connector(id) else { return unknown(id) };
+    let Some(connector) = job.scenario().workshop.connector(id) else {
+        return unknown(id);
+    };
     if !job.bench.apart.contains(id) {
         return Some(Refusal::AlreadySo);
     }
@@ -100,16 +112,24 @@ pub(super) fn cannot_push_together(job: &Job, id: &str) -> Option<Refusal> {
 
 pub(super) fn cannot_work(job: &Job, id: &str) -> Option<Refusal> {
     let scenario = job.scenario();
-    let Some(work) = scenario.workshop.work(id) else { return unknown(id) };
-    if work.kind == WorkKind::Replace && !scenario.van.contains(&work.part) && !job.ledger.second_visit
+    let Some(work) = scenario.workshop.work(id) else {
+        return unknown(id);
+    };
+    if work.kind == WorkKind::Replace
+        && !scenario.van.contains(&work.part)
+        && !job.ledger.second_visit
     {
-        return Some(Refusal::NotOnBoard { part: work.part.clone() });
+        return Some(Refusal::NotOnBoard {
+            part: work.part.clone(),
+        });
     }
     in_the_way(job, &work.needs)
 }
 
 pub(super) fn cannot_reach_place(job: &Job, id: &str) -> Option<Refusal> {
-    let Some(place) = job.scenario().workshop.place(id) else { return unknown(id) };
+    let Some(place) = job.scenario().workshop.place(id) else {
+        return unknown(id);
+    };
     in_the_way(job, &place.needs)
 }
 
@@ -136,7 +156,11 @@ pub(super) fn cannot_pull_wire(job: &Job) -> Option<Refusal> {
 }
 
 pub(super) fn cannot_bail(job: &Job) -> Option<Refusal> {
-    if job.machine.lid_open() { None } else { not_now("the lid is shut") }
+    if job.machine.lid_open() {
+        None
+    } else {
+        not_now("the lid is shut")
+    }
 }
 
 pub(super) fn take_off(job: &mut Job, id: &str) {
@@ -148,7 +172,11 @@ pub(super) fn take_off(job: &mut Job, id: &str) {
 
 pub(super) fn refit(job: &mut Job, id: &str, check: bool) {
     job.bench.off.retain(|s| s != id);
-    let mistake = job.scenario().workshop.step(id).and_then(|s| s.mistake.clone());
+    let mistake = job
+        .scenario()
+        .workshop
+        .step(id)
+        .and_then(|s| s.mistake.clone());
     settle(job, id, mistake, check);
     job.refit_machine();
 }
@@ -165,7 +193,9 @@ pub(super) fn push_together(job: &mut Job, id: &str) {
 
 pub(super) fn work(job: &mut Job, id: &str, check: bool) {
     let scenario = job.scenario().clone();
-    let Some(work) = scenario.workshop.work(id) else { return };
+    let Some(work) = scenario.workshop.work(id) else {
+        return;
+    };
     let (mut elements, mut params) = (work.elements.clone(), work.params.clone());
     if work.kind == WorkKind::Replace
         && let Some(part) = scenario.workshop.part(&work.part)
@@ -176,8 +206,12 @@ pub(super) fn work(job: &mut Job, id: &str, check: bool) {
         job.ledger.fitted.push(part.id.clone());
     }
     job.ledger.material += work.material_price;
-    job.bench.healed.extend(elements.into_iter().map(Target::Element));
-    job.bench.healed.extend(params.into_iter().map(Target::Param));
+    job.bench
+        .healed
+        .extend(elements.into_iter().map(Target::Element));
+    job.bench
+        .healed
+        .extend(params.into_iter().map(Target::Param));
     let healed = job.bench.healed.clone();
     for effects in job.bench.left_wrong.values_mut() {
         effects.retain(|effect| !healed.contains(&effect.target()));
@@ -207,24 +241,28 @@ fn settle(job: &mut Job, id: &str, mistake: Option<Mistake>, check: bool) {
 pub(super) fn note(job: &mut Job, action: &Action) {
     let workshop = &job.scenario().workshop;
     let with_check = |text: String, check: bool| {
-        if check { format!("{text}, checked") } else { text }
+        if check {
+            format!("{text}, checked")
+        } else {
+            text
+        }
     };
     let text = match action {
-        Action::TakeOff { step, .. } => {
-            workshop.step(step).map(|s| format!("{}: {}", s.name, s.verb))
-        }
+        Action::TakeOff { step, .. } => workshop
+            .step(step)
+            .map(|s| format!("{}: {}", s.name, s.verb)),
         Action::Refit { step, check } => workshop
             .step(step)
             .map(|s| with_check(format!("{}: {}", s.name, s.refit_verb), *check)),
-        Action::PullApart { connector } => {
-            workshop.connector(connector).map(|c| format!("{}: pulled apart", c.name))
-        }
-        Action::PushTogether { connector } => {
-            workshop.connector(connector).map(|c| format!("{}: pushed home", c.name))
-        }
-        Action::Work { work, check } => {
-            workshop.work(work).map(|w| with_check(w.name.clone(), *check))
-        }
+        Action::PullApart { connector } => workshop
+            .connector(connector)
+            .map(|c| format!("{}: pulled apart", c.name)),
+        Action::PushTogether { connector } => workshop
+            .connector(connector)
+            .map(|c| format!("{}: pushed home", c.name)),
+        Action::Work { work, check } => workshop
+            .work(work)
+            .map(|w| with_check(w.name.clone(), *check)),
         _ => None,
     };
     if let Some(text) = text {

@@ -32,9 +32,9 @@ pub(super) fn cannot_move_hose(job: &Job, attached: bool) -> Option<Refusal> {
 
 pub(super) fn cannot_discharge(job: &Job, what: Charged) -> Option<Refusal> {
     match what {
-        Charged::PlugPins if job.machine.plugged() => {
-            Some(Refusal::NotNow { why: "the plug is in the socket".to_owned() })
-        }
+        Charged::PlugPins if job.machine.plugged() => Some(Refusal::NotNow {
+            why: "the plug is in the socket".to_owned(),
+        }),
         Charged::PlugPins => None,
         Charged::RunCapacitor => super::access::cannot_reach_place(job, "run_capacitor"),
     }
@@ -103,7 +103,10 @@ fn supply_hose(job: &mut Job, attached: bool) -> Vec<Event> {
     job.machine.set_hose(attached);
     if spill > 0.0 {
         let why = "the supply hose came off under pressure".to_owned();
-        return vec![Event::Spill { water_kg: spill, why }];
+        return vec![Event::Spill {
+            water_kg: spill,
+            why,
+        }];
     }
     Vec::new()
 }
@@ -128,5 +131,9 @@ fn discharge(job: &mut Job, what: Charged, tool: DischargeTool) -> Vec<Event> {
         return Vec::new();
     }
     let through = "the blade of a screwdriver, with a crack and a burnt spot".to_owned();
-    vec![Event::Discharge { from_v: charge.voltage_v, energy_j: charge.energy_j, through }]
+    vec![Event::Discharge {
+        from_v: charge.voltage_v,
+        energy_j: charge.energy_j,
+        through,
+    }]
 }

@@ -29,13 +29,16 @@ pub(super) fn cannot_place(
         let element = red?;
         return cannot_clamp(job, element);
     }
-    red.and_then(|node| cannot_touch(job, node)).or_else(|| black.and_then(|n| cannot_touch(job, n)))
+    red.and_then(|node| cannot_touch(job, node))
+        .or_else(|| black.and_then(|n| cannot_touch(job, n)))
 }
 
 fn cannot_touch(job: &Job, node: &str) -> Option<Refusal> {
     let workshop = &job.scenario().workshop;
     let Some(point) = workshop.test_point(node) else {
-        return Some(Refusal::Unknown { name: node.to_owned() });
+        return Some(Refusal::Unknown {
+            name: node.to_owned(),
+        });
     };
     let steps = super::access::missing(workshop, &job.bench, &point.needs);
     (!steps.is_empty()).then_some(Refusal::InTheWay { steps })
@@ -43,16 +46,18 @@ fn cannot_touch(job: &Job, node: &str) -> Option<Refusal> {
 
 fn cannot_clamp(job: &Job, element: &str) -> Option<Refusal> {
     let Some((from, to)) = job.machine.element_ends(element) else {
-        return Some(Refusal::Unknown { name: element.to_owned() });
+        return Some(Refusal::Unknown {
+            name: element.to_owned(),
+        });
     };
     // Either end of a wire will do for the jaws.
     cannot_touch(job, &from).and_then(|_| cannot_touch(job, &to))
 }
 
 pub(super) fn cannot_note(job: &Job) -> Option<Refusal> {
-    job.reading()
-        .is_none()
-        .then(|| Refusal::NotNow { why: "the meter is connected to nothing".to_owned() })
+    job.reading().is_none().then(|| Refusal::NotNow {
+        why: "the meter is connected to nothing".to_owned(),
+    })
 }
 
 pub(super) fn place(

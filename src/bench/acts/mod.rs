@@ -40,8 +40,12 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Note => measure::cannot_note(job),
         Action::Sense { place, .. } => access::cannot_reach_place(job, place),
         Action::Turn { what } => access::cannot_turn(job, *what),
-        Action::Empty { how: EmptyBy::DrainWire } => access::cannot_pull_wire(job),
-        Action::Empty { how: EmptyBy::Bucket } => access::cannot_bail(job),
+        Action::Empty {
+            how: EmptyBy::DrainWire,
+        } => access::cannot_pull_wire(job),
+        Action::Empty {
+            how: EmptyBy::Bucket,
+        } => access::cannot_bail(job),
         Action::Plug { .. } | Action::Tap { .. } | Action::Lid { .. } => {
             isolate::already_so(job, action)
         }

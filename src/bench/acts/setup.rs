@@ -13,7 +13,9 @@ pub fn setup_of(job: &Job) -> Setup {
     setup.params = scenario.site.params.clone();
     setup.healed = job.bench.healed.clone();
     // A site parameter that was put right is at its nominal value again.
-    setup.params.retain(|(name, _)| !setup.healed.contains(&Target::Param(name.clone())));
+    setup
+        .params
+        .retain(|(name, _)| !setup.healed.contains(&Target::Param(name.clone())));
     let workshop = &scenario.workshop;
     for id in &job.bench.off {
         if let Some(step) = workshop.step(id) {

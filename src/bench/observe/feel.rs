@@ -12,7 +12,10 @@ pub(super) fn at(machine: &Machine, place: &str) -> Vec<Seen> {
             vec![seen("valve_hums", "the valve trembles with the mains")]
         }
         "drain_hose" if plant.params().drain.open_ratio < 0.4 => {
-            vec![seen("drain_hose_soft_spot", "the drain hose is squeezed or full of lint at one spot")]
+            vec![seen(
+                "drain_hose_soft_spot",
+                "the drain hose is squeezed or full of lint at one spot",
+            )]
         }
         "basket" if plant.params().basket.loose_kg_m > 0.0 => {
             vec![seen("basket_tilts", "the basket tilts on its flange")]

@@ -47,13 +47,22 @@ fn pulsator(machine: &Machine) -> Vec<Seen> {
     let params = machine.plant().params();
     let mut list = Vec::new();
     if params.pulsator.scrape_n_m > 4.0 {
-        list.push(seen("pulsator_jammed", "the pulsator is jammed; something is under it"));
+        list.push(seen(
+            "pulsator_jammed",
+            "the pulsator is jammed; something is under it",
+        ));
     } else if params.pulsator.scrape_n_m > 0.3 {
         list.push(seen("pulsator_scrapes", "the pulsator scrapes"));
     } else if params.pulsator.spline_n_m < 5.0 {
-        list.push(seen("pulsator_slips", "the pulsator slips on its shaft with a click"));
+        list.push(seen(
+            "pulsator_slips",
+            "the pulsator slips on its shaft with a click",
+        ));
     } else {
-        list.push(seen("pulsator_turns_freely", "the pulsator turns with even resistance"));
+        list.push(seen(
+            "pulsator_turns_freely",
+            "the pulsator turns with even resistance",
+        ));
     }
     if machine.rotor_seized() && params.belt.tension_n > 3.0 {
         list.push(seen("drive_seized", "behind the gear something is seized"));
@@ -70,7 +79,10 @@ fn basket(machine: &Machine) -> Vec<Seen> {
     if drag > HAND_AT_BASKET_N_M || hold > HAND_AT_BASKET_N_M {
         list.push(seen("basket_held", "the basket is held"));
     } else if hold > 2.0 {
-        list.push(seen("basket_drags", "the basket turns but drags on the brake"));
+        list.push(seen(
+            "basket_drags",
+            "the basket turns but drags on the brake",
+        ));
     } else {
         list.push(seen("basket_free", "the basket turns freely"));
     }
@@ -106,20 +118,30 @@ fn belt(machine: &Machine) -> Seen {
         d if d < 2.5 => "belt_gives_little",
         _ => "belt_gives_right",
     };
-    seen_amount(key, deflection_mm, format!("it gives {deflection_mm:.0} mm under a finger"))
+    seen_amount(
+        key,
+        deflection_mm,
+        format!("it gives {deflection_mm:.0} mm under a finger"),
+    )
 }
 
 fn drain_wire(machine: &Machine) -> Vec<Seen> {
     let params = machine.plant().params();
     let stroke_mm = params.actuator.stroke_m * 1e3;
-    let mut list =
-        vec![seen_amount("wire_travel", stroke_mm.round(), format!("the wire travels {stroke_mm:.0} mm"))];
+    let mut list = vec![seen_amount(
+        "wire_travel",
+        stroke_mm.round(),
+        format!("the wire travels {stroke_mm:.0} mm"),
+    )];
     if params.lever.seated_ratio < 0.5 {
         list.push(seen("lever_stays", "the clutch lever stays where it is"));
     } else if brake_at_full_stroke(params) < 0.05 {
         list.push(seen("brake_frees", "the lever follows and the brake frees"));
     } else {
-        list.push(seen("brake_drags", "the lever follows but the brake does not free"));
+        list.push(seen(
+            "brake_drags",
+            "the lever follows but the brake does not free",
+        ));
     }
     list
 }
@@ -156,13 +178,24 @@ fn tub(machine: &Machine) -> Seen {
     // Swings until a tenth is left: ln 10 / (2π ζ). Closed form; dry friction shortens it.
     let swings = core::f64::consts::LN_10 / (core::f64::consts::TAU * suspension.damping_ratio);
     let swings = swings * suspension.swing_friction_n.max(0.2).recip().min(1.0) * 1.8;
-    let key = if swings > 5.0 { "tub_swings_long" } else { "tub_settles" };
-    seen_amount(key, swings.round(), format!("pushed, it settles after {swings:.0} swings"))
+    let key = if swings > 5.0 {
+        "tub_swings_long"
+    } else {
+        "tub_settles"
+    };
+    seen_amount(
+        key,
+        swings.round(),
+        format!("pushed, it settles after {swings:.0} swings"),
+    )
 }
 
 fn balance_lever(machine: &Machine) -> Seen {
     if machine.plant().params().suspension.lever_gap_m < 0.0 {
-        seen("lever_does_not_spring_back", "the lever does not spring back")
+        seen(
+            "lever_does_not_spring_back",
+            "the lever does not spring back",
+        )
     } else {
         seen("lever_springs_back", "the lever clicks and springs back")
     }

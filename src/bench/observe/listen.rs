@@ -12,10 +12,15 @@ const MASKED_DB: f64 = 18.0;
 const AUDIBLE_DB: f64 = 27.0;
 
 pub(super) fn heard(machine: &Machine) -> Vec<Seen> {
-    let mut sources: Vec<_> =
-        machine.sounds().into_iter().filter(|s| s.level_db > AUDIBLE_DB).collect();
+    let mut sources: Vec<_> = machine
+        .sounds()
+        .into_iter()
+        .filter(|s| s.level_db > AUDIBLE_DB)
+        .collect();
     sources.sort_by(|a, b| b.level_db.total_cmp(&a.level_db));
-    let Some(loudest) = sources.first().map(|s| s.level_db) else { return Vec::new() };
+    let Some(loudest) = sources.first().map(|s| s.level_db) else {
+        return Vec::new();
+    };
     sources
         .into_iter()
         .filter(|s| s.level_db > loudest - MASKED_DB)

@@ -40,7 +40,10 @@ fn supply_hose(machine: &Machine) -> Vec<Seen> {
     let inlet = &machine.plant().params().inlet;
     let mut list = Vec::new();
     if inlet.hose_kinked_ratio > 0.3 {
-        list.push(seen("supply_hose_kinked", "the supply hose is kinked behind the machine"));
+        list.push(seen(
+            "supply_hose_kinked",
+            "the supply hose is kinked behind the machine",
+        ));
     }
     if inlet.joint_leak_m3_per_s > 0.0 && machine.tap_open() {
         list.push(seen("supply_joint_drips", "drops at the hose nut"));
@@ -51,8 +54,14 @@ fn supply_hose(machine: &Machine) -> Vec<Seen> {
 fn inlet_filter(machine: &Machine) -> Vec<Seen> {
     let blocked = machine.plant().params().inlet.strainer_blocked_ratio;
     vec![match blocked {
-        b if b >= 0.95 => seen("filter_packed", "the inlet filter is packed with sand and rust"),
-        b if b >= 0.5 => seen("filter_half_blocked", "the inlet filter is mostly covered with dirt"),
+        b if b >= 0.95 => seen(
+            "filter_packed",
+            "the inlet filter is packed with sand and rust",
+        ),
+        b if b >= 0.5 => seen(
+            "filter_half_blocked",
+            "the inlet filter is mostly covered with dirt",
+        ),
         _ => seen("filter_clean", "the inlet filter is clean"),
     }]
 }
@@ -63,9 +72,17 @@ fn drain_hose(machine: &Machine) -> Vec<Seen> {
     let mut list = Vec::new();
     let flow = units::l_per_min_from_m3_per_s(plant.readings().flows.drain_m3_per_s);
     if flow > 0.5 {
-        list.push(seen_amount("drain_runs", flow, format!("about {flow:.0} L/min at the hose end")));
+        list.push(seen_amount(
+            "drain_runs",
+            flow,
+            format!("about {flow:.0} L/min at the hose end"),
+        ));
     } else if flow > 0.02 {
-        list.push(seen_amount("drain_drips", flow, "a thin trickle at the hose end"));
+        list.push(seen_amount(
+            "drain_drips",
+            flow,
+            "a thin trickle at the hose end",
+        ));
     }
     if now.outlet_m > good.outlet_m + 0.1 {
         list.push(seen("drain_hose_high", "the hose end hangs too high"));
@@ -92,12 +109,19 @@ fn seen_display(machine: &Machine) -> Seen {
     if text.is_empty() {
         seen("display_dark", "the display is dark")
     } else {
-        seen(&format!("display {text}"), format!("the display reads “{text}”"))
+        seen(
+            &format!("display {text}"),
+            format!("the display reads “{text}”"),
+        )
     }
 }
 
 fn lid(machine: &Machine) -> Seen {
-    if machine.lid_open() { seen("lid_open", "the lid is open") } else { seen("lid_shut", "the lid is shut") }
+    if machine.lid_open() {
+        seen("lid_open", "the lid is open")
+    } else {
+        seen("lid_shut", "the lid is shut")
+    }
 }
 
 fn basket(machine: &Machine) -> Vec<Seen> {
@@ -105,19 +129,35 @@ fn basket(machine: &Machine) -> Vec<Seen> {
     let mut list = Vec::new();
     let level_mm = plant.level_m() * 1e3;
     if level_mm > 15.0 {
-        list.push(seen_amount("water_in_tub", level_mm, format!("water about {level_mm:.0} mm deep")));
+        list.push(seen_amount(
+            "water_in_tub",
+            level_mm,
+            format!("water about {level_mm:.0} mm deep"),
+        ));
     }
     let rpm = units::rpm_from_rad_per_s(plant.readings().basket_rad_per_s.abs());
     if rpm > 1.0 {
-        let key = if rpm < 60.0 { "basket_creeps" } else { "basket_spins" };
-        list.push(seen_amount(key, rpm, format!("the basket turns, about {rpm:.0} r/min")));
+        let key = if rpm < 60.0 {
+            "basket_creeps"
+        } else {
+            "basket_spins"
+        };
+        list.push(seen_amount(
+            key,
+            rpm,
+            format!("the basket turns, about {rpm:.0} r/min"),
+        ));
     }
     if plant.readings().foam_ratio > 0.3 {
         list.push(seen("suds", "a thick layer of suds"));
     }
     let swing_mm = plant.readings().rim_m * 1e3;
     if swing_mm > 8.0 {
-        list.push(seen_amount("tub_swings", swing_mm, format!("the tub swings about {swing_mm:.0} mm")));
+        list.push(seen_amount(
+            "tub_swings",
+            swing_mm,
+            format!("the tub swings about {swing_mm:.0} mm"),
+        ));
     }
     if plant.params().suspension.lean_m > 0.008 {
         list.push(seen("tub_leans", "the tub hangs crooked"));
@@ -130,9 +170,21 @@ fn pulsator(machine: &Machine) -> Vec<Seen> {
     let rpm = units::rpm_from_rad_per_s(plant.readings().pulsator_rad_per_s);
     let mut list = Vec::new();
     if rpm.abs() > 1.0 {
-        let way = if rpm > 0.0 { "one way" } else { "the other way" };
-        let key = if rpm > 0.0 { "pulsator_turns" } else { "pulsator_turns_back" };
-        list.push(seen_amount(key, rpm, format!("the pulsator turns {way}, about {:.0} r/min", rpm.abs())));
+        let way = if rpm > 0.0 {
+            "one way"
+        } else {
+            "the other way"
+        };
+        let key = if rpm > 0.0 {
+            "pulsator_turns"
+        } else {
+            "pulsator_turns_back"
+        };
+        list.push(seen_amount(
+            key,
+            rpm,
+            format!("the pulsator turns {way}, about {:.0} r/min", rpm.abs()),
+        ));
     } else if machine.motor_energised() {
         list.push(seen("pulsator_stands", "the pulsator stands still"));
     }
@@ -147,12 +199,19 @@ fn floor(machine: &Machine) -> Vec<Seen> {
     let slope_deg = site.floor_tilt_rad.to_degrees();
     let mut list = Vec::new();
     if slope_deg > 0.3 {
-        list.push(seen_amount("not_level", slope_deg, format!("the spirit level shows {slope_deg:.1}° of slope")));
+        list.push(seen_amount(
+            "not_level",
+            slope_deg,
+            format!("the spirit level shows {slope_deg:.1}° of slope"),
+        ));
     } else {
         list.push(seen("level", "the machine stands level"));
     }
     if site.foot_firm_ratio < 0.6 {
-        list.push(seen("foot_lifts", "one foot lifts when a corner is pressed"));
+        list.push(seen(
+            "foot_lifts",
+            "one foot lifts when a corner is pressed",
+        ));
     }
     list
 }
@@ -167,7 +226,10 @@ fn plug(machine: &Machine) -> Seen {
 
 fn balance_ring(machine: &Machine) -> Vec<Seen> {
     if machine.plant().params().ring.fill_ratio < 0.5 {
-        return vec![seen("ring_salt_crust", "a crust of salt on the balance ring")];
+        return vec![seen(
+            "ring_salt_crust",
+            "a crust of salt on the balance ring",
+        )];
     }
     Vec::new()
 }

@@ -29,7 +29,10 @@ fn belt(machine: &Machine) -> Vec<Seen> {
     if now.tension_n < 3.0 {
         list.push(seen("belt_off", "the belt is off"));
     } else if now.tension_n < 0.45 * good.tension_n {
-        list.push(seen("belt_slack", "the belt hangs slack; black dust around the pulleys"));
+        list.push(seen(
+            "belt_slack",
+            "the belt hangs slack; black dust around the pulleys",
+        ));
     } else if now.tension_n > 2.0 * good.tension_n {
         list.push(seen("belt_tight", "the belt is tight as a string"));
     } else {
@@ -46,7 +49,10 @@ fn belt(machine: &Machine) -> Vec<Seen> {
 
 fn motor_pulley(machine: &Machine) -> Vec<Seen> {
     if machine.plant().params().belt.pulley_grip_n_m < 5.0 {
-        return vec![seen("pulley_mark_off", "the pulley's mark has moved against the shaft")];
+        return vec![seen(
+            "pulley_mark_off",
+            "the pulley's mark has moved against the shaft",
+        )];
     }
     Vec::new()
 }
@@ -67,20 +73,34 @@ fn clutch_lever(machine: &Machine) -> Vec<Seen> {
     let (now, good) = (&plant.params().lever, &machine.model().plant.lever);
     let mut list = Vec::new();
     if now.seated_ratio < 0.5 {
-        list.push(seen("lever_out_of_link", "the clutch lever's end lies beside its link"));
+        list.push(seen(
+            "lever_out_of_link",
+            "the clutch lever's end lies beside its link",
+        ));
     } else {
         list.push(seen("lever_in_link", "the clutch lever sits in its link"));
     }
     if now.play_m > good.play_m + 0.003 {
         let play_mm = now.play_m * 1e3;
-        list.push(seen_amount("lever_play", play_mm, format!("about {play_mm:.0} mm of play")));
+        list.push(seen_amount(
+            "lever_play",
+            play_mm,
+            format!("about {play_mm:.0} mm of play"),
+        ));
     }
     if now.bent_m > 0.001 {
-        list.push(seen("lever_bent", "the clutch lever does not go back all the way"));
+        list.push(seen(
+            "lever_bent",
+            "the clutch lever does not go back all the way",
+        ));
     }
     let travel_mm = plant.linkage().lever_m * 1e3;
     if travel_mm > 1.0 {
-        list.push(seen_amount("lever_pulled", travel_mm, format!("pulled about {travel_mm:.0} mm")));
+        list.push(seen_amount(
+            "lever_pulled",
+            travel_mm,
+            format!("pulled about {travel_mm:.0} mm"),
+        ));
     }
     list
 }
@@ -88,7 +108,11 @@ fn clutch_lever(machine: &Machine) -> Vec<Seen> {
 fn drain_motor(machine: &Machine) -> Vec<Seen> {
     let stroke_mm = machine.plant().readings().stroke_m * 1e3;
     vec![if stroke_mm > 0.5 {
-        seen_amount("wire_pulled", stroke_mm, format!("the wire is pulled {stroke_mm:.0} mm"))
+        seen_amount(
+            "wire_pulled",
+            stroke_mm,
+            format!("the wire is pulled {stroke_mm:.0} mm"),
+        )
     } else {
         seen("wire_at_rest", "the wire is at rest")
     }]
@@ -101,7 +125,10 @@ fn drain_valve(machine: &Machine) -> Vec<Seen> {
         list.push(seen("drain_lint", "lint and cloth in the drain valve"));
     }
     if drain.leak_m3_per_s > 5e-5 || drain.valve_min_open_ratio > 0.02 {
-        list.push(seen("drain_seat_leaks", "the bellows does not close on its seat"));
+        list.push(seen(
+            "drain_seat_leaks",
+            "the bellows does not close on its seat",
+        ));
     } else if drain.leak_m3_per_s > 0.0 {
         list.push(seen("drain_seat_dirty", "dirt on the valve seat"));
     }
@@ -118,7 +145,10 @@ fn capacitor(machine: &Machine) -> Vec<Seen> {
         return vec![seen("capacitor_bulged", "the capacitor's can is swollen")];
     }
     let rating = machine.run_capacitor_nominal_f() * 1e6;
-    vec![seen("capacitor_label", format!("the label says {:.0} µF", rating * ratio.max(1.0)))]
+    vec![seen(
+        "capacitor_label",
+        format!("the label says {:.0} µF", rating * ratio.max(1.0)),
+    )]
 }
 
 fn air_hose(machine: &Machine) -> Vec<Seen> {
@@ -141,10 +171,16 @@ fn mechanism(machine: &Machine) -> Vec<Seen> {
     let plant = machine.plant();
     let mut list = Vec::new();
     if plant.params().tub.seal_leak_m3_per_s > 0.0 {
-        list.push(seen("seal_rust_track", "a rusty track of water below the gearbox"));
+        list.push(seen(
+            "seal_rust_track",
+            "a rusty track of water below the gearbox",
+        ));
     }
     if plant.params().gear.bolts_play_rad > 0.01 {
-        list.push(seen("mechanism_loose", "the gearbox moves against its plate"));
+        list.push(seen(
+            "mechanism_loose",
+            "the gearbox moves against its plate",
+        ));
     }
     list
 }
@@ -154,7 +190,10 @@ fn rods(machine: &Machine) -> Vec<Seen> {
     let good = &machine.model().plant.suspension;
     let mut list = Vec::new();
     if suspension.locked_ratio > 0.5 {
-        list.push(seen("transport_pieces", "the transport pieces are still in"));
+        list.push(seen(
+            "transport_pieces",
+            "the transport pieces are still in",
+        ));
     }
     if suspension.lean_m > 0.03 {
         list.push(seen("rod_unhooked", "one rod is out of its seat"));
@@ -178,10 +217,20 @@ fn lid_switch(machine: &Machine) -> Vec<Seen> {
 fn balance_switch(machine: &Machine) -> Vec<Seen> {
     let gap_mm = machine.plant().params().suspension.lever_gap_m * 1e3;
     vec![if gap_mm < 0.0 {
-        seen("lever_pushed", "the out-of-balance lever is pushed already, with the tub at rest")
+        seen(
+            "lever_pushed",
+            "the out-of-balance lever is pushed already, with the tub at rest",
+        )
     } else if gap_mm > 100.0 {
-        seen("lever_does_not_reach", "the out-of-balance lever is bent away from the tub")
+        seen(
+            "lever_does_not_reach",
+            "the out-of-balance lever is bent away from the tub",
+        )
     } else {
-        seen_amount("lever_gap", gap_mm, format!("about {gap_mm:.0} mm between lever and tub"))
+        seen_amount(
+            "lever_gap",
+            gap_mm,
+            format!("about {gap_mm:.0} mm between lever and tub"),
+        )
     }]
 }

@@ -27,11 +27,19 @@ const SLIP_SMELL_W: f64 = 20.0;
 const SCORCHING_W: f64 = 4.0;
 
 fn seen(key: &str, text: impl Into<String>) -> Seen {
-    Seen { key: key.to_owned(), amount: None, text: text.into() }
+    Seen {
+        key: key.to_owned(),
+        amount: None,
+        text: text.into(),
+    }
 }
 
 fn seen_amount(key: &str, amount: f64, text: impl Into<String>) -> Seen {
-    Seen { key: key.to_owned(), amount: Some(amount), text: text.into() }
+    Seen {
+        key: key.to_owned(),
+        amount: Some(amount),
+        text: text.into(),
+    }
 }
 
 fn nothing_unusual() -> Seen {
@@ -53,20 +61,32 @@ pub fn note_sense(job: &mut Job, sense: Sense, place: &str) {
     if list.is_empty() {
         list.push(nothing_unusual());
     }
-    job.write(NoteEntry::Observation { sense, place: place.to_owned(), seen: list });
+    job.write(NoteEntry::Observation {
+        sense,
+        place: place.to_owned(),
+        seen: list,
+    });
 }
 
 /// Writes what moving something by hand gives.
 pub fn note_turn(job: &mut Job, what: Turnable) {
     let list = hands::moved(&job.machine, what);
     let place = hands::place_of(what).to_owned();
-    job.write(NoteEntry::Observation { sense: Sense::Feel, place, seen: list });
+    job.write(NoteEntry::Observation {
+        sense: Sense::Feel,
+        place,
+        seen: list,
+    });
 }
 
 /// One line under the drawing: what can be heard now.
 pub fn caption(machine: &Machine) -> String {
     let heard: Vec<String> = listen::heard(machine).into_iter().map(|s| s.text).collect();
-    if heard.is_empty() { "quiet".to_owned() } else { heard.join("; ") }
+    if heard.is_empty() {
+        "quiet".to_owned()
+    } else {
+        heard.join("; ")
+    }
 }
 
 fn smell(machine: &Machine) -> Vec<Seen> {

@@ -14,7 +14,11 @@ const CHAFED_OHM: f64 = 100.0;
 pub(super) fn at(job: &Job, place: &str) -> Vec<Seen> {
     let mut list = Vec::new();
     let workshop = &job.scenario().workshop;
-    for connector in workshop.connectors.iter().filter(|c| c.place == place || c.id == place) {
+    for connector in workshop
+        .connectors
+        .iter()
+        .filter(|c| c.place == place || c.id == place)
+    {
         if job.bench.apart.contains(&connector.id) {
             list.push(seen("apart", format!("the {} is apart", connector.name)));
             continue;
@@ -23,7 +27,12 @@ pub(super) fn at(job: &Job, place: &str) -> Vec<Seen> {
             list.extend(joint(job, element));
         }
     }
-    let here = |node: &str| workshop.test_points.iter().any(|t| t.node == node && t.place == place);
+    let here = |node: &str| {
+        workshop
+            .test_points
+            .iter()
+            .any(|t| t.node == node && t.place == place)
+    };
     for (nodes, ohm) in job.machine.stray_paths() {
         if nodes.iter().any(|n| here(n)) {
             list.push(if ohm < CHAFED_OHM {
@@ -39,7 +48,10 @@ pub(super) fn at(job: &Job, place: &str) -> Vec<Seen> {
 fn joint(job: &Job, element: &str) -> Option<Seen> {
     let (now_ohm, good_ohm, what) = job.machine.joint_ohm(element)?;
     if now_ohm >= PARTED_OHM {
-        return Some(seen("pin_not_home", format!("{what}: it does not sit home")));
+        return Some(seen(
+            "pin_not_home",
+            format!("{what}: it does not sit home"),
+        ));
     }
     (now_ohm > BURNT_RATIO * good_ohm.max(0.005))
         .then(|| seen("pin_burnt", format!("{what}: brown and rough")))
