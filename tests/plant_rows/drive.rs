@@ -53,7 +53,11 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
             let stalled = stand_in(c).solve(0.0).point.torque_n_m;
             stalled * ratio * p.belt.efficiency_ratio * p.gear.efficiency_ratio
         }
-        "spin speed" | "basket speed" => spin_rpm(c),
+        "spin speed" => rpm_from_rad_per_s(spun(c, 4.8, false).state().drive.basket_rad_per_s),
+        "basket speed" => {
+            let start_kg = c.after("from").unwrap_or(2.2) * loaded(c).load.dry_kg;
+            rpm_from_rad_per_s(spun(c, start_kg, true).state().drive.basket_rad_per_s)
+        }
         "spin-up time" => spin_up_s(c)?,
         q if q.starts_with("largest bearing torque") => largest_bearing_n_m(c),
         "brake stop time" => stop_s(c, 0.0)?,
@@ -72,6 +76,10 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
             )
         }
         "moisture" if c.says("constant") => moisture(c)?,
+        "moisture" if !c.says("first spin") && c.of("s").is_some() => {
+            let start_kg = c.after("from").unwrap_or(2.2) * loaded(c).load.dry_kg;
+            spun(c, start_kg, true).readings().moisture_ratio
+        }
         _ => return None,
     })
 }
@@ -225,21 +233,33 @@ fn load_torque_n_m(plant: &Plant) -> f64 {
 /// A basket at rest with its clutch closed and water held in the load.
 fn basket(c: &Prose, textile_kg: f64) -> Plant {
     let mut p = loaded(c);
-    if !c.says("same") {
-        p.drying.time_s = 100_000.0;
-    }
+    p.drying.time_s = 100_000.0;
     let mut plant = Plant::new(p);
     plant.wet_load_kg(textile_kg);
     plant.tick(&pulled(MotorInput::Off));
     plant
 }
 
-fn spin_rpm(c: &Prose) -> f64 {
+/// A basket spun from rest for the seconds named; its water held unless it may leave.
+fn spun(c: &Prose, textile_kg: f64, dries: bool) -> Plant {
     let table = stand_in(c).table();
-    let seconds = c.all("s").last().copied().unwrap_or(300.0);
-    let mut plant = basket(c, 4.8);
+    let seconds = c
+        .after("t")
+        .or_else(|| c.all("s").last().copied())
+        .unwrap_or(300.0);
+    let mut plant = basket(c, textile_kg);
+    if dries {
+        plant
+            .set("drying.time_s", reference().drying.time_s)
+            .expect("in range");
+    }
+    if let Some(bearing_n_m) = c.after("bearing") {
+        plant
+            .set("basket.bearing_n_m", bearing_n_m)
+            .expect("in range");
+    }
     (0..(seconds * 10.0) as u32).for_each(|_| plant.tick(&pulled(forward(&table))));
-    rpm_from_rad_per_s(plant.state().drive.basket_rad_per_s)
+    plant
 }
 
 fn spin_up_s(c: &Prose) -> Option<f64> {

@@ -12,8 +12,10 @@ pub fn answer(q: &str, c: &Prose, whole: &Prose) -> Option<f64> {
     Some(match q {
         q if q.starts_with("outer-race factor") => race_ratio(whole)?,
         "outer-race rate" => sound::BASKET_RACE_RATIO * speed(c) / (2.0 * std::f64::consts::PI),
-        "mains hum" => hum(c.of("Hz")?, 0.0).0,
-        "slip beat of hum (2 s f)" => 2.0 * (50.0 - speed(c) / std::f64::consts::PI),
+        "mains hum" => hum_hz(c.of("Hz")?),
+        "slip beat of hum (2 s f)" => {
+            2.0 * (c.of("Hz").unwrap_or(50.0) - speed(c) / std::f64::consts::PI)
+        }
         q if q.starts_with("bubble tone") => sound::bubble_tone_hz(
             1e-3 * c.of("mm")?,
             1e3 * c.of("kPa").unwrap_or(101.325),
@@ -30,8 +32,8 @@ fn race_ratio(c: &Prose) -> Option<f64> {
     Some(n_balls / 2.0 * (1.0 - sizes.first()? / sizes.get(1)?))
 }
 
-/// Tone and beat of a motor's hum after one live tick.
-fn hum(mains_hz: f64, _speed: f64) -> (f64, f64) {
+/// Tone of a motor's hum after one live tick.
+fn hum_hz(mains_hz: f64) -> f64 {
     let table = stand_in(&Prose::new("")).table();
     let mut plant = Plant::new(reference());
     let motor = MotorInput::On {
@@ -47,5 +49,5 @@ fn hum(mains_hz: f64, _speed: f64) -> (f64, f64) {
         .iter()
         .find(|s| s.kind == SoundKind::Hum)
         .expect("a live motor hums");
-    (hum.tone_hz, hum.beat_hz)
+    hum.tone_hz
 }

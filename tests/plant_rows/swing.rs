@@ -56,7 +56,9 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
             let p = reference();
             998.2 * c.of("L")? * G / (4.0 * p.suspension.spring_n_per_m)
         }
-        "tub lean, one rod spring at 70 %" => lean_rad(c.of("kg")?, 0.70) * 180.0 / PI,
+        q if q.starts_with("tub lean") => {
+            lean_rad(c.of("kg")?, Prose::new(q).of("%")? / 100.0) * 180.0 / PI
+        }
         "rim offset from that lean" => 1e3 * c.of("m")? * lean_rad(76.0, 0.70),
         "lever margin left" => lever_margin_mm(c)?,
         "horizontal foot force limit" => {
@@ -128,7 +130,17 @@ fn unbalance_left_kg_m(c: &Prose) -> Option<f64> {
 }
 
 fn unbalance_of(c: &Prose) -> Option<f64> {
-    c.of("kg.m").or_else(|| c.after("U"))
+    let whole = c
+        .of("kg.m")
+        .or_else(|| c.after("U"))
+        .or_else(|| Some(c.of("kg")? * 0.19))?;
+    if !c.says("ring full") && !c.says("full ring") {
+        return Some(whole);
+    }
+    let p = reference();
+    let ring_kg = suspension::ring_kg(&p.ring);
+    let mass_kg = p.suspension.mass_kg + p.load.dry_kg;
+    Some(whole - (whole * ring_kg / (mass_kg + ring_kg)).min(ring_kg * p.ring.eccentricity_m))
 }
 
 /// Amplitudes that agree with the dry friction they cause.

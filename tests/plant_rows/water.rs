@@ -25,7 +25,7 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
         "sound speed in water" => sound_speed_m_per_s(c.of("C")?),
         "fill flow" => l_per_min_from_m3_per_s(inlet::valve_flow_m3_per_s(&supplied(c).inlet, 1.0)),
         "tub level" => level_m(c)?,
-        "sensor pressure" if c.says("limit") => {
+        "sensor pressure" if c.of("kHz").is_some() => {
             air_trap::pressure_of_frequency_pa(&reference().sensor, 1e3 * c.of("kHz")?)
         }
         "sensor pressure" => trapped(c)?.gauge_pa,
@@ -271,15 +271,23 @@ fn tank_time_s(c: &Prose) -> Option<f64> {
 
 fn actuator_time_s(c: &Prose) -> f64 {
     let mut p = reference();
-    let steps = c.all("mm");
-    if let (Some(lever), Some(play)) = (steps.first(), steps.get(1)) {
-        p.clutch.grips_m = 1e-3 * lever;
-        p.lever.play_m = 1e-3 * play;
-    } else if let Some(play) = c.after("play") {
-        p.lever.play_m = 1e-3 * play;
-        p.clutch.grips_m = 1e-3 * c.after("travel").unwrap_or(10.0);
-    }
-    let stroke_m = p.clutch.grips_m + p.lever.play_m;
+    p.lever.play_m = c.after("play").map_or(p.lever.play_m, |mm| 1e-3 * mm);
+    let travel_m = c.after("travel").map(|mm| 1e-3 * mm);
+    let stroke_m = if c.says("clutch") {
+        travel_m.unwrap_or(p.clutch.grips_m) + p.lever.play_m
+    } else if c.says("brake starts") {
+        travel_m.unwrap_or(p.brake.releases_m) + p.lever.play_m
+    } else if c.says("brake") {
+        travel_m.unwrap_or(p.brake.free_m) + p.lever.play_m
+    } else if c.says("valve starts") {
+        p.drain.valve_opens_m
+    } else if c.says("valve") {
+        p.drain.valve_open_m
+    } else {
+        c.of("mm").map_or(p.actuator.stroke_m, |mm| 1e-3 * mm)
+    };
+    // The wire must not stop short of the mark inside a tick.
+    p.actuator.stroke_m = 0.05;
     let mut plant = Plant::new(p);
     let u = PlantInputs {
         is_actuator_energised: true,
@@ -289,7 +297,7 @@ fn actuator_time_s(c: &Prose) -> f64 {
         &mut plant,
         &u,
         |m| m.state().actuator.stroke_m,
-        stroke_m,
+        stroke_m - 1e-12,
         100.0,
     )
 }
