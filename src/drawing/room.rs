@@ -11,7 +11,7 @@ pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
     vec![
         rect(left, top, width, WALL_FOOT - 30.0 - top, "wall"),
         rect(left, WALL_FOOT - 30.0, width, 30.0, "skirting"),
-        touch::place(
+        touch::part(
             input,
             "floor",
             (1010.0, FLOOR + 10.0, 130.0, 56.0),
@@ -40,6 +40,11 @@ pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
     ]
 }
 
+/// The space under the machine, where one looks for water.
+pub fn below(input: &DrawingInput) -> Element {
+    touch::part(input, "under_machine", (620.0, 976.0, 180.0, 30.0), Vec::new())
+}
+
 /// Tap, socket, gully, hoses and cord, in front of the wall.
 pub fn services(input: &DrawingInput, view: View) -> Vec<Element> {
     let mut drawn = vec![socket(input), drain_hose(input, view), gully(input)];
@@ -50,6 +55,7 @@ pub fn services(input: &DrawingInput, view: View) -> Vec<Element> {
     drawn.push(tap(input, "tap", TAP.0));
     if view != View::Water {
         drawn.push(cord(input, view));
+        drawn.push(plug(input));
     }
     drawn
 }
@@ -73,7 +79,7 @@ fn standing(input: &DrawingInput, view: View) -> Standing {
 
 fn tap(input: &DrawingInput, id: &'static str, x: f64) -> Element {
     let y = TAP.1;
-    touch::place(
+    touch::part(
         input,
         id,
         (x - 34.0, y - 92.0, 68.0, 84.0),
@@ -106,7 +112,7 @@ fn tap(input: &DrawingInput, id: &'static str, x: f64) -> Element {
 
 fn socket(input: &DrawingInput) -> Element {
     let (x, y) = SOCKET;
-    touch::place(
+    touch::part(
         input,
         "socket",
         (x - 46.0, y - 46.0, 92.0, 92.0),
@@ -126,7 +132,7 @@ fn gully(input: &DrawingInput) -> Element {
         Drain::Pump => (GULLY.0 + 74.0, 470.0),
     };
     let foot = WALL_FOOT + 22.0;
-    touch::place(
+    touch::part(
         input,
         "floor_drain",
         (x - 34.0, top - 6.0, 68.0, 60.0),
@@ -263,7 +269,13 @@ fn cord(input: &DrawingInput, view: View) -> Element {
                 .id("cord-off")
                 .child(path(off.clone(), "cord cord--edge"))
                 .child(path(off, "cord")),
-            touch::place(
+        ],
+    )
+}
+
+fn plug(input: &DrawingInput) -> Element {
+    let (x, y) = SOCKET;
+    touch::part(
                 input,
                 "plug",
                 (x - 30.0, y - 10.0, 60.0, 74.0),
@@ -290,7 +302,5 @@ fn cord(input: &DrawingInput, view: View) -> Element {
                             "pin",
                         )),
                 ],
-            ),
-        ],
-    )
+            )
 }
