@@ -10,7 +10,10 @@ use std::collections::BTreeMap;
 use crate::drawing::input::{DrawingInput, View};
 use crate::drawing::svg::{Element, Node, circle, group, label, num, path, rect, rounded};
 use crate::drawing::touch::{self, Area};
-use crate::drawing::world::{AXIS, FLOOR, LEFT, SMALLEST_TARGET};
+use crate::drawing::world::{AXIS, FLOOR, LEFT, SMALLEST_TARGET, VIEW_BOX};
+
+/// Height of a line of names in the margin.
+const NAME_LINE: f64 = 27.0;
 
 /// Adds all of it to the drawing.
 pub fn furnish(input: &DrawingInput, view: View, drawing: &mut Element) {
@@ -277,20 +280,26 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
 /// Moves the names of touchable things into the margins, each on a line of its own, with a thin
 /// line to what it names.
 fn names_in_the_margin(drawing: &mut Element) {
-    let mut wanted: Vec<(String, Area)> = areas(drawing)
-        .into_iter()
-        .filter(|(_, area)| area.2 < 500.0)
-        .collect();
+    let mut wanted: Vec<(String, Area)> = Vec::new();
+    drawing.walk(&mut |element| {
+        let fixed = ["data-part", "data-place", "data-step", "data-key"];
+        let id = fixed.iter().find_map(|kind| element.attribute(kind));
+        if let (Some(id), Some(area)) = (id, hit_area(element)) {
+            wanted.push((id.to_owned(), area));
+        }
+    });
     wanted.sort_by(|a, b| middle(a.1).1.total_cmp(&middle(b.1).1));
     let mut places: BTreeMap<String, (f64, f64, bool)> = BTreeMap::new();
-    let mut lowest = [-20.0_f64, -20.0];
-    for (id, area) in wanted {
-        let (x, y) = middle(area);
-        let left = x < AXIS;
-        let side = usize::from(!left);
-        let at = y.max(lowest[side] + 27.0);
-        lowest[side] = at;
-        places.insert(id, (if left { LEFT - 46.0 } else { 1020.0 }, at, left));
+    for left in [true, false] {
+        let side: Vec<&(String, Area)> = wanted
+            .iter()
+            .filter(|(_, area)| (middle(*area).0 < AXIS) == left)
+            .collect();
+        let heights = spread(&side.iter().map(|(_, area)| middle(*area).1).collect::<Vec<_>>());
+        let x = if left { LEFT - 46.0 } else { 1020.0 };
+        for ((id, _), y) in side.into_iter().zip(heights) {
+            places.insert(id.clone(), (x, y, left));
+        }
     }
     drawing.walk_mut(&mut |element| {
         let Some(area) = hit_area(element) else {
@@ -309,6 +318,25 @@ fn names_in_the_margin(drawing: &mut Element) {
             }
         }
     });
+}
+
+/// Heights as near to the wanted ones (given in rising order) as a line of text each allows, all
+/// of them on the sheet.
+fn spread(wanted: &[f64]) -> Vec<f64> {
+    let (_, top, _, height) = VIEW_BOX;
+    let line = NAME_LINE.min((height - 40.0) / wanted.len().max(1) as f64);
+    let mut heights = Vec::with_capacity(wanted.len());
+    let mut lowest = top + 20.0 - line;
+    for y in wanted {
+        lowest = y.max(lowest + line);
+        heights.push(lowest);
+    }
+    let mut highest = top + height - 20.0 + line;
+    for y in heights.iter_mut().rev() {
+        highest = y.min(highest - line);
+        *y = highest;
+    }
+    heights
 }
 
 fn margin_name(words: Vec<Node>, area: Area, (x, y, left): (f64, f64, bool)) -> Element {

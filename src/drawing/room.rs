@@ -5,9 +5,14 @@ use crate::drawing::svg::{Element, circle, ellipse, group, line, outline, path, 
 use crate::drawing::touch;
 use crate::drawing::world::{FLOOR, GULLY, SOCKET, TAP, VIEW_BOX, WALL_FOOT};
 
+/// How far wall and floor reach beyond the sheet.
+const BEYOND: f64 = 2000.0;
+
 /// Wall and floor, behind everything.
 pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
+    // The room goes on beyond the sheet, for windows of another shape.
     let (left, top, width, height) = VIEW_BOX;
+    let (left, top, width, height) = (left - BEYOND, top - BEYOND, width + 2.0 * BEYOND, height + 2.0 * BEYOND);
     vec![
         rect(left, top, width, WALL_FOOT - 30.0 - top, "wall"),
         rect(left, WALL_FOOT - 30.0, width, 30.0, "skirting"),
