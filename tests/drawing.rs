@@ -25,7 +25,9 @@ fn workshop(machine: char) -> Workshop {
     let word = |item: &Value, key: &str| item[key].as_str().unwrap_or_default().to_owned();
     let words = |item: &Value, key: &str| -> Vec<String> {
         let list = item[key].as_array().cloned().unwrap_or_default();
-        list.iter().filter_map(|word| word.as_str().map(str::to_owned)).collect()
+        list.iter()
+            .filter_map(|word| word.as_str().map(str::to_owned))
+            .collect()
     };
     Workshop {
         steps: list("steps")
@@ -338,11 +340,24 @@ fn offered(drawing: &drawing::svg::Element) -> BTreeSet<String> {
 fn shown_somewhere(machine: char) -> BTreeSet<String> {
     let known = workshop(machine);
     let mut shown = BTreeSet::new();
-    const STANDING: &[&str] = &["pull_out", "back_cover", "top_cover_up", "panel_open", "tub_cover", "pulsator_off"];
+    const STANDING: &[&str] = &[
+        "pull_out",
+        "back_cover",
+        "top_cover_up",
+        "panel_open",
+        "tub_cover",
+        "pulsator_off",
+    ];
     const LYING: &[&str] = &["pull_out", "lay_down", "plate_off"];
     for view in View::ALL {
         for removed in [&[][..], STANDING, LYING] {
-            let case = Case { name: "", machine, view, removed, pose: at_rest() };
+            let case = Case {
+                name: "",
+                machine,
+                view,
+                removed,
+                pose: at_rest(),
+            };
             shown.append(&mut offered(&picture(&case, &known)));
         }
     }
@@ -380,7 +395,11 @@ fn the_section_has_a_shape_for_everything_of_the_machines_that_ship() {
         };
         let drawn = picture(&case, &workshop(machine));
         drawn.walk(&mut |element| {
-            assert_ne!(element.attribute("class"), Some("tray"), "machine {machine} needs a tray");
+            assert_ne!(
+                element.attribute("class"),
+                Some("tray"),
+                "machine {machine} needs a tray"
+            );
         });
     }
 }

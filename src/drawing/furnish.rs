@@ -295,7 +295,12 @@ fn names_in_the_margin(drawing: &mut Element) {
             .iter()
             .filter(|(_, area)| (middle(*area).0 < AXIS) == left)
             .collect();
-        let heights = spread(&side.iter().map(|(_, area)| middle(*area).1).collect::<Vec<_>>());
+        let heights = spread(
+            &side
+                .iter()
+                .map(|(_, area)| middle(*area).1)
+                .collect::<Vec<_>>(),
+        );
         let x = if left { LEFT - 46.0 } else { 1020.0 };
         for ((id, _), y) in side.into_iter().zip(heights) {
             places.insert(id.clone(), (x, y, left));

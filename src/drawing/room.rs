@@ -12,7 +12,12 @@ const BEYOND: f64 = 2000.0;
 pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
     // The room goes on beyond the sheet, for windows of another shape.
     let (left, top, width, height) = VIEW_BOX;
-    let (left, top, width, height) = (left - BEYOND, top - BEYOND, width + 2.0 * BEYOND, height + 2.0 * BEYOND);
+    let (left, top, width, height) = (
+        left - BEYOND,
+        top - BEYOND,
+        width + 2.0 * BEYOND,
+        height + 2.0 * BEYOND,
+    );
     vec![
         rect(left, top, width, WALL_FOOT - 30.0 - top, "wall"),
         rect(left, WALL_FOOT - 30.0, width, 30.0, "skirting"),
@@ -47,7 +52,12 @@ pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
 
 /// The space under the machine, where one looks for water.
 pub fn below(input: &DrawingInput) -> Element {
-    touch::part(input, "under_machine", (620.0, 976.0, 180.0, 30.0), Vec::new())
+    touch::part(
+        input,
+        "under_machine",
+        (620.0, 976.0, 180.0, 30.0),
+        Vec::new(),
+    )
 }
 
 /// Tap, socket, gully, hoses and cord, in front of the wall.
@@ -281,31 +291,31 @@ fn cord(input: &DrawingInput, view: View) -> Element {
 fn plug(input: &DrawingInput) -> Element {
     let (x, y) = SOCKET;
     touch::part(
-                input,
-                "plug",
-                (x - 30.0, y - 10.0, 60.0, 74.0),
-                vec![
-                    group("").id("plug-on").child(path(
-                        format!(
-                            "M{} {} h44 v26 q0 16 -14 20 v14 h-16 v-14 q-14 -4 -14 -20z",
-                            x - 22.0,
-                            y - 12.0
-                        ),
-                        "rubber line",
-                    )),
-                    group("")
-                        .id("plug-off")
-                        .child(path(
-                            format!(
-                                "M1384 {} h14 q4 -14 20 -14 h26 v44 h-26 q-16 0 -20 -14 h-14z",
-                                FLOOR + 26.0
-                            ),
-                            "rubber line",
-                        ))
-                        .child(path(
-                            format!("M1444 {} h20 M1444 {} h20", FLOOR + 23.0, FLOOR + 45.0),
-                            "pin",
-                        )),
-                ],
-            )
+        input,
+        "plug",
+        (x - 30.0, y - 10.0, 60.0, 74.0),
+        vec![
+            group("").id("plug-on").child(path(
+                format!(
+                    "M{} {} h44 v26 q0 16 -14 20 v14 h-16 v-14 q-14 -4 -14 -20z",
+                    x - 22.0,
+                    y - 12.0
+                ),
+                "rubber line",
+            )),
+            group("")
+                .id("plug-off")
+                .child(path(
+                    format!(
+                        "M1384 {} h14 q4 -14 20 -14 h26 v44 h-26 q-16 0 -20 -14 h-14z",
+                        FLOOR + 26.0
+                    ),
+                    "rubber line",
+                ))
+                .child(path(
+                    format!("M1444 {} h20 M1444 {} h20", FLOOR + 23.0, FLOOR + 45.0),
+                    "pin",
+                )),
+        ],
+    )
 }

@@ -194,14 +194,21 @@ fn motor(input: &DrawingInput) -> Element {
 }
 
 fn motor_plug(input: &DrawingInput) -> Element {
-    let gap = if input.apart.contains("motor_plug") { 10.0 } else { 0.0 };
+    let gap = if input.apart.contains("motor_plug") {
+        10.0
+    } else {
+        0.0
+    };
     touch::part(
         input,
         "motor_plug",
         (588.0, 796.0, 34.0, 30.0),
         vec![
             path("M578 812 H592", "cable"),
-            path(format!("M{} 812 H640 Q652 812 652 824 V900", 614.0 + gap), "cable"),
+            path(
+                format!("M{} 812 H640 Q652 812 652 824 V900", 614.0 + gap),
+                "cable",
+            ),
             rounded(588.0, 802.0, 12.0, 20.0, 2.0, "plug-housing line"),
             rounded(602.0 + gap, 800.0, 14.0, 24.0, 2.0, "plug-housing line"),
         ],

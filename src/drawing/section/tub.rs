@@ -189,7 +189,9 @@ fn lint_filter(input: &DrawingInput) -> Element {
             "M-12 470 H12 M-12 484 H12 M-12 498 H12 M-12 512 H12 M-12 526 H12",
             "fine no-tone",
         ));
-    let inside = group("").with("clip-path", "url(#inside-the-basket)").child(bag);
+    let inside = group("")
+        .with("clip-path", "url(#inside-the-basket)")
+        .child(bag);
     touch::part(
         input,
         "lint_filter",

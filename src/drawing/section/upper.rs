@@ -115,9 +115,7 @@ fn board_plugs(input: &DrawingInput) -> Vec<Element> {
         "board_plug_7",
         "board_plug_8",
     ];
-    let known = |id: &&str| {
-        input.workshop.parts.is_empty() || input.workshop.place(id).is_some()
-    };
+    let known = |id: &&str| input.workshop.parts.is_empty() || input.workshop.place(id).is_some();
     IDS.into_iter()
         .filter(known)
         .enumerate()
@@ -127,13 +125,23 @@ fn board_plugs(input: &DrawingInput) -> Vec<Element> {
             let (y, apart) = (if lower { 190.0 } else { 116.0 }, input.apart.contains(id));
             let gap = if apart { 9.0 } else { 0.0 };
             let shift = if lower { gap } else { -gap };
-            let wires = if lower { y + 12.0 + shift } else { y + shift - 6.0 };
+            let wires = if lower {
+                y + 12.0 + shift
+            } else {
+                y + shift - 6.0
+            };
             touch::part(
                 input,
                 id,
                 (x, y, 40.0, 12.0),
                 vec![
-                    rect(x + 5.0, y - if lower { 3.0 } else { -9.0 }, 30.0, 6.0, "dark fine"),
+                    rect(
+                        x + 5.0,
+                        y - if lower { 3.0 } else { -9.0 },
+                        30.0,
+                        6.0,
+                        "dark fine",
+                    ),
                     rounded(x + 3.0, y + shift, 34.0, 12.0, 2.0, "plug-housing fine"),
                     path(
                         format!(
@@ -211,7 +219,10 @@ fn timer_side(input: &DrawingInput) -> Vec<Element> {
             rect(582.0, 130.0, 96.0, 58.0, "grease fine"),
             line(578.0, 159.0, 686.0, 159.0, "bolt"),
             group("").children(cams),
-            path("M590 198 v8 M608 198 v8 M626 198 v8 M644 198 v8 M662 198 v8", "tab"),
+            path(
+                "M590 198 v8 M608 198 v8 M626 198 v8 M644 198 v8 M662 198 v8",
+                "tab",
+            ),
             circle(710.0, 159.0, 24.0, "copper line"),
             circle(710.0, 159.0, 9.0, "steel fine"),
             path("M702 183 v10 M718 183 v10", "tab"),
@@ -248,7 +259,8 @@ pub fn water_side(input: &DrawingInput) -> Vec<Element> {
 }
 
 fn inlet(input: &DrawingInput, coils: &[f64]) -> Element {
-    let pipe = "M958 112 H864 Q850 112 850 126 V250 L842 268 H854 L862 250 V130 Q862 124 868 124 H958Z";
+    let pipe =
+        "M958 112 H864 Q850 112 850 126 V250 L842 268 H854 L862 250 V130 Q862 124 868 124 H958Z";
     let coil = |x: f64| {
         group("")
             .child(rounded(x - 20.0, 132.0, 40.0, 36.0, 4.0, "copper line"))
@@ -257,7 +269,10 @@ fn inlet(input: &DrawingInput, coils: &[f64]) -> Element {
                 "fine no-tone",
             ))
             .child(rect(x - 8.0, 122.0, 16.0, 12.0, "steel fine"))
-            .child(path(format!("M{} 168 v10 M{} 168 v10", x - 9.0, x + 9.0), "tab"))
+            .child(path(
+                format!("M{} 168 v10 M{} 168 v10", x - 9.0, x + 9.0),
+                "tab",
+            ))
     };
     touch::part(
         input,
