@@ -49,6 +49,7 @@ fn workshop(machine: char) -> Workshop {
                 opens_live_parts: false,
                 moves_machine: false,
                 needs_help: false,
+                lays_down: false,
             })
             .collect(),
         parts: list("parts")
