@@ -1,25 +1,38 @@
 //! The screens: the only part that knows a browser.
 //!
 //! The page holds one element with the id `app`; everything a person sees is drawn into it.
+//! Components get plain view models and give orders; effects live in `hooks` and `job_host`.
 
-use yew::prelude::*;
+mod bench;
+mod crash;
+mod debrief;
+mod finding;
+mod format;
+mod frames;
+mod handbook;
+mod hooks;
+mod job_host;
+mod jobs;
+mod library;
+mod loading;
+mod route;
+mod session;
+mod settings;
+mod shared;
+mod shell;
+mod store;
+mod view;
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod as_text;
 
 /// Draws the first screen in place of the page's "Opening the workshop".
 pub fn start() {
+    crash::watch();
     let root = gloo::utils::document().get_element_by_id("app");
     if let Some(root) = root {
         // What stands there until now is the page's own text.
         root.set_inner_html("");
-        yew::Renderer::<Screen>::with_root(root).render();
-    }
-}
-
-/// The frame around every screen.
-#[component]
-pub fn Screen() -> Html {
-    html! {
-        <main>
-            <h1>{ "Tubwright" }</h1>
-        </main>
+        yew::Renderer::<shell::App>::with_root(root).render();
     }
 }

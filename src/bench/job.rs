@@ -242,6 +242,10 @@ impl Job {
     pub fn scenario(&self) -> &Arc<Scenario> {
         &self.scenario
     }
+    /// Why hands cannot do this now; `None` when they can. Changes nothing.
+    pub fn refusal(&self, action: &Action) -> Option<Refusal> {
+        acts::refusal(self, action)
+    }
     /// The seed that makes this job its own.
     pub fn seed(&self) -> u64 {
         self.seed

@@ -1,0 +1,168 @@
+//! The instrument in hand: display, modes, where its leads are, what the data sheet says here.
+//!
+//! It stays where it is while pictures and drawers change.
+
+use yew::prelude::*;
+
+use crate::app::bench::point_picker::PointPicker;
+use crate::app::bench::roving;
+use crate::app::hooks::focus_first;
+use crate::app::view::FaceView;
+use crate::app::view::Lead;
+use crate::app::view::MeterView;
+use crate::app::view::Order;
+use crate::bench::action::Action;
+use crate::bench::action::MeterMode;
+use crate::bench::words::mode_name;
+
+/// What the instrument shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct InstrumentProps {
+    /// How it is set.
+    pub meter: MeterView,
+    /// Its display.
+    pub face: FaceView,
+    /// The job is over: nothing is measured any more.
+    #[prop_or_default]
+    pub over: bool,
+    /// Turns it, moves its leads, notes its reading.
+    pub on_order: Callback<Order>,
+}
+
+/// The instrument.
+#[component]
+pub fn Instrument(props: &InstrumentProps) -> Html {
+    let meter = &props.meter;
+    let clamp = meter.mode.is_clamp();
+    let note = props
+        .on_order
+        .reform(|_: MouseEvent| Order::Do(vec![Action::Note]));
+    html! {
+        <section class="instrument" aria-label="Instrument in hand">
+            <h2 class="instrument__name">{ instrument_name(meter.mode) }</h2>
+            <Face face={props.face.clone()} mode={meter.mode} />
+            if !props.over {
+                { modes(props) }
+                { lead(props, Lead::Red, if clamp { "jaws" } else { "red" }) }
+                if !clamp { { lead(props, Lead::Black, "black") } }
+            }
+            if let Some(sheet) = &meter.sheet {
+                <p class="instrument__sheet">{ "data sheet " }<b class="numbers">{ sheet }</b></p>
+            }
+            if !props.over {
+                <button type="button" id="note-it" class="instrument__note button button--main button--wide" onclick={note}>
+                    { "Note it" }
+                </button>
+            }
+        </section>
+    }
+}
+
+/// What the display needs.
+#[derive(Properties, PartialEq)]
+pub struct FaceProps {
+    /// The digits.
+    pub face: FaceView,
+    /// The mode, for its name.
+    pub mode: MeterMode,
+}
+
+/// The display with its digits.
+#[component]
+pub fn Face(props: &FaceProps) -> Html {
+    let face = &props.face;
+    let class = classes!(
+        "instrument__display",
+        face.settling.then_some("instrument__display--settling"),
+        face.overload.then_some("instrument__display--overload")
+    );
+    html! {
+        <>
+            <div {class} role="img" aria-label={format!("{}: {} {}", mode_name(props.mode), face.value, face.unit)}>
+                <span class="instrument__value numbers">{ &face.value }</span>
+                <span class="instrument__unit">{ &face.unit }</span>
+                <span class="instrument__flag">{ face.flag }</span>
+            </div>
+            if let Some(warning) = &face.warning { <p class="instrument__warning">{ warning }</p> }
+        </>
+    }
+}
+
+fn modes(props: &InstrumentProps) -> Html {
+    let here = MeterMode::ALL
+        .iter()
+        .position(|m| *m == props.meter.mode)
+        .unwrap_or(0);
+    let on_order = props.on_order.clone();
+    let onkeydown = roving::on_arrows(
+        here,
+        MeterMode::ALL.len(),
+        Callback::from(move |there: usize| {
+            on_order.emit(Order::Mode(MeterMode::ALL[there]));
+            focus_first(&format!(".instrument__mode[data-mode='{there}']"));
+        }),
+    );
+    let key = |index: usize| mode_key(props, index, index == here);
+    html! {
+        <div role="radiogroup" aria-label="Instrument and mode" {onkeydown}>
+            <div class="instrument__modes" role="presentation">{ for (0..MULTIMETER).map(key) }</div>
+            <p class="instrument__heading" aria-hidden="true">{ "other tools" }</p>
+            <div class="instrument__others" role="presentation">{ for (MULTIMETER..MeterMode::ALL.len()).map(key) }</div>
+        </div>
+    }
+}
+
+/// So many of the modes are those of the multimeter; the others are instruments of their own.
+const MULTIMETER: usize = 6;
+
+fn mode_key(props: &InstrumentProps, index: usize, checked: bool) -> Html {
+    let mode = MeterMode::ALL[index];
+    let onclick = props
+        .on_order
+        .reform(move |_: MouseEvent| Order::Mode(mode));
+    html! {
+        <button type="button" class="instrument__mode" role="radio" aria-checked={checked.to_string()}
+                tabindex={roving::stop(checked)} data-mode={index.to_string()} title={mode_name(mode)}
+                aria-label={mode_name(mode)} {onclick}>{ short(mode) }</button>
+    }
+}
+
+fn lead(props: &InstrumentProps, lead: Lead, word: &'static str) -> Html {
+    let at = match lead {
+        Lead::Red => props.meter.red.clone(),
+        Lead::Black => props.meter.black.clone(),
+    };
+    html! {
+        <PointPicker {lead} {word} {at} points={props.meter.points.clone()}
+            in_hand={props.meter.lead == lead}
+            on_put={props.on_order.reform(move |to| Order::Put(lead, to))}
+            on_take={props.on_order.reform(move |()| Order::TakeLead(lead))} />
+    }
+}
+
+/// What a technician calls the instrument with this mode.
+fn instrument_name(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::Clamp => "Clamp ammeter",
+        MeterMode::Insulation => "Insulation tester",
+        MeterMode::EarthBond => "Earth bond tester",
+        MeterMode::Leakage => "Leakage clamp",
+        _ => "Multimeter",
+    }
+}
+
+/// The mark on the key.
+fn short(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::AcVolts => "V~",
+        MeterMode::LowAcVolts => "V~ low",
+        MeterMode::DcVolts => "V⎓",
+        MeterMode::Ohms => "Ω",
+        MeterMode::Continuity => "tone",
+        MeterMode::Capacitance => "µF",
+        MeterMode::Clamp => "clamp A",
+        MeterMode::Insulation => "insulation",
+        MeterMode::EarthBond => "earth bond",
+        MeterMode::Leakage => "leakage",
+    }
+}

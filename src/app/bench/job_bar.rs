@@ -1,0 +1,49 @@
+//! The line over the bench: whose job, what time, what it costs so far, and the way out.
+
+use yew::prelude::*;
+
+use crate::app::route::Route;
+
+/// What the line shows.
+#[derive(Properties, PartialEq)]
+pub struct JobBarProps {
+    /// Name of the scenario.
+    pub id: AttrValue,
+    /// Title and customer.
+    pub title: AttrValue,
+    /// Time of day.
+    pub clock: AttrValue,
+    /// Minutes on site.
+    pub on_site: AttrValue,
+    /// Cost so far.
+    pub cost: AttrValue,
+    /// The job is over; the debrief is next.
+    pub over: bool,
+}
+
+/// The line over the bench.
+#[component]
+pub fn JobBar(props: &JobBarProps) -> Html {
+    let next = if props.over {
+        Route::Debrief(props.id.to_string())
+    } else {
+        Route::Finding(props.id.to_string())
+    };
+    html! {
+        <header class="job-bar">
+            <a class="job-bar__back" href={Route::Jobs.href()}>{ "Jobs" }</a>
+            <h1 class="job-bar__title">{ &props.title }</h1>
+            <p class="job-bar__clock numbers">
+                <span class="visually-hidden">{ "Time of day " }</span>
+                <b>{ &props.clock }</b>
+                <span class="job-bar__site">{ " on site " }{ &props.on_site }</span>
+            </p>
+            <p class="job-bar__cost numbers">
+                <span class="job-bar__label">{ "cost so far " }</span><b>{ &props.cost }</b>
+            </p>
+            <a class="job-bar__finish button button--main" href={next.href()}>
+                { if props.over { "Debrief" } else { "Finish" } }
+            </a>
+        </header>
+    }
+}

@@ -1,0 +1,133 @@
+//! The job card: the customer's words, the facts, what was asked, what can be asked.
+
+use yew::prelude::*;
+
+use crate::app::bench::selection_bar::verb;
+use crate::app::shared::Shared;
+use crate::app::view::AskedView;
+use crate::app::view::CardView;
+use crate::app::view::Order;
+use crate::app::view::QuestionView;
+use crate::bench::action::Action;
+
+/// What the card shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct JobCardProps {
+    /// The card's text.
+    pub card: Shared<CardView>,
+    /// The job is over: nobody is asked any more.
+    #[prop_or_default]
+    pub over: bool,
+    /// Asks the customer.
+    pub on_order: Callback<Order>,
+}
+
+/// The job card.
+#[component]
+pub fn JobCard(props: &JobCardProps) -> Html {
+    let card = &props.card;
+    html! {
+        <section class="job-card" aria-label="Job card">
+            <p class="job-card__who">{ &card.who }</p>
+            <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
+            if !card.asked.is_empty() {
+                <h3 class="job-card__heading">{ "Asked" }</h3>
+                <ol class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>
+            }
+            if !props.over {
+                <details class="job-card__ask" open={card.asked.is_empty()}>
+                    <summary>{ "Ask the customer" }</summary>
+                    <div class="job-card__questions">
+                        { for card.questions.iter().map(|question| ask(props, question)) }
+                    </div>
+                </details>
+            }
+            if !props.over && !card.outside.is_empty() {
+                <details class="job-card__ask">
+                    <summary>{ "Put right outside the machine" }</summary>
+                    <div class="job-card__questions">
+                        { for card.outside.iter().map(|v| verb(&props.on_order, v, "button button--small")) }
+                    </div>
+                </details>
+            }
+            <h3 class="job-card__heading">{ "Machine and place" }</h3>
+            <dl class="job-card__facts">
+                { for card.facts.iter().map(|(name, text)| html! { <><dt>{ name }</dt><dd>{ text }</dd></> }) }
+            </dl>
+        </section>
+    }
+}
+
+fn answer(props: &JobCardProps, asked: &AskedView) -> Html {
+    let again = Action::Ask {
+        question: asked.id.clone(),
+        again: true,
+    };
+    let onclick = props
+        .on_order
+        .reform(move |_: MouseEvent| Order::Do(vec![again.clone()]));
+    html! {
+        <li>
+            <span class="job-card__question">{ &asked.question }</span>
+            <span class="job-card__answer">{ format!("“{}”", asked.answer) }</span>
+            if asked.again && !props.over {
+                <button type="button" class="button button--quiet button--small" {onclick}
+                        aria-label={format!("Ask again in other words: {}", asked.question)}>
+                    { "ask again in other words" }
+                </button>
+            }
+        </li>
+    }
+}
+
+fn ask(props: &JobCardProps, question: &QuestionView) -> Html {
+    let act = Action::Ask {
+        question: question.id.clone(),
+        again: false,
+    };
+    let onclick = props
+        .on_order
+        .reform(move |_: MouseEvent| Order::Do(vec![act.clone()]));
+    html! { <button type="button" class="button button--small" {onclick}>{ &question.text }</button> }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+
+    #[test]
+    fn hostile_words_of_a_customer_stay_words() {
+        let text = as_text::<JobCard>(|| JobCardProps {
+            card: Shared::new(CardView {
+                complaint: "<img src=x onerror=alert(1)>".into(),
+                ..CardView::default()
+            }),
+            over: false,
+            on_order: Callback::noop(),
+        });
+        assert!(text.contains("&lt;img"), "{text}");
+        assert!(!text.contains("<img"), "{text}");
+    }
+
+    #[test]
+    fn every_question_is_a_button_until_the_job_is_over() {
+        assert!(as_text::<JobCard>(|| question_props(false)).contains(">When?</button>"));
+        assert!(!as_text::<JobCard>(|| question_props(true)).contains("When?"));
+    }
+
+    fn question_props(over: bool) -> JobCardProps {
+        let questions = vec![QuestionView {
+            id: "when".into(),
+            text: "When?".into(),
+        }];
+        JobCardProps {
+            card: Shared::new(CardView {
+                questions,
+                ..CardView::default()
+            }),
+            over,
+            on_order: Callback::noop(),
+        }
+    }
+}

@@ -1,0 +1,29 @@
+//! The bench: everything a technician sees and touches while working on a job.
+
+pub mod contexts;
+pub mod keys;
+pub mod picture;
+pub mod screen;
+
+mod arrows;
+mod causes;
+mod drawer;
+mod estimate;
+mod instrument;
+mod job_bar;
+mod job_card;
+mod moving;
+mod notebook;
+mod notice;
+mod point_picker;
+mod roving;
+mod safe_strip;
+mod selection_bar;
+mod suspects;
+mod tabs;
+mod time_bar;
+mod zoom;
+
+pub use causes::cause_groups;
+pub use notebook::Notebook;
+pub use notice::Notice;

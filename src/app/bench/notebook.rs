@@ -1,0 +1,111 @@
+//! The notebook: every reading, look, sound, answer and act with its time, newest last.
+
+use yew::prelude::*;
+
+use crate::app::shared::Shared;
+use crate::app::view::NoteView;
+
+/// What the notebook shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct NotebookProps {
+    /// The lines.
+    pub notes: Shared<Vec<NoteView>>,
+    /// Numbers of the ticked lines.
+    #[prop_or_default]
+    pub ticked: Vec<u32>,
+    /// Ticks a line or takes the tick away; without it no boxes are shown.
+    #[prop_or_default]
+    pub on_tick: Option<Callback<u32>>,
+}
+
+/// The notebook.
+#[component]
+pub fn Notebook(props: &NotebookProps) -> Html {
+    if props.notes.is_empty() {
+        return html! {
+            <section class="notebook" aria-label="Notebook">
+                <p class="notebook__empty">{ "Nothing noted yet. What you look at, ask and measure is written here." }</p>
+            </section>
+        };
+    }
+    html! {
+        <section class="notebook" aria-label="Notebook">
+            <ol class="notebook__list">{ for props.notes.iter().map(|note| line(props, note)) }</ol>
+        </section>
+    }
+}
+
+fn line(props: &NotebookProps, note: &NoteView) -> Html {
+    let class = classes!(
+        "notebook__line",
+        note.kind.class(),
+        note.warning.as_ref().map(|_| "notebook__line--warning")
+    );
+    html! {
+        <li {class} key={note.number}>
+            { tick_box(props, note) }
+            <span class="notebook__time numbers">{ &note.time }</span>
+            <span class="notebook__text">{ &note.text }</span>
+            if let Some(value) = &note.value { <b class="notebook__value numbers">{ value }</b> }
+            if let Some(sheet) = &note.sheet {
+                <span class="notebook__sheet">{ format!("data sheet {sheet}") }</span>
+            }
+            if let Some(warning) = &note.warning { <span class="notebook__warning">{ warning }</span> }
+            if !note.state.is_empty() { <span class="notebook__state">{ &note.state }</span> }
+        </li>
+    }
+}
+
+fn tick_box(props: &NotebookProps, note: &NoteView) -> Html {
+    let Some(on_tick) = &props.on_tick else {
+        return Html::default();
+    };
+    let number = note.number;
+    let onchange = on_tick.reform(move |_: Event| number);
+    html! {
+        <input type="checkbox" class="notebook__tick" checked={props.ticked.contains(&number)} {onchange}
+               aria-label={format!("Evidence: {} {}", note.text, note.value.as_deref().unwrap_or(""))} />
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+    use crate::app::view::NoteKind;
+
+    fn reading() -> NotebookProps {
+        NotebookProps {
+            notes: Shared::new(vec![NoteView {
+                number: 3,
+                time: "10:42".into(),
+                kind: NoteKind::Reading,
+                text: "ohms, motor terminal A to motor common".into(),
+                value: Some("21.0 Ω".into()),
+                sheet: Some("19 to 23 Ω".into()),
+                state: "unplugged".into(),
+                warning: None,
+            }]),
+            ticked: vec![3],
+            on_tick: Some(Callback::noop()),
+        }
+    }
+
+    #[test]
+    fn a_reading_stands_beside_what_the_data_sheet_says() {
+        let text = as_text::<Notebook>(reading);
+        assert!(
+            text.contains("21.0 Ω") && text.contains("data sheet 19 to 23 Ω"),
+            "{text}"
+        );
+    }
+
+    #[test]
+    fn a_line_can_be_ticked_as_evidence_and_says_which_it_is() {
+        let text = as_text::<Notebook>(reading);
+        assert!(
+            text.contains("type=\"checkbox\"") && text.contains("aria-label=\"Evidence: ohms"),
+            "{text}"
+        );
+    }
+}

@@ -1,0 +1,41 @@
+//! One calm card: what happened, the rule, its source. It never covers the machine in alarm.
+
+use yew::prelude::*;
+
+use crate::app::bench::selection_bar::verb;
+use crate::app::view::NoticeView;
+use crate::app::view::Order;
+
+/// What the card shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct NoticeProps {
+    /// The card.
+    pub notice: NoticeView,
+    /// Puts it away, or does what it offers.
+    pub on_order: Callback<Order>,
+}
+
+/// The card.
+#[component]
+pub fn Notice(props: &NoticeProps) -> Html {
+    let notice = &props.notice;
+    let class = classes!(
+        "notice",
+        notice.danger.then_some("notice--danger"),
+        notice.source.as_ref().map(|_| "notice--rule")
+    );
+    let read = props.on_order.reform(|_: MouseEvent| Order::CardRead);
+    html! {
+        <section {class} role="alert">
+            <h2 class="notice__title">{ &notice.title }</h2>
+            { for notice.text.iter().map(|line| html! { <p class="notice__text">{ line }</p> }) }
+            if let Some(source) = &notice.source { <p class="notice__source">{ source }</p> }
+            <div class="row">
+                { for notice.verbs.iter().map(|v| verb(&props.on_order, v, "button button--main")) }
+                <button type="button" id="notice-read" class="button" onclick={read}>
+                    { if notice.danger { "I have read this" } else { "Leave it" } }
+                </button>
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,169 @@
+//! The machine as a picture that can be touched: mouse, finger, or arrow keys and Enter.
+//!
+//! The tree comes from `drawing`; Yew draws it when parts or what is in hand change, and a painter
+//! writes the attributes that move, each frame.
+
+use wasm_bindgen::JsCast;
+use web_sys::Element as DomElement;
+use yew::prelude::*;
+use yew::virtual_dom::VTag;
+use yew::virtual_dom::VText;
+
+use crate::app::bench::arrows::neighbour;
+use crate::app::bench::zoom::Zoom;
+use crate::app::shared::Shared;
+use crate::app::view::Thing;
+use crate::drawing::svg::Element;
+use crate::drawing::svg::Node;
+
+/// What the picture shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct PictureProps {
+    /// The tree.
+    pub svg: Shared<Element>,
+    /// What it is a picture of.
+    pub label: AttrValue,
+    /// Show all names.
+    #[prop_or_default]
+    pub names: bool,
+    /// Jaws are in hand: a conductor on the wiring diagram is meant rather than the part it
+    /// belongs to.
+    #[prop_or_default]
+    pub jaws: bool,
+    /// Something was touched.
+    pub on_touch: Callback<Thing>,
+}
+
+/// The picture.
+#[component]
+pub fn Picture(props: &PictureProps) -> Html {
+    let zoom = use_state_eq(Zoom::default);
+    let drag = use_mut_ref(|| None::<(f64, f64)>);
+    let onclick = {
+        let (on_touch, jaws) = (props.on_touch.clone(), props.jaws);
+        Callback::from(move |event: MouseEvent| {
+            if let Some(thing) = touched(event.target(), jaws) {
+                on_touch.emit(thing);
+            }
+        })
+    };
+    let onkeydown = keys(&props.on_touch, props.jaws);
+    let onpointerdown = {
+        let drag = drag.clone();
+        Callback::from(move |event: PointerEvent| {
+            *drag.borrow_mut() = Some((f64::from(event.client_x()), f64::from(event.client_y())));
+        })
+    };
+    let onpointerup = {
+        let drag = drag.clone();
+        Callback::from(move |_: PointerEvent| *drag.borrow_mut() = None)
+    };
+    let onpointermove = {
+        let zoom = zoom.clone();
+        Callback::from(move |event: PointerEvent| {
+            let here = (f64::from(event.client_x()), f64::from(event.client_y()));
+            let Some(before) = *drag.borrow() else { return };
+            if zoom.is_whole() {
+                return;
+            }
+            if let Some(width) = event
+                .current_target()
+                .and_then(|t| t.dyn_into::<DomElement>().ok())
+            {
+                let width_px = f64::from(width.client_width()).max(1.0);
+                *drag.borrow_mut() = Some(here);
+                zoom.set(zoom.moved(
+                    (before.0 - here.0) / width_px,
+                    (before.1 - here.1) / width_px,
+                ));
+            }
+        })
+    };
+    let set = |next: Zoom| {
+        let zoom = zoom.clone();
+        Callback::from(move |_: MouseEvent| zoom.set(next))
+    };
+    let class = classes!(
+        "drawing",
+        props.names.then_some("drawing--labels"),
+        (!zoom.is_whole()).then_some("drawing--zoomed")
+    );
+    html! {
+        <div {class} role="group" aria-label={&props.label} {onclick} {onkeydown} {onpointerdown}
+             onpointerup={onpointerup.clone()} onpointerleave={onpointerup} {onpointermove}>
+            { root(&props.svg, *zoom) }
+            <div class="drawing__zoom">
+                <button type="button" onclick={set(zoom.closer())} aria-label="Closer">{ "+" }</button>
+                <button type="button" onclick={set(zoom.farther())} aria-label="Farther">{ "−" }</button>
+                if !zoom.is_whole() {
+                    <button type="button" onclick={set(Zoom::default())}>{ "whole" }</button>
+                }
+            </div>
+        </div>
+    }
+}
+
+fn keys(on_touch: &Callback<Thing>, jaws: bool) -> Callback<KeyboardEvent> {
+    let on_touch = on_touch.clone();
+    Callback::from(move |event: KeyboardEvent| {
+        let Some(target) = event.target().and_then(|t| t.dyn_into::<DomElement>().ok()) else {
+            return;
+        };
+        match event.key().as_str() {
+            "Enter" | " " => {
+                let Some(thing) = touched(event.target(), jaws) else {
+                    return;
+                };
+                on_touch.emit(thing);
+            }
+            key @ ("ArrowLeft" | "ArrowRight" | "ArrowUp" | "ArrowDown") => neighbour(&target, key),
+            _ => return,
+        }
+        event.prevent_default();
+    })
+}
+
+/// The thing under an event, by the innermost marked element.
+fn touched(target: Option<web_sys::EventTarget>, jaws: bool) -> Option<Thing> {
+    let element = target?.dyn_into::<DomElement>().ok()?;
+    if jaws && let Some(conductor) = element.closest("[data-element]").ok().flatten() {
+        return conductor.get_attribute("data-element").map(Thing::Element);
+    }
+    const MARKED: &str =
+        "[data-point],[data-connector],[data-step],[data-key],[data-part],[data-place]";
+    let marked = element.closest(MARKED).ok()??;
+    let read = |name: &str| marked.get_attribute(name).filter(|id| !id.is_empty());
+    read("data-point")
+        .map(Thing::Point)
+        .or_else(|| read("data-connector").map(Thing::Connector))
+        .or_else(|| read("data-step").map(Thing::Step))
+        .or_else(|| read("data-key").map(Thing::Key))
+        .or_else(|| read("data-part").map(Thing::Place))
+        .or_else(|| read("data-place").map(Thing::Place))
+}
+
+fn root(svg: &Element, zoom: Zoom) -> Html {
+    let mut tag = tag(svg);
+    if let Some(view_box) = svg
+        .attribute("viewBox")
+        .and_then(|whole| zoom.view_box(whole))
+    {
+        tag.add_attribute("viewBox", view_box);
+    }
+    tag.into()
+}
+
+/// A tree as Yew's nodes.
+pub fn tag(element: &Element) -> VTag {
+    let mut tag = VTag::new(element.tag);
+    for (name, value) in &element.attributes {
+        tag.add_attribute(name, value.clone());
+    }
+    for child in &element.children {
+        tag.add_child(match child {
+            Node::Element(element) => self::tag(element).into(),
+            Node::Text(text) => VText::new(text.clone()).into(),
+        });
+    }
+    tag
+}

@@ -1,0 +1,203 @@
+//! The bench as a whole: card and notebook at one hand, the instrument at the other, the machine
+//! between, what is safe and what is in hand below.
+
+use yew::prelude::*;
+
+use crate::app::bench::contexts::use_bench;
+use crate::app::bench::contexts::use_door;
+use crate::app::bench::drawer::Drawer;
+use crate::app::bench::job_card::JobCard;
+use crate::app::bench::keys::KeyUse;
+use crate::app::bench::keys::use_of;
+use crate::app::bench::moving::Announcer;
+use crate::app::bench::moving::Caption;
+use crate::app::bench::moving::MeterBar;
+use crate::app::bench::moving::MovingEstimate;
+use crate::app::bench::moving::MovingInstrument;
+use crate::app::bench::moving::MovingJobBar;
+use crate::app::bench::moving::MovingTimeBar;
+use crate::app::bench::notebook::Notebook;
+use crate::app::bench::notice::Notice;
+use crate::app::bench::picture::Picture as Drawing;
+use crate::app::bench::safe_strip::SafeStrip;
+use crate::app::bench::selection_bar::SelectionBar;
+use crate::app::bench::suspects::Suspects;
+use crate::app::bench::tabs::Tabs;
+use crate::app::hooks::focus_first;
+use crate::app::hooks::focus_on;
+use crate::app::hooks::use_keys;
+use crate::app::settings::use_settings;
+use crate::app::view::BenchView;
+use crate::app::view::Lead;
+use crate::app::view::Order;
+use crate::app::view::Picture;
+use crate::app::view::Thing;
+use crate::bench::action::Action;
+
+/// Which drawer is pulled out on a small screen, and which side of the card is up.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Sides {
+    card_open: bool,
+    tool_open: bool,
+    notebook_up: bool,
+}
+
+/// The bench.
+#[component]
+pub fn BenchScreen() -> Html {
+    let (bench, door) = (use_bench(), use_door());
+    let settings = use_settings();
+    let sides = use_state_eq(Sides::default);
+    let on_key = {
+        let (door, sides) = (door.clone(), sides.clone());
+        use_callback((), move |key: String, ()| {
+            if let Some(what) = use_of(&key) {
+                press(what, &door, &sides);
+            }
+        })
+    };
+    use_keys(settings.single_keys, on_key);
+    let toggle = |change: fn(Sides) -> Sides| {
+        let sides = sides.clone();
+        Callback::from(move |()| sides.set(change(*sides)))
+    };
+    let toggle_card = toggle(|s| Sides {
+        card_open: !s.card_open,
+        tool_open: false,
+        ..s
+    });
+    let toggle_tool = toggle(|s| Sides {
+        tool_open: !s.tool_open,
+        card_open: false,
+        ..s
+    });
+    html! {
+        <div class="bench">
+            <MovingJobBar />
+            <Drawer id="card" word="Job card and notebook" class="bench__card drawer--left" open={sides.card_open}
+                    on_toggle={toggle_card}>
+                { card_side(&bench, &door, &sides) }
+            </Drawer>
+            { stage(&bench, &door, settings.all_names) }
+            <Drawer id="tool" word="Instrument" class="bench__tool drawer--right" open={sides.tool_open}
+                    on_toggle={toggle_tool.clone()}>
+                <MovingInstrument />
+            </Drawer>
+            <MeterBar on_show={toggle_tool} />
+            <SafeStrip items={bench.safe.clone()} />
+            <SelectionBar selection={bench.selection.clone()} on_order={door}>
+                if !bench.over { <MovingTimeBar /> }
+            </SelectionBar>
+            <Announcer />
+        </div>
+    }
+}
+
+fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<Sides>) -> Html {
+    let show = {
+        let sides = sides.clone();
+        Callback::from(move |tab: usize| {
+            sides.set(Sides {
+                notebook_up: tab == 1,
+                ..*sides
+            })
+        })
+    };
+    let words = vec![
+        "Job card".into(),
+        format!("Notebook {}", bench.notes.len()).into(),
+    ];
+    let up = usize::from(sides.notebook_up);
+    html! {
+        <>
+            <Tabs id="side" label="Card" {words} shown={up} panel="side-panel" on_show={show} />
+            <div id="side-panel" class="tabs__panel" role="tabpanel" tabindex="0" aria-labelledby={format!("side-{up}")}>
+                if sides.notebook_up {
+                    <Notebook notes={bench.notes.clone()} />
+                } else {
+                    <JobCard card={bench.card.clone()} over={bench.over} on_order={door.clone()} />
+                    <Suspects suspects={bench.suspects.clone()} causes={bench.causes.clone()} on_order={door.clone()} />
+                    if !bench.over { <MovingEstimate /> }
+                }
+            </div>
+        </>
+    }
+}
+
+fn stage(bench: &BenchView, door: &Callback<Order>, names: bool) -> Html {
+    let shown = Picture::ALL
+        .iter()
+        .position(|p| *p == bench.picture)
+        .unwrap_or(0);
+    let on_show = door.reform(|index: usize| Order::Show(Picture::ALL[index]));
+    let words = Picture::ALL
+        .iter()
+        .map(|p| AttrValue::from(p.word()))
+        .collect::<Vec<_>>();
+    let (lead, jaws) = (bench.meter.lead, bench.meter.mode.is_clamp());
+    let on_touch = door.reform(move |thing: Thing| match thing {
+        Thing::Point(node) => Order::Put(lead, Some(node)),
+        Thing::Element(conductor) => Order::Put(Lead::Red, Some(conductor)),
+        thing => Order::Select(Some(thing)),
+    });
+    html! {
+        <main class="bench__stage" id="main" tabindex="-1">
+            <Tabs id="view" label="Pictures" {words} {shown} panel="picture" {on_show} />
+            <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
+                <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} {on_touch} />
+            </div>
+            <Caption />
+            if let Some(words) = &bench.storage { <p class="bench__storage" role="status">{ words }</p> }
+            if bench.elsewhere { { elsewhere(door) } }
+            if let Some(notice) = &bench.notice { <Notice notice={notice.clone()} on_order={door.clone()} /> }
+        </main>
+    }
+}
+
+fn elsewhere(door: &Callback<Order>) -> Html {
+    let take = door.reform(|_: MouseEvent| Order::TakeOver);
+    html! {
+        <section class="notice" role="alert">
+            <h2 class="notice__title">{ "This job is open in another tab" }</h2>
+            <p class="notice__text">{ "You can look here; nothing you do in this tab is saved." }</p>
+            <button type="button" class="button button--main" onclick={take}>{ "Work in this tab" }</button>
+        </section>
+    }
+}
+
+fn press(what: KeyUse, door: &Callback<Order>, sides: &UseStateHandle<Sides>) {
+    match what {
+        KeyUse::Show(picture) => door.emit(Order::Show(picture)),
+        KeyUse::Go("picture") => focus_first(".drawing [tabindex='0']"),
+        KeyUse::Go("verbs") => focus_first(".selection-bar__verbs button"),
+        KeyUse::Go("mode") => {
+            sides.set(Sides {
+                tool_open: true,
+                card_open: false,
+                ..**sides
+            });
+            focus_first(".instrument__mode[tabindex='0']");
+        }
+        KeyUse::Go(id) => {
+            sides.set(Sides {
+                tool_open: true,
+                card_open: false,
+                ..**sides
+            });
+            focus_on(id);
+        }
+        KeyUse::JobCard | KeyUse::Notebook => {
+            let notebook_up = what == KeyUse::Notebook;
+            sides.set(Sides {
+                card_open: true,
+                tool_open: false,
+                notebook_up,
+            });
+            focus_on(if notebook_up { "side-1" } else { "side-0" });
+        }
+        KeyUse::Note => door.emit(Order::Do(vec![Action::Note])),
+        KeyUse::Run(speed) => door.emit(Order::Run(speed)),
+        KeyUse::Wait(until) => door.emit(Order::Wait(until)),
+        KeyUse::LetGo => door.emit(Order::CardRead),
+    }
+}

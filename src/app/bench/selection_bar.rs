@@ -1,0 +1,115 @@
+//! What is in hand and what can be done with it, in plain verbs with what each takes.
+
+use yew::prelude::*;
+
+use crate::app::view::Order;
+use crate::app::view::SelectionView;
+use crate::app::view::VerbView;
+
+/// What the bar shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct SelectionBarProps {
+    /// What is in hand.
+    pub selection: Option<SelectionView>,
+    /// Does something.
+    pub on_order: Callback<Order>,
+    /// What else stands in the bar: the clock's keys.
+    #[prop_or_default]
+    pub children: Html,
+}
+
+/// The bar.
+#[component]
+pub fn SelectionBar(props: &SelectionBarProps) -> Html {
+    let Some(selection) = &props.selection else {
+        return html! {
+            <section class="selection-bar" aria-label="In hand">
+                <p class="selection-bar__name selection-bar__name--none">
+                    { "Touch a part of the machine, the tap or the plug to see what can be done with it." }
+                </p>
+                { props.children.clone() }
+            </section>
+        };
+    };
+    let put_back = props.on_order.reform(|_: MouseEvent| Order::Select(None));
+    html! {
+        <section class="selection-bar" aria-label="In hand">
+            <div class="selection-bar__head">
+                <h2 class="selection-bar__name">{ &selection.name }</h2>
+                if !selection.about.is_empty() { <p class="selection-bar__about">{ &selection.about }</p> }
+                if let Some(blocked) = &selection.blocked {
+                    <p class="selection-bar__blocked">
+                        { blocked }
+                        if let Some(clear) = &selection.clear_way { { verb(&props.on_order, clear, "verb verb--main") } }
+                    </p>
+                }
+            </div>
+            <div class="selection-bar__verbs" role="group" aria-label={format!("What to do with: {}", selection.name)}>
+                { for selection.verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }
+                { repairs(props, selection) }
+                <button type="button" class="verb verb--quiet" onclick={put_back} aria-label="Let go">{ "let go" }</button>
+            </div>
+            { props.children.clone() }
+        </section>
+    }
+}
+
+/// What puts something right, behind one key: a list to choose from on purpose.
+fn repairs(props: &SelectionBarProps, selection: &SelectionView) -> Html {
+    if selection.repairs.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <details class="verb-menu" key={selection.name.clone()}>
+            <summary class="verb">{ "repair …" }</summary>
+            <div class="verb-menu__list">
+                { for selection.repairs.iter().map(|v| verb(&props.on_order, v, "verb")) }
+            </div>
+        </details>
+    }
+}
+
+/// A verb as a button; also used by the calm card.
+pub fn verb(on_order: &Callback<Order>, verb: &VerbView, class: &'static str) -> Html {
+    let order = verb.order.clone();
+    let onclick = on_order.reform(move |_: MouseEvent| order.clone());
+    let class = classes!(class, verb.blocked.then_some("verb--blocked"));
+    let title = (!verb.hint.is_empty()).then(|| verb.hint.clone());
+    html! {
+        <button type="button" {class} {onclick} {title}>
+            { &verb.word }
+            if !verb.takes.is_empty() { <small class="verb__takes numbers">{ format!(" {}", verb.takes) }</small> }
+        </button>
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+
+    #[test]
+    fn what_is_in_the_way_is_said_with_a_button_that_removes_it() {
+        let text = as_text::<SelectionBar>(|| {
+            let clear = VerbView {
+                word: "take off the back cover".into(),
+                takes: "3 min".into(),
+                hint: String::new(),
+                blocked: false,
+                order: Order::Do(Vec::new()),
+            };
+            SelectionBarProps {
+                selection: Some(SelectionView {
+                    name: "run capacitor".into(),
+                    blocked: Some("back cover is on: 8 screws, 3 min".into()),
+                    clear_way: Some(clear),
+                    ..SelectionView::default()
+                }),
+                on_order: Callback::noop(),
+                children: Html::default(),
+            }
+        });
+        assert!(text.contains("back cover is on: 8 screws, 3 min"), "{text}");
+        assert!(text.contains("take off the back cover"), "{text}");
+    }
+}

@@ -1,0 +1,74 @@
+//! When the program itself fails: a calm page instead of a dead one. The log is saved after every
+//! act, so work goes on from the last one.
+//!
+//! After a panic nothing of Yew can be trusted; this writes plain elements.
+
+use gloo::events::EventListener;
+use web_sys::Document;
+use web_sys::Element;
+
+/// Local key that counts failures since the last act that went well.
+const COUNT: &str = "tubwright/stopped";
+
+/// Shows the calm page from now on when the program fails.
+pub fn watch() {
+    std::panic::set_hook(Box::new(|info| {
+        set_count(count() + 1);
+        let place = info
+            .location()
+            .map(|l| format!("{}:{}", l.file(), l.line()))
+            .unwrap_or_default();
+        // Without a page there is nobody to tell.
+        let _ = show(&place);
+    }));
+}
+
+/// How often the program failed since an act went well.
+pub fn count() -> u32 {
+    let storage = gloo::utils::window().local_storage().ok().flatten();
+    storage
+        .and_then(|s| s.get_item(COUNT).ok().flatten())
+        .and_then(|n| n.parse().ok())
+        .unwrap_or(0)
+}
+
+/// An act went well: what failed is behind us.
+pub fn all_well() {
+    if count() > 0 {
+        set_count(0);
+    }
+}
+
+fn set_count(count: u32) {
+    if let Ok(Some(storage)) = gloo::utils::window().local_storage() {
+        // Where nothing can be kept, the next start simply does not know.
+        let _ = storage.set_item(COUNT, &count.to_string());
+    }
+}
+
+fn show(place: &str) -> Option<()> {
+    let document = gloo::utils::document();
+    let app = document.get_element_by_id("app")?;
+    app.set_inner_html("");
+    let page = child(&document, &app, "main", "")?;
+    page.set_class_name("page page--narrow");
+    child(&document, &page, "h1", "The program has stopped")?;
+    let said = "That is our mistake, not yours. Your job is saved up to your last act.";
+    child(&document, &page, "p", said)?;
+    let button = child(&document, &page, "button", "Go on from the last act")?;
+    button.set_class_name("button button--main");
+    let again = EventListener::new(&button, "click", |_| {
+        // A page that cannot be loaded again can be closed by the person.
+        let _ = gloo::utils::window().location().reload();
+    });
+    again.forget();
+    child(&document, &page, "p", &format!("For a report: {place}"))?.set_class_name("field__hint");
+    Some(())
+}
+
+fn child(document: &Document, parent: &Element, tag: &str, text: &str) -> Option<Element> {
+    let element = document.create_element(tag).ok()?;
+    element.set_text_content(Some(text));
+    parent.append_child(&element).ok()?;
+    Some(element)
+}

@@ -1,0 +1,42 @@
+//! The mark sheet: each part opens to the reasons behind it.
+
+use yew::prelude::*;
+
+use crate::app::view::debrief::MarkRow;
+
+/// What the sheet shows.
+#[derive(Properties, PartialEq)]
+pub struct MarksProps {
+    /// The parts.
+    pub marks: Vec<MarkRow>,
+}
+
+/// The sheet.
+#[component]
+pub fn Marks(props: &MarksProps) -> Html {
+    html! {
+        <section class="marks" aria-labelledby="marks">
+            <h2 id="marks">{ "Marks" }</h2>
+            { for props.marks.iter().map(row) }
+        </section>
+    }
+}
+
+fn row(mark: &MarkRow) -> Html {
+    let value = format!("{:.0} of {:.0}", mark.points, mark.of);
+    html! {
+        <details class="marks__row" key={mark.name.clone()}>
+            <summary>
+                <span class="marks__name">{ &mark.name }</span>
+                <meter class="marks__bar" min="0" max={mark.of.to_string()} value={mark.points.to_string()}
+                       aria-label={format!("{}: {value}", mark.name)} />
+                <span class="marks__value numbers">{ value.clone() }</span>
+            </summary>
+            if mark.reasons.is_empty() {
+                <p>{ "Nothing to remark." }</p>
+            } else {
+                <ul>{ for mark.reasons.iter().map(|reason| html! { <li>{ reason }</li> }) }</ul>
+            }
+        </details>
+    }
+}

@@ -1,0 +1,8 @@
+//! The debrief: the job explained step by step, with what was wrong and how it showed.
+
+mod marks;
+mod screen;
+mod step;
+mod track;
+
+pub use screen::DebriefScreen;

@@ -1,0 +1,162 @@
+//! The debrief's screen: verdict, what was wrong and how it showed, the line in time with the
+//! machine and the meter as they were, the marks.
+
+use yew::prelude::*;
+
+use crate::app::bench::contexts::use_bench;
+use crate::app::bench::contexts::use_door;
+use crate::app::bench::picture::Picture;
+use crate::app::debrief::marks::Marks;
+use crate::app::debrief::step::StepDetail;
+use crate::app::debrief::track::Track;
+use crate::app::route::Route;
+use crate::app::shared::Shared;
+use crate::app::view::Order;
+use crate::app::view::debrief::DebriefView;
+use crate::app::view::debrief::StepRow;
+use crate::app::view::debrief::debrief;
+use crate::app::view::past;
+use crate::bench::job::Job;
+
+/// Which job.
+#[derive(Properties, PartialEq)]
+pub struct DebriefProps {
+    /// The job.
+    pub job: Shared<Job>,
+}
+
+/// The debrief, or the way back when the job is not over yet.
+#[component]
+pub fn DebriefScreen(props: &DebriefProps) -> Html {
+    let bench = use_bench();
+    let told = use_memo(props.job.clone(), |job| job.is_over().then(|| debrief(job)));
+    match &*told {
+        None => html! {
+            <main class="page page--narrow" id="main" tabindex="-1">
+                <h1>{ "This job is not over yet" }</h1>
+                <p>{ "The debrief is opened when the machine is handed over, or made safe and left." }</p>
+                <p><a class="button button--main" href={Route::Bench(bench.id.clone()).href()}>{ "Back to the bench" }</a></p>
+            </main>
+        },
+        Some(Err(error)) => html! {
+            <main class="page page--narrow" id="main" tabindex="-1">
+                <h1>{ "This job cannot be explained" }</h1><p>{ error.to_string() }</p>
+            </main>
+        },
+        Some(Ok(view)) => {
+            html! { <Told job={props.job.clone()} view={Shared::new(view.clone())} /> }
+        }
+    }
+}
+
+/// The debrief of a finished job.
+#[derive(Properties, PartialEq)]
+struct ToldProps {
+    job: Shared<Job>,
+    view: Shared<DebriefView>,
+}
+
+#[component]
+fn Told(props: &ToldProps) -> Html {
+    let (bench, door) = (use_bench(), use_door());
+    let shown = use_state_eq(|| 0_usize);
+    let past = use_memo((props.job.clone(), *shown), |(job, step)| {
+        past::at_step(job, *step)
+    });
+    let view = &props.view;
+    let go = {
+        let shown = shown.clone();
+        Callback::from(move |index: usize| shown.set(index))
+    };
+    let again = door.reform(|_: MouseEvent| Order::StartAgain);
+    html! {
+        <main class="page debrief" id="main" tabindex="-1">
+            { head(view, &bench.card.title, &bench.id, again) }
+            { truth(view) }
+            <Track steps={view.steps.clone()} shown={*shown} on_show={go.clone()} />
+            <div class="debrief__body">
+                { steps(&view.steps, *shown, &go) }
+                if let Some(step) = view.steps.get(*shown) {
+                    <StepDetail step={step.clone()} count={view.steps.len()} />
+                }
+                if let Some(past) = &*past {
+                    <section class="debrief__state" aria-label="The machine as it was">
+                        <p class="debrief__meter numbers">{ &past.meter }</p>
+                        <Picture svg={past.svg.clone()} label="The machine as it was" on_touch={Callback::noop()} />
+                    </section>
+                }
+            </div>
+            <Marks marks={view.marks.clone()} />
+        </main>
+    }
+}
+
+fn head(view: &DebriefView, title: &str, id: &str, again: Callback<MouseEvent>) -> Html {
+    html! {
+        <header class="debrief__head">
+            <h1>{ format!("Debrief: {title}") }</h1>
+            <p class="debrief__verdict">{ &view.verdict }</p>
+            <dl class="money-line">
+                { for view.money.iter().map(|(name, value)| html! { <div><dt>{ name }</dt><dd class="numbers">{ value }</dd></div> }) }
+            </dl>
+            <div class="row no-print">
+                <a class="button" href={Route::Bench(id.to_owned()).href()} onclick={again}>{ "Do it again" }</a>
+                <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
+            </div>
+        </header>
+    }
+}
+
+/// What was wrong and how it showed.
+fn truth(view: &DebriefView) -> Html {
+    let list = |lines: &[String], none: &'static str| {
+        if lines.is_empty() {
+            html! { <p>{ none }</p> }
+        } else {
+            html! { <ul>{ for lines.iter().map(|line| html! { <li>{ line }</li> }) }</ul> }
+        }
+    };
+    html! {
+        <section class="debrief__truth">
+            <div>
+                <h2>{ "What was wrong" }</h2>
+                { list(&view.causes, "Nothing in the machine.") }
+                <h3>{ "You said" }</h3>
+                { list(&view.stated, "No fault in the machine.") }
+            </div>
+            <div>
+                <h2>{ "How it showed" }</h2>
+                { list(&view.shown_by, "None of your notes differ from those of a sound machine.") }
+            </div>
+            if !view.left.is_empty() {
+                <div>
+                    <h2>{ "How the machine was left" }</h2>
+                    { list(&view.left, "") }
+                </div>
+            }
+        </section>
+    }
+}
+
+fn steps(steps: &[StepRow], shown: usize, go: &Callback<usize>) -> Html {
+    html! {
+        <ol class="debrief__steps" aria-label="Steps">
+            { for steps.iter().enumerate().map(|(index, step)| {
+                let class = classes!(
+                    "step",
+                    step.is_unsafe().then_some("step--safety"),
+                    step.is_telling().then_some("step--good")
+                );
+                let onclick = go.reform(move |_: MouseEvent| index);
+                html! {
+                    <li {class} key={index} aria-current={(index == shown).then_some("step")}>
+                        <button type="button" {onclick}>
+                            <span class="numbers">{ &step.time }</span>{ " " }{ &step.words }
+                            if step.is_unsafe() { <b class="step__mark">{ " safety" }</b> }
+                        </button>
+                    </li>
+                }
+            }) }
+        </ol>
+    }
+}

@@ -1,0 +1,53 @@
+//! One step explained: what was done, what it gave, what a sound machine would have given, which
+//! rule was broken and where the rule comes from.
+
+use yew::prelude::*;
+
+use crate::app::view::debrief::RuleRow;
+use crate::app::view::debrief::StepRow;
+
+/// Which step.
+#[derive(Properties, PartialEq)]
+pub struct StepDetailProps {
+    /// The step.
+    pub step: StepRow,
+    /// How many there are.
+    pub count: usize,
+}
+
+/// The step.
+#[component]
+pub fn StepDetail(props: &StepDetailProps) -> Html {
+    let step = &props.step;
+    html! {
+        <section class="debrief__detail" aria-label="This step">
+            <h2>{ format!("Step {} of {}", step.number, props.count) }</h2>
+            <p class="numbers">{ format!("{} · cost so far {}", step.time, step.cost) }</p>
+            <p class="debrief__did">{ &step.words }</p>
+            { for step.notes.iter().map(note) }
+            { for step.events.iter().map(|event| html! { <p class="notice notice--danger">{ event }</p> }) }
+            { for step.rules.iter().map(rule) }
+        </section>
+    }
+}
+
+fn note((is, sound): &(String, Option<String>)) -> Html {
+    html! {
+        <div class="debrief__note">
+            <p>{ is }</p>
+            if let Some(sound) = sound {
+                <p class="debrief__sound">{ "A sound machine: " }<b>{ sound }</b></p>
+            }
+        </div>
+    }
+}
+
+fn rule(rule: &RuleRow) -> Html {
+    html! {
+        <div class="notice notice--rule">
+            <p class="notice__title">{ &rule.what }</p>
+            if !rule.why.is_empty() { <p class="notice__text">{ &rule.why }</p> }
+            if !rule.source.is_empty() { <p class="notice__source">{ &rule.source }</p> }
+        </div>
+    }
+}

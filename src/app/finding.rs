@@ -1,0 +1,266 @@
+//! Fault found: the cause from a plain list, the evidence, what the customer is told, and handing
+//! over.
+
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::bench::Notebook;
+use crate::app::bench::Notice;
+use crate::app::bench::cause_groups;
+use crate::app::bench::contexts::use_bench;
+use crate::app::bench::contexts::use_door;
+use crate::app::bench::contexts::use_live;
+use crate::app::hooks::go_to;
+use crate::app::route::Route;
+use crate::app::view::BenchView;
+use crate::app::view::Order;
+use crate::bench::action::Action;
+use crate::bench::action::Advice;
+
+/// What a customer can be told, in the order of a talk at the door.
+const ADVICE: [(Advice, &str); 6] = [
+    (
+        Advice::WhatWasDone,
+        "what was wrong and what was done, shown on the machine",
+    ),
+    (Advice::Load, "how much to load and how to spread it"),
+    (Advice::Detergent, "how much detergent"),
+    (Advice::Filters, "clean the filters now and then"),
+    (
+        Advice::HouseWiring,
+        "have the house wiring seen to by an electrician",
+    ),
+    (Advice::NewMachine, "a new machine is the better buy"),
+];
+
+/// What is filled in so far.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Form {
+    causes: Vec<String>,
+    none: bool,
+    evidence: Vec<u32>,
+    advice: Vec<Advice>,
+    asked: bool,
+}
+
+impl Form {
+    fn is_stated(&self) -> bool {
+        self.none || !self.causes.is_empty()
+    }
+
+    /// The acts, in the order they are done at the door.
+    fn acts(&self) -> Vec<Action> {
+        let finding = Action::Finding {
+            causes: if self.none {
+                Vec::new()
+            } else {
+                self.causes.clone()
+            },
+            evidence: self.evidence.clone(),
+        };
+        let mut acts = vec![finding];
+        acts.extend(
+            self.advice
+                .iter()
+                .map(|advice| Action::Advise { advice: *advice }),
+        );
+        acts.push(Action::Close);
+        acts
+    }
+}
+
+/// Adds what is not there, takes away what is.
+fn flip<T: PartialEq>(list: &mut Vec<T>, item: T) {
+    match list.iter().position(|other| *other == item) {
+        Some(at) => {
+            list.remove(at);
+        }
+        None => list.push(item),
+    }
+}
+
+/// The screen.
+#[component]
+pub fn FindingScreen() -> Html {
+    let (bench, live, door) = (use_bench(), use_live(), use_door());
+    let form = use_state_eq(Form::default);
+    use_effect_with((bench.over, bench.id.clone()), |(over, id)| {
+        if *over {
+            go_to(&Route::Debrief(id.clone()));
+        }
+    });
+    let hand_over = {
+        let (form, door) = (form.clone(), door.clone());
+        Callback::from(move |_: MouseEvent| {
+            if form.is_stated() {
+                door.emit(Order::Do(form.acts()));
+            } else {
+                form.set(Form {
+                    asked: true,
+                    ..(*form).clone()
+                });
+            }
+        })
+    };
+    let leave = door.reform(|_: MouseEvent| Order::Do(vec![Action::MakeSafeAndLeave]));
+    html! {
+        <main class="page page--narrow finish" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ "Fault found" }</h1>
+                <p class="page__lead">{ format!("{} · on site {} · cost so far {}", bench.card.title, live.on_site, live.cost) }</p>
+            </header>
+            <div class="page__body stack">
+                { still_open(&bench) }
+                { cause(&bench, &form) }
+                { evidence(&bench, &form) }
+                { advice(&form) }
+                if let Some(notice) = &bench.notice { <Notice notice={notice.clone()} on_order={door.clone()} /> }
+                <div class="row finish__bill">
+                    <button type="button" class="button button--main" onclick={hand_over}>{ "State it and hand over" }</button>
+                    <a class="button" href={Route::Bench(bench.id.clone()).href()}>{ "Back to the bench" }</a>
+                    <button type="button" class="button button--quiet" onclick={leave}>{ "Make safe and leave" }</button>
+                </div>
+            </div>
+        </main>
+    }
+}
+
+/// A last look round: what is still off, apart or shut.
+fn still_open(bench: &BenchView) -> Html {
+    if bench.still_open.is_empty() {
+        return html! { <p class="finish__round">{ "A look round: everything is back in its place." }</p> };
+    }
+    html! {
+        <section class="notice" aria-label="A look round">
+            <h2 class="notice__title">{ "A look round before you leave" }</h2>
+            <ul>{ for bench.still_open.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+        </section>
+    }
+}
+
+fn cause(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
+    let change = |change: fn(&mut Form, String)| {
+        let form = form.clone();
+        Callback::from(move |id: String| {
+            let mut next = (*form).clone();
+            change(&mut next, id);
+            form.set(next);
+        })
+    };
+    let add = change(|form, id| {
+        form.none = false;
+        if !id.is_empty() && !form.causes.contains(&id) {
+            form.causes.push(id);
+        }
+    });
+    let onchange = Callback::from(move |event: Event| {
+        let select: HtmlSelectElement = event.target_unchecked_into();
+        add.emit(select.value());
+        select.set_selected_index(0);
+    });
+    let remove = change(|form, id| form.causes.retain(|c| *c != id));
+    let none = change(|form, _| {
+        form.none = !form.none;
+        form.causes.clear();
+    });
+    let line = |id: &String| {
+        let what = bench
+            .causes
+            .iter()
+            .find(|c| c.id == *id)
+            .map_or_else(|| id.clone(), |c| format!("{}: {}", c.part, c.what));
+        let (id, label) = (id.clone(), format!("Take off the list: {what}"));
+        let onclick = remove.reform(move |_: MouseEvent| id.clone());
+        html! { <li><b>{ what }</b><button type="button" class="button button--quiet button--small" aria-label={label} {onclick}>{ "take off" }</button></li> }
+    };
+    html! {
+        <section class="finish__cause" aria-labelledby="cause">
+            <h2 id="cause">{ "What was wrong" }</h2>
+            <ul>{ for form.causes.iter().map(line) }</ul>
+            <label class="field">
+                <span class="field__label">{ if form.causes.is_empty() { "Cause" } else { "And another cause" } }</span>
+                <select {onchange} aria-invalid={(form.asked && !form.is_stated()).to_string()}>
+                    <option value="" selected=true>{ "choose a cause …" }</option>
+                    { cause_groups(&bench.causes) }
+                </select>
+            </label>
+            <label class="choice">
+                <input type="checkbox" checked={form.none} onchange={none.reform(|_: Event| String::new())} />
+                <span>{ "There is no fault in the machine" }</span>
+            </label>
+            if form.asked && !form.is_stated() {
+                <p class="field__error" role="alert">{ "Choose what was wrong, or say that there is no fault." }</p>
+            }
+        </section>
+    }
+}
+
+fn evidence(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
+    let on_tick = {
+        let form = form.clone();
+        Callback::from(move |number: u32| {
+            let mut next = (*form).clone();
+            flip(&mut next.evidence, number);
+            form.set(next);
+        })
+    };
+    html! {
+        <section class="finish__evidence" aria-labelledby="evidence">
+            <h2 id="evidence">{ "What shows it" }</h2>
+            <p>{ "Tick the lines of your notebook that prove the cause." }</p>
+            <Notebook notes={bench.notes.clone()} ticked={form.evidence.clone()} {on_tick} />
+        </section>
+    }
+}
+
+fn advice(form: &UseStateHandle<Form>) -> Html {
+    let line = |(advice, words): &(Advice, &'static str)| {
+        let (form, advice) = (form.clone(), *advice);
+        let checked = form.advice.contains(&advice);
+        let onchange = Callback::from(move |_: Event| {
+            let mut next = (*form).clone();
+            flip(&mut next.advice, advice);
+            form.set(next);
+        });
+        html! { <label class="choice"><input type="checkbox" {checked} {onchange} /><span>{ *words }</span></label> }
+    };
+    html! {
+        <fieldset class="finish__advice">
+            <legend><h2>{ "What the customer is told" }</h2></legend>
+            { for ADVICE.iter().map(line) }
+        </fieldset>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_cause_is_stated_first_and_the_machine_handed_over_last() {
+        let form = Form {
+            causes: vec!["tap_shut".into()],
+            evidence: vec![2],
+            advice: vec![Advice::WhatWasDone],
+            ..Form::default()
+        };
+        let acts = form.acts();
+        assert!(
+            matches!(&acts[0], Action::Finding { causes, evidence } if causes.len() == 1 && evidence == &[2])
+        );
+        assert_eq!(acts.last(), Some(&Action::Close));
+        assert_eq!(acts.len(), 3);
+    }
+
+    #[test]
+    fn no_fault_is_an_answer_of_its_own() {
+        assert!(!Form::default().is_stated());
+        let form = Form {
+            none: true,
+            causes: vec!["x".into()],
+            ..Form::default()
+        };
+        assert!(form.is_stated());
+        assert!(matches!(&form.acts()[0], Action::Finding { causes, .. } if causes.is_empty()));
+    }
+}

@@ -1,0 +1,23 @@
+//! Moving the keyboard's focus.
+
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
+
+/// Moves the focus to the element with this id; nothing happens when there is none.
+pub fn focus_on(id: &str) {
+    if let Some(element) = gloo::utils::document().get_element_by_id(id) {
+        focus(element.unchecked_ref());
+    }
+}
+
+/// Moves the focus to the first element that fits a selector.
+pub fn focus_first(selector: &str) {
+    if let Ok(Some(element)) = gloo::utils::document().query_selector(selector) {
+        focus(element.unchecked_ref());
+    }
+}
+
+fn focus(element: &HtmlElement) {
+    // An element that cannot take the focus leaves it where it is.
+    let _ = element.focus();
+}

@@ -1,0 +1,368 @@
+//! The one component that owns a job: loads it, lets its copy live, takes orders, saves, and
+//! gives every screen of the job its models.
+
+use std::collections::BTreeMap;
+
+use gloo::events::EventListener;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::VisibilityState;
+use yew::prelude::*;
+
+use crate::app::bench::contexts::Bench;
+use crate::app::bench::contexts::Door;
+use crate::app::bench::contexts::Live;
+use crate::app::bench::screen::BenchScreen;
+use crate::app::crash;
+use crate::app::debrief::DebriefScreen;
+use crate::app::finding::FindingScreen;
+use crate::app::frames::Frames;
+use crate::app::loading;
+use crate::app::loading::LoadError;
+use crate::app::loading::Loaded;
+use crate::app::route::Route;
+use crate::app::session::Session;
+use crate::app::shared::Shared;
+use crate::app::store::Claim;
+use crate::app::store::Holder;
+use crate::app::store::SavedJob;
+use crate::app::store::StorageError;
+use crate::app::store::Store;
+use crate::app::view::Order;
+use crate::app::view::build;
+use crate::app::view::build::Kept;
+use crate::bench::job::Job;
+use crate::bench::notebook::Reading;
+use crate::drawing;
+use crate::drawing::Features;
+
+/// Real time between two models of what moves, s: ten a second.
+const PUBLISH_S: f64 = 0.1;
+/// Real time between two readings of the instrument, s: a hand meter updates three times a second.
+const READ_S: f64 = 0.33;
+/// Real time a frame may spend on letting bench time pass, ms.
+const WAIT_BUDGET_MS: f64 = 8.0;
+
+/// Which screen of a job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum JobScreen {
+    /// The bench.
+    Bench,
+    /// Stating the cause and handing over.
+    Finding,
+    /// The explained replay.
+    Debrief,
+}
+
+/// Which job, which screen.
+#[derive(Properties, PartialEq)]
+pub struct JobHostProps {
+    /// Name of the scenario.
+    pub id: String,
+    /// Screen.
+    pub screen: JobScreen,
+}
+
+/// What happens to the host.
+pub enum Msg {
+    /// The job was found and replayed, or not.
+    Loaded(Box<Result<Loaded, LoadError>>),
+    /// Someone asks for something.
+    Order(Order),
+    /// A frame: milliseconds since the page was opened.
+    Frame(f64),
+    /// Who writes this job.
+    Holder(Holder),
+    /// A save has ended.
+    Saved(Result<(), StorageError>),
+    /// The page is put away.
+    Hidden,
+}
+
+/// Everything that exists once the job is loaded.
+struct Open {
+    session: Session,
+    saved: SavedJob,
+    kept: Kept,
+    bench: Bench,
+    live: Live,
+    reading: Option<Reading>,
+    state: String,
+    /// The job for its debrief, once it is over.
+    finished: Shared<Job>,
+}
+
+/// The host.
+pub struct JobHost {
+    open: Option<Open>,
+    trouble: Option<LoadError>,
+    storage: Option<StorageError>,
+    holder: Holder,
+    claim: Claim,
+    door: Door,
+    frames: Frames,
+    last_ms: Option<f64>,
+    since_publish_s: f64,
+    since_read_s: f64,
+    written: BTreeMap<(&'static str, &'static str), String>,
+    _hidden: EventListener,
+}
+
+impl Component for JobHost {
+    type Message = Msg;
+    type Properties = JobHostProps;
+
+    fn create(ctx: &Context<Self>) -> Self {
+        let link = ctx.link();
+        let id = ctx.props().id.clone();
+        link.send_future(async move { Msg::Loaded(Box::new(loading::load(&id).await)) });
+        let hidden = link.callback(|()| Msg::Hidden);
+        Self {
+            open: None,
+            trouble: None,
+            storage: None,
+            holder: Holder::Asking,
+            claim: Claim::ask(&ctx.props().id, link.callback(Msg::Holder)),
+            door: Door(link.callback(Msg::Order)),
+            frames: Frames::start(link.callback(Msg::Frame)),
+            last_ms: None,
+            since_publish_s: 0.0,
+            since_read_s: 0.0,
+            written: BTreeMap::new(),
+            _hidden: EventListener::new(&gloo::utils::document(), "visibilitychange", move |_| {
+                if gloo::utils::document().visibility_state() == VisibilityState::Hidden {
+                    hidden.emit(());
+                }
+            }),
+        }
+    }
+
+    fn update(&mut self, ctx: &Context<Self>, msg: Msg) -> bool {
+        match msg {
+            Msg::Loaded(loaded) => self.loaded(*loaded),
+            Msg::Frame(now_ms) => return self.frame(now_ms),
+            Msg::Order(order) => self.order(ctx, order),
+            Msg::Holder(holder) => {
+                self.holder = holder;
+                self.publish_all();
+            }
+            Msg::Saved(result) => {
+                let trouble = result.err();
+                if trouble == self.storage {
+                    return false;
+                }
+                self.storage = trouble;
+                self.publish_all();
+            }
+            Msg::Hidden => {
+                self.save(ctx);
+                return false;
+            }
+        }
+        true
+    }
+
+    fn view(&self, ctx: &Context<Self>) -> Html {
+        if let Some(trouble) = &self.trouble {
+            return trouble_page(trouble, &ctx.props().id, &self.door);
+        }
+        let Some(open) = &self.open else {
+            return html! { <main class="page" id="main"><h1 class="visually-hidden">{ "Bench" }</h1><p role="status">{ "Opening the job …" }</p></main> };
+        };
+        let screen = match ctx.props().screen {
+            JobScreen::Bench => html! { <BenchScreen /> },
+            JobScreen::Finding => html! { <FindingScreen /> },
+            JobScreen::Debrief => html! { <DebriefScreen job={open.finished.clone()} /> },
+        };
+        html! {
+            <ContextProvider<Bench> context={open.bench.clone()}>
+                <ContextProvider<Live> context={open.live.clone()}>
+                    <ContextProvider<Door> context={self.door.clone()}>{ screen }</ContextProvider<Door>>
+                </ContextProvider<Live>>
+            </ContextProvider<Bench>>
+        }
+    }
+
+    fn destroy(&mut self, ctx: &Context<Self>) {
+        self.frames.stop();
+        self.save(ctx);
+    }
+}
+
+impl JobHost {
+    fn loaded(&mut self, loaded: Result<Loaded, LoadError>) {
+        match loaded {
+            Ok(loaded) => {
+                self.trouble = None;
+                let kept = Kept::of(&loaded.session);
+                let reading = loaded.session.live().reading();
+                let bench = Shared::new(build::bench(&loaded.session, &kept));
+                let live = Shared::new(build::live(&loaded.session, reading.as_ref()));
+                let state = loaded.session.live().machine().state_words();
+                let Loaded { session, saved } = loaded;
+                let finished = Shared::new(session.job().clone());
+                self.open = Some(Open {
+                    session,
+                    saved,
+                    kept,
+                    bench,
+                    live,
+                    reading,
+                    state,
+                    finished,
+                });
+                self.publish_all();
+            }
+            Err(error) => self.trouble = Some(error),
+        }
+    }
+
+    fn order(&mut self, ctx: &Context<Self>, order: Order) {
+        match order {
+            Order::TakeOver => self.claim.take(),
+            Order::StartAgain => return self.start_again(ctx),
+            _ => {}
+        }
+        let Some(open) = &mut self.open else { return };
+        let changed = open.session.order(order);
+        open.reading = open.session.live().reading();
+        if changed.save {
+            self.save(ctx);
+        }
+        self.publish_all();
+    }
+
+    fn start_again(&mut self, ctx: &Context<Self>) {
+        let id = ctx.props().id.clone();
+        self.open = None;
+        ctx.link().send_future(async move {
+            // A job that cannot be removed is overwritten by the first act.
+            let _ = Store::open().await.remove(&SavedJob::key(&id)).await;
+            Msg::Loaded(Box::new(loading::load(&id).await))
+        });
+    }
+
+    /// Keeps the log; the browser answers later.
+    fn save(&mut self, ctx: &Context<Self>) {
+        let Some(open) = &mut self.open else { return };
+        if self.holder == Holder::Other {
+            return;
+        }
+        crash::all_well();
+        open.saved.take(&open.session, js_sys::Date::now());
+        let (key, text) = (SavedJob::key(&open.saved.scenario), open.saved.write());
+        let told = ctx.link().callback(Msg::Saved);
+        spawn_local(async move {
+            let result = match text {
+                Ok(text) => Store::open().await.put(&key, &text).await,
+                Err(error) => Err(error),
+            };
+            told.emit(result);
+        });
+    }
+
+    /// One frame: lets time pass, moves what moves, and now and then publishes. `true` to draw.
+    fn frame(&mut self, now_ms: f64) -> bool {
+        let elapsed_s = self.last_ms.map_or(0.0, |last| (now_ms - last) / 1000.0);
+        self.last_ms = Some(now_ms);
+        let Some(open) = &mut self.open else {
+            return false;
+        };
+        open.session.frame(elapsed_s);
+        let was_waiting = open.session.is_waiting();
+        let clock = gloo::utils::window().performance();
+        while open.session.is_waiting() {
+            open.session.wait_a_second();
+            if clock
+                .as_ref()
+                .is_none_or(|c| c.now() - now_ms > WAIT_BUDGET_MS)
+            {
+                break;
+            }
+        }
+        let waited = was_waiting && !open.session.is_waiting();
+        self.paint();
+        self.since_publish_s += elapsed_s;
+        self.since_read_s += elapsed_s;
+        if waited {
+            self.publish_all();
+            return true;
+        }
+        self.since_publish_s >= PUBLISH_S && self.publish()
+    }
+
+    /// Publishes what moves, if anything a person can read has moved.
+    fn publish(&mut self) -> bool {
+        self.since_publish_s = 0.0;
+        let Some(open) = &mut self.open else {
+            return false;
+        };
+        if self.since_read_s >= READ_S {
+            self.since_read_s = 0.0;
+            open.reading = open.session.live().reading();
+        }
+        let state = open.session.live().machine().state_words();
+        if state != open.state {
+            self.publish_all();
+            return true;
+        }
+        let live = build::live(&open.session, open.reading.as_ref());
+        if live == *open.live {
+            return false;
+        }
+        open.live = Shared::new(live);
+        true
+    }
+
+    fn publish_all(&mut self) {
+        let Some(open) = &mut self.open else { return };
+        open.kept.refresh(&open.session);
+        if open.session.job().is_over() != open.finished.is_over() {
+            open.finished = Shared::new(open.session.job().clone());
+        }
+        let mut bench = build::bench(&open.session, &open.kept);
+        bench.storage = self.storage.map(|error| error.to_string());
+        bench.elsewhere = self.holder == Holder::Other;
+        open.bench = Shared::new(bench);
+        open.live = Shared::new(build::live(&open.session, open.reading.as_ref()));
+        open.state = open.session.live().machine().state_words();
+        // The picture is drawn anew: every moving attribute is written again.
+        self.written.clear();
+    }
+
+    /// Writes the attributes that differ from the last frame.
+    fn paint(&mut self) {
+        let Some(open) = &self.open else { return };
+        let Some(view) = build::view_of(open.session.picture) else {
+            return;
+        };
+        let job = open.session.live();
+        let features = Features::of(&job.scenario().workshop);
+        let document = gloo::utils::document();
+        for change in drawing::animate(view, features, &build::pose(job)) {
+            let slot = (change.id, change.attribute);
+            if self.written.get(&slot) == Some(&change.value) {
+                continue;
+            }
+            let Some(element) = document.get_element_by_id(change.id) else {
+                continue;
+            };
+            // A name from the drawing is a valid attribute name.
+            let _ = element.set_attribute(change.attribute, &change.value);
+            self.written.insert(slot, change.value);
+        }
+    }
+}
+
+fn trouble_page(trouble: &LoadError, id: &str, door: &Door) -> Html {
+    let again = door.0.reform(|_: MouseEvent| Order::StartAgain);
+    html! {
+        <main class="page page--narrow" id="main" tabindex="-1">
+            <h1>{ "This job cannot be opened" }</h1>
+            <p>{ trouble.to_string() }</p>
+            if trouble.can_start_again() {
+                <button type="button" class="button button--main" onclick={again}>{ format!("Start {id} again") }</button>
+            }
+            <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+        </main>
+    }
+}

@@ -1,0 +1,283 @@
+//! The list of jobs: where a first-time visitor starts, where work was left, what is next.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::format;
+use crate::app::library;
+use crate::app::route::Route;
+use crate::app::store::SavedJob;
+use crate::app::store::Store;
+use crate::bench::scenario::Scenario;
+
+/// How far a job has got.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub enum Progress {
+    /// Not begun.
+    #[default]
+    New,
+    /// Begun: minutes on site, and when it was last saved.
+    Begun {
+        /// Minutes on site, such as `12 min`.
+        on_site: String,
+        /// When it was saved, ms.
+        saved_ms: f64,
+    },
+    /// Finished: verdict and marks.
+    Done {
+        /// Plain words.
+        words: String,
+        /// Marks of 100.
+        marks: String,
+    },
+}
+
+/// A job as its card shows it.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct JobTile {
+    /// Name of the scenario.
+    pub id: String,
+    /// Title.
+    pub title: String,
+    /// The complaint.
+    pub quote: String,
+    /// Customer.
+    pub who: String,
+    /// Machine.
+    pub machine: String,
+    /// 1 to 5.
+    pub level: u8,
+    /// Skills practised.
+    pub skills: Vec<String>,
+    /// What a skilled technician needs, such as `35 min`.
+    pub takes: String,
+    /// How far it has got.
+    pub progress: Progress,
+}
+
+/// What the list shows.
+#[derive(Properties, PartialEq)]
+pub struct JobListProps {
+    /// The jobs by level.
+    pub tiles: Vec<JobTile>,
+}
+
+/// The screen: reads what is kept, then shows the list.
+#[component]
+pub fn JobsScreen() -> Html {
+    let saved = use_state(|| None::<Vec<SavedJob>>);
+    {
+        let saved = saved.clone();
+        use_effect_with((), move |()| {
+            spawn_local(async move {
+                // A list that cannot be read is an empty one; opening a job says why.
+                let texts = Store::open().await.all("job/").await.unwrap_or_default();
+                let jobs = texts
+                    .iter()
+                    .filter_map(|(_, text)| SavedJob::read(text).ok())
+                    .collect();
+                saved.set(Some(jobs));
+            });
+        });
+    }
+    let Some(saved) = &*saved else {
+        return html! { <main class="page jobs" id="main" tabindex="-1"><h1>{ "Jobs" }</h1></main> };
+    };
+    html! { <JobList tiles={tiles(&library::all(), saved)} /> }
+}
+
+/// The cards, by level and then by title.
+pub fn tiles(scenarios: &[Arc<Scenario>], saved: &[SavedJob]) -> Vec<JobTile> {
+    let by_id: BTreeMap<&str, &SavedJob> = saved.iter().map(|s| (s.scenario.as_str(), s)).collect();
+    let mut tiles: Vec<JobTile> = scenarios
+        .iter()
+        .map(|s| JobTile {
+            id: s.id.clone(),
+            title: s.title.clone(),
+            quote: s.customer.complaint.clone(),
+            who: s.customer.name.clone(),
+            machine: s.machine.name.clone(),
+            level: s.level,
+            skills: s.skills.clone(),
+            takes: format!("{:.0} min", s.reference.minutes),
+            progress: by_id
+                .get(s.id.as_str())
+                .map_or(Progress::New, |s| progress(s)),
+        })
+        .collect();
+    tiles.sort_by(|a, b| (a.level, &a.skills, &a.title).cmp(&(b.level, &b.skills, &b.title)));
+    tiles
+}
+
+fn progress(saved: &SavedJob) -> Progress {
+    match &saved.verdict {
+        Some(verdict) => Progress::Done {
+            words: verdict.words.clone(),
+            marks: format!("{:.0} of 100", verdict.marks),
+        },
+        None if saved.log.is_empty() => Progress::New,
+        None => Progress::Begun {
+            on_site: format::on_site(saved.seen),
+            saved_ms: saved.saved_ms,
+        },
+    }
+}
+
+/// The list itself.
+#[component]
+pub fn JobList(props: &JobListProps) -> Html {
+    let skill = use_state(String::new);
+    let onchange = {
+        let skill = skill.clone();
+        Callback::from(move |event: Event| {
+            skill.set(event.target_unchecked_into::<HtmlSelectElement>().value())
+        })
+    };
+    let shown = props
+        .tiles
+        .iter()
+        .filter(|t| skill.is_empty() || t.skills.contains(&skill));
+    html! {
+        <main class="page jobs" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ "Jobs" }</h1>
+                <p class="page__lead">{ "Customers who have called. Each machine behaves as a real one would: what you measure is computed." }</p>
+            </header>
+            <div class="page__body stack">
+                { invitation(&props.tiles) }
+                <label class="field jobs__filters">
+                    <span class="field__label">{ "Skill" }</span>
+                    <select {onchange}>
+                        <option value="">{ "all" }</option>
+                        { for skills(&props.tiles).into_iter().map(|s| html! { <option value={s.clone()}>{ s }</option> }) }
+                    </select>
+                </label>
+                <ul class="jobs__list">{ for shown.map(tile) }</ul>
+                <p class="jobs__caution">
+                    { "This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone." }
+                </p>
+            </div>
+        </main>
+    }
+}
+
+fn skills(tiles: &[JobTile]) -> Vec<String> {
+    let mut skills: Vec<String> = tiles.iter().flat_map(|t| t.skills.clone()).collect();
+    skills.sort();
+    skills.dedup();
+    skills
+}
+
+/// One click: to where work was left, or to the opening job.
+fn invitation(tiles: &[JobTile]) -> Html {
+    let begun = tiles.iter().filter_map(|t| match &t.progress {
+        Progress::Begun { saved_ms, .. } => Some((*saved_ms, t)),
+        _ => None,
+    });
+    let latest = begun.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, t)| t);
+    let is_first_visit = tiles.iter().all(|t| t.progress == Progress::New);
+    let (tile, heading, words, key) = match (latest, tiles.first()) {
+        (Some(tile), _) => (tile, "Where you left off", tile.title.clone(), "Go on"),
+        (None, Some(tile)) if is_first_visit => (
+            tile,
+            "First time here?",
+            "Start with a short job. Hints stand where your hand is and go once you have done it."
+                .to_owned(),
+            "Start the first job",
+        ),
+        _ => return Html::default(),
+    };
+    html! {
+        <section class="jobs__first card" aria-label={heading}>
+            <h2 class="card__title">{ heading }</h2>
+            <p class="card__body">{ words }</p>
+            <a class="button button--main" href={Route::Bench(tile.id.clone()).href()}>{ key }</a>
+        </section>
+    }
+}
+
+fn tile(tile: &JobTile) -> Html {
+    let route = match &tile.progress {
+        Progress::Done { .. } => Route::Debrief(tile.id.clone()),
+        _ => Route::Bench(tile.id.clone()),
+    };
+    let state = match &tile.progress {
+        Progress::New => Html::default(),
+        Progress::Begun { on_site, .. } => {
+            html! { <p class="job-tile__due">{ format!("begun, {on_site} on site") }</p> }
+        }
+        Progress::Done { words, marks } => {
+            html! { <p class="job-tile__due">{ format!("{words}, {marks}") }</p> }
+        }
+    };
+    html! {
+        <li class="job-tile" key={tile.id.clone()}>
+            <h2 class="job-tile__title"><a href={route.href()}>{ &tile.title }</a></h2>
+            <p class="job-tile__quote">{ format!("“{}”", tile.quote) }</p>
+            <p class="job-tile__facts">{ format!("{} · {} · {}", tile.who, tile.machine, tile.takes) }</p>
+            <p class="job-tile__level">{ format!("level {} · {}", tile.level, tile.skills.join(", ")) }</p>
+            { state }
+        </li>
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+
+    fn list(progress: Progress) -> JobListProps {
+        let tile = |id: &str, progress| JobTile {
+            id: id.into(),
+            title: format!("Job {id}"),
+            quote: "It does nothing".into(),
+            level: 1,
+            progress,
+            ..JobTile::default()
+        };
+        JobListProps {
+            tiles: vec![tile("one", Progress::New), tile("two", progress)],
+        }
+    }
+
+    #[test]
+    fn a_first_visitor_is_one_click_from_the_opening_job() {
+        let text = as_text::<JobList>(|| list(Progress::New));
+        assert!(
+            text.contains("First time here?") && text.contains("href=\"#/bench/one\""),
+            "{text}"
+        );
+    }
+
+    #[test]
+    fn work_that_was_left_is_one_click_away() {
+        let text = as_text::<JobList>(|| {
+            list(Progress::Begun {
+                on_site: "12 min".into(),
+                saved_ms: 1.0,
+            })
+        });
+        assert!(
+            text.contains("Where you left off") && text.contains("begun, 12 min on site"),
+            "{text}"
+        );
+    }
+
+    #[test]
+    fn a_finished_job_leads_to_its_debrief() {
+        let text = as_text::<JobList>(|| {
+            list(Progress::Done {
+                words: "repaired, safe".into(),
+                marks: "78 of 100".into(),
+            })
+        });
+        assert!(
+            text.contains("#/debrief/two") && text.contains("repaired, safe, 78 of 100"),
+            "{text}"
+        );
+    }
+}

@@ -1,0 +1,87 @@
+//! Opening a job: the saved log is replayed, or a fresh job begins.
+
+use thiserror::Error;
+
+use crate::app::crash;
+use crate::app::library;
+use crate::app::session::Session;
+use crate::app::store::SavedJob;
+use crate::app::store::StorageError;
+use crate::app::store::Store;
+use crate::bench::job::Job;
+use crate::machine::MachineError;
+
+/// A job ready to be worked on.
+pub struct Loaded {
+    /// The session.
+    pub session: Session,
+    /// How it is kept.
+    pub saved: SavedJob,
+}
+
+/// Why a job cannot be opened.
+#[derive(Debug, Error)]
+pub enum LoadError {
+    /// No job of this name ships.
+    #[error("There is no job named “{0}”.")]
+    NoSuchJob(String),
+    /// What was kept cannot be read.
+    #[error("{0}")]
+    Storage(StorageError),
+    /// It was written by another version, which alone can replay it exactly.
+    #[error(
+        "This job was begun with version {0} of the program and cannot be continued by this one."
+    )]
+    OtherEngine(String),
+    /// The machine cannot be set up.
+    #[error("The machine of this job cannot be set up: {0}")]
+    Machine(MachineError),
+}
+
+impl LoadError {
+    /// Starting from the bell would help.
+    pub fn can_start_again(&self) -> bool {
+        matches!(self, Self::Storage(_) | Self::OtherEngine(_))
+    }
+}
+
+/// Opens a job by the name of its scenario.
+///
+/// # Errors
+/// When there is no such job, or its log cannot be replayed.
+pub async fn load(id: &str) -> Result<Loaded, LoadError> {
+    let scenario = library::find(id).ok_or_else(|| LoadError::NoSuchJob(id.to_owned()))?;
+    let kept = Store::open()
+        .await
+        .get(&SavedJob::key(id))
+        .await
+        .map_err(LoadError::Storage)?;
+    let mut saved = match kept {
+        Some(text) => SavedJob::read(&text).map_err(LoadError::Storage)?,
+        None => SavedJob::fresh(id, fresh_seed()),
+    };
+    if !saved.is_of_this_engine() {
+        return Err(LoadError::OtherEngine(saved.engine));
+    }
+    forgive(&mut saved);
+    let (job, _) = Job::replay(scenario, saved.seed, &saved.log).map_err(LoadError::Machine)?;
+    let session = Session::new(job, saved.seen, saved.suspects.clone());
+    Ok(Loaded { session, saved })
+}
+
+/// After the program has failed once, nothing is watched again; after it failed twice, the last
+/// act is left out.
+fn forgive(saved: &mut SavedJob) {
+    let failures = crash::count();
+    if failures >= 1 {
+        saved.seen = 0;
+    }
+    if failures >= 2 {
+        saved.log.pop();
+    }
+}
+
+/// A job of one's own: any number will do, kept small enough for any reader of JSON.
+fn fresh_seed() -> u64 {
+    (js_sys::Math::random() * 9.0e15) as u64
+}

@@ -1,0 +1,96 @@
+//! Addresses of the screens. All of them live behind `#/`, so that any folder of any server, and
+//! a training system's frame, can host the page.
+
+/// A screen and what it shows.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Route {
+    /// The list of jobs.
+    Jobs,
+    /// The bench of a job.
+    Bench(String),
+    /// Stating the cause and handing over.
+    Finding(String),
+    /// The explained replay of a finished job.
+    Debrief(String),
+    /// The handbook, at a chapter or at its contents.
+    Handbook(Option<String>),
+    /// Settings, keys and stored data.
+    Settings,
+    /// An address that leads nowhere.
+    Unknown,
+}
+
+impl Route {
+    /// Reads the part of an address behind `#`.
+    pub fn parse(fragment: &str) -> Self {
+        let path = fragment.trim_start_matches('#').trim_matches('/');
+        let path = path.split('?').next().unwrap_or("");
+        let mut words = path.split('/');
+        let screen = words.next().unwrap_or("");
+        let subject = words
+            .next()
+            .filter(|word| !word.is_empty())
+            .map(str::to_owned);
+        if words.next().is_some() {
+            return Self::Unknown;
+        }
+        match (screen, subject) {
+            ("" | "jobs", None) => Self::Jobs,
+            ("bench", Some(id)) => Self::Bench(id),
+            ("finding", Some(id)) => Self::Finding(id),
+            ("debrief", Some(id)) => Self::Debrief(id),
+            ("handbook", chapter) => Self::Handbook(chapter),
+            ("settings", None) => Self::Settings,
+            _ => Self::Unknown,
+        }
+    }
+
+    /// The address, from `#` on.
+    pub fn href(&self) -> String {
+        match self {
+            Self::Jobs | Self::Unknown => "#/jobs".to_owned(),
+            Self::Bench(id) => format!("#/bench/{id}"),
+            Self::Finding(id) => format!("#/finding/{id}"),
+            Self::Debrief(id) => format!("#/debrief/{id}"),
+            Self::Handbook(None) => "#/handbook".to_owned(),
+            Self::Handbook(Some(chapter)) => format!("#/handbook/{chapter}"),
+            Self::Settings => "#/settings".to_owned(),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_screen_is_found_again_at_its_own_address() {
+        for route in [
+            Route::Jobs,
+            Route::Bench("j1".into()),
+            Route::Finding("j1".into()),
+            Route::Debrief("j1".into()),
+            Route::Handbook(None),
+            Route::Handbook(Some("safety".into())),
+            Route::Settings,
+        ] {
+            let href = route.href();
+            assert!(href.starts_with("#/"), "{href}");
+            assert_eq!(Route::parse(&href), route);
+        }
+    }
+
+    #[test]
+    fn an_empty_address_is_the_list_of_jobs() {
+        for text in ["", "#", "#/", "#/jobs/", "#/jobs?from=mail"] {
+            assert_eq!(Route::parse(text), Route::Jobs, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_foreign_address_leads_nowhere_instead_of_failing() {
+        for text in ["#/bench", "#/bench/a/b", "#top", "#/jobs/x", "#/💧"] {
+            assert_eq!(Route::parse(text), Route::Unknown, "{text}");
+        }
+    }
+}

@@ -1,0 +1,330 @@
+//! A job on the bench: the committed job, a copy of it that lives on while one watches, and what
+//! the technician has in hand. Knows no browser.
+//!
+//! Frames advance the copy only. When the technician acts, the job is brought to the tick shown
+//! and acts there; so the job is advanced at log entries alone and replays to the same bits.
+
+use crate::app::store::SavedSuspect;
+use crate::app::view::Lead;
+use crate::app::view::NoticeView;
+use crate::app::view::Order;
+use crate::app::view::Picture;
+use crate::app::view::Speed;
+use crate::app::view::SuspectOrder;
+use crate::app::view::Thing;
+use crate::app::view::Until;
+use crate::app::view::meter::Hold;
+use crate::app::view::notice;
+use crate::app::view::verbs;
+use crate::bench::action::Action;
+use crate::bench::job::Job;
+use crate::bench::notebook::TICKS_PER_S;
+use crate::bench::notebook::Tick;
+use crate::bench::observe;
+
+/// Longest step of real time that is made good, s: what a hidden tab missed is dropped.
+const LONGEST_FRAME_S: f64 = 0.25;
+/// Longest wait for something to change, s of bench time. Design choice.
+const PATIENCE_S: u64 = 20 * 60;
+/// How long a display takes to settle, s. Common practice: about half a second.
+const SETTLE_S: f64 = 0.5;
+
+/// Letting time pass until something is so.
+#[derive(Clone, Debug, PartialEq)]
+struct Wait {
+    until: Until,
+    from: Tick,
+    state: String,
+    seen: (String, String),
+}
+
+/// A job on the bench.
+pub struct Session {
+    job: Job,
+    live: Job,
+    /// The picture shown.
+    pub picture: Picture,
+    /// What is in hand.
+    pub selected: Option<Thing>,
+    /// How the instrument is held.
+    pub hold: Hold,
+    /// The calm card.
+    pub notice: Option<NoticeView>,
+    /// Suspects, most likely first.
+    pub suspects: Vec<SavedSuspect>,
+    /// The clock's speed.
+    pub speed: Speed,
+    /// For the screen reader.
+    pub said: String,
+    wait: Option<Wait>,
+    /// Bench time that is due and not yet a whole tick, s.
+    due_s: f64,
+    settle_s: f64,
+}
+
+/// What an order has changed.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Changed {
+    /// The log has grown, or the suspects changed: save.
+    pub save: bool,
+}
+
+impl Session {
+    /// A session on a job, watched up to `seen`.
+    pub fn new(job: Job, seen: Tick, suspects: Vec<SavedSuspect>) -> Self {
+        let mut live = job.clone();
+        live.advance_to(seen);
+        let hold = job
+            .bench()
+            .meter
+            .as_ref()
+            .map_or_else(Hold::default, |meter| Hold {
+                mode: meter.mode,
+                red: meter.red.clone(),
+                black: meter.black.clone(),
+                lead: Lead::Red,
+            });
+        Self {
+            job,
+            live,
+            picture: Picture::default(),
+            selected: None,
+            hold,
+            notice: None,
+            suspects,
+            speed: Speed::default(),
+            said: String::new(),
+            wait: None,
+            due_s: 0.0,
+            settle_s: 0.0,
+        }
+    }
+
+    /// The job as the log has it.
+    pub fn job(&self) -> &Job {
+        &self.job
+    }
+    /// The job as it is seen: the same, some ticks later.
+    pub fn live(&self) -> &Job {
+        &self.live
+    }
+    /// Time is being let pass until something is so.
+    pub fn is_waiting(&self) -> bool {
+        self.wait.is_some()
+    }
+    /// The instrument's display has not settled.
+    pub fn is_settling(&self) -> bool {
+        self.settle_s > 0.0
+    }
+
+    /// Lets real time pass. `true` when the machine has moved on.
+    pub fn frame(&mut self, elapsed_s: f64) -> bool {
+        let elapsed_s = elapsed_s.clamp(0.0, LONGEST_FRAME_S);
+        self.settle_s = (self.settle_s - elapsed_s).max(0.0);
+        if self.job.is_over() || self.wait.is_some() {
+            return false;
+        }
+        self.due_s += elapsed_s * self.speed.factor();
+        let ticks = (self.due_s * TICKS_PER_S as f64) as Tick;
+        self.due_s -= ticks as f64 / TICKS_PER_S as f64;
+        self.live.advance(ticks);
+        ticks > 0
+    }
+
+    /// Lets a second of bench time pass while waiting; ends the wait when it is so.
+    pub fn wait_a_second(&mut self) {
+        let Some(wait) = self.wait.clone() else {
+            return;
+        };
+        self.live.advance(TICKS_PER_S);
+        let passed_s = (self.live.tick() - wait.from) / TICKS_PER_S;
+        let over = match wait.until {
+            Until::Minute => passed_s >= 60,
+            Until::StateEnds => self.live.machine().state_words() != wait.state,
+            Until::Change => seen(&self.live) != wait.seen,
+        };
+        if over {
+            self.wait = None;
+            self.said = format!(
+                "After {passed_s} seconds: {}",
+                self.live.machine().state_words()
+            );
+        } else if passed_s >= PATIENCE_S {
+            self.wait = None;
+            self.said = format!("Nothing has changed in {} minutes.", PATIENCE_S / 60);
+            self.notice = Some(NoticeView {
+                title: "Nothing has changed".to_owned(),
+                text: vec![format!("You have waited {} minutes.", PATIENCE_S / 60)],
+                ..NoticeView::default()
+            });
+        }
+    }
+
+    /// Does what is asked.
+    pub fn order(&mut self, order: Order) -> Changed {
+        match order {
+            Order::Show(picture) => self.picture = picture,
+            Order::Select(thing) => return self.select(thing),
+            Order::Do(actions) => return self.act_all(actions),
+            Order::Mode(mode) => {
+                self.hold.turn(mode);
+                return self.place_leads();
+            }
+            Order::Put(lead, at) => {
+                self.hold.put(lead, at);
+                return self.place_leads();
+            }
+            Order::TakeLead(lead) => self.hold.lead = lead,
+            Order::Run(speed) => {
+                self.wait = None;
+                self.speed = speed;
+            }
+            Order::Wait(until) => self.wait_until(until),
+            Order::CardRead => {
+                if self.notice.take().is_none() {
+                    self.selected = None;
+                }
+            }
+            Order::Suspect(order) => {
+                self.suspect(order);
+                return Changed { save: true };
+            }
+            Order::TakeOver | Order::StartAgain => {}
+        }
+        Changed::default()
+    }
+
+    /// A key of the panel is pressed when touched; everything else is taken in hand.
+    fn select(&mut self, thing: Option<Thing>) -> Changed {
+        self.notice = None;
+        let key = match &thing {
+            Some(Thing::Key(id)) => verbs::key(id),
+            _ => None,
+        };
+        self.selected = thing;
+        match key {
+            Some(key) => self.act_all(vec![Action::Key { key }]),
+            None => Changed::default(),
+        }
+    }
+
+    fn wait_until(&mut self, until: Until) {
+        if self.job.is_over() {
+            return;
+        }
+        self.notice = None;
+        self.wait = Some(Wait {
+            until,
+            from: self.live.tick(),
+            state: self.live.machine().state_words(),
+            seen: seen(&self.live),
+        });
+    }
+
+    /// The job learns of the leads once they are placed, or once they were and are no longer.
+    fn place_leads(&mut self) -> Changed {
+        let known = self.job.bench().meter.as_ref();
+        let was_reading =
+            known.is_some_and(|m| m.red.is_some() && (m.mode.is_clamp() || m.black.is_some()));
+        if !self.hold.is_complete() && !was_reading {
+            return Changed::default();
+        }
+        let before = known.cloned();
+        let hold = self.hold.clone();
+        let action = Action::Meter {
+            mode: hold.mode,
+            red: hold.red,
+            black: hold.black,
+        };
+        let changed = self.act_all(vec![action]);
+        if self.job.bench().meter == before {
+            // The leads could not be put there: they are where they were.
+            if let Some(meter) = before {
+                (self.hold.mode, self.hold.red, self.hold.black) =
+                    (meter.mode, meter.red, meter.black);
+            } else {
+                (self.hold.red, self.hold.black) = (None, None);
+            }
+        }
+        changed
+    }
+
+    /// Does acts in order and stops at the first that cannot be done or that harms.
+    fn act_all(&mut self, actions: Vec<Action>) -> Changed {
+        let mut changed = Changed::default();
+        self.notice = None;
+        self.wait = None;
+        for action in actions {
+            let done = self.act(action);
+            changed.save |= done;
+            if !done || self.notice.is_some() {
+                break;
+            }
+        }
+        changed
+    }
+
+    fn act(&mut self, action: Action) -> bool {
+        let mut job = self.job.clone();
+        job.advance_to(self.live.tick());
+        let broken = job.safety().len();
+        let outcome = job.act(action.clone());
+        if let Some(refusal) = &outcome.refusal {
+            // A refused act is in no log: the job stays where it was.
+            let notice = notice::refused(&self.live, &action, refusal);
+            self.said = format!("{}. {}", notice.title, notice.text.join(" "));
+            self.notice = Some(notice);
+            return false;
+        }
+        if matches!(action, Action::Meter { .. }) {
+            self.settle_s = SETTLE_S;
+        }
+        self.said = notice::done(&job, &action, &outcome);
+        self.notice = notice::happened(&outcome.events, &job.safety()[broken..]);
+        self.live = job.clone();
+        self.job = job;
+        self.due_s = 0.0;
+        true
+    }
+
+    fn suspect(&mut self, order: SuspectOrder) {
+        let list = &mut self.suspects;
+        let place = |list: &[SavedSuspect], cause: &str| list.iter().position(|s| s.cause == cause);
+        match order {
+            SuspectOrder::Add(cause) => {
+                if place(list, &cause).is_none() {
+                    list.push(SavedSuspect {
+                        cause,
+                        confidence: 1,
+                        struck: false,
+                    });
+                }
+            }
+            SuspectOrder::Strike(cause) => {
+                if let Some(at) = place(list, &cause) {
+                    list[at].struck = !list[at].struck;
+                }
+            }
+            SuspectOrder::Sure(cause, confidence) => {
+                if let Some(at) = place(list, &cause) {
+                    list[at].confidence = confidence.clamp(1, 3);
+                }
+            }
+            SuspectOrder::Up(cause) => {
+                if let Some(at) = place(list, &cause)
+                    && at > 0
+                {
+                    list.swap(at, at - 1);
+                }
+            }
+        }
+    }
+}
+
+/// What a person standing there would notice: sound and display.
+fn seen(job: &Job) -> (String, String) {
+    (
+        observe::caption(job.machine()),
+        job.machine().display_words(),
+    )
+}

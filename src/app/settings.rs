@@ -1,0 +1,188 @@
+//! What a person can set, kept in this browser; the keys; what is stored and how to erase it.
+
+use serde::Deserialize;
+use serde::Serialize;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::bench::keys::KEYS;
+use crate::app::store::Store;
+
+const KEY: &str = "settings";
+
+/// What a person can set.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Settings {
+    /// Single keys work on the bench.
+    pub single_keys: bool,
+    /// All names are shown on the pictures.
+    pub all_names: bool,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            single_keys: true,
+            all_names: false,
+        }
+    }
+}
+
+/// Settings with a way to change them, for the whole page.
+#[derive(Clone, PartialEq)]
+pub struct SettingsHandle {
+    /// As they are.
+    pub now: Settings,
+    /// Changes them.
+    pub change: Callback<Settings>,
+}
+
+/// The present settings.
+#[hook]
+pub fn use_settings() -> Settings {
+    use_context::<SettingsHandle>()
+        .map(|handle| handle.now)
+        .unwrap_or_default()
+}
+
+/// Reads the settings once and keeps every change.
+#[hook]
+pub fn use_kept_settings() -> SettingsHandle {
+    let now = use_state(Settings::default);
+    {
+        let now = now.clone();
+        use_effect_with((), move |()| {
+            spawn_local(async move {
+                let kept = Store::open().await.get(KEY).await.ok().flatten();
+                // Settings that cannot be read are the usual ones.
+                now.set(
+                    kept.and_then(|text| serde_json::from_str(&text).ok())
+                        .unwrap_or_default(),
+                );
+            });
+        });
+    }
+    let change = {
+        let now = now.clone();
+        Callback::from(move |next: Settings| {
+            now.set(next.clone());
+            spawn_local(async move {
+                if let Ok(text) = serde_json::to_string(&next) {
+                    // What cannot be kept holds for this visit; the page says so below.
+                    let _ = Store::open().await.put(KEY, &text).await;
+                }
+            });
+        })
+    };
+    SettingsHandle {
+        now: (*now).clone(),
+        change,
+    }
+}
+
+/// The settings screen.
+#[component]
+pub fn SettingsScreen() -> Html {
+    let handle = use_context::<SettingsHandle>();
+    let Some(handle) = handle else {
+        return Html::default();
+    };
+    let now = handle.now.clone();
+    let set = |change: fn(&mut Settings, bool)| {
+        let handle = handle.clone();
+        Callback::from(move |on: bool| {
+            let mut next = handle.now.clone();
+            change(&mut next, on);
+            handle.change.emit(next);
+        })
+    };
+    html! {
+        <main class="page page--narrow settings" id="main" tabindex="-1">
+            <header class="page__head"><h1>{ "Settings" }</h1></header>
+            <div class="page__body stack">
+                <fieldset class="settings__group">
+                    <legend>{ "Bench" }</legend>
+                    { choice("Show all names on the pictures", now.all_names, set(|s, on| s.all_names = on)) }
+                    { choice("Single keys work on the bench", now.single_keys, set(|s, on| s.single_keys = on)) }
+                </fieldset>
+                { keys() }
+                <StoredData />
+            </div>
+        </main>
+    }
+}
+
+fn choice(words: &'static str, on: bool, change: Callback<bool>) -> Html {
+    let onchange =
+        change.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
+    html! { <label class="choice"><input type="checkbox" checked={on} {onchange} /><span>{ words }</span></label> }
+}
+
+fn keys() -> Html {
+    html! {
+        <section aria-labelledby="keys">
+            <h2 id="keys">{ "Keys on the bench" }</h2>
+            <p>{ "Everything works with Tab, arrow keys and Enter. These single keys are quicker; they do nothing while you type." }</p>
+            <div class="table__wrap">
+                <table class="table">
+                    <thead><tr><th scope="col">{ "Key" }</th><th scope="col">{ "What it does" }</th></tr></thead>
+                    <tbody>{ for KEYS.iter().map(|(key, _, words)| html! {
+                        <tr><td><kbd>{ *key }</kbd></td><td>{ *words }</td></tr>
+                    }) }</tbody>
+                </table>
+            </div>
+        </section>
+    }
+}
+
+/// Where things are kept, and a way to erase them.
+#[component]
+fn StoredData() -> Html {
+    let words = use_state(|| AttrValue::from(""));
+    let sure = use_state(|| false);
+    {
+        let words = words.clone();
+        use_effect_with((), move |()| {
+            spawn_local(async move { words.set(Store::open().await.words().into()) });
+        });
+    }
+    let erase = {
+        let (words, sure) = (words.clone(), sure.clone());
+        Callback::from(move |_: MouseEvent| {
+            if !*sure {
+                sure.set(true);
+                return;
+            }
+            let (words, sure) = (words.clone(), sure.clone());
+            spawn_local(async move {
+                let said = erase_jobs().await;
+                words.set(said.into());
+                sure.set(false);
+            });
+        })
+    };
+    html! {
+        <section aria-labelledby="data">
+            <h2 id="data">{ "Your data" }</h2>
+            <p role="status">{ (*words).clone() }</p>
+            <button type="button" class="button button--danger" onclick={erase}>
+                { if *sure { "Yes, erase all my jobs" } else { "Erase my jobs" } }
+            </button>
+        </section>
+    }
+}
+
+async fn erase_jobs() -> &'static str {
+    let store = Store::open().await;
+    let Ok(jobs) = store.all("job/").await else {
+        return "The browser did not let the page erase anything.";
+    };
+    for (key, _) in jobs {
+        if store.remove(&key).await.is_err() {
+            return "The browser did not let the page erase everything.";
+        }
+    }
+    "All jobs are erased."
+}

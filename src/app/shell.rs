@@ -1,0 +1,89 @@
+//! The frame around every screen: the way to the content, the top line, the screen itself.
+
+use yew::prelude::*;
+
+use crate::app::handbook::HandbookScreen;
+use crate::app::hooks::focus_on;
+use crate::app::hooks::use_route;
+use crate::app::job_host::JobHost;
+use crate::app::job_host::JobScreen;
+use crate::app::jobs::JobsScreen;
+use crate::app::route::Route;
+use crate::app::settings::SettingsHandle;
+use crate::app::settings::SettingsScreen;
+use crate::app::settings::use_kept_settings;
+
+/// The whole page.
+#[component]
+pub fn App() -> Html {
+    let route = use_route();
+    let settings = use_kept_settings();
+    let skip = Callback::from(|_: MouseEvent| focus_on("main"));
+    {
+        let route = route.clone();
+        use_effect_with(route, |route| {
+            gloo::utils::document().set_title(&format!("{} – Tubwright", title(route)));
+        });
+    }
+    html! {
+        <ContextProvider<SettingsHandle> context={settings}>
+            <button type="button" class="skip-link" onclick={skip}>{ "To the content" }</button>
+            if !matches!(route, Route::Bench(_)) { <TopBar route={route.clone()} /> }
+            { screen(&route) }
+        </ContextProvider<SettingsHandle>>
+    }
+}
+
+fn title(route: &Route) -> &'static str {
+    match route {
+        Route::Jobs | Route::Unknown => "Jobs",
+        Route::Bench(_) => "Bench",
+        Route::Finding(_) => "Fault found",
+        Route::Debrief(_) => "Debrief",
+        Route::Handbook(_) => "Handbook",
+        Route::Settings => "Settings",
+    }
+}
+
+fn screen(route: &Route) -> Html {
+    let job = |id: &String, screen| html! { <JobHost key={id.clone()} id={id.clone()} {screen} /> };
+    match route {
+        Route::Jobs => html! { <JobsScreen /> },
+        Route::Bench(id) => job(id, JobScreen::Bench),
+        Route::Finding(id) => job(id, JobScreen::Finding),
+        Route::Debrief(id) => job(id, JobScreen::Debrief),
+        Route::Handbook(chapter) => html! { <HandbookScreen chapter={chapter.clone()} /> },
+        Route::Settings => html! { <SettingsScreen /> },
+        Route::Unknown => html! {
+            <main class="page page--narrow" id="main" tabindex="-1">
+                <h1>{ "There is nothing at this address" }</h1>
+                <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+            </main>
+        },
+    }
+}
+
+/// What the top line shows.
+#[derive(Properties, PartialEq)]
+struct TopBarProps {
+    route: Route,
+}
+
+/// The top line of every screen but the bench, which has its own.
+#[component]
+fn TopBar(props: &TopBarProps) -> Html {
+    let link = |route: Route, words: &'static str| {
+        let here = std::mem::discriminant(&route) == std::mem::discriminant(&props.route);
+        html! { <a href={route.href()} aria-current={here.then_some("page")}>{ words }</a> }
+    };
+    html! {
+        <header class="top-bar">
+            <a class="top-bar__brand" href={Route::Jobs.href()}>{ "Tubwright" }</a>
+            <nav class="top-bar__nav" aria-label="Screens">
+                { link(Route::Jobs, "Jobs") }
+                { link(Route::Handbook(None), "Handbook") }
+                { link(Route::Settings, "Settings") }
+            </nav>
+        </header>
+    }
+}

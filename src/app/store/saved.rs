@@ -1,0 +1,155 @@
+//! A job as it is kept: scenario, seed and log; everything else is computed again from them.
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::app::session::Session;
+use crate::app::store::StorageError;
+use crate::app::view::debrief::verdict_of;
+use crate::bench::job::Entry;
+use crate::bench::notebook::Tick;
+
+/// Version of this format.
+const FORMAT: u32 = 1;
+
+/// The engine that wrote a log, and that can replay it to the bit.
+pub fn engine() -> &'static str {
+    env!("CARGO_PKG_VERSION")
+}
+
+/// A job as it is kept.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SavedJob {
+    /// Version of the format.
+    pub format: u32,
+    /// Version of the engine.
+    pub engine: String,
+    /// Name of the scenario.
+    pub scenario: String,
+    /// Seed.
+    pub seed: u64,
+    /// Everything that was done.
+    pub log: Vec<Entry>,
+    /// How far the technician had watched.
+    pub seen: Tick,
+    /// Suspects on the card.
+    #[serde(default)]
+    pub suspects: Vec<SavedSuspect>,
+    /// When it was last saved, ms since 1970 by the browser's clock; orders the list of jobs.
+    pub saved_ms: f64,
+    /// How it ended, once it did.
+    #[serde(default)]
+    pub verdict: Option<Verdict>,
+}
+
+/// A suspect on the job card.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SavedSuspect {
+    /// Name of the cause.
+    pub cause: String,
+    /// How sure, 1 to 3.
+    pub confidence: u8,
+    /// Struck out.
+    pub struck: bool,
+}
+
+/// What the list of jobs shows of a finished one.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Verdict {
+    /// Plain words, such as `repaired, safe`.
+    pub words: String,
+    /// Marks of 100.
+    pub marks: f64,
+}
+
+impl SavedJob {
+    /// A job nobody has touched yet.
+    pub fn fresh(scenario: &str, seed: u64) -> Self {
+        Self {
+            format: FORMAT,
+            engine: engine().to_owned(),
+            scenario: scenario.to_owned(),
+            seed,
+            log: Vec::new(),
+            seen: 0,
+            suspects: Vec::new(),
+            saved_ms: 0.0,
+            verdict: None,
+        }
+    }
+
+    /// Takes over what a session has come to.
+    pub fn take(&mut self, session: &Session, now_ms: f64) {
+        self.log = session.job().log().to_vec();
+        self.seen = session.live().tick();
+        self.suspects.clone_from(&session.suspects);
+        self.saved_ms = now_ms;
+        if session.job().is_over() && self.verdict.is_none() {
+            self.verdict = verdict_of(session.job()).map(|(words, marks)| Verdict { words, marks });
+        }
+    }
+
+    /// The key under which a scenario's job is kept.
+    pub fn key(scenario: &str) -> String {
+        format!("job/{scenario}")
+    }
+
+    /// Reads what was kept.
+    ///
+    /// # Errors
+    /// When it is no job of this format.
+    pub fn read(text: &str) -> Result<Self, StorageError> {
+        let saved: Self = serde_json::from_str(text).map_err(|_| StorageError::Damaged)?;
+        if saved.format == FORMAT {
+            Ok(saved)
+        } else {
+            Err(StorageError::Damaged)
+        }
+    }
+
+    /// As text.
+    ///
+    /// # Errors
+    /// When a number in the log is not finite; acts are checked before they are logged.
+    pub fn write(&self) -> Result<String, StorageError> {
+        serde_json::to_string(self).map_err(|_| StorageError::Damaged)
+    }
+
+    /// The engine that wrote it is this one, so the replay is exact.
+    pub fn is_of_this_engine(&self) -> bool {
+        self.engine == engine()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::bench::action::Action;
+
+    #[test]
+    fn a_saved_job_is_read_back_as_it_was() {
+        let mut job = SavedJob::fresh("j1", u64::MAX);
+        job.log.push(Entry {
+            tick: 12,
+            action: Action::Lid { open: true },
+        });
+        job.log.push(Entry {
+            tick: 40,
+            action: Action::Quote { price: 0.1 + 0.2 },
+        });
+        job.suspects.push(SavedSuspect {
+            cause: "tap_shut".into(),
+            confidence: 2,
+            struck: false,
+        });
+        let text = job.write().expect("finite numbers");
+        assert_eq!(SavedJob::read(&text), Ok(job));
+    }
+
+    #[test]
+    fn foreign_text_is_damaged_and_never_a_panic() {
+        for text in ["", "{}", "null", "[1]", "{\"format\":9}"] {
+            assert_eq!(SavedJob::read(text), Err(StorageError::Damaged), "{text}");
+        }
+    }
+}

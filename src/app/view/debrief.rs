@@ -1,0 +1,204 @@
+//! The debrief's models from a finished job. The truth is read here and nowhere else in the
+//! screens.
+
+use crate::app::format;
+use crate::app::view::notice::words_of;
+use crate::app::view::open_ends;
+use crate::bench::event::Event;
+use crate::bench::job::Job;
+use crate::bench::rules::SafetyFinding;
+use crate::bench::safety;
+use crate::machine::MachineError;
+use crate::score;
+use crate::score::Report;
+use crate::score::StepView;
+
+/// The whole debrief as text.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct DebriefView {
+    /// Such as `repaired · safe · 78 of 100`.
+    pub verdict: String,
+    /// Cost, target and time.
+    pub money: Vec<(String, String)>,
+    /// What was wrong.
+    pub causes: Vec<String>,
+    /// What the technician stated.
+    pub stated: Vec<String>,
+    /// How the readings showed it.
+    pub shown_by: Vec<String>,
+    /// The mark sheet.
+    pub marks: Vec<MarkRow>,
+    /// The timeline.
+    pub steps: Vec<StepRow>,
+    /// What was left off, apart or shut.
+    pub left: Vec<String>,
+}
+
+/// A row of the mark sheet.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct MarkRow {
+    /// Plain name.
+    pub name: String,
+    /// Points given.
+    pub points: f64,
+    /// Points possible.
+    pub of: f64,
+    /// Why.
+    pub reasons: Vec<String>,
+}
+
+/// A step of the timeline.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StepRow {
+    /// Number, from 1.
+    pub number: usize,
+    /// Time of day.
+    pub time: String,
+    /// Where on the track, 0..1.
+    pub place_ratio: f64,
+    /// What was done.
+    pub words: String,
+    /// Cost so far.
+    pub cost: String,
+    /// What it gave, and what a sound machine would have given when that is different.
+    pub notes: Vec<(String, Option<String>)>,
+    /// What happened.
+    pub events: Vec<String>,
+    /// Rules broken: what, why, source.
+    pub rules: Vec<RuleRow>,
+}
+
+/// A broken rule.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct RuleRow {
+    /// What was done.
+    pub what: String,
+    /// Why it matters.
+    pub why: String,
+    /// Where the rule comes from.
+    pub source: String,
+}
+
+impl StepRow {
+    /// A rule was broken or somebody came to harm.
+    pub fn is_unsafe(&self) -> bool {
+        !self.rules.is_empty() || !self.events.is_empty()
+    }
+
+    /// It showed a difference from a sound machine.
+    pub fn is_telling(&self) -> bool {
+        self.notes.iter().any(|(_, sound)| sound.is_some())
+    }
+}
+
+/// Explains a job.
+///
+/// # Errors
+/// When the scenario's machine cannot be set up.
+pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
+    let report = score::assess(job)?;
+    let told = score::debrief(job)?;
+    let end = job.tick().max(1) as f64;
+    let finding = job.bench().findings.last();
+    let stated = finding.map(|f| f.causes.iter().map(|id| what_of(job, id)).collect());
+    Ok(DebriefView {
+        verdict: verdict(&report),
+        money: money(&report),
+        causes: told.causes,
+        stated: stated.unwrap_or_default(),
+        shown_by: told.shown_by,
+        marks: report
+            .parts
+            .iter()
+            .map(|p| MarkRow {
+                name: p.name.to_owned(),
+                points: p.points,
+                of: p.of,
+                reasons: p.reasons.clone(),
+            })
+            .collect(),
+        steps: told.steps.iter().map(|s| step(job, s, end)).collect(),
+        left: open_ends::still_open(job),
+    })
+}
+
+fn what_of(job: &Job, id: &str) -> String {
+    job.scenario()
+        .machine
+        .fault(id)
+        .map_or_else(|| id.to_owned(), |f| f.what.clone())
+}
+
+/// Words and marks for the list of jobs; none when the job cannot be marked.
+pub fn verdict_of(job: &Job) -> Option<(String, f64)> {
+    let report = score::assess(job).ok()?;
+    Some((in_words(&report), report.total))
+}
+
+/// Such as `Repaired · safe`.
+fn in_words(report: &Report) -> String {
+    let done = match (report.fixed, report.rightly_left) {
+        (_, true) => "Rightly made safe and left",
+        (true, false) => "Repaired",
+        (false, false) => "Not repaired",
+    };
+    format!("{done} · {}", if report.safe { "safe" } else { "not safe" })
+}
+
+/// The head line.
+fn verdict(report: &Report) -> String {
+    format!("{} · {:.0} of 100", in_words(report), report.total)
+}
+
+fn money(report: &Report) -> Vec<(String, String)> {
+    let more = (report.cost - report.target_cost).max(0.0);
+    vec![
+        ("cost".to_owned(), format::money(report.cost)),
+        ("target".to_owned(), format::money(report.target_cost)),
+        ("above target".to_owned(), format::money(more)),
+        ("on site".to_owned(), format!("{:.0} min", report.minutes)),
+    ]
+}
+
+fn step(job: &Job, step: &StepView, end: f64) -> StepRow {
+    StepRow {
+        number: step.number,
+        time: format::clock(step.tick),
+        place_ratio: step.tick as f64 / end,
+        words: format::sentence(&step.words),
+        cost: format::money(step.cost),
+        notes: step
+            .notes
+            .iter()
+            .map(|n| (n.is.clone(), n.sound.clone()))
+            .collect(),
+        events: step.events.iter().filter_map(event).collect(),
+        rules: job
+            .safety()
+            .iter()
+            .filter(|f| f.step == step.number)
+            .map(rule)
+            .collect(),
+    }
+}
+
+fn event(event: &Event) -> Option<String> {
+    if matches!(event, Event::Consent { .. }) {
+        return None;
+    }
+    words_of(event).map(|(title, text, _)| format!("{title}: {text}"))
+}
+
+fn rule(finding: &SafetyFinding) -> RuleRow {
+    match safety::rule(finding.rule) {
+        Some(rule) => RuleRow {
+            what: rule.title.to_owned(),
+            why: format!("{} {}", rule.why, rule.right_way),
+            source: rule.source.to_owned(),
+        },
+        None => RuleRow {
+            what: finding.rule.to_owned(),
+            ..RuleRow::default()
+        },
+    }
+}

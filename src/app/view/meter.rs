@@ -1,0 +1,207 @@
+//! The instrument as it is set, and its face.
+
+use crate::app::shared::Shared;
+use crate::app::view::FaceView;
+use crate::app::view::Lead;
+use crate::app::view::MeterView;
+use crate::app::view::PointView;
+use crate::app::view::sheet;
+use crate::app::view::way;
+use crate::bench::action::MeterMode;
+use crate::bench::job::Job;
+use crate::bench::notebook::Reading;
+use crate::network::ElementKind;
+use crate::network::NodeId;
+
+/// How the technician holds the instrument; the job knows it once both leads are placed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Hold {
+    /// Mode.
+    pub mode: MeterMode,
+    /// Point under the red lead, or the conductor in the jaws.
+    pub red: Option<String>,
+    /// Point under the black lead.
+    pub black: Option<String>,
+    /// The lead in hand.
+    pub lead: Lead,
+}
+
+impl Default for Hold {
+    fn default() -> Self {
+        Self {
+            mode: MeterMode::AcVolts,
+            red: None,
+            black: None,
+            lead: Lead::Red,
+        }
+    }
+}
+
+impl Hold {
+    /// Both leads are somewhere, or the jaws are.
+    pub fn is_complete(&self) -> bool {
+        self.red.is_some() && (self.mode.is_clamp() || self.black.is_some())
+    }
+
+    /// A lead put somewhere or taken off; the other lead is in hand next.
+    pub fn put(&mut self, lead: Lead, at: Option<String>) {
+        let placed = at.is_some();
+        match lead {
+            Lead::Red => self.red = at,
+            Lead::Black => self.black = at,
+        }
+        self.lead = match (lead, placed) {
+            (Lead::Red, true) if !self.mode.is_clamp() => Lead::Black,
+            (Lead::Black, true) => Lead::Red,
+            (lead, _) => lead,
+        };
+    }
+
+    /// Turned to another mode. Jaws and leads do not fit each other's places.
+    pub fn turn(&mut self, mode: MeterMode) {
+        if mode.is_clamp() != self.mode.is_clamp() {
+            (self.red, self.black, self.lead) = (None, None, Lead::Red);
+        }
+        self.mode = mode;
+    }
+}
+
+/// The instrument as it is set.
+pub fn meter(job: &Job, hold: &Hold, points: Shared<Vec<PointView>>) -> MeterView {
+    let state = job.machine().state_words();
+    let sheet = hold
+        .is_complete()
+        .then(|| {
+            let (red, black) = (hold.red.as_deref(), hold.black.as_deref());
+            sheet::range(&job.scenario().workshop, hold.mode, red, black, &state)
+        })
+        .flatten();
+    MeterView {
+        mode: hold.mode,
+        red: hold.red.clone(),
+        black: hold.black.clone(),
+        lead: hold.lead,
+        points,
+        sheet,
+    }
+}
+
+/// Points the leads can go to, with what is in the way of each; conductors for a clamp.
+pub fn points(job: &Job, clamp: bool) -> Vec<PointView> {
+    if clamp {
+        return conductors(job);
+    }
+    job.scenario()
+        .workshop
+        .test_points
+        .iter()
+        .map(|point| PointView {
+            id: point.node.clone(),
+            name: point.name.clone(),
+            blocked: way::in_the_way(&way::missing(job, &point.needs)),
+        })
+        .collect()
+}
+
+/// Conductors that jaws go round: what carries current between two places, one of which can be
+/// reached.
+fn conductors(job: &Job) -> Vec<PointView> {
+    let workshop = &job.scenario().workshop;
+    let wiring = &job.scenario().machine.wiring;
+    let reach = |node: NodeId| {
+        let point = workshop.test_point(&wiring.nodes.get(node.index())?.name)?;
+        Some(way::missing(job, &point.needs))
+    };
+    wiring
+        .elements
+        .iter()
+        .filter(|e| !e.is_lower_bound && !matches!(e.kind, ElementKind::Capacitor { .. }))
+        .filter_map(|element| {
+            let ways = element.nodes.into_iter().filter_map(reach);
+            let shortest = ways.min_by_key(Vec::len)?;
+            Some(PointView {
+                id: element.name.clone(),
+                name: element.what.clone(),
+                blocked: way::in_the_way(&shortest),
+            })
+        })
+        .collect()
+}
+
+/// The face: what the instrument shows, or dashes while it is connected to nothing.
+pub fn face(reading: Option<&Reading>, mode: MeterMode, settling: bool) -> FaceView {
+    let (value, unit) = match reading {
+        Some(reading) => {
+            let (value, unit) = reading
+                .display
+                .split_once(' ')
+                .unwrap_or((&reading.display, ""));
+            (value.to_owned(), unit.to_owned())
+        }
+        None => ("– – –".to_owned(), String::new()),
+    };
+    FaceView {
+        overload: value == "OL",
+        value,
+        unit,
+        flag: flag(mode),
+        settling: settling && reading.is_some(),
+        warning: reading.and_then(|r| r.warning.clone()),
+    }
+}
+
+fn flag(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::AcVolts | MeterMode::Clamp | MeterMode::Leakage => "AC",
+        MeterMode::LowAcVolts => "AC LoZ",
+        MeterMode::DcVolts => "DC",
+        MeterMode::Continuity => "tone",
+        MeterMode::Insulation => "500 V",
+        MeterMode::EarthBond => "0.2 A",
+        MeterMode::Ohms | MeterMode::Capacitance => "",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_other_lead_is_in_hand_after_one_is_placed() {
+        let mut hold = Hold::default();
+        hold.put(Lead::Red, Some("L".into()));
+        assert_eq!(hold.lead, Lead::Black);
+        assert!(!hold.is_complete());
+        hold.put(Lead::Black, Some("N".into()));
+        assert_eq!(hold.lead, Lead::Red);
+        assert!(hold.is_complete());
+        hold.put(Lead::Black, None);
+        assert_eq!(hold.lead, Lead::Black);
+    }
+
+    #[test]
+    fn a_clamp_needs_one_conductor_and_forgets_the_leads() {
+        let mut hold = Hold::default();
+        hold.put(Lead::Red, Some("L".into()));
+        hold.turn(MeterMode::Clamp);
+        assert_eq!(hold.red, None);
+        hold.put(Lead::Red, Some("wire".into()));
+        assert_eq!(hold.lead, Lead::Red);
+        assert!(hold.is_complete());
+    }
+
+    #[test]
+    fn the_face_shows_dashes_until_something_is_connected() {
+        assert_eq!(face(None, MeterMode::Ohms, true).value, "– – –");
+        let reading = Reading {
+            mode: MeterMode::Ohms,
+            red: None,
+            black: None,
+            value: Some(21.0),
+            display: "21.0 Ω".into(),
+            warning: None,
+        };
+        let face = face(Some(&reading), MeterMode::Ohms, false);
+        assert_eq!((face.value.as_str(), face.unit.as_str()), ("21.0", "Ω"));
+    }
+}

@@ -1,0 +1,24 @@
+//! What the screens show, as plain text and flags, and what a person can ask for.
+//!
+//! Components get these and nothing else, so they can be tested as text. They are built from a
+//! job by the functions in this folder, which know no browser.
+
+pub mod build; // all of it from a session
+pub mod card; // job card, notebook, causes
+pub mod debrief; // the explained replay
+pub mod meter; // the instrument and its face
+pub mod models; // what the screens show
+pub mod names; // plain names
+pub mod notice; // the calm card
+pub mod open_ends; // a last look round
+pub mod orders; // what a person can ask for
+pub mod past; // the machine as it was
+pub mod points; // finding a point by typing
+pub mod safe; // done and proved
+pub mod selection; // what is in hand
+pub mod sheet; // the data sheet beside a reading
+pub mod verbs; // what can be done with it
+pub mod way; // what is in the way
+
+pub use models::*;
+pub use orders::*;

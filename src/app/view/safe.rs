@@ -1,0 +1,104 @@
+//! SAFE?: what the technician has done and, separately, what they have proved.
+
+use crate::app::view::SafeItem;
+use crate::app::view::SafeState;
+use crate::app::view::names::name_of;
+use crate::bench::isolation::Isolation;
+use crate::bench::workshop::Workshop;
+
+/// The strip's steps in working order. Nothing is said that was not established.
+pub fn items(isolation: &Isolation, workshop: &Workshop) -> Vec<SafeItem> {
+    let done = |word: &str, done: bool| SafeItem {
+        word: word.to_owned(),
+        state: if done {
+            SafeState::Done
+        } else {
+            SafeState::Open
+        },
+        detail: String::new(),
+    };
+    vec![
+        done("off", isolation.switched_off),
+        done("unplugged", isolation.unplugged),
+        done("secured", isolation.secured),
+        done("tap shut", isolation.tap_shut),
+        done("hose bled", isolation.hose_bled),
+        discharged(isolation),
+        done("tester proved", isolation.tester_proved.is_some()),
+        proved_dead(isolation, workshop),
+    ]
+}
+
+fn discharged(isolation: &Isolation) -> SafeItem {
+    let detail = match (isolation.pins_discharged, isolation.capacitor_discharged) {
+        (Some(_), Some(_)) => "plug pins, run capacitor",
+        (Some(_), None) => "plug pins",
+        (None, Some(_)) => "run capacitor",
+        (None, None) => "",
+    };
+    let state = if detail.is_empty() {
+        SafeState::Open
+    } else {
+        SafeState::Done
+    };
+    SafeItem {
+        word: "discharged".to_owned(),
+        state,
+        detail: detail.to_owned(),
+    }
+}
+
+fn proved_dead(isolation: &Isolation, workshop: &Workshop) -> SafeItem {
+    let at = |(red, black): &(String, String)| {
+        format!("{} to {}", name_of(workshop, red), name_of(workshop, black))
+    };
+    let (word, state, detail) = match (isolation.proved_dead.last(), isolation.shown_dead.last()) {
+        (Some(pair), _) => ("proved dead", SafeState::Proved, at(pair)),
+        (None, Some(_)) => (
+            "shown dead",
+            SafeState::Done,
+            "prove the tester again".to_owned(),
+        ),
+        (None, None) => ("proved dead", SafeState::Open, String::new()),
+    };
+    SafeItem {
+        word: word.to_owned(),
+        state,
+        detail,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn state_of(isolation: &Isolation, word: &str) -> Option<SafeState> {
+        items(isolation, &Workshop::default())
+            .into_iter()
+            .find(|i| i.word == word)
+            .map(|i| i.state)
+    }
+
+    #[test]
+    fn unplugged_alone_proves_nothing() {
+        let isolation = Isolation {
+            unplugged: true,
+            ..Isolation::default()
+        };
+        assert_eq!(state_of(&isolation, "unplugged"), Some(SafeState::Done));
+        assert_eq!(state_of(&isolation, "proved dead"), Some(SafeState::Open));
+    }
+
+    #[test]
+    fn dead_is_proved_only_when_the_tester_was_proved_again() {
+        let mut isolation = Isolation::default();
+        isolation.tester_shows_live(1);
+        isolation.unplugged = true;
+        isolation.tester_shows_dead("MA", "MC");
+        assert_eq!(state_of(&isolation, "shown dead"), Some(SafeState::Done));
+        isolation.tester_shows_live(9);
+        assert_eq!(state_of(&isolation, "proved dead"), Some(SafeState::Proved));
+        isolation.energise();
+        assert_eq!(state_of(&isolation, "proved dead"), Some(SafeState::Open));
+    }
+}

@@ -1,0 +1,147 @@
+//! What the data sheet says of a good machine, beside a reading of the same kind.
+
+use crate::bench::action::MeterMode;
+use crate::bench::display;
+use crate::bench::workshop::DataSheetLine;
+use crate::bench::workshop::Workshop;
+
+/// The range of a good machine between these points, such as `19.0 to 23.0 Ω, unplugged`. Lines
+/// that hold for the machine's present state come first; every other condition is said.
+pub fn range(
+    workshop: &Workshop,
+    mode: MeterMode,
+    red: Option<&str>,
+    black: Option<&str>,
+    state: &str,
+) -> Option<String> {
+    let mut fitting: Vec<&DataSheetLine> = workshop
+        .data_sheet
+        .iter()
+        .filter(|line| line.mode == key(mode) && same_points(line, mode, red, black))
+        .collect();
+    // The sort is stable: the sheet's own order stays within each group.
+    fitting.sort_by_key(|line| line.state != state);
+    let line = fitting.first()?;
+    let mut said = between(mode, line.low, line.high);
+    if !line.state.is_empty() {
+        said.push_str(&format!(", {}", state_words(&line.state)));
+    }
+    for id in &line.apart {
+        let name = workshop
+            .connector(id)
+            .map_or(id.as_str(), |c| c.name.as_str());
+        said.push_str(&format!(", {name} apart"));
+    }
+    Some(said)
+}
+
+fn same_points(
+    line: &DataSheetLine,
+    mode: MeterMode,
+    red: Option<&str>,
+    black: Option<&str>,
+) -> bool {
+    let is = (
+        red.unwrap_or(""),
+        if mode.is_clamp() {
+            ""
+        } else {
+            black.unwrap_or("")
+        },
+    );
+    let (a, b) = (line.red.as_str(), line.black.as_str());
+    is == (a, b) || (mode != MeterMode::DcVolts && is == (b, a))
+}
+
+/// What the machine is doing, for the names that machine files give their states.
+fn state_words(state: &str) -> String {
+    let words = match state {
+        "unplugged_on" => "unplugged, switch pressed in",
+        "standby" => "switched on, waiting",
+        "agitA" => "washing, spin direction",
+        "agitB" => "washing, other direction",
+        "normal_program" => "in a normal program",
+        other => return other.replace('_', " "),
+    };
+    words.to_owned()
+}
+
+/// Two values with their unit said once where it is the same.
+fn between(mode: MeterMode, low: f64, high: f64) -> String {
+    let (_, low_text) = display::digits(mode, Some(low));
+    let (over, high_text) = display::digits(mode, Some(high));
+    if over.is_none() {
+        return format!("{low_text} or more");
+    }
+    match (low_text.split_once(' '), high_text.split_once(' ')) {
+        (Some((number, unit)), Some((_, other))) if unit == other => {
+            format!("{number} to {high_text}")
+        }
+        _ => format!("{low_text} to {high_text}"),
+    }
+}
+
+/// The mode's name in files.
+fn key(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::AcVolts => "ac_volts",
+        MeterMode::LowAcVolts => "low_ac_volts",
+        MeterMode::DcVolts => "dc_volts",
+        MeterMode::Ohms => "ohms",
+        MeterMode::Continuity => "continuity",
+        MeterMode::Capacitance => "capacitance",
+        MeterMode::Clamp => "clamp",
+        MeterMode::Insulation => "insulation",
+        MeterMode::EarthBond => "earth_bond",
+        MeterMode::Leakage => "leakage",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn line(state: &str, low: f64, high: f64) -> DataSheetLine {
+        DataSheetLine {
+            mode: "ohms".into(),
+            red: "MA".into(),
+            black: "MC".into(),
+            state: state.into(),
+            apart: Vec::new(),
+            low,
+            high,
+            what: "main winding".into(),
+        }
+    }
+
+    #[test]
+    fn the_line_for_the_present_state_is_the_one_shown() {
+        let workshop = Workshop {
+            data_sheet: vec![line("filling", 1.0, 2.0), line("unplugged", 19.0, 23.0)],
+            ..Workshop::default()
+        };
+        let said = |red, black| {
+            range(
+                &workshop,
+                MeterMode::Ohms,
+                Some(red),
+                Some(black),
+                "unplugged",
+            )
+        };
+        assert_eq!(
+            said("MA", "MC").as_deref(),
+            Some("19.0 to 23.0 Ω, unplugged")
+        );
+        assert_eq!(said("MC", "MA"), said("MA", "MC"));
+        assert_eq!(said("MA", "PE"), None);
+    }
+
+    #[test]
+    fn the_modes_have_the_names_that_files_give_them() {
+        for mode in MeterMode::ALL {
+            let written = serde_json::to_string(&mode).unwrap_or_default();
+            assert_eq!(written, format!("\"{}\"", key(mode)));
+        }
+    }
+}

@@ -1,0 +1,139 @@
+//! What is in the way of something, in the words a colleague would use, and the acts that clear it.
+
+use crate::app::format;
+use crate::app::view::Order;
+use crate::app::view::VerbView;
+use crate::bench::action::Action;
+use crate::bench::job::Job;
+use crate::bench::workshop::Step;
+use crate::bench::workshop::Workshop;
+
+/// Steps of `needs` that are not done yet, in working order.
+pub fn missing<'a>(job: &'a Job, needs: &[String]) -> Vec<&'a Step> {
+    let off = &job.bench().off;
+    job.scenario()
+        .workshop
+        .closure(needs)
+        .into_iter()
+        .filter(|s| !off.contains(&s.id))
+        .collect()
+}
+
+/// The steps with these names.
+pub fn steps<'a>(workshop: &'a Workshop, ids: &[String]) -> Vec<&'a Step> {
+    ids.iter().filter_map(|id| workshop.step(id)).collect()
+}
+
+/// Such as `back cover is on: 8 screws, 3 min`.
+pub fn in_the_way(steps: &[&Step]) -> Option<String> {
+    let first = steps.first()?;
+    let time_s: f64 = steps.iter().map(|s| s.off_s).sum();
+    if steps.len() == 1 {
+        let held = if first.fasteners.is_empty() {
+            String::new()
+        } else {
+            format!("{}, ", first.fasteners)
+        };
+        return Some(format!(
+            "{} comes first: {held}{}",
+            format::sentence(&first.name),
+            format::seconds(time_s)
+        ));
+    }
+    let names: Vec<String> = steps.iter().map(|s| s.name.clone()).collect();
+    Some(format!(
+        "In the way: {}, {} together",
+        format::listed(&names),
+        format::seconds(time_s)
+    ))
+}
+
+/// One button that does the missing steps in order, and then `then`.
+pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<VerbView> {
+    if steps.is_empty() {
+        return None;
+    }
+    let time_s: f64 = steps.iter().map(|s| s.off_s).sum();
+    let word = match (steps, then_words) {
+        ([only], "") => format!("{}: {}", only.name, only.verb),
+        (_, "") => format!("do these {} steps", steps.len()),
+        ([only], then) => format!("{}: {}, then {then}", only.name, only.verb),
+        (_, then) => format!("do these {} steps, then {then}", steps.len()),
+    };
+    let mut acts: Vec<Action> = steps
+        .iter()
+        .map(|s| Action::TakeOff {
+            step: s.id.clone(),
+            helped: s.needs_help,
+        })
+        .collect();
+    acts.extend(then);
+    let cautions: Vec<&str> = steps
+        .iter()
+        .map(|s| s.caution.as_str())
+        .filter(|c| !c.is_empty())
+        .collect();
+    Some(VerbView {
+        word,
+        takes: format::seconds(time_s),
+        hint: cautions.join(" "),
+        blocked: false,
+        order: Order::Do(acts),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn step(id: &str, name: &str, fasteners: &str, off_s: f64) -> Step {
+        Step {
+            id: id.into(),
+            name: name.into(),
+            verb: "take off".into(),
+            refit_verb: "refit".into(),
+            needs: Vec::new(),
+            tools: Vec::new(),
+            fasteners: fasteners.into(),
+            off_s,
+            on_s: off_s,
+            caution: String::new(),
+            refit_check: String::new(),
+            while_off: Vec::new(),
+            mistake: None,
+            opens_live_parts: false,
+            moves_machine: false,
+            lays_down: false,
+            needs_help: false,
+        }
+    }
+
+    #[test]
+    fn one_thing_in_the_way_is_named_with_what_holds_it() {
+        let cover = step("back_cover", "back cover", "8 screws", 180.0);
+        assert_eq!(
+            in_the_way(&[&cover]).as_deref(),
+            Some("Back cover comes first: 8 screws, 3 min")
+        );
+        assert_eq!(in_the_way(&[]), None);
+    }
+
+    #[test]
+    fn several_are_listed_and_cleared_in_order_by_one_button() {
+        let cover = step("back_cover", "back cover", "8 screws", 180.0);
+        let belt = step("belt", "belt", "", 60.0);
+        assert_eq!(
+            in_the_way(&[&cover, &belt]).as_deref(),
+            Some("In the way: back cover and belt, 4 min together")
+        );
+        let verb = clear(&[&cover, &belt], None, "").map(|v| v.order);
+        let take = |id: &str| Action::TakeOff {
+            step: id.into(),
+            helped: false,
+        };
+        assert_eq!(
+            verb,
+            Some(Order::Do(vec![take("back_cover"), take("belt")]))
+        );
+    }
+}
