@@ -7,14 +7,17 @@ use crate::source::is_word;
 const PHYSICAL: [&str; 4] = ["plant", "control", "bench", "machine"];
 
 /// SI units as they end a name (`torque_n_m`, `flow_m3_per_s`), then the few quantities that have none.
-const UNITS: [&str; 35] = [
+const UNITS: [&str; 36] = [
     "v", "a", "c", "ohm", "siemens", "h", "henry", "f", "farad", "w", "j", "k", "pa", "s", "s2",
     "hz", "n", "kg", "m", "m2", "m3", "m5", "rad", "a2", "v2", "kg2", "db", "ratio", "share",
-    "price", "weight", "factor", "count", "coulomb", "sign",
+    "price", "weight", "factor", "count", "coulomb", "sign", "si",
 ];
 
 /// A field that says the unit of all numbers beside it: the unit itself, a meter's mode, a parameter's full name.
-const SAYS_UNIT: [&str; 3] = ["unit", "mode", "field"];
+const SAYS_UNIT: [&str; 4] = ["unit", "mode", "field", "key"];
+
+/// Structs that count money, in the one unit of the job's price list.
+const MONEY: [&str; 3] = ["Ledger", "Rates", "Reference"];
 
 /// Every f64 field or parameter without a unit, as `file:line: rule`.
 pub fn findings(source: &Source) -> Vec<String> {
@@ -43,7 +46,15 @@ pub fn findings(source: &Source) -> Vec<String> {
                 open = None;
             }
         } else if code.contains("struct ") && code.ends_with('{') {
-            open = Some(Struct::default());
+            let name = code
+                .split("struct ")
+                .nth(1)
+                .unwrap_or_default()
+                .trim_end_matches([' ', '{']);
+            open = Some(Struct {
+                has_unit: MONEY.contains(&name),
+                ..Struct::default()
+            });
         }
     }
     found
@@ -100,14 +111,7 @@ fn field(code: &str) -> Option<(&str, &str)> {
 
 /// A number, perhaps one that may be missing, or a row of them.
 fn holds_f64(kind: &str) -> bool {
-    let inner = kind
-        .trim_start_matches("Option<")
-        .trim_start_matches("Vec<")
-        .trim_start_matches('[');
-    inner == "f64"
-        || inner.starts_with("f64;")
-        || inner.starts_with("f64>")
-        || inner.starts_with("f64]")
+    matches!(kind, "f64" | "Option<f64>" | "Vec<f64>") || kind.starts_with("[f64;")
 }
 
 #[cfg(test)]
