@@ -24,6 +24,11 @@ pub fn m3_per_s_from_l_per_min(flow_l_per_min: f64) -> f64 {
     flow_l_per_min / 60_000.0
 }
 
+/// Seconds of minutes.
+pub fn s_from_min(time_min: f64) -> f64 {
+    time_min * 60.0
+}
+
 /// Litres per minute of cubic metres per second.
 pub fn l_per_min_from_m3_per_s(flow_m3_per_s: f64) -> f64 {
     flow_m3_per_s * 60_000.0

@@ -1,8 +1,7 @@
 //! Last stage before the loads: what must never happen, whatever the states say.
 //!
 //! Never both motor directions; a pause between them; never reverse with the clutch
-//! actuator on (it would spin the basket the wrong way and open the one-way bearing's
-//! load path). Numbers: the model's dead time.
+//! actuator on (it would spin the basket the wrong way). Numbers: the model's dead time.
 
 use crate::control::io::Loads;
 

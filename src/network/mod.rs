@@ -22,6 +22,7 @@ pub mod netlist;
 pub mod number;
 pub mod order;
 pub mod plan;
+pub mod sensitivity;
 pub mod solution;
 
 pub use complex::Complex;

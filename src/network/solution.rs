@@ -57,6 +57,20 @@ impl<N: Number> Solver<'_, N> {
         self.finish(out, true);
     }
 
+    /// Voltages with all sources on and one step of refinement: what Kirchhoff's law still
+    /// misses at each node is solved for and added. Needed where coils and capacitors
+    /// nearly cancel; a wiring with its losses does not need it.
+    pub fn refined(&self) -> Solution<N> {
+        let first = self.solve();
+        let missing: Vec<(NodeId, N)> = first
+            .leaving_a(self.base)
+            .into_iter()
+            .enumerate()
+            .map(|(node, leaving_a)| (NodeId(node as u32), -leaving_a))
+            .collect();
+        self.solve_with(&missing)
+    }
+
     /// Voltages from currents injected at nodes, sources set to 0 V.
     pub fn inject(&self, currents_a: &[(NodeId, N)]) -> Solution<N> {
         let plan = &*self.base.plan;
@@ -201,6 +215,16 @@ fn add_all<N: Number>(into: &mut [N], from: &[N]) {
 }
 
 impl<N: Number> Solution<N> {
+    /// A field of node voltages and coil currents, to ask for element currents.
+    pub fn from_parts(contacts: Contacts, node_v: Vec<N>, coil_a: Vec<N>) -> Solution<N> {
+        Solution {
+            contacts,
+            node_v,
+            coil_a,
+            unknown_v: Vec::new(),
+        }
+    }
+
     /// Voltage of `a` against `b`, V.
     pub fn between_v(&self, a: NodeId, b: NodeId) -> N {
         self.node_v[a.index()] - self.node_v[b.index()]
@@ -270,7 +294,7 @@ impl<N: Number> Solution<N> {
     }
 }
 
-/// Factors and solves once: the short way for a network that is asked a single question.
+/// Factors, solves and refines once: the short way for a network that is asked a single question.
 ///
 /// # Errors
 /// As for [`Factors::new`].
@@ -286,5 +310,5 @@ pub fn solve_once<N: Number>(
         factors: &factors,
         inner: &inner,
     }
-    .solve())
+    .refined())
 }

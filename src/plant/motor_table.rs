@@ -8,6 +8,8 @@
 
 use thiserror::Error;
 
+use crate::plant::numerics::bounded;
+
 /// Slowest and fastest speed of every table, rad/s, in the direction of rotation.
 pub const SPEED_LIMIT_RAD_PER_S: f64 = 200.0;
 /// Intervals between the stored points.
@@ -113,8 +115,8 @@ impl MotorTable {
 
     fn place(&self, speed_rad_per_s: f64) -> (usize, f64) {
         let x = (speed_rad_per_s + SPEED_LIMIT_RAD_PER_S) * (1.0 / STEP_RAD_PER_S);
-        let x = x.clamp(0.0, INTERVALS as f64 - 1.0e-9);
-        let i = (x as usize).min(INTERVALS - 1);
+        let x = bounded(x, 0.0, INTERVALS as f64 - 1.0e-9);
+        let i = (x as i32 as usize).min(INTERVALS - 1);
         (i, x - i as f64)
     }
 }

@@ -6,9 +6,15 @@
 //! ```
 //! Source: published, any textbook of numerical analysis.
 
+/// `x` kept between two bounds: two instructions, where `f64::clamp` also checks the bounds.
+pub(crate) fn bounded(x: f64, low: f64, high: f64) -> f64 {
+    let raised = if x > low { x } else { low };
+    if raised < high { raised } else { high }
+}
+
 /// Friction direction, smoothed below `width`.
 pub(crate) fn smooth_sign(x: f64, width: f64) -> f64 {
-    (x / width).clamp(-1.0, 1.0)
+    bounded(x / width, -1.0, 1.0)
 }
 
 /// +1, 0 or −1.

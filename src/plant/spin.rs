@@ -230,3 +230,90 @@ fn rejoin(frame: &Frame<'_>, s: &mut DriveState) {
     s.basket_rad_per_s = joined / frame.ratio;
     s.slip_ratio = 0.0;
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plant::drive::DriveMode;
+    use crate::plant::state::PlantState;
+
+    fn coasting(p: &PlantParams, basket_rad_per_s: f64) -> DriveState {
+        DriveState {
+            basket_rad_per_s,
+            mode: DriveMode::Spin,
+            ..PlantState::empty(p).drive
+        }
+    }
+
+    /// Steps with the clutch open until the basket stands; the time, s.
+    fn stop_s(p: &PlantParams, from_rad_per_s: f64) -> f64 {
+        let d = DriveDerived::new(p);
+        let mut s = coasting(p, from_rad_per_s);
+        let u = SpinInputs {
+            motor: MotorInput::Off,
+            level_m: 0.0,
+            textile_kg: 3.1,
+            foam_ratio: 0.0,
+            brake_ratio: 1.0,
+            is_gripping: false,
+        };
+        let mut n = 0;
+        while s.basket_rad_per_s > 0.0 && n < 100_000 {
+            step(p, &d, &mut s, u, &mut DriveSums::default(), 0.01);
+            n += 1;
+        }
+        f64::from(n) * 0.01
+    }
+
+    #[test]
+    fn a_braked_basket_stops_in_the_closed_form_time() {
+        let p = PlantParams::typical();
+        let inertia = basket_inertia_kg_m2(&p, 3.1);
+        let (c, k) = (
+            p.brake.stop_n_m + p.basket.bearing_n_m,
+            p.basket.windage_n_m_s2,
+        );
+        let expected = inertia / (c * k).sqrt() * libm::atan(79.6 * (k / c).sqrt());
+        let got = stop_s(&p, 79.6);
+        assert!((got - expected).abs() < 0.02, "{got} against {expected}");
+    }
+
+    #[test]
+    fn a_weaker_brake_never_stops_sooner() {
+        let mut p = PlantParams::typical();
+        let mut last = 0.0;
+        for brake_n_m in [30.0, 14.0, 5.0, 1.0, 0.0] {
+            p.brake.stop_n_m = brake_n_m;
+            let now = stop_s(&p, 50.0);
+            assert!(now >= last);
+            last = now;
+        }
+    }
+
+    #[test]
+    fn a_closing_clutch_keeps_the_momentum_it_joins() {
+        let p = PlantParams::typical();
+        let d = DriveDerived::new(&p);
+        let mut s = coasting(&p, 10.0);
+        s.rotor_rad_per_s = 20.0;
+        s.slip_ratio = 1.0;
+        let u = SpinInputs {
+            motor: MotorInput::Off,
+            level_m: 0.0,
+            textile_kg: 0.0,
+            foam_ratio: 0.0,
+            brake_ratio: 0.0,
+            is_gripping: true,
+        };
+        let frame = Frame::new(&p, &d, u, &s, 0.01);
+        let spin = |s: &DriveState| {
+            frame.before_kg_m2 * frame.ratio * s.rotor_rad_per_s
+                + frame.behind_kg_m2 * s.basket_rad_per_s
+        };
+        // The motor's side is behind the basket's, so the positive slip is over.
+        s.rotor_rad_per_s = 10.0 * frame.ratio - 1.0;
+        let before = spin(&s);
+        rejoin(&frame, &mut s);
+        assert!((spin(&s) / before - 1.0).abs() < 1e-12 && s.slip_ratio.abs() < 0.5);
+    }
+}

@@ -14,6 +14,7 @@ use crate::plant::drain::{self, DrainDerived, DrainInputs, DrainParams};
 use crate::plant::drying;
 use crate::plant::inlet::InletFlows;
 use crate::plant::load::{self, LoadParams};
+use crate::plant::numerics::bounded;
 use crate::plant::params::{PlantParams, component_params};
 
 component_params! {
@@ -161,7 +162,11 @@ pub(crate) fn step(
     let textile_half = (s.textile_kg + 0.5 * dt_s * first.uptake_kg_per_s).max(0.0);
     let mid = rates(p, d, u, free_half, textile_half);
 
-    let uptake_kg = (dt_s * mid.uptake_kg_per_s).clamp(-s.textile_kg, s.free_kg + dt_s * inflow);
+    let uptake_kg = bounded(
+        dt_s * mid.uptake_kg_per_s,
+        -s.textile_kg,
+        s.free_kg + dt_s * inflow,
+    );
     let available_kg = s.free_kg + dt_s * inflow - uptake_kg;
     let wanted_kg = dt_s * (mid.drain_kg_per_s + mid.floor_kg_per_s);
     let share = if wanted_kg > available_kg {

@@ -12,7 +12,7 @@
 
 use crate::plant::drive::{DriveDerived, DriveState, DriveSums, MotorInput, belt_limit_n_m};
 use crate::plant::load;
-use crate::plant::numerics::{runge_kutta, sign};
+use crate::plant::numerics::{bounded, runge_kutta, sign};
 use crate::plant::params::PlantParams;
 
 /// What the neighbours impose during one tick.
@@ -128,12 +128,19 @@ impl<'a> Frame<'a> {
         let d = self.d;
         let load = self.load_n_m(pulsator, swirl);
         let swirl_per_s = (load - self.wall_torque_n_m(swirl)) * self.per_swirl_kg_m2;
-        let friction = (rotor * self.friction_slope_n_m_s).clamp(-d.friction_n_m, d.friction_n_m)
-            + self.windage_n_m_s2 * rotor * rotor.abs();
+        let friction = bounded(
+            rotor * self.friction_slope_n_m_s,
+            -d.friction_n_m,
+            d.friction_n_m,
+        ) + self.windage_n_m_s2 * rotor * rotor.abs();
         let free = self.u.motor.torque_n_m(rotor) - friction;
         let opposing = load
-            + d.wash_loss_ratio * load.abs() * (20.0 * pulsator).clamp(-1.0, 1.0)
-            + (pulsator * self.scrape_slope_n_m_s).clamp(-self.scrape_n_m, self.scrape_n_m);
+            + d.wash_loss_ratio * load.abs() * bounded(20.0 * pulsator, -1.0, 1.0)
+            + bounded(
+                pulsator * self.scrape_slope_n_m_s,
+                -self.scrape_n_m,
+                self.scrape_n_m,
+            );
         let Some(link) = link_n_m else {
             let a = (free - opposing * self.per_wash_ratio) * self.per_wash_kg_m2;
             return Slopes {
@@ -266,4 +273,77 @@ fn creep(p: &PlantParams, frame: &Frame<'_>, s: &mut DriveState, swirl: f64, loa
 /// Basket with its wet load, kg·m².
 pub(crate) fn basket_inertia_kg_m2(p: &PlantParams, textile_kg: f64) -> f64 {
     p.basket.inertia_kg_m2 + (p.load.dry_kg + textile_kg) * p.load.gyration_m * p.load.gyration_m
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plant::state::PlantState;
+
+    fn still_water(p: &PlantParams) -> WashInputs<'static> {
+        WashInputs {
+            motor: MotorInput::Off,
+            level_m: 0.29,
+            free_kg: 42.0,
+            textile_kg: 2.5 * p.load.dry_kg,
+            brake_ratio: 1.0,
+        }
+    }
+
+    /// A bath set swirling at 4 rad/s, then left to itself for 30 s.
+    fn left_alone(p: &PlantParams) -> DriveState {
+        let d = DriveDerived::new(p);
+        let frame = Frame::new(p, &d, still_water(p), 0.02);
+        let mut s = PlantState::empty(p).drive;
+        s.swirl_rad_per_s = 4.0;
+        (0..1500).for_each(|_| {
+            step(p, &frame, &mut s, &mut DriveSums::default());
+        });
+        s
+    }
+
+    #[test]
+    fn a_bath_left_alone_slows_and_never_turns_back() {
+        let s = left_alone(&PlantParams::typical());
+        assert!((0.0..0.5).contains(&s.swirl_rad_per_s), "{s:?}");
+    }
+
+    #[test]
+    fn a_sound_brake_and_bearing_hold_the_basket() {
+        let s = left_alone(&PlantParams::typical());
+        assert!(s.basket_rad_per_s.abs() <= 0.0);
+    }
+
+    #[test]
+    fn a_worn_one_way_bearing_lets_the_swirl_drag_the_basket_one_way_only() {
+        let mut p = PlantParams::typical();
+        p.clutch.one_way_n_m = 0.0;
+        p.basket.bearing_n_m = 0.0;
+        let d = DriveDerived::new(&p);
+        let frame = Frame::new(&p, &d, still_water(&p), 0.02);
+        for (swirl_rad_per_s, creeps) in [(4.0, true), (-4.0, false)] {
+            let mut s = PlantState::empty(&p).drive;
+            s.swirl_rad_per_s = swirl_rad_per_s;
+            step(&p, &frame, &mut s, &mut DriveSums::default());
+            assert_eq!(s.basket_rad_per_s.abs() > 0.0, creeps, "{swirl_rad_per_s}");
+        }
+    }
+
+    #[test]
+    fn joining_sides_of_a_slipping_link_keep_their_momentum() {
+        let mut p = PlantParams::typical();
+        p.belt.tension_n = 12.0;
+        let d = DriveDerived::new(&p);
+        let mut s = PlantState::empty(&p).drive;
+        s.slip_ratio = 1.0;
+        s.rotor_rad_per_s = 90.0;
+        s.pulsator_rad_per_s = 100.0 / d.wash_ratio;
+        let momentum = |s: &DriveState| {
+            d.wash_before_kg_m2 * s.rotor_rad_per_s
+                + d.wash_behind_kg_m2 * s.pulsator_rad_per_s / d.wash_ratio
+        };
+        let before = momentum(&s);
+        rejoin(&d, &mut s);
+        assert!((momentum(&s) / before - 1.0).abs() < 1e-12 && s.slip_ratio.abs() < 0.5);
+    }
 }

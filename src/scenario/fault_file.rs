@@ -1,101 +1,157 @@
-//! The fault catalogue: its twin, and how its changes become those of a wiring.
+//! The fault catalogue: every known fault as a change of physical values, for each machine that
+//! can have it.
 //!
-//! A fault lists for each machine the changes that make it; weights are relative and come
-//! from common practice.
+//! ```text
+//! {"format": "tubwright-faults-1", "faults": [
+//!   {"id": "capacitor_low", "reference": "E51", "part": "run_capacitor", "name": "…",
+//!    "machines": {"P": [{"do": "scale", "element": "CRUN", "factor": 0.4}], …}}, …]}
+//! ```
+//! A change says what the value becomes at full severity and nothing about what anyone would
+//! see: readings, sounds and alarms follow from solving the changed machine.
 
 use std::collections::BTreeMap;
-use std::fmt::Display;
 
 use serde::Deserialize;
 use serde::Serialize;
 
-use crate::network::ElementId;
-use crate::network::NodeId;
-use crate::plant::harness::WiringChange;
-use crate::plant::harness::WiringModel;
-use crate::scenario::problem::FileError;
-use crate::scenario::problem::Problems;
+/// The format this version reads and writes.
+pub const FAULT_FORMAT: &str = "tubwright-faults-1";
 
-/// Where a fault comes from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+/// The whole catalogue.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum FaultClass {
-    /// A part failed.
-    Part,
-    /// Wires, connectors and terminals.
-    Harness,
-    /// House supply.
-    Supply,
-    /// Comes and goes.
-    Intermittent,
-    /// Mechanical, looks electrical.
-    Mech,
-    /// Made by an earlier repair.
-    Repair,
+#[serde(deny_unknown_fields)]
+pub struct CatalogueFile {
+    /// `tubwright-faults-1`.
+    pub format: String,
+    /// All faults.
+    pub faults: Vec<FaultFile>,
 }
 
-/// One fault of the catalogue.
+/// One fault.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct FaultFile {
-    /// Plain name, lower snake, never renamed.
+    /// Stable name.
     pub id: String,
-    /// Row it is checked by.
+    /// Number in the reference list, such as `E51`.
     pub reference: String,
-    /// The part.
+    /// The part it belongs to; left out for what is nobody's part.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
     pub part: String,
-    /// What changed, in words.
+    /// Plain words, such as "run capacitor has lost most of its value".
+    pub name: String,
+    /// What changes in the machine at full severity, in numbers.
     pub change: String,
-    /// Where it comes from.
-    pub class: FaultClass,
-    /// Relative frequency.
+    /// Kind of cause.
+    pub class: FaultClassFile,
+    /// Relative prior frequency, 10 very common, 1 rare.
     pub weight: f64,
     /// Where the weight comes from.
     pub weight_source: String,
-    /// What a customer would say.
+    /// How a customer would say it.
     pub complaint: String,
-    /// The changes, by machine.
+    /// What a severity below one means, where it means anything.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub severity: String,
+    /// How it usually comes on; left out: always there.
+    #[serde(default, skip_serializing_if = "OnsetFile::is_constant")]
+    pub onset: OnsetFile,
+    /// Changes at full severity, by machine.
     pub machines: BTreeMap<String, Vec<ChangeFile>>,
 }
 
-/// One change, in the fault language.
+/// Kinds of cause.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum FaultClassFile {
+    /// A part has failed.
+    Part,
+    /// Wires, pins, terminals.
+    Harness,
+    /// Outside the machine: tap, socket, hose, floor, load.
+    Site,
+    /// Left by an earlier repair.
+    Refit,
+}
+
+/// When a fault is there.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
+pub enum OnsetFile {
+    /// Always.
+    #[default]
+    Constant,
+    /// From so many minutes after the technician's arrival.
+    From {
+        /// Start, min.
+        start_min: f64,
+    },
+    /// On and off by chance, drawn anew each period.
+    Intermittent {
+        /// Length of a draw, s.
+        period_s: f64,
+        /// Chance that it is there in a period, 0..1.
+        chance: f64,
+    },
+    /// Only while the hotter winding is above this.
+    Hot {
+        /// Threshold, °C.
+        above_degc: f64,
+    },
+    /// Only while the basket turns faster than this.
+    Vibration {
+        /// Threshold, r/min.
+        above_rpm: f64,
+    },
+}
+
+impl OnsetFile {
+    /// It is always there.
+    pub fn is_constant(&self) -> bool {
+        *self == OnsetFile::Constant
+    }
+}
+
+/// One change at full severity.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
 #[serde(tag = "do", rename_all = "snake_case", deny_unknown_fields)]
 pub enum ChangeFile {
-    /// The element has this value.
+    /// The element is an open circuit whatever the control does.
+    Open {
+        /// Element of the wiring.
+        element: String,
+    },
+    /// The element has this value whatever the control does.
     Set {
-        /// Its name.
+        /// Element of the wiring.
         element: String,
         /// Ohm, farad or henry.
         value: f64,
     },
-    /// The element is broken.
-    Open {
-        /// Its name.
+    /// The element's value is multiplied.
+    Scale {
+        /// Element of the wiring.
         element: String,
+        /// The factor.
+        factor: f64,
     },
     /// A contact closes with this resistance.
     ClosedResistance {
-        /// Its name.
+        /// Contact of the wiring.
         contact: String,
         /// Ohm.
         ohm: f64,
     },
-    /// The value is multiplied.
-    Scale {
-        /// Its name.
-        element: String,
-        /// Factor.
-        factor: f64,
-    },
-    /// A resistor appears.
+    /// A resistor appears between two nodes.
     AddResistor {
-        /// Its name.
+        /// Its name, by which a work makes it good.
         name: String,
-        /// Its places.
+        /// Nodes of the wiring.
         nodes: [String; 2],
         /// Ohm.
         ohm: f64,
@@ -105,210 +161,112 @@ pub enum ChangeFile {
         /// V rms.
         v: f64,
     },
-    /// Line and neutral exchanged at the socket.
+    /// Line and neutral are exchanged at the socket.
     ExchangeLineAndNeutral,
-    /// Far ends of two wires exchanged.
+    /// The far ends of two wires are exchanged.
     ExchangeFarEnds {
-        /// The wires.
+        /// The two wires.
         elements: [String; 2],
-    },
-    /// Inside the motor: open windings (1, 2), shorted turns, or a path to the frame.
-    Motor {
-        /// Open windings.
-        #[serde(default, skip_serializing_if = "Vec::is_empty")]
-        open_windings: Vec<u8>,
-        /// Share of turns shorted.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        shorted_share: Option<f64>,
-        /// Resistance across them, ohm.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        short_ohm: Option<f64>,
-        /// The winding concerned (1 if absent).
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        winding: Option<u8>,
-        /// Share of turns between the tap and the common end.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        tap_share: Option<f64>,
-        /// Resistance from the tap to the frame, ohm.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        tap_to_frame_ohm: Option<f64>,
-    },
-    /// Mechanical: electrically visible only through the load.
-    Mechanical {
-        /// The rotor is stuck.
-        #[serde(default, skip_serializing_if = "core::ops::Not::not")]
-        seized: bool,
-        /// Factor on load and break-away torque.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        load_factor: Option<f64>,
     },
     /// The 5 V regulator is dead.
     #[serde(rename = "no_5_v")]
     No5V,
+    /// Windings are open, shorted, or have a path to the frame.
+    Motor {
+        /// Open windings, 1 or 2.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        open_windings: Vec<u8>,
+        /// The winding with shorted turns or a path, 1 or 2.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        winding: Option<u8>,
+        /// Share of its turns that is shorted, 0..1.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        shorted_share: Option<f64>,
+        /// Resistance across the shorted turns, ohm.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        short_ohm: Option<f64>,
+        /// Share of turns between the tap and the common end, 0..1.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        tap_share: Option<f64>,
+        /// Path from the tap to the frame, ohm.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        tap_to_frame_ohm: Option<f64>,
+    },
+    /// What the shaft meets, for readings in a fixed state of the wiring alone.
+    Mechanical {
+        /// The rotor is stuck.
+        #[serde(default, skip_serializing_if = "core::ops::Not::not")]
+        seized: bool,
+        /// Load and break-away torque are multiplied.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        load_factor: Option<f64>,
+    },
+    /// A plant parameter becomes this.
+    Param {
+        /// Dotted name.
+        name: String,
+        /// In the unit the name ends with.
+        value: f64,
+    },
+    /// A plant parameter is multiplied.
+    ScaleParam {
+        /// Dotted name.
+        name: String,
+        /// The factor.
+        factor: f64,
+    },
+    /// A parameter of the control becomes this.
+    Control {
+        /// Dotted name, beginning with `control.`.
+        name: String,
+        /// In the unit the name ends with.
+        value: f64,
+    },
 }
 
-impl FaultFile {
-    /// The changes this fault makes on one machine; none if it does not occur there.
-    ///
-    /// # Errors
-    /// Every problem found.
-    pub fn changes(
-        &self,
-        file: &str,
-        machine: &str,
-        model: &WiringModel,
-    ) -> Result<Vec<WiringChange>, FileError> {
-        let field = format!("{}.machines.{machine}", self.id);
-        let mut look = Look {
-            field: &field,
-            model,
-            problems: Problems::new(file),
-        };
-        let mut list = Vec::new();
-        for change in self.machines.get(machine).map_or(&[][..], Vec::as_slice) {
-            look.change(change, &mut list);
-        }
-        look.problems.into_result(list)
-    }
+/// What a change touches, by the names that parts and works use.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Touched {
+    /// An element of the wiring.
+    Element(String),
+    /// A plant or control parameter.
+    Param(String),
 }
 
-/// Looks names up and collects what is wrong.
-struct Look<'a> {
-    field: &'a str,
-    model: &'a WiringModel,
-    problems: Problems<'a>,
+/// Names that stand for what is no element of its own.
+pub mod stands_for {
+    /// The supply source.
+    pub const SUPPLY: &str = "V1";
+    /// The exchanged contacts of the socket.
+    pub const SOCKET_CONTACTS: [&str; 2] = ["RPL", "RPN"];
+    /// The 5 V regulator.
+    pub const REGULATOR: &str = "V5";
+    /// The windings.
+    pub const MOTOR: &str = "M1";
 }
 
-impl Look<'_> {
-    fn problem(&mut self, value: impl Display, remedy: &str) {
-        self.problems.add(self.field, value, remedy);
-    }
-
-    fn element(&mut self, name: &str) -> ElementId {
-        self.model.element(name).unwrap_or_else(|| {
-            self.problem(name, "it must be an element of the machine's wiring");
-            ElementId(0)
-        })
-    }
-
-    fn node(&mut self, name: &str) -> NodeId {
-        self.model.node(name).unwrap_or_else(|| {
-            self.problem(name, "it must be a place of the machine's wiring");
-            NodeId::EARTH
-        })
-    }
-
-    fn number(&mut self, value: f64) -> f64 {
-        if !(value >= 0.0 && value.is_finite()) {
-            self.problem(value, "it must be 0 or more");
-        }
-        value
-    }
-
-    fn share(&mut self, value: f64) -> f64 {
-        if !(value > 0.0 && value < 1.0) {
-            self.problem(value, "a share must be above 0 and below 1");
-        }
-        value
-    }
-
-    fn winding(&mut self, number: u8) -> usize {
-        if !(1..=2).contains(&number) {
-            self.problem(number, "a winding is 1 or 2");
-        }
-        usize::from(number == 2)
-    }
-
-    fn change(&mut self, change: &ChangeFile, list: &mut Vec<WiringChange>) {
-        list.push(match change {
-            ChangeFile::Set { element, value } => WiringChange::Set {
-                element: self.element(element),
-                value: self.number(*value),
-            },
-            ChangeFile::Open { element } => WiringChange::Open {
-                element: self.element(element),
-            },
-            ChangeFile::ClosedResistance { contact, ohm } => WiringChange::ClosedResistance {
-                contact: self.element(contact),
-                ohm: self.number(*ohm),
-            },
-            ChangeFile::Scale { element, factor } => WiringChange::Scale {
-                element: self.element(element),
-                factor: self.number(*factor),
-            },
-            ChangeFile::AddResistor {
-                name,
-                nodes: [a, b],
-                ohm,
-            } => WiringChange::AddResistor {
-                name: name.clone(),
-                nodes: [self.node(a), self.node(b)],
-                ohm: self.number(*ohm),
-            },
-            ChangeFile::SupplyVoltage { v } => WiringChange::SupplyVoltage { v: self.number(*v) },
-            ChangeFile::ExchangeLineAndNeutral => WiringChange::ExchangeLineAndNeutral,
-            ChangeFile::ExchangeFarEnds { elements: [x, y] } => WiringChange::ExchangeFarEnds {
-                elements: [self.element(x), self.element(y)],
-            },
-            ChangeFile::No5V => WiringChange::No5V,
-            ChangeFile::Motor { .. } => return self.motor(change, list),
-            ChangeFile::Mechanical {
-                seized,
-                load_factor,
-            } => {
-                if *seized {
-                    list.push(WiringChange::Seized);
-                }
-                if let Some(factor) = load_factor {
-                    list.push(WiringChange::LoadFactor {
-                        factor: self.number(*factor),
-                    });
-                }
-                return;
+impl ChangeFile {
+    /// What must be made good to undo it.
+    pub fn touches(&self) -> Vec<Touched> {
+        let element = |name: &str| Touched::Element(name.to_owned());
+        let param = |name: &str| Touched::Param(name.to_owned());
+        match self {
+            ChangeFile::Open { element: name }
+            | ChangeFile::Set { element: name, .. }
+            | ChangeFile::Scale { element: name, .. }
+            | ChangeFile::ClosedResistance { contact: name, .. }
+            | ChangeFile::AddResistor { name, .. } => vec![element(name)],
+            ChangeFile::SupplyVoltage { .. } => vec![element(stands_for::SUPPLY)],
+            ChangeFile::ExchangeLineAndNeutral => stands_for::SOCKET_CONTACTS.map(element).to_vec(),
+            ChangeFile::ExchangeFarEnds { elements } => {
+                elements.iter().map(|name| element(name)).collect()
             }
-        });
-    }
-
-    fn motor(&mut self, change: &ChangeFile, list: &mut Vec<WiringChange>) {
-        let ChangeFile::Motor {
-            open_windings,
-            shorted_share,
-            short_ohm,
-            winding,
-            tap_share,
-            tap_to_frame_ohm,
-        } = change
-        else {
-            return;
-        };
-        let winding = self.winding(winding.unwrap_or(1));
-        if !open_windings.is_empty() {
-            let mut is_open = [false; 2];
-            for number in open_windings {
-                is_open[self.winding(*number)] = true;
-            }
-            list.push(WiringChange::OpenWindings { is_open });
-        }
-        match (*shorted_share, *short_ohm) {
-            (Some(share), Some(ohm)) => list.push(WiringChange::ShortedTurns {
-                winding,
-                share_ratio: self.share(share),
-                short_ohm: self.number(ohm),
-            }),
-            (None, None) => {}
-            _ => self.problem("half given", "shorted_share and short_ohm belong together"),
-        }
-        match (*tap_share, *tap_to_frame_ohm) {
-            (Some(share), Some(ohm)) => list.push(WiringChange::WindingToFrame {
-                winding,
-                share_ratio: self.share(share),
-                path_ohm: self.number(ohm),
-            }),
-            (None, None) => {}
-            _ => self.problem(
-                "half given",
-                "tap_share and tap_to_frame_ohm belong together",
-            ),
+            ChangeFile::No5V => vec![element(stands_for::REGULATOR)],
+            ChangeFile::Motor { .. } => vec![element(stands_for::MOTOR)],
+            ChangeFile::Mechanical { .. } => Vec::new(),
+            ChangeFile::Param { name, .. }
+            | ChangeFile::ScaleParam { name, .. }
+            | ChangeFile::Control { name, .. } => vec![param(name)],
         }
     }
 }

@@ -2,25 +2,27 @@
 //!
 //! `model` is what a machine file holds, `change` the fault language, `wiring` the machine
 //! as it is now. [`Harness`] solves it: AC at any contact set, slip and winding temperature;
-//! DC; the motor's curve over speed with the supply sagging as it does; what instruments
+//! DC; the motor against speed with the supply sagging as it does; what instruments
 //! read; how charge decays after the plug is pulled.
 //! Limits: steady phasors, linear elements, no half-wave conduction.
 
 pub mod change;
 pub mod coils;
-pub mod curve;
+pub mod discharge;
 pub mod instrument;
 pub mod level;
 pub mod model;
 pub mod motor;
 pub mod point;
+pub mod sensitivity;
 pub mod solving;
 pub mod steady_state;
+pub mod table;
 pub mod watch;
 pub mod wiring;
 
 pub use change::WiringChange;
-pub use curve::MotorCurve;
+pub use discharge::Charge;
 pub use instrument::Instrument;
 pub use instrument::Reading;
 pub use model::WiringModel;

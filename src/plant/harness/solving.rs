@@ -1,7 +1,7 @@
 //! Solves a wiring: factors kept per contact set, the motor redone per slip.
 //!
 //! Most of a washing cycle repeats a handful of contact sets, so factors, watched readings
-//! and motor curves are kept for the last few. Changing a value or a link makes new numbers
+//! and motor tables are kept for the last few. Changing a value or a link makes new numbers
 //! on the same plan; only an extra resistor or a split winding needs a new plan.
 
 use std::sync::Arc;
@@ -20,21 +20,22 @@ use crate::network::Plan;
 use crate::network::SolveError;
 use crate::network::Solver;
 use crate::plant::harness::coils::Coils;
-use crate::plant::harness::curve::MotorCurve;
 use crate::plant::harness::motor::COLD_K;
 use crate::plant::harness::motor::MotorFlow;
 use crate::plant::harness::motor::OPEN_OHM;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::point::Point;
+use crate::plant::harness::table::motor_table;
 use crate::plant::harness::watch::Watch;
 use crate::plant::harness::watch::Watched;
 use crate::plant::harness::wiring::Wiring;
+use crate::plant::motor_table::MotorTable;
 
 /// Contact sets kept; a cycle uses about ten.
 const KEPT_CONTACT_SETS: usize = 16;
-/// Motor curves kept; a cycle with warming windings uses about four per set.
-const KEPT_CURVES: usize = 32;
+/// Motor tables kept (20 kB each); a cycle uses three at a time.
+const KEPT_TABLES: usize = 12;
 
 /// A contact set's factors and watched readings.
 #[derive(Debug)]
@@ -55,7 +56,7 @@ pub struct Harness {
     direct_plan: Option<Arc<Plan>>,
     watches: Vec<Watch>,
     reduced: Vec<(Contacts, Arc<Reduced>)>,
-    curves: Vec<(Contacts, WindingsK, Arc<MotorCurve>)>,
+    tables: Vec<(Contacts, WindingsK, Arc<MotorTable>)>,
 }
 
 /// Room for solving the motor's block again and again.
@@ -83,7 +84,7 @@ impl Harness {
             direct_plan: None,
             watches: all,
             reduced: Vec::new(),
-            curves: Vec::new(),
+            tables: Vec::new(),
             wiring: wiring.clone(),
             netlist,
         })
@@ -105,7 +106,7 @@ impl Harness {
         self.base = Arc::new(Base::new(Arc::clone(&self.base.plan), &netlist, drive));
         self.coils = wiring.coils();
         self.reduced.clear();
-        self.curves.clear();
+        self.tables.clear();
         self.wiring = wiring.clone();
         self.netlist = netlist;
         Ok(())
@@ -114,6 +115,10 @@ impl Harness {
     /// The wiring.
     pub fn wiring(&self) -> &Wiring {
         &self.wiring
+    }
+    /// The network's nodes and elements.
+    pub fn netlist(&self) -> &Netlist {
+        &self.netlist
     }
     /// The motor's coils.
     pub fn coils(&self) -> &Coils {
@@ -202,30 +207,30 @@ impl Harness {
         reduced.watched.reading(watch, &scratch.block_v)
     }
 
-    /// The motor's curve over speed, from the store if it is there; give quantised
-    /// temperatures so that it often is.
+    /// The motor against speed, positive in direction A, from the store if it is there; give
+    /// quantised temperatures so that it often is.
     ///
     /// # Errors
     /// As for [`Harness::flow`].
-    pub fn curve(
+    pub fn motor_table(
         &mut self,
         contacts: Contacts,
         temperatures_k: WindingsK,
-    ) -> Result<Arc<MotorCurve>, SolveError> {
-        let same = |c: &(Contacts, WindingsK, Arc<MotorCurve>)| {
+    ) -> Result<Arc<MotorTable>, SolveError> {
+        let same = |c: &(Contacts, WindingsK, Arc<MotorTable>)| {
             c.0 == contacts && c.1.map(f64::to_bits) == temperatures_k.map(f64::to_bits)
         };
-        if let Some(at) = self.curves.iter().position(same) {
-            return Ok(Arc::clone(&self.curves[at].2));
+        if let Some(at) = self.tables.iter().position(same) {
+            return Ok(Arc::clone(&self.tables[at].2));
         }
         let reduced = self.reduced(contacts)?;
-        let curve = Arc::new(MotorCurve::new(self, &reduced, temperatures_k)?);
-        if self.curves.len() >= KEPT_CURVES {
-            self.curves.remove(0);
+        let table = Arc::new(motor_table(self, &reduced, temperatures_k)?);
+        if self.tables.len() >= KEPT_TABLES {
+            self.tables.remove(0);
         }
-        self.curves
-            .push((contacts, temperatures_k, Arc::clone(&curve)));
-        Ok(curve)
+        self.tables
+            .push((contacts, temperatures_k, Arc::clone(&table)));
+        Ok(table)
     }
 
     /// The whole network in AC at a slip.

@@ -1,0 +1,189 @@
+//! Charge and sensitivities on the shipped machines, against closed forms, differences and
+//! published figures of an independent transient solver (ngspice).
+
+use std::fs;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use tubwright::network::ElementId;
+use tubwright::network::ElementKind;
+use tubwright::plant::harness::COLD_K;
+use tubwright::plant::harness::Harness;
+use tubwright::plant::harness::Instrument;
+use tubwright::plant::harness::Wiring;
+use tubwright::plant::harness::WiringModel;
+use tubwright::plant::harness::discharge::Charge;
+use tubwright::plant::harness::discharge::decayed;
+use tubwright::plant::harness::instrument::read;
+use tubwright::plant::harness::sensitivity::sensitivities;
+use tubwright::plant::harness::steady_state::SteadyState;
+use tubwright::plant::harness::steady_state::steady_state;
+use tubwright::scenario::wiring_file::WiringFile;
+use tubwright::scenario::wiring_model;
+
+fn model(name: &str) -> Arc<WiringModel> {
+    let root = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("scenarios/machines");
+    let text = fs::read_to_string(root.join(format!("{name}.json"))).expect("shipped");
+    let mut whole: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+    let wiring: WiringFile = serde_json::from_value(whole["wiring"].take()).expect("wiring");
+    wiring_model(name, &wiring).expect("a good machine")
+}
+
+fn in_state(wiring: &Wiring, name: &str) -> (Harness, SteadyState) {
+    let state = wiring.model.state(name).expect("known state").clone();
+    let mut wiring = wiring.clone();
+    wiring.set_plugged(state.is_plugged);
+    let mut harness = Harness::new(&wiring, &[]).expect("solvable");
+    let solved = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K);
+    (harness, solved.expect("solvable"))
+}
+
+/// Charge at the running peak of the run capacitor, then unplugged, output contacts open.
+fn unplugged_while_spinning(name: &str) -> (Harness, Charge, [ElementId; 1]) {
+    let model = model(name);
+    let mut wiring = Wiring::healthy(&model);
+    let (mut harness, state) = in_state(&wiring, "spinning");
+    let [a, b] = ["C1", "C2"].map(|n| model.node(n).expect("a lug"));
+    let charge = Charge::at_peak(&harness, &state.ac, a, b);
+    wiring.set_plugged(false);
+    harness.rewire(&wiring).expect("solvable");
+    (
+        harness,
+        charge,
+        [model.element("CRUN").expect("run capacitor")],
+    )
+}
+
+#[test]
+fn the_run_capacitor_is_safe_after_12_ms_through_its_windings() {
+    // ngspice transient of each machine, rotor at rest: below 34 V after 12, 12 and 6.6 ms
+    // (two digits).
+    for (name, below_after_s, joule) in [
+        ("p", 0.0125, 1.36),
+        ("t", 0.0125, 1.66),
+        ("n", 0.00665, 1.56),
+    ] {
+        let (harness, charge, [capacitor]) = unplugged_while_spinning(name);
+        let energy_j = charge.energy_j(&harness, capacitor);
+        assert!((energy_j - joule).abs() < 0.015, "{name}: {energy_j} J");
+        let contacts = harness.contacts(&[]);
+        let volts = |t: f64| {
+            let left = decayed(&harness, contacts, &charge, t, None).expect("solvable");
+            left.charge.capacitor_v[capacitor.index()]
+        };
+        let largest_from = |start: f64| {
+            (0..40)
+                .map(|k| volts(start + 5e-4 * f64::from(k)).abs())
+                .fold(0.0, f64::max)
+        };
+        assert!(
+            largest_from(below_after_s) < 34.0,
+            "{name}: {}",
+            largest_from(below_after_s)
+        );
+        assert!(largest_from(0.93 * below_after_s) > 34.0, "{name}");
+    }
+}
+
+#[test]
+fn decay_in_two_parts_is_decay_in_one() {
+    let (harness, charge, [capacitor]) = unplugged_while_spinning("p");
+    let contacts = harness.contacts(&[]);
+    let once = decayed(&harness, contacts, &charge, 0.5, None).expect("solvable");
+    let first = decayed(&harness, contacts, &charge, 0.2, None).expect("solvable");
+    let then = decayed(&harness, contacts, &first.charge, 0.3, None).expect("solvable");
+    for (a, b) in once.charge.capacitor_v.iter().zip(&then.charge.capacitor_v) {
+        assert!((a - b).abs() < 1e-6, "{a} and {b} V");
+    }
+    assert!(once.charge.capacitor_v[capacitor.index()].abs() < 0.1);
+}
+
+#[test]
+fn a_capacitor_with_a_terminal_off_keeps_its_charge_for_an_hour() {
+    // Published: only its own leak, 500 Mohm x 10 uF = 5000 s.
+    let model = model("p");
+    let mut wiring = Wiring::healthy(&model);
+    let (mut harness, state) = in_state(&wiring, "spinning");
+    let [a, b] = ["C1", "C2"].map(|n| model.node(n).expect("a lug"));
+    let charge = Charge::at_peak(&harness, &state.ac, a, b);
+    wiring.open_by_hand(model.element("PC1").expect("a terminal"), true);
+    wiring.set_plugged(false);
+    harness.rewire(&wiring).expect("solvable");
+    let contacts = harness.contacts(&[]);
+    let capacitor = model.element("CRUN").expect("run capacitor").index();
+    let after = decayed(&harness, contacts, &charge, 3600.0, None).expect("solvable");
+    let left = after.charge.capacitor_v[capacitor] / charge.capacitor_v[capacitor];
+    assert!((left - (-3600.0_f64 / 5000.0).exp()).abs() < 0.01, "{left}");
+}
+
+/// Every element's sensitivity against a central difference of the reading itself.
+fn check_sensitivities(name: &str, state_name: &str, instrument: Instrument, places: [&str; 2]) {
+    let model = model(name);
+    let healthy = Wiring::healthy(&model);
+    let (mut harness, state) = in_state(&healthy, state_name);
+    let [a, b] = places.map(|n| model.node(n).expect("known place"));
+    let found = sensitivities(&mut harness, &state, instrument, a, b).expect("solvable");
+    let found = found.expect("this instrument has sensitivities");
+    let slip = state.ac.slip_ratio;
+    let mut checked = 0;
+    for (index, e) in model.elements.iter().enumerate() {
+        let value = match e.kind {
+            ElementKind::Resistor { ohm } => ohm,
+            ElementKind::Capacitor { farad } => farad,
+            ElementKind::Inductor { henry } => henry,
+            ElementKind::Source { ac_v, .. } if ac_v > 0.0 => ac_v,
+            _ => continue,
+        };
+        let by_share = found.by_element[index] * value;
+        if by_share.abs() < 1e-5 * found.value.abs() {
+            continue;
+        }
+        let step = 1e-4;
+        let mut at = |factor: f64| {
+            let mut wiring = healthy.clone();
+            wiring.set_value(ElementId(index as u32), value * factor);
+            wiring.set_plugged(model.state(state_name).expect("known state").is_plugged);
+            harness.rewire(&wiring).expect("solvable");
+            let ac = harness
+                .solve_ac(state.contacts, slip, COLD_K)
+                .expect("solvable");
+            let now = SteadyState {
+                ac,
+                ..state.clone()
+            };
+            read(&mut harness, &now, instrument, a, b)
+                .expect("solvable")
+                .value
+        };
+        let difference = (at(1.0 + step) - at(1.0 - step)) / (2.0 * step);
+        let error = (difference - by_share).abs();
+        let allowed = 1e-5 * by_share.abs() + 1e-7 * found.value.abs();
+        assert!(
+            error < allowed,
+            "{}: {by_share} against {difference}",
+            e.name
+        );
+        checked += 1;
+    }
+    assert!(checked >= 2, "{checked} elements matter");
+}
+
+#[test]
+fn sensitivities_of_volts_are_differences_of_readings() {
+    check_sensitivities("p", "agitA", Instrument::AcVolts, ["C1", "C2"]);
+    check_sensitivities("p", "standby", Instrument::AcVolts, ["BS1", "BS2"]);
+    check_sensitivities(
+        "p",
+        "standby",
+        Instrument::AcVoltsLowImpedance,
+        ["WIV1", "WIV2"],
+    );
+    check_sensitivities("n", "spinning", Instrument::AcVolts, ["PU1", "PU2"]);
+}
+
+#[test]
+fn sensitivities_of_dead_tests_are_differences_of_readings() {
+    check_sensitivities("p", "unplugged", Instrument::Ohms, ["BL", "BN"]);
+    check_sensitivities("t", "unplugged", Instrument::Insulation, ["MA", "MF"]);
+    check_sensitivities("p", "standby", Instrument::DcVolts, ["SI", "VSS"]);
+}
