@@ -34,6 +34,8 @@ pub enum Action {
         /// True to put it in.
         inserted: bool,
     },
+    /// Set the house's breaker or residual current device again.
+    Breaker,
     /// Keep the plug in sight or locked, so that nobody puts it back.
     Secure,
     /// Open or shut the tap.

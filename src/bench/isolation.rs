@@ -23,6 +23,10 @@ pub struct Isolation {
     pub pins_discharged: Option<Tick>,
     /// Run capacitor led off, and when.
     pub capacitor_discharged: Option<Tick>,
+    /// When the run capacitor's voltage was last measured.
+    pub capacitor_measured: Option<Tick>,
+    /// The socket's earth was measured and is missing.
+    pub earth_seen_missing: bool,
     /// When the tester last showed a known live source.
     pub tester_proved: Option<Tick>,
     /// Points shown dead since the plug came out, by a tester proved before; not yet proved again.
@@ -38,6 +42,7 @@ impl Isolation {
         self.secured = false;
         self.pins_discharged = None;
         self.capacitor_discharged = None;
+        self.capacitor_measured = None;
         self.shown_dead.clear();
         self.proved_dead.clear();
     }

@@ -101,6 +101,10 @@ pub struct Bench {
     pub healed: BTreeSet<Target>,
     /// Works done, in order.
     pub works: Vec<(Tick, String)>,
+    /// The machine lies propped, by help, strap or stand.
+    pub propped: bool,
+    /// How often the plug was moved.
+    pub exposure: u32,
     /// The supply hose is on the machine.
     pub hose_attached: bool,
     /// The meter.
@@ -282,6 +286,21 @@ impl Job {
     pub fn cost(&self) -> f64 {
         self.ledger.cost(&self.scenario.money, self.tick())
     }
+    /// When something was last taken off, put back, pulled or repaired; 0 when never.
+    pub fn last_change(&self) -> Tick {
+        let changes = |action: &Action| {
+            matches!(
+                action,
+                Action::TakeOff { .. }
+                    | Action::Refit { .. }
+                    | Action::Work { .. }
+                    | Action::PullApart { .. }
+                    | Action::PushTogether { .. }
+            )
+        };
+        self.log.iter().filter(|e| changes(&e.action)).map(|e| e.tick).max().unwrap_or(0)
+    }
+
     /// The job is over.
     pub fn is_over(&self) -> bool {
         self.bench.ending.is_some()

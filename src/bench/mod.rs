@@ -6,6 +6,7 @@ pub mod body; // a person as part of a circuit
 pub mod discharge; // a charged capacitor into a hand
 pub mod display; // digits and units of the instruments
 pub mod event; // what an act can bring besides its purpose
+pub mod facts; // a job as the safety rules look at it
 pub mod isolation; // made safe: done and proved
 pub mod job; // scenario + seed + log
 pub mod ledger; // clock and money

@@ -1,30 +1,43 @@
-//! Safety findings of a job: the rules held against each act, before and after it.
+//! Safety findings of a job: the rules held against each act, and what a touch did.
+//!
+//! The same rule broken again before the plug is moved counts once.
 
 use crate::bench::action::Action;
 use crate::bench::event::Event;
+use crate::bench::facts;
 use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
+use crate::bench::safety;
+use crate::bench::safety::Rule;
 
 /// One broken rule.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug)]
 pub struct SafetyFinding {
-    /// Name of the rule.
-    pub rule: &'static str,
+    /// The rule.
+    pub rule: &'static Rule,
     /// When.
     pub tick: Tick,
     /// Step of the log, from 1.
     pub step: usize,
+    /// How often the plug had been moved by then.
+    pub exposure: u32,
 }
 
-/// Rules that look before an act.
-pub(in crate::bench) fn before(_job: &mut Job, _action: &Action) -> Vec<Event> {
-    Vec::new()
-}
-/// Rules that look after it.
-pub(in crate::bench) fn after(_job: &mut Job, _action: &Action) -> Vec<Event> {
-    Vec::new()
-}
-/// Rules that look at hand-over.
-pub(in crate::bench) fn at_hand_over(_job: &mut Job) -> Vec<Event> {
-    Vec::new()
+/// Holds the rules against an act, with the facts as they are when it begins.
+pub(in crate::bench) fn before(job: &mut Job, action: &Action) -> Vec<Event> {
+    let situation = facts::situation(job, action);
+    let (tick, step) = (job.tick(), job.log().len());
+    if matches!(action, Action::Plug { .. }) {
+        job.bench.exposure += 1;
+    }
+    let exposure = job.bench.exposure;
+    let mut events = Vec::new();
+    for rule in safety::broken(&situation) {
+        let known = job.safety.iter().any(|f| f.rule.id == rule.id && f.exposure == exposure);
+        if !known {
+            job.safety.push(SafetyFinding { rule, tick, step, exposure });
+            events.push(Event::Rule { rule: rule.id.to_owned() });
+        }
+    }
+    events
 }

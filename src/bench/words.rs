@@ -30,6 +30,7 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         Action::Lid { open: false } => "shut the lid".to_owned(),
         Action::Plug { inserted: true } => "put the plug in".to_owned(),
         Action::Plug { inserted: false } => "pull the plug".to_owned(),
+        Action::Breaker => "set the breaker again".to_owned(),
         Action::Secure => "keep the plug in sight".to_owned(),
         Action::Tap { open: true } => "open the tap".to_owned(),
         Action::Tap { open: false } => "shut the tap".to_owned(),

@@ -38,6 +38,17 @@ pub struct Measured {
     pub foreign_v: f64,
 }
 
+/// A conductor as a hand finds it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TouchSource {
+    /// Voltage before the touch, V rms.
+    pub open_v: f64,
+    /// Resistance behind it, Ω.
+    pub resistance_ohm: f64,
+    /// Reactance behind it, Ω.
+    pub reactance_ohm: f64,
+}
+
 fn plain(value_si: f64) -> Measured {
     Measured {
         value_si: Some(value_si),
@@ -83,16 +94,37 @@ impl Machine {
         }
     }
 
-    /// Current through a body of `body_ohm` from a node to earth, A rms.
-    ///
-    /// # Errors
-    /// When the name is unknown or the network cannot be solved.
-    pub fn touch_a(&self, node: &str, body_ohm: f64) -> Result<f64, MachineError> {
+    /// The network as a hand standing on earth finds it at each node that the machine has.
+    pub fn touch_sources(&self, nodes: &[String]) -> Vec<(String, TouchSource)> {
+        if nodes.is_empty() {
+            return Vec::new();
+        }
         let mut harness = self.electrics.harness().clone();
-        let state = self.steady(&mut harness)?;
-        let seen = state.ac.network.seen(self.node(node)?, NodeId::EARTH);
-        let load = crate::network::Complex::real(1.0 / body_ohm);
-        Ok(seen.loaded_v(load).abs() / body_ohm)
+        let Ok(state) = self.steady(&mut harness) else { return Vec::new() };
+        let seen = |name: &String| {
+            let seen = state.ac.network.seen(self.shared.node(name)?, NodeId::EARTH);
+            let source = TouchSource {
+                open_v: seen.open_v.abs(),
+                resistance_ohm: seen.ohm.re.max(0.0),
+                reactance_ohm: seen.ohm.im,
+            };
+            Some((name.clone(), source))
+        };
+        nodes.iter().filter_map(seen).collect()
+    }
+
+    /// Voltage between two nodes now, supply or charge, V; 0 when a name is unknown.
+    pub fn voltage_between(&self, a: &str, b: &str) -> f64 {
+        let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else { return 0.0 };
+        let mut harness = self.electrics.harness().clone();
+        let Ok(state) = self.steady(&mut harness) else { return 0.0 };
+        state.ac.network.between_v(a, b).abs().max(self.charge_between(a, b).abs())
+    }
+
+    /// The element bonds metal to the cabinet.
+    pub fn is_earth_link(&self, element: &str) -> bool {
+        let cabinet = &self.model.roles.cabinet;
+        self.element_ends(element).is_some_and(|(a, b)| a == *cabinet || b == *cabinet)
     }
 
     fn steady(

@@ -12,6 +12,9 @@ const FILLED_M: f64 = 0.12;
 /// Water counts as drained below here, m.
 const DRAINED_M: f64 = 0.03;
 
+/// Basket speed from which opening the lid tries the stop, rad/s.
+const LID_TRIAL_RAD_PER_S: f64 = 20.0;
+
 /// What was seen.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Milestones {
@@ -25,6 +28,12 @@ pub struct Milestones {
     pub drained: bool,
     /// Spun at full speed.
     pub spun: bool,
+    /// The lid was opened while the basket spun.
+    pub opened_spinning: bool,
+    /// The basket stood after the lid was opened while it spun.
+    pub lid_stopped: bool,
+    /// The basket went on spinning with the lid open.
+    pub spins_open: bool,
 }
 
 impl Milestones {
@@ -35,6 +44,17 @@ impl Milestones {
         self.reverse |= pulsator_rad_per_s < -PULSATOR_RAD_PER_S;
         self.drained |= self.filled && level_m < DRAINED_M;
         self.spun |= basket_rad_per_s > units::rad_per_s_from_rpm(SPIN_RPM);
+    }
+
+    /// Takes one moment of the lid: open for so many ticks, the motor live or not.
+    pub fn see_lid(&mut self, open_ticks: u64, basket_rad_per_s: f64, motor_on: bool) {
+        if open_ticks == 0 {
+            return;
+        }
+        self.opened_spinning |= open_ticks == 1 && basket_rad_per_s > LID_TRIAL_RAD_PER_S;
+        self.lid_stopped |= self.opened_spinning && basket_rad_per_s.abs() < 0.1;
+        let long_open = open_ticks > 30;
+        self.spins_open |= long_open && motor_on && basket_rad_per_s > LID_TRIAL_RAD_PER_S;
     }
 
     /// Everything a functional run shows.

@@ -35,6 +35,7 @@ pub use hash::StateHash;
 pub use hash::StateHasher;
 pub use instruments::Measured;
 pub use instruments::Probe;
+pub use instruments::TouchSource;
 pub use milestones::Milestones;
 pub use model::Coils;
 pub use model::ControlKind;

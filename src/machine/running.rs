@@ -47,6 +47,9 @@ use crate::plant::motor_table::MotorTable;
 const KEY_TICKS: u32 = 3;
 /// Lowest logic supply the control runs with, V.
 const LOGIC_RUNS_V: f64 = 4.5;
+/// Line current that opens the house's breaker at once, A: 5 times 16 A. Published: IEC 60898-1
+/// (from memory).
+const BREAKER_OPENS_A: f64 = 80.0;
 
 /// One machine.
 #[derive(Clone, Debug)]
@@ -72,6 +75,9 @@ pub struct Machine {
     is_protector_open: bool,
     hand_stroke_m: f64,
     pub(super) milestones: Milestones,
+    lid_open_ticks: u64,
+    residual_limit_a: f64,
+    pub(super) is_tripped: bool,
     pub(super) pins: Charge,
     pub(super) capacitor: Charge,
     trouble: Option<MachineError>,
@@ -122,6 +128,9 @@ impl Machine {
             is_protector_open: false,
             hand_stroke_m: 0.0,
             milestones: Milestones::default(),
+            lid_open_ticks: 0,
+            residual_limit_a: f64::INFINITY,
+            is_tripped: false,
             pins: Charge::default(),
             capacitor: Charge::default(),
             trouble: None,
@@ -201,6 +210,11 @@ impl Machine {
             .electrics
             .live(self.contacts, speed, windings_k, &self.live)?;
         self.table = self.electrics.table(self.contacts, windings_k)?;
+        let overload = self.live.line_a > BREAKER_OPENS_A;
+        if overload || self.live.earth_a > self.residual_limit_a {
+            self.trip_supply();
+            return Ok(());
+        }
         if self.live.motor_on {
             self.capacitor = self.electrics.capacitor_charge(self.live.capacitor_v);
         } else if was_on {
@@ -239,6 +253,9 @@ impl Machine {
             drive.pulsator_rad_per_s,
             drive.basket_rad_per_s,
         );
+        self.lid_open_ticks = if self.hands.lid_open { self.lid_open_ticks + 1 } else { 0 };
+        let basket = drive.basket_rad_per_s;
+        self.milestones.see_lid(self.lid_open_ticks, basket, self.live.motor_on);
         if state.heat.is_open != self.is_protector_open {
             self.is_protector_open = state.heat.is_open;
             let result = self.rebuild();
@@ -283,6 +300,9 @@ impl Machine {
         let mut wiring = build::wiring(&self.model, &self.shared, &self.setup, &self.is_on)?;
         let params = build::params(&self.model, &self.setup, &self.is_on, &wiring)?;
         wiring.set_plugged(self.hands.plugged);
+        if self.is_tripped {
+            wiring.set_value(self.shared.supply.source, 0.0);
+        }
         if self.is_protector_open {
             wiring.open_by_hand(self.roles.protector, true);
         }
@@ -300,6 +320,27 @@ impl Machine {
             self.table = None;
             self.trouble.get_or_insert(error);
         }
+    }
+
+    /// The house's protective device opens: the socket is dead.
+    pub fn trip_supply(&mut self) {
+        self.is_tripped = true;
+        let result = self.rebuild();
+        self.keep(result);
+        self.live = Live::default();
+        self.table = None;
+    }
+
+    /// Sets the protective device again.
+    pub fn reset_supply(&mut self) {
+        self.is_tripped = false;
+        let result = self.rebuild();
+        self.keep(result);
+    }
+
+    /// The house has a residual current device that opens from here, A.
+    pub fn set_residual_limit(&mut self, limit_a: f64) {
+        self.residual_limit_a = limit_a;
     }
 
     pub(super) fn rewire_plug(&mut self) {
@@ -346,7 +387,7 @@ impl Machine {
         self.plant.hash_into(&mut |word| hasher.word(word));
         self.control.hash_into(&mut |word| hasher.word(word));
         hasher.word(self.contacts.0);
-        hasher.word(self.milestones.bits());
+        hasher.word(self.milestones.bits() << 1 | u64::from(self.is_tripped));
         for number in [self.live.regulated_v, self.live.supply_v, self.live.line_a] {
             hasher.number(number);
         }

@@ -133,6 +133,10 @@ impl Machine {
         self.plant.pour_kg(-(water_kg - 0.5).max(0.0));
     }
 
+    /// The house's protective device has opened.
+    pub fn supply_tripped(&self) -> bool {
+        self.is_tripped
+    }
     /// Switch or knob on.
     pub fn switched_on(&self) -> bool {
         self.hands.switched_on

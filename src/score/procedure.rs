@@ -47,7 +47,7 @@ fn due(job: &Job) -> Vec<Step> {
         .log()
         .iter()
         .any(|e| matches!(e.action, Action::TakeOff { .. }));
-    let since = last_change(job);
+    let since = job.last_change();
     if opened {
         let together =
             bench.off.is_empty() && bench.apart.is_empty() && bench.left_wrong.is_empty();
@@ -77,26 +77,6 @@ fn due(job: &Job) -> Vec<Step> {
         bench.advice.contains(&Advice::WhatWasDone),
     );
     steps
-}
-
-/// When something was last taken off, put back or repaired.
-fn last_change(job: &Job) -> Tick {
-    let changes = |action: &Action| {
-        matches!(
-            action,
-            Action::TakeOff { .. }
-                | Action::Refit { .. }
-                | Action::Work { .. }
-                | Action::PullApart { .. }
-                | Action::PushTogether { .. }
-        )
-    };
-    job.log()
-        .iter()
-        .filter(|e| changes(&e.action))
-        .map(|e| e.tick)
-        .max()
-        .unwrap_or(0)
 }
 
 fn readings(job: &Job, since: Tick, mode: MeterMode) -> impl Iterator<Item = Option<f64>> {

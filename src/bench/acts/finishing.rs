@@ -107,10 +107,9 @@ pub(super) fn make_safe(job: &mut Job) -> Vec<Event> {
 }
 
 pub(super) fn close(job: &mut Job) -> Vec<Event> {
-    let events = crate::bench::rules::at_hand_over(job);
     job.bench.ending = Some(Ending::Closed);
     job.write(NoteEntry::Act {
         text: "Handed over".to_owned(),
     });
-    events
+    Vec::new()
 }

@@ -40,6 +40,10 @@ pub(super) fn cannot_discharge(job: &Job, what: Charged) -> Option<Refusal> {
     }
 }
 
+pub(super) fn cannot_reset(job: &Job) -> Option<Refusal> {
+    (!job.machine.supply_tripped()).then_some(Refusal::AlreadySo)
+}
+
 pub(super) fn cannot_press(job: &Job, key: PanelKey) -> Option<Refusal> {
     if key == PanelKey::Service {
         return super::access::cannot_reach_place(job, "service_key");
@@ -51,6 +55,7 @@ pub(super) fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
     match action {
         Action::Plug { inserted } => plug(job, *inserted),
         Action::Secure => job.bench.isolation.secured = true,
+        Action::Breaker => job.machine.reset_supply(),
         Action::Tap { open } => {
             job.machine.set_tap(*open);
             job.bench.isolation.tap_shut = !open;

@@ -74,14 +74,26 @@ pub(super) fn place(
 /// Keeps what a voltage tester shows for the proof of dead.
 fn show_tester(job: &mut Job) {
     let Some(reading) = job.reading() else { return };
+    let tick = job.tick();
+    let lugs = &job.machine.model().roles.run_capacitor;
+    let on_lugs = [&reading.red, &reading.black]
+        .iter()
+        .all(|n| n.as_ref().is_some_and(|n| *n == lugs.0 || *n == lugs.1));
+    if reading.mode == MeterMode::DcVolts && on_lugs {
+        job.bench.isolation.capacitor_measured = Some(tick);
+    }
     if !matches!(reading.mode, MeterMode::AcVolts | MeterMode::LowAcVolts) {
         return;
     }
     let (Some(red), Some(black), Some(value)) = (reading.red, reading.black, reading.value) else {
         return;
     };
-    let tick = job.tick();
     let nominal_v = job.machine.nominal_supply_v();
+    let [line, _, earth] = &job.machine.model().roles.socket;
+    let at_earth = [&red, &black].iter().all(|n| *n == line || *n == earth);
+    if at_earth && value < LIVE_RATIO * nominal_v && !job.machine.supply_tripped() {
+        job.bench.isolation.earth_seen_missing = true;
+    }
     if value > LIVE_RATIO * nominal_v {
         job.bench.isolation.tester_shows_live(tick);
     } else if value < DEAD_V {

@@ -14,6 +14,7 @@ mod touch;
 
 pub use arrive::arrive;
 pub use setup::setup_of;
+pub use touch::touched_nodes;
 
 use crate::bench::action::Action;
 use crate::bench::action::EmptyBy;
@@ -54,6 +55,7 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Key { key } => isolate::cannot_press(job, *key),
         Action::Ask { question, .. } => finishing::cannot_ask(question),
         Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
+        Action::Breaker => isolate::cannot_reset(job),
         Action::Secure
         | Action::BleedHose
         | Action::Quote { .. }
@@ -68,7 +70,7 @@ pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
     let mut events = rules::before(job, action);
     events.extend(touch::hazards(job, action));
     match action {
-        Action::TakeOff { step, .. } => access::take_off(job, step),
+        Action::TakeOff { step, helped } => access::take_off(job, step, *helped),
         Action::Refit { step, check } => access::refit(job, step, *check),
         Action::PullApart { connector } => access::pull_apart(job, connector),
         Action::PushTogether { connector } => access::push_together(job, connector),
@@ -83,6 +85,7 @@ pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
         | Action::SupplyHose { .. }
         | Action::Discharge { .. }
         | Action::Lid { .. }
+        | Action::Breaker
         | Action::Key { .. } => events.extend(isolate::perform(job, action)),
         Action::Empty { .. } => job.machine.empty_tub(),
         _ => {}
@@ -109,5 +112,5 @@ pub fn finish(job: &mut Job, action: &Action) -> Vec<Event> {
         | Action::Work { .. } => access::note(job, action),
         _ => {}
     }
-    rules::after(job, action)
+    Vec::new()
 }

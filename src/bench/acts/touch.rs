@@ -1,9 +1,118 @@
-//! Bare hands on conductors: what flows, and what opens.
+//! Bare hands on conductors: which an act touches, what flows, what opens.
+//!
+//! The hand closes a circuit to earth through an ordinary body; the source is the network as seen
+//! from the conductor. Currents, times and zones by IEC 60479-1 (from memory).
 
 use crate::bench::action::Action;
+use crate::bench::body::Body;
 use crate::bench::event::Event;
 use crate::bench::job::Job;
+use crate::bench::protection::Breaker;
+use crate::bench::protection::Protection;
+use crate::bench::protection::ResidualCurrentDevice;
+use crate::bench::shock;
+use crate::bench::shock::Source;
+use crate::bench::workshop::WorkKind;
 
-pub(super) fn hazards(_job: &mut Job, _action: &Action) -> Vec<Event> {
-    Vec::new()
+/// Current that is felt, A. Published: IEC 60479-1, from memory.
+const FELT_A: f64 = 0.0005;
+/// Breaker of the house circuit, A. Common practice.
+const BREAKER_A: f64 = 16.0;
+/// Basket speed from which a hand is caught, rad/s. Common practice.
+const CATCHES_RAD_PER_S: f64 = 3.0;
+/// Charge that is felt when it goes through a hand, V.
+const CHARGE_FELT_V: f64 = 34.0;
+
+/// Nodes of bare conductors that the act puts a hand on.
+pub fn touched_nodes(job: &Job, action: &Action) -> Vec<String> {
+    let workshop = &job.scenario().workshop;
+    let elements: Vec<&String> = match action {
+        Action::PullApart { connector } | Action::PushTogether { connector } => {
+            workshop.connector(connector).iter().flat_map(|c| &c.elements).collect()
+        }
+        Action::Work { work, .. } => match workshop.work(work) {
+            Some(work) if !work.needs.is_empty() => {
+                let part = workshop.part(&work.part).filter(|_| work.kind == WorkKind::Replace);
+                work.elements.iter().chain(part.iter().flat_map(|p| &p.elements)).collect()
+            }
+            _ => Vec::new(),
+        },
+        _ => Vec::new(),
+    };
+    let mut nodes: Vec<String> = elements
+        .into_iter()
+        .filter_map(|element| job.machine.element_ends(element))
+        .flat_map(|(a, b)| [a, b])
+        .filter(|node| workshop.test_point(node).is_some())
+        .collect();
+    nodes.sort();
+    nodes.dedup();
+    nodes
+}
+
+/// What the act does to the person who does it.
+pub(super) fn hazards(job: &mut Job, action: &Action) -> Vec<Event> {
+    let mut events = Vec::new();
+    events.extend(caught(job, action));
+    let nodes = touched_nodes(job, action);
+    if !nodes.is_empty() {
+        events.extend(shocked(job, &nodes));
+        events.extend(charged(job, &nodes));
+    }
+    events
+}
+
+fn shocked(job: &mut Job, nodes: &[String]) -> Option<Event> {
+    let sources = job.machine.touch_sources(nodes);
+    let (_, worst) = sources.into_iter().max_by(|(_, a), (_, b)| a.open_v.total_cmp(&b.open_v))?;
+    let protection = Protection {
+        residual: job.scenario().site.rcd_a.map(|rated_a| match rated_a {
+            a if a < 0.01 => ResidualCurrentDevice::SIX_MA,
+            _ => ResidualCurrentDevice::GENERAL_30_MA,
+        }),
+        breaker: Some(Breaker { rated_a: BREAKER_A }),
+        fuse: None,
+    };
+    let source = Source {
+        open_v: worst.open_v,
+        resistance_ohm: worst.resistance_ohm,
+        reactance_ohm: worst.reactance_ohm,
+    };
+    let line_a = job.machine.live().line_a;
+    let shock = shock::shock(&Body::ORDINARY, source, &protection, line_a, true);
+    if shock.current_a < FELT_A {
+        return None;
+    }
+    if shock.opening.is_some() {
+        job.machine.trip_supply();
+    }
+    Some(Event::Shock {
+        touch_v: shock.touch_v,
+        body_a: shock.current_a,
+        duration_s: shock.time_s,
+        opened_by: shock.opening.map_or("nothing".to_owned(), |o| o.device.words().to_owned()),
+        zone: shock.zone.words().to_owned(),
+    })
+}
+
+fn charged(job: &mut Job, nodes: &[String]) -> Option<Event> {
+    let (a, b) = &job.machine.model().roles.run_capacitor;
+    let stored = job.machine.run_capacitor_charge();
+    if !nodes.iter().any(|n| n == a || n == b) || stored.voltage_v < CHARGE_FELT_V {
+        return None;
+    }
+    job.machine.discharge_run_capacitor();
+    let through = "the hand".to_owned();
+    Some(Event::Discharge { from_v: stored.voltage_v, energy_j: stored.energy_j, through })
+}
+
+fn caught(job: &Job, action: &Action) -> Option<Event> {
+    let speed = job.machine.basket_rad_per_s().abs();
+    if !matches!(action, Action::Turn { .. }) || speed < CATCHES_RAD_PER_S {
+        return None;
+    }
+    let params = job.machine.plant().params();
+    let load_kg = params.load.dry_kg + job.machine.plant().state().tub.textile_kg;
+    let inertia = params.basket.inertia_kg_m2 + load_kg * params.load.gyration_m * params.load.gyration_m;
+    Some(Event::Caught { speed_rad_per_s: speed, energy_j: 0.5 * inertia * speed * speed })
 }

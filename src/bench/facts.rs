@@ -1,0 +1,221 @@
+//! The facts of a job as the safety rules look at them: one act, and what is so around it.
+
+use crate::bench::acts;
+use crate::bench::action::Action;
+use crate::bench::action::Advice;
+use crate::bench::action::Charged;
+use crate::bench::action::DischargeTool;
+use crate::bench::action::MeterMode;
+use crate::bench::action::PanelKey;
+use crate::bench::action::Sense;
+use crate::bench::action::Turnable;
+use crate::bench::job::Job;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::safety::situation::Act;
+use crate::bench::safety::situation::DeadProof;
+use crate::bench::safety::situation::ProbeMode;
+use crate::bench::safety::situation::Situation;
+use crate::bench::workshop::Effect;
+
+/// Resistance of the bleed tool, Ω; of a blade, Ω.
+const BLEED_OHM: f64 = 10_000.0;
+const BLADE_OHM: f64 = 0.05;
+/// Water density for a volume, kg/m³.
+const WATER_KG_PER_M3: f64 = 998.2;
+/// Water on the floor that wets the shoes, kg.
+const WET_FLOOR_KG: f64 = 0.5;
+
+/// The situation of an act about to begin.
+pub fn situation(job: &Job, action: &Action) -> Situation {
+    let act = act_of(job, action);
+    let mut s = Situation::orderly(act);
+    supply(job, action, &mut s);
+    proof(job, &mut s);
+    touched(job, action, &mut s);
+    probe(job, action, &mut s);
+    machine(job, &mut s);
+    water(job, &mut s);
+    surroundings(job, action, &mut s);
+    tests(job, &mut s);
+    s
+}
+
+fn act_of(job: &Job, action: &Action) -> Act {
+    let workshop = &job.scenario().workshop;
+    match action {
+        Action::TakeOff { step, .. } => match workshop.step(step) {
+            Some(step) if step.lays_down => Act::Tilt,
+            Some(step) if step.opens_live_parts => Act::OpenCover,
+            Some(step) if step.moves_machine => Act::Other,
+            _ => Act::ReachInside,
+        },
+        Action::PullApart { .. } | Action::PushTogether { .. } => Act::PullConnector,
+        Action::Work { work, .. } => match workshop.work(work) {
+            Some(work) if work.needs.is_empty() => Act::Other,
+            _ => Act::TakeOff,
+        },
+        Action::Sense { sense: Sense::Feel, place } => match workshop.place(place) {
+            Some(place) if place.needs.is_empty() => Act::Other,
+            _ => Act::ReachInside,
+        },
+        Action::Turn { what: Turnable::Basket | Turnable::Pulsator } => Act::ReachIntoBasket,
+        Action::Turn { what: Turnable::Tub } => Act::Other,
+        Action::Turn { .. } => Act::ReachInside,
+        Action::Meter { red: Some(_), .. } => Act::Measure,
+        Action::Discharge { .. } => Act::Discharge,
+        Action::Plug { inserted: true } => Act::PlugIn,
+        Action::Key { key: PanelKey::Power } if !job.machine.switched_on() => Act::SwitchOn,
+        Action::Key { key: PanelKey::Start } => Act::Start,
+        Action::Breaker => Act::ResetDevice,
+        Action::SupplyHose { attached: false } => Act::PullInletHose,
+        Action::Tap { open: true } => Act::OpenTap,
+        Action::MakeSafeAndLeave => Act::LeaveUntil,
+        Action::Close => Act::HandOver,
+        _ => Act::Other,
+    }
+}
+
+fn supply(job: &Job, action: &Action, s: &mut Situation) {
+    let goes_in = matches!(action, Action::Plug { inserted: true });
+    s.supply.is_plugged = job.machine.plugged() || goes_in;
+    if matches!(action, Action::MakeSafeAndLeave) {
+        // Part of the act: plug out, tap shut, label on.
+        s.supply.is_plugged = false;
+    }
+    s.supply.is_switched_on = job.machine.switched_on();
+    s.supply.is_secured = job.bench.isolation.secured;
+    s.supply.has_tripped_unexplained = job.machine.supply_tripped();
+}
+
+fn proof(job: &Job, s: &mut Situation) {
+    let isolation = &job.bench.isolation;
+    let n = isolation.shown_dead.len() + isolation.proved_dead.len();
+    s.proof.kind = if n > 0 { DeadProof::Volts } else { DeadProof::None };
+    s.proof.tester_proved_before = isolation.tester_proved.is_some();
+    s.proof.tester_proved_after = isolation.shown_dead.is_empty();
+    s.proof.n_pairs = n as u32;
+}
+
+fn touched(job: &Job, action: &Action, s: &mut Situation) {
+    let nodes = acts::touched_nodes(job, action);
+    s.touched.reaches_conductors = !nodes.is_empty();
+    let voltages = job.machine.touch_sources(&nodes);
+    s.touched.voltage_v = voltages.iter().map(|(_, seen)| seen.open_v).fold(0.0, f64::max);
+    let (a, b) = &job.machine.model().roles.run_capacitor;
+    s.touched.is_capacitor = nodes.iter().any(|n| n == a || n == b);
+    s.touched.capacitor_v = job.machine.run_capacitor_charge().voltage_v;
+    s.touched.capacitor_measured = job.bench.isolation.capacitor_discharged.is_some()
+        || job.bench.isolation.capacitor_measured.is_some();
+    if let Action::Discharge { what, tool } = action {
+        s.touched.discharge_ohm = match tool {
+            DischargeTool::BleedResistor => BLEED_OHM,
+            DischargeTool::Screwdriver => BLADE_OHM,
+        };
+        s.touched.capacitor_v = match what {
+            Charged::PlugPins => job.machine.plug_pin_charge().voltage_v,
+            Charged::RunCapacitor => s.touched.capacitor_v,
+        };
+    }
+    s.motion.basket_rad_per_s = job.machine.basket_rad_per_s().abs();
+    s.motion.motor_rad_per_s = job.machine.plant().state().drive.rotor_rad_per_s.abs();
+}
+
+fn probe(job: &Job, action: &Action, s: &mut Situation) {
+    let Action::Meter { mode, red: Some(red), black } = action else { return };
+    s.probe.mode = match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => ProbeMode::Volts,
+        MeterMode::Ohms | MeterMode::Continuity | MeterMode::Capacitance => ProbeMode::Ohms,
+        MeterMode::Clamp | MeterMode::Leakage => ProbeMode::Clamp,
+        MeterMode::Insulation => ProbeMode::Insulation,
+        MeterMode::EarthBond => ProbeMode::EarthBond,
+    };
+    if let Some(black) = black {
+        s.probe.voltage_v = job.machine.voltage_between(red, black);
+    }
+}
+
+fn machine(job: &Job, s: &mut Situation) {
+    let bench = &job.bench;
+    let workshop = &job.scenario().workshop;
+    let off = bench.off.iter().filter_map(|id| workshop.step(id));
+    s.machine.n_covers_off = off.clone().filter(|step| step.opens_live_parts).count() as u32;
+    s.machine.n_fasteners_left = off.clone().filter(|step| !step.fasteners.is_empty()).count() as u32;
+    let effects = off.flat_map(|step| &step.while_off).chain(bench.left_wrong.values().flatten());
+    let mut n_earth = 0;
+    let mut n_joints = 0;
+    for effect in effects {
+        match effect {
+            Effect::ElementOpen(name) if job.machine.is_earth_link(name) => n_earth += 1,
+            Effect::Param(name, _) if name.contains("joint") => n_joints += 1,
+            _ => {}
+        }
+    }
+    s.machine.n_earth_links_off = n_earth;
+    s.machine.n_unsealed_joints = n_joints;
+    s.machine.lid_is_open = job.machine.lid_open();
+    s.machine.was_seen_spinning_open = job.machine.milestones().spins_open;
+}
+
+fn water(job: &Job, s: &mut Situation) {
+    s.water.tap_is_open = job.machine.tap_open() && s.act != Act::LeaveUntil;
+    s.water.inlet_hose_is_on = job.bench.hose_attached;
+    s.water.hose_pressure_is_released = job.bench.isolation.hose_bled;
+    s.water.tub_m3 = job.machine.water_kg() / WATER_KG_PER_M3;
+    s.water.tub_temperature_k = job.machine.plant().state().tub.bath_k;
+    s.water.floor_is_wet = job.machine.plant().readings().puddle_kg > WET_FLOOR_KG;
+}
+
+fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
+    let isolation = &job.bench.isolation;
+    s.site.socket_was_tested = isolation.tester_proved.is_some();
+    s.site.earth_is_known_missing = isolation.earth_seen_missing;
+    s.site.has_seen_house_defect = isolation.earth_seen_missing;
+    s.site.house_defect_was_told = job.bench.advice.contains(&Advice::HouseWiring);
+    let laid_down = job.bench.off.iter().any(|id| {
+        job.scenario().workshop.step(id).is_some_and(|step| step.lays_down)
+    });
+    s.handling.is_tilted = laid_down;
+    if let Action::TakeOff { helped, .. } = action {
+        s.handling.has_help_or_strap = *helped;
+        s.handling.is_propped = *helped;
+    }
+    if laid_down {
+        s.handling.is_propped = job.bench.propped;
+    }
+}
+
+fn tests(job: &Job, s: &mut Situation) {
+    let bench = &job.bench;
+    let opened = job.log().iter().any(|e| matches!(e.action, Action::TakeOff { .. }));
+    s.tests.work_was_done = opened || !bench.works.is_empty();
+    let since = job.last_change();
+    let last = |mode: MeterMode| {
+        job.notebook().iter().rev().find_map(|note| match &note.entry {
+            NoteEntry::Reading(r) if r.mode == mode && note.tick >= since => {
+                Some(r.value.unwrap_or(f64::INFINITY))
+            }
+            _ => None,
+        })
+    };
+    s.tests.earth_bond_ohm = last(MeterMode::EarthBond);
+    s.tests.insulation_ohm = last(MeterMode::Insulation);
+    s.tests.leakage_a = last(MeterMode::Leakage);
+    let seen = job.machine.milestones();
+    s.tests.function_was_run = seen.all();
+    s.tests.joints_were_tried = seen.filled;
+    s.tests.lid_stop_was_tried = seen.lid_stopped;
+    s.tests.lid_stop_matters = bench.works.iter().any(|(_, id)| stops_the_basket(job, id));
+    s.tests.is_put_out_of_use = s.act == Act::LeaveUntil;
+}
+
+/// The work was on what stops the basket or guards the lid.
+fn stops_the_basket(job: &Job, work: &str) -> bool {
+    let workshop = &job.scenario().workshop;
+    let lid = &job.machine.model().roles.lid_switch;
+    workshop.work(work).is_some_and(|work| {
+        let part = workshop.part(&work.part);
+        let elements = part.iter().flat_map(|p| &p.elements).chain(&work.elements);
+        let params = part.iter().flat_map(|p| &p.params).chain(&work.params);
+        elements.into_iter().any(|e| e == lid) || params.into_iter().any(|p| p.starts_with("brake."))
+    })
+}
