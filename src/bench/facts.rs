@@ -1,6 +1,5 @@
 //! The facts of a job as the safety rules look at them: one act, and what is so around it.
 
-use crate::bench::acts;
 use crate::bench::action::Action;
 use crate::bench::action::Advice;
 use crate::bench::action::Charged;
@@ -9,6 +8,7 @@ use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
+use crate::bench::acts;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::safety::situation::Act;
@@ -54,18 +54,29 @@ fn act_of(job: &Job, action: &Action) -> Act {
             Some(work) if work.needs.is_empty() => Act::Other,
             _ => Act::TakeOff,
         },
-        Action::Sense { sense: Sense::Feel, place } => match workshop.place(place) {
+        Action::Sense {
+            sense: Sense::Feel,
+            place,
+        } => match workshop.place(place) {
             Some(place) if place.needs.is_empty() => Act::Other,
             _ => Act::ReachInside,
         },
-        Action::Turn { what: Turnable::Basket | Turnable::Pulsator } => Act::ReachIntoBasket,
-        Action::Turn { what: Turnable::Tub } => Act::Other,
+        Action::Turn {
+            what: Turnable::Basket | Turnable::Pulsator,
+        } => Act::ReachIntoBasket,
+        Action::Turn {
+            what: Turnable::Tub,
+        } => Act::Other,
         Action::Turn { .. } => Act::ReachInside,
         Action::Meter { red: Some(_), .. } => Act::Measure,
         Action::Discharge { .. } => Act::Discharge,
         Action::Plug { inserted: true } => Act::PlugIn,
-        Action::Key { key: PanelKey::Power } if !job.machine.switched_on() => Act::SwitchOn,
-        Action::Key { key: PanelKey::Start } => Act::Start,
+        Action::Key {
+            key: PanelKey::Power,
+        } if !job.machine.switched_on() => Act::SwitchOn,
+        Action::Key {
+            key: PanelKey::Start,
+        } => Act::Start,
         Action::Breaker => Act::ResetDevice,
         Action::SupplyHose { attached: false } => Act::PullInletHose,
         Action::Tap { open: true } => Act::OpenTap,
@@ -90,7 +101,11 @@ fn supply(job: &Job, action: &Action, s: &mut Situation) {
 fn proof(job: &Job, s: &mut Situation) {
     let isolation = &job.bench.isolation;
     let n = isolation.shown_dead.len() + isolation.proved_dead.len();
-    s.proof.kind = if n > 0 { DeadProof::Volts } else { DeadProof::None };
+    s.proof.kind = if n > 0 {
+        DeadProof::Volts
+    } else {
+        DeadProof::None
+    };
     s.proof.tester_proved_before = isolation.tester_proved.is_some();
     s.proof.tester_proved_after = isolation.shown_dead.is_empty();
     s.proof.n_pairs = n as u32;
@@ -100,7 +115,10 @@ fn touched(job: &Job, action: &Action, s: &mut Situation) {
     let nodes = acts::touched_nodes(job, action);
     s.touched.reaches_conductors = !nodes.is_empty();
     let voltages = job.machine.touch_sources(&nodes);
-    s.touched.voltage_v = voltages.iter().map(|(_, seen)| seen.open_v).fold(0.0, f64::max);
+    s.touched.voltage_v = voltages
+        .iter()
+        .map(|(_, seen)| seen.open_v)
+        .fold(0.0, f64::max);
     let (a, b) = &job.machine.model().roles.run_capacitor;
     s.touched.is_capacitor = nodes.iter().any(|n| n == a || n == b);
     s.touched.capacitor_v = job.machine.run_capacitor_charge().voltage_v;
@@ -121,7 +139,14 @@ fn touched(job: &Job, action: &Action, s: &mut Situation) {
 }
 
 fn probe(job: &Job, action: &Action, s: &mut Situation) {
-    let Action::Meter { mode, red: Some(red), black } = action else { return };
+    let Action::Meter {
+        mode,
+        red: Some(red),
+        black,
+    } = action
+    else {
+        return;
+    };
     s.probe.mode = match mode {
         MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => ProbeMode::Volts,
         MeterMode::Ohms | MeterMode::Continuity | MeterMode::Capacitance => ProbeMode::Ohms,
@@ -139,8 +164,13 @@ fn machine(job: &Job, s: &mut Situation) {
     let workshop = &job.scenario().workshop;
     let off = bench.off.iter().filter_map(|id| workshop.step(id));
     s.machine.n_covers_off = off.clone().filter(|step| step.opens_live_parts).count() as u32;
-    s.machine.n_fasteners_left = off.clone().filter(|step| !step.fasteners.is_empty()).count() as u32;
-    let effects = off.flat_map(|step| &step.while_off).chain(bench.left_wrong.values().flatten());
+    s.machine.n_fasteners_left = off
+        .clone()
+        .filter(|step| !step.fasteners.is_empty())
+        .count() as u32;
+    let effects = off
+        .flat_map(|step| &step.while_off)
+        .chain(bench.left_wrong.values().flatten());
     let mut n_earth = 0;
     let mut n_joints = 0;
     for effect in effects {
@@ -172,7 +202,10 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
     s.site.has_seen_house_defect = isolation.earth_seen_missing;
     s.site.house_defect_was_told = job.bench.advice.contains(&Advice::HouseWiring);
     let laid_down = job.bench.off.iter().any(|id| {
-        job.scenario().workshop.step(id).is_some_and(|step| step.lays_down)
+        job.scenario()
+            .workshop
+            .step(id)
+            .is_some_and(|step| step.lays_down)
     });
     s.handling.is_tilted = laid_down;
     if let Action::TakeOff { helped, .. } = action {
@@ -186,16 +219,22 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
 
 fn tests(job: &Job, s: &mut Situation) {
     let bench = &job.bench;
-    let opened = job.log().iter().any(|e| matches!(e.action, Action::TakeOff { .. }));
+    let opened = job
+        .log()
+        .iter()
+        .any(|e| matches!(e.action, Action::TakeOff { .. }));
     s.tests.work_was_done = opened || !bench.works.is_empty();
     let since = job.last_change();
     let last = |mode: MeterMode| {
-        job.notebook().iter().rev().find_map(|note| match &note.entry {
-            NoteEntry::Reading(r) if r.mode == mode && note.tick >= since => {
-                Some(r.value.unwrap_or(f64::INFINITY))
-            }
-            _ => None,
-        })
+        job.notebook()
+            .iter()
+            .rev()
+            .find_map(|note| match &note.entry {
+                NoteEntry::Reading(r) if r.mode == mode && note.tick >= since => {
+                    Some(r.value.unwrap_or(f64::INFINITY))
+                }
+                _ => None,
+            })
     };
     s.tests.earth_bond_ohm = last(MeterMode::EarthBond);
     s.tests.insulation_ohm = last(MeterMode::Insulation);
@@ -216,6 +255,7 @@ fn stops_the_basket(job: &Job, work: &str) -> bool {
         let part = workshop.part(&work.part);
         let elements = part.iter().flat_map(|p| &p.elements).chain(&work.elements);
         let params = part.iter().flat_map(|p| &p.params).chain(&work.params);
-        elements.into_iter().any(|e| e == lid) || params.into_iter().any(|p| p.starts_with("brake."))
+        elements.into_iter().any(|e| e == lid)
+            || params.into_iter().any(|p| p.starts_with("brake."))
     })
 }

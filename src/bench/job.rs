@@ -298,7 +298,12 @@ impl Job {
                     | Action::PushTogether { .. }
             )
         };
-        self.log.iter().filter(|e| changes(&e.action)).map(|e| e.tick).max().unwrap_or(0)
+        self.log
+            .iter()
+            .filter(|e| changes(&e.action))
+            .map(|e| e.tick)
+            .max()
+            .unwrap_or(0)
     }
 
     /// The job is over.

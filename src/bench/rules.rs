@@ -33,10 +33,20 @@ pub(in crate::bench) fn before(job: &mut Job, action: &Action) -> Vec<Event> {
     let exposure = job.bench.exposure;
     let mut events = Vec::new();
     for rule in safety::broken(&situation) {
-        let known = job.safety.iter().any(|f| f.rule.id == rule.id && f.exposure == exposure);
+        let known = job
+            .safety
+            .iter()
+            .any(|f| f.rule.id == rule.id && f.exposure == exposure);
         if !known {
-            job.safety.push(SafetyFinding { rule, tick, step, exposure });
-            events.push(Event::Rule { rule: rule.id.to_owned() });
+            job.safety.push(SafetyFinding {
+                rule,
+                tick,
+                step,
+                exposure,
+            });
+            events.push(Event::Rule {
+                rule: rule.id.to_owned(),
+            });
         }
     }
     events

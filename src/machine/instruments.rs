@@ -100,9 +100,14 @@ impl Machine {
             return Vec::new();
         }
         let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else { return Vec::new() };
+        let Ok(state) = self.steady(&mut harness) else {
+            return Vec::new();
+        };
         let seen = |name: &String| {
-            let seen = state.ac.network.seen(self.shared.node(name)?, NodeId::EARTH);
+            let seen = state
+                .ac
+                .network
+                .seen(self.shared.node(name)?, NodeId::EARTH);
             let source = TouchSource {
                 open_v: seen.open_v.abs(),
                 resistance_ohm: seen.ohm.re.max(0.0),
@@ -115,16 +120,26 @@ impl Machine {
 
     /// Voltage between two nodes now, supply or charge, V; 0 when a name is unknown.
     pub fn voltage_between(&self, a: &str, b: &str) -> f64 {
-        let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else { return 0.0 };
+        let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else {
+            return 0.0;
+        };
         let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else { return 0.0 };
-        state.ac.network.between_v(a, b).abs().max(self.charge_between(a, b).abs())
+        let Ok(state) = self.steady(&mut harness) else {
+            return 0.0;
+        };
+        state
+            .ac
+            .network
+            .between_v(a, b)
+            .abs()
+            .max(self.charge_between(a, b).abs())
     }
 
     /// The element bonds metal to the cabinet.
     pub fn is_earth_link(&self, element: &str) -> bool {
         let cabinet = &self.model.roles.cabinet;
-        self.element_ends(element).is_some_and(|(a, b)| a == *cabinet || b == *cabinet)
+        self.element_ends(element)
+            .is_some_and(|(a, b)| a == *cabinet || b == *cabinet)
     }
 
     fn steady(

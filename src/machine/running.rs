@@ -253,9 +253,14 @@ impl Machine {
             drive.pulsator_rad_per_s,
             drive.basket_rad_per_s,
         );
-        self.lid_open_ticks = if self.hands.lid_open { self.lid_open_ticks + 1 } else { 0 };
+        self.lid_open_ticks = if self.hands.lid_open {
+            self.lid_open_ticks + 1
+        } else {
+            0
+        };
         let basket = drive.basket_rad_per_s;
-        self.milestones.see_lid(self.lid_open_ticks, basket, self.live.motor_on);
+        self.milestones
+            .see_lid(self.lid_open_ticks, basket, self.live.motor_on);
         if state.heat.is_open != self.is_protector_open {
             self.is_protector_open = state.heat.is_open;
             let result = self.rebuild();

@@ -40,15 +40,29 @@ pub(super) fn mark(job: &Job) -> SafetyMark {
     } else if reasons.is_empty() {
         reasons.push("no safety rule was broken".to_owned());
     }
-    let critical = job.safety().iter().any(|f| f.rule.severity == Severity::Critical);
-    SafetyMark { part: Part { name: "safety", of: OF, points: OF * share, reasons }, critical }
+    let critical = job
+        .safety()
+        .iter()
+        .any(|f| f.rule.severity == Severity::Critical);
+    SafetyMark {
+        part: Part {
+            name: "safety",
+            of: OF,
+            points: OF * share,
+            reasons,
+        },
+        critical,
+    }
 }
 
 fn was_exposed(job: &Job) -> bool {
     job.log().iter().any(|entry| {
         matches!(
             entry.action,
-            Action::Work { .. } | Action::Meter { .. } | Action::TakeOff { .. } | Action::Key { .. }
+            Action::Work { .. }
+                | Action::Meter { .. }
+                | Action::TakeOff { .. }
+                | Action::Key { .. }
         )
     })
 }

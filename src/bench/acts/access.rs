@@ -164,7 +164,12 @@ pub(super) fn cannot_bail(job: &Job) -> Option<Refusal> {
 }
 
 pub(super) fn take_off(job: &mut Job, id: &str, helped: bool) {
-    if job.scenario().workshop.step(id).is_some_and(|s| s.lays_down) {
+    if job
+        .scenario()
+        .workshop
+        .step(id)
+        .is_some_and(|s| s.lays_down)
+    {
         job.bench.propped = helped;
     }
     job.bench.off.push(id.to_owned());

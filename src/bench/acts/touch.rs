@@ -27,13 +27,20 @@ const CHARGE_FELT_V: f64 = 34.0;
 pub fn touched_nodes(job: &Job, action: &Action) -> Vec<String> {
     let workshop = &job.scenario().workshop;
     let elements: Vec<&String> = match action {
-        Action::PullApart { connector } | Action::PushTogether { connector } => {
-            workshop.connector(connector).iter().flat_map(|c| &c.elements).collect()
-        }
+        Action::PullApart { connector } | Action::PushTogether { connector } => workshop
+            .connector(connector)
+            .iter()
+            .flat_map(|c| &c.elements)
+            .collect(),
         Action::Work { work, .. } => match workshop.work(work) {
             Some(work) if !work.needs.is_empty() => {
-                let part = workshop.part(&work.part).filter(|_| work.kind == WorkKind::Replace);
-                work.elements.iter().chain(part.iter().flat_map(|p| &p.elements)).collect()
+                let part = workshop
+                    .part(&work.part)
+                    .filter(|_| work.kind == WorkKind::Replace);
+                work.elements
+                    .iter()
+                    .chain(part.iter().flat_map(|p| &p.elements))
+                    .collect()
             }
             _ => Vec::new(),
         },
@@ -64,7 +71,9 @@ pub(super) fn hazards(job: &mut Job, action: &Action) -> Vec<Event> {
 
 fn shocked(job: &mut Job, nodes: &[String]) -> Option<Event> {
     let sources = job.machine.touch_sources(nodes);
-    let (_, worst) = sources.into_iter().max_by(|(_, a), (_, b)| a.open_v.total_cmp(&b.open_v))?;
+    let (_, worst) = sources
+        .into_iter()
+        .max_by(|(_, a), (_, b)| a.open_v.total_cmp(&b.open_v))?;
     let protection = Protection {
         residual: job.scenario().site.rcd_a.map(|rated_a| match rated_a {
             a if a < 0.01 => ResidualCurrentDevice::SIX_MA,
@@ -90,7 +99,9 @@ fn shocked(job: &mut Job, nodes: &[String]) -> Option<Event> {
         touch_v: shock.touch_v,
         body_a: shock.current_a,
         duration_s: shock.time_s,
-        opened_by: shock.opening.map_or("nothing".to_owned(), |o| o.device.words().to_owned()),
+        opened_by: shock
+            .opening
+            .map_or("nothing".to_owned(), |o| o.device.words().to_owned()),
         zone: shock.zone.words().to_owned(),
     })
 }
@@ -103,7 +114,11 @@ fn charged(job: &mut Job, nodes: &[String]) -> Option<Event> {
     }
     job.machine.discharge_run_capacitor();
     let through = "the hand".to_owned();
-    Some(Event::Discharge { from_v: stored.voltage_v, energy_j: stored.energy_j, through })
+    Some(Event::Discharge {
+        from_v: stored.voltage_v,
+        energy_j: stored.energy_j,
+        through,
+    })
 }
 
 fn caught(job: &Job, action: &Action) -> Option<Event> {
@@ -113,6 +128,10 @@ fn caught(job: &Job, action: &Action) -> Option<Event> {
     }
     let params = job.machine.plant().params();
     let load_kg = params.load.dry_kg + job.machine.plant().state().tub.textile_kg;
-    let inertia = params.basket.inertia_kg_m2 + load_kg * params.load.gyration_m * params.load.gyration_m;
-    Some(Event::Caught { speed_rad_per_s: speed, energy_j: 0.5 * inertia * speed * speed })
+    let inertia =
+        params.basket.inertia_kg_m2 + load_kg * params.load.gyration_m * params.load.gyration_m;
+    Some(Event::Caught {
+        speed_rad_per_s: speed,
+        energy_j: 0.5 * inertia * speed * speed,
+    })
 }
