@@ -8,13 +8,15 @@ use crate::bench::facts;
 use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
 use crate::bench::safety;
-use crate::bench::safety::Rule;
+use crate::bench::safety::Severity;
 
 /// One broken rule.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SafetyFinding {
-    /// The rule.
-    pub rule: &'static Rule,
+    /// Name of the rule.
+    pub rule: &'static str,
+    /// How bad it is.
+    pub severity: Severity,
     /// When.
     pub tick: Tick,
     /// Step of the log, from 1.
@@ -36,10 +38,9 @@ pub(in crate::bench) fn before(job: &mut Job, action: &Action) -> Vec<Event> {
         let known = job
             .safety
             .iter()
-            .any(|f| f.rule.id == rule.id && f.exposure == exposure);
+            .any(|f| f.rule == rule.id && f.exposure == exposure);
         if !known {
-            job.safety.push(SafetyFinding {
-                rule,
+            job.safety.push(SafetyFinding { rule: rule.id, severity: rule.severity,
                 tick,
                 step,
                 exposure,

@@ -8,6 +8,7 @@
 
 use crate::bench::action::Action;
 use crate::bench::job::Job;
+use crate::bench::safety;
 use crate::bench::safety::Severity;
 use crate::score::report::Part;
 
@@ -27,12 +28,13 @@ pub(super) fn mark(job: &Job) -> SafetyMark {
     let mut reasons = Vec::new();
     for finding in job.safety() {
         share *= 1.0
-            - match finding.rule.severity {
+            - match finding.severity {
                 Severity::Minor => MINOR_RATIO,
                 Severity::Major => MAJOR_RATIO,
                 Severity::Critical => CRITICAL_RATIO,
             };
-        reasons.push(format!("step {}: {}", finding.step, finding.rule.title));
+        let title = safety::rule(finding.rule).map_or(finding.rule, |rule| rule.title);
+        reasons.push(format!("step {}: {title}", finding.step));
     }
     if !was_exposed(job) {
         share = 0.0;
@@ -43,7 +45,7 @@ pub(super) fn mark(job: &Job) -> SafetyMark {
     let critical = job
         .safety()
         .iter()
-        .any(|f| f.rule.severity == Severity::Critical);
+        .any(|f| f.severity == Severity::Critical);
     SafetyMark {
         part: Part {
             name: "safety",
