@@ -40,7 +40,9 @@ pub(in crate::bench) fn before(job: &mut Job, action: &Action) -> Vec<Event> {
             .iter()
             .any(|f| f.rule == rule.id && f.exposure == exposure);
         if !known {
-            job.safety.push(SafetyFinding { rule: rule.id, severity: rule.severity,
+            job.safety.push(SafetyFinding {
+                rule: rule.id,
+                severity: rule.severity,
                 tick,
                 step,
                 exposure,
