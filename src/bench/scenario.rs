@@ -44,6 +44,8 @@ pub struct Customer {
     pub name: String,
     /// Where they live, a few words.
     pub home: String,
+    /// How they meet the technician.
+    pub attitude: String,
     /// The complaint in their own words.
     pub complaint: String,
     /// Answers by question; a second one, where given, comes when asked differently.

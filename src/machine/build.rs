@@ -55,7 +55,8 @@ impl FaultDef {
             .plant
             .iter()
             .map(|change| Target::Param(change.param.clone()));
-        wiring.chain(plant).collect()
+        let control = self.control.iter().map(|(name, _)| Target::Param(name.clone()));
+        wiring.chain(plant).chain(control).collect()
     }
 }
 
@@ -106,6 +107,41 @@ pub(super) fn wiring(
         wiring.open_by_hand(id, true);
     }
     Ok(wiring)
+}
+
+/// What the faults that are on make of the control, by name.
+pub(super) fn panel(
+    model: &MachineModel,
+    setup: &Setup,
+    is_on: &[bool],
+) -> Result<PanelFaults, MachineError> {
+    let mut panel = PanelFaults::default();
+    for ((_, def), _) in parts(model, setup)?.iter().zip(is_on).filter(|(_, on)| **on) {
+        let left = def
+            .control
+            .iter()
+            .filter(|(name, _)| !setup.healed.contains(&Target::Param(name.clone())));
+        for (name, value) in left {
+            match name.as_str() {
+                "control.key_locked_ratio" => panel.keys_locked = *value > 0.5,
+                "control.delay_s" => panel.delay_min = (*value / 60.0) as u32,
+                "control.stuck_key_ratio" => panel.key_stuck = *value > 0.5,
+                _ => return Err(MachineError::UnknownControl { name: name.clone() }),
+            }
+        }
+    }
+    Ok(panel)
+}
+
+/// What can be wrong at the panel.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct PanelFaults {
+    /// Keys locked by somebody.
+    pub keys_locked: bool,
+    /// Delayed start left on, min.
+    pub delay_min: u32,
+    /// The start key's contact stays closed.
+    pub key_stuck: bool,
 }
 
 /// The plant's parameters with the faults that are on.

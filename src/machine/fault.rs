@@ -35,6 +35,8 @@ pub struct FaultDef {
     pub wiring: Vec<WiringChange>,
     /// Changes of plant parameters.
     pub plant: Vec<PlantChange>,
+    /// Changes of the control: name and value at full severity.
+    pub control: Vec<(String, f64)>,
 }
 
 /// Kinds of cause.

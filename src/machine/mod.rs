@@ -83,6 +83,12 @@ pub enum MachineError {
         /// Name given.
         name: String,
     },
+    /// The control has no such parameter.
+    #[error("the control has no parameter \"{name}\"")]
+    UnknownControl {
+        /// Name given.
+        name: String,
+    },
     /// A parameter is unknown or out of range.
     #[error(transparent)]
     Param(#[from] ParamError),

@@ -13,6 +13,7 @@ use crate::control::controller::Controller;
 use crate::control::display::Display;
 use crate::control::display::Message;
 use crate::control::io::Inputs;
+use crate::control::io::Key;
 use crate::control::io::Keys;
 use crate::control::io::Loads;
 use crate::control::io::Outputs;
@@ -29,6 +30,7 @@ use crate::machine::Setup;
 use crate::machine::StateHash;
 use crate::machine::StateHasher;
 use crate::machine::build;
+use crate::machine::build::PanelFaults;
 use crate::machine::charge::Charge;
 use crate::machine::contacts::Masks;
 use crate::machine::electrics::Coil;
@@ -65,6 +67,7 @@ pub struct Machine {
     key_ticks: u32,
     pub(super) plant: Plant,
     pub(super) control: Control,
+    panel: PanelFaults,
     pub(super) electrics: Electrics,
     oscillator: Oscillator,
     pub(super) outputs: Outputs,
@@ -100,10 +103,12 @@ impl Machine {
         let wiring = build::wiring(model, &shared, &setup, &is_on)?;
         let params = build::params(model, &setup, &is_on, &wiring)?;
         let mut electrics = Electrics::new(&wiring, sound_a, &roles)?;
+        let panel = build::panel(model, &setup, &is_on)?;
         let masks = Masks::of(&roles, electrics.harness());
         let oscillator = Oscillator::of(&mut electrics, &shared)?;
         let mut machine = Self {
-            control: new_control(&model.control),
+            control: new_control(&model.control, panel),
+            panel,
             plant: Plant::new(params),
             model: Arc::clone(model),
             shared,
@@ -187,7 +192,7 @@ impl Machine {
                 .as_ref()
                 .map(|_| self.live.lever_closed),
             supply_v: None,
-            keys: self.hands.keys,
+            keys: if self.panel.key_stuck { self.hands.keys.with(Key::Start) } else { self.hands.keys },
             timer_motor_running: self.live.pulls[Coil::TimerMotor as usize],
         }
     }
@@ -314,6 +319,11 @@ impl Machine {
         self.electrics.rewire(&wiring)?;
         self.oscillator = Oscillator::of(&mut self.electrics, &self.shared)?;
         self.plant.set_params(params);
+        let panel = build::panel(&self.model, &self.setup, &self.is_on)?;
+        if panel != self.panel {
+            self.panel = panel;
+            self.control = new_control(&self.model.control, panel);
+        }
         self.is_stale = true;
         Ok(())
     }
@@ -404,10 +414,15 @@ fn is_constant(active: &crate::machine::ActiveFault, def: &crate::machine::Fault
     active.onset.unwrap_or(def.onset) == Onset::Constant
 }
 
-fn new_control(kind: &ControlKind) -> Control {
+fn new_control(kind: &ControlKind, panel: PanelFaults) -> Control {
     match kind {
         ControlKind::Electronic(model) => {
-            Control::Electronic(Controller::new(Arc::clone(model), Settings::fresh(model)))
+            let settings = Settings {
+                keys_locked: panel.keys_locked,
+                delay_min: panel.delay_min,
+                ..Settings::fresh(model)
+            };
+            Control::Electronic(Controller::new(Arc::clone(model), settings))
         }
         ControlKind::Timer(model) => Control::Timer(CamTimer::new(Arc::clone(model))),
     }
