@@ -55,7 +55,10 @@ impl FaultDef {
             .plant
             .iter()
             .map(|change| Target::Param(change.param.clone()));
-        let control = self.control.iter().map(|(name, _)| Target::Param(name.clone()));
+        let control = self
+            .control
+            .iter()
+            .map(|(name, _)| Target::Param(name.clone()));
         wiring.chain(plant).chain(control).collect()
     }
 }
@@ -116,7 +119,11 @@ pub(super) fn panel(
     is_on: &[bool],
 ) -> Result<PanelFaults, MachineError> {
     let mut panel = PanelFaults::default();
-    for ((_, def), _) in parts(model, setup)?.iter().zip(is_on).filter(|(_, on)| **on) {
+    for ((_, def), _) in parts(model, setup)?
+        .iter()
+        .zip(is_on)
+        .filter(|(_, on)| **on)
+    {
         let left = def
             .control
             .iter()

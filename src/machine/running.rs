@@ -192,7 +192,11 @@ impl Machine {
                 .as_ref()
                 .map(|_| self.live.lever_closed),
             supply_v: None,
-            keys: if self.panel.key_stuck { self.hands.keys.with(Key::Start) } else { self.hands.keys },
+            keys: if self.panel.key_stuck {
+                self.hands.keys.with(Key::Start)
+            } else {
+                self.hands.keys
+            },
             timer_motor_running: self.live.pulls[Coil::TimerMotor as usize],
         }
     }
