@@ -33,7 +33,6 @@ use crate::machine::Target;
 /// One entry of a job's log.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
 pub struct Entry {
     /// When the act began.
     pub tick: Tick,
