@@ -1,8 +1,10 @@
 //! The browser's animation frames, one after the other until stopped.
 
+use std::cell::Cell;
 use std::cell::RefCell;
 use std::rc::Rc;
 
+use gloo::timers::callback::Timeout;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use yew::Callback;
@@ -11,27 +13,32 @@ type Slot = Rc<RefCell<Option<Closure<dyn FnMut(f64)>>>>;
 
 /// A running chain of frames.
 pub struct Frames {
-    slot: Slot,
+    running: Rc<Cell<bool>>,
 }
 
 impl Frames {
     /// Calls `on_frame` with the time of each frame, ms.
     pub fn start(on_frame: Callback<f64>) -> Self {
+        let running = Rc::new(Cell::new(true));
         let slot: Slot = Rc::default();
-        let next = Rc::clone(&slot);
+        let (goes_on, next) = (Rc::clone(&running), Rc::clone(&slot));
         *slot.borrow_mut() = Some(Closure::new(move |now_ms: f64| {
-            on_frame.emit(now_ms);
-            ask(&next);
+            if goes_on.get() {
+                on_frame.emit(now_ms);
+                ask(&next);
+            } else {
+                // The closure is running: it is let go once it has returned.
+                let last = Rc::clone(&next);
+                Timeout::new(0, move || drop(last.borrow_mut().take())).forget();
+            }
         }));
         ask(&slot);
-        Self { slot }
+        Self { running }
     }
 
-    /// Ends the chain.
+    /// Ends the chain; the frame already asked for does nothing more.
     pub fn stop(&self) {
-        // The closure may be running now; it is let go after it has returned.
-        let slot = Rc::clone(&self.slot);
-        gloo::timers::callback::Timeout::new(0, move || drop(slot.borrow_mut().take())).forget();
+        self.running.set(false);
     }
 }
 
