@@ -10,14 +10,17 @@ use std::collections::BTreeMap;
 use crate::drawing::input::{DrawingInput, View};
 use crate::drawing::svg::{Element, Node, circle, group, label, num, path, rect, rounded};
 use crate::drawing::touch::{self, Area};
-use crate::drawing::world::{AXIS, FLOOR, LEFT, SMALLEST_TARGET};
+use crate::drawing::world::{AXIS, FLOOR, LEFT, SMALLEST_TARGET, VIEW_BOX};
+
+/// Height of a line of names in the margin.
+const NAME_LINE: f64 = 27.0;
 
 /// Adds all of it to the drawing.
 pub fn furnish(input: &DrawingInput, view: View, drawing: &mut Element) {
     name_places(input, drawing);
     let areas = areas(drawing);
     let extra = hang_on(input, view, &areas);
-    let missing = if view == View::Opened || view == View::Section {
+    let missing = if view == View::Section {
         tray(input, drawing, &extra)
     } else {
         None
@@ -45,18 +48,29 @@ pub const KINDS: [&str; 6] = [
     "data-point",
 ];
 
-/// A part that is also a place gets both names.
+/// One shape may stand for a part, its place and a connector there: it gets all the names that no
+/// other shape has.
 fn name_places(input: &DrawingInput, drawing: &mut Element) {
+    let drawn = areas(drawing);
+    let known = input.workshop;
     drawing.walk_mut(&mut |element| {
-        let Some(id) = element.attribute("data-part").map(str::to_owned) else {
-            return;
-        };
-        let place = input
-            .workshop
-            .place(&id)
-            .or_else(|| input.workshop.places.iter().find(|place| place.part == id));
-        if let Some(place) = place {
-            element.set("data-place", place.id.clone());
+        if let Some(id) = element.attribute("data-part").map(str::to_owned) {
+            let place = known.place(&id).or_else(|| {
+                let mut places = known.places.iter();
+                places.find(|place| place.part == id && !drawn.contains_key(&place.id))
+            });
+            if let Some(place) = place {
+                element.set("data-place", place.id.clone());
+            }
+        }
+        if let Some(id) = element.attribute("data-place").map(str::to_owned) {
+            let part = known.place(&id).map(|place| place.part.clone());
+            if let Some(part) = part.filter(|part| !part.is_empty() && !drawn.contains_key(part)) {
+                element.set("data-part", part);
+            }
+            if known.connector(&id).is_some() {
+                element.set("data-connector", id);
+            }
         }
     });
 }
@@ -103,27 +117,22 @@ fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> 
     if view == View::Water {
         return drawn;
     }
-    let mut taken: BTreeMap<(i64, i64), f64> = BTreeMap::new();
-    let mut next = |area: Area, below: bool| {
-        let y = if below { area.1 + area.3 } else { area.1 };
-        let key = (area.0 as i64, y as i64);
-        let used = taken.entry(key).or_insert(0.0);
-        let spot = (area.0 + 14.0 + *used, y);
-        *used += 27.0;
-        spot
-    };
+    let mut spots = Spots::default();
     for place in &input.workshop.places {
         if areas.contains_key(&place.id) {
             continue;
         }
         if let Some(area) = area_of(input, areas, &place.id) {
-            let (x, y) = next(area, false);
-            drawn.push(touch::place(input, &place.id, around(x, y), eye(x, y)));
+            let (x, y) = spots.next((area.0, area.1 - 40.0, area.2, 20.0));
+            drawn.push(touch::part(input, &place.id, around(x, y), eye(x, y)));
         }
     }
     for connector in &input.workshop.connectors {
+        if areas.contains_key(&connector.id) {
+            continue;
+        }
         if let Some(area) = area_of(input, areas, &connector.place) {
-            let (x, y) = next(area, true);
+            let (x, y) = spots.next(area);
             let apart = input.apart.contains(&connector.id);
             drawn.push(touch::connector(
                 input,
@@ -135,11 +144,38 @@ fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> 
     }
     for point in &input.workshop.test_points {
         if let Some(area) = area_of(input, areas, &point.place) {
-            let (x, y) = next(area, true);
-            drawn.push(test_point(input, &point.node, &point.name, x, y));
+            let (x, y) = spots.next(area);
+            let stalk = (area.0 + area.2 / 2.0, area.1 + area.3 / 2.0);
+            drawn.push(test_point(input, &point.node, &point.name, (x, y), stalk));
         }
     }
     drawn
+}
+
+/// Hands out spots along the lower edges of areas, none nearer to another than a finger is wide.
+#[derive(Default)]
+struct Spots {
+    taken: Vec<(f64, f64)>,
+}
+
+impl Spots {
+    fn next(&mut self, (x, y, width, height): Area) -> (f64, f64) {
+        let first = (x + width / 2.0, y + height);
+        // Rows downwards; in a row outwards from the middle, to both sides.
+        let rows = (0..12).map(|row| f64::from(row) * SMALLEST_TARGET);
+        let columns = [0.0, 1.0, -1.0, 2.0, -2.0].map(|column| column * SMALLEST_TARGET);
+        let spot = rows
+            .flat_map(|down| columns.map(|along| (first.0 + along, first.1 + down)))
+            .find(|spot| {
+                let far = |other: &(f64, f64)| {
+                    libm::hypot(spot.0 - other.0, spot.1 - other.1) >= SMALLEST_TARGET - 2.0
+                };
+                self.taken.iter().all(far)
+            })
+            .unwrap_or(first);
+        self.taken.push(spot);
+        spot
+    }
 }
 
 fn around(x: f64, y: f64) -> Area {
@@ -173,8 +209,14 @@ fn plug(x: f64, y: f64, apart: bool) -> Vec<Element> {
     ]
 }
 
-/// A test point with the probe on it, if one is there.
-pub fn test_point(input: &DrawingInput, node: &str, name: &str, x: f64, y: f64) -> Element {
+/// A test point with the probe on it, if one is there, and a thin line to what it belongs to.
+fn test_point(
+    input: &DrawingInput,
+    node: &str,
+    name: &str,
+    (x, y): (f64, f64),
+    stalk: (f64, f64),
+) -> Element {
     let probe = if input.probes.red == Some(node) {
         " point--red"
     } else if input.probes.black == Some(node) {
@@ -188,12 +230,16 @@ pub fn test_point(input: &DrawingInput, node: &str, name: &str, x: f64, y: f64) 
         .with("tabindex", "-1")
         .with("aria-label", name)
         .child(Element::new("title").text(name))
+        .child(path(
+            format!("M{} {} L{} {}", num(x), num(y), num(stalk.0), num(stalk.1)),
+            "point__stalk",
+        ))
         .child(circle(x, y, 7.0, "point__dot"))
-        .child(rect(x - 13.0, y - 26.0, 26.0, SMALLEST_TARGET, "hit"))
-        .child(label(x + 11.0, y - 10.0, "tag", name).with("aria-hidden", "true"))
+        .child(rect(x - 25.0, y - 25.0, 50.0, 50.0, "hit").with("rx", "25"))
+        .child(label(x + 11.0, y - 12.0, "tag", name).with("aria-hidden", "true"))
 }
 
-/// Parts and places the picture has no shape for, named on a tray at the foot.
+/// Parts and places the section has no shape for, named on a tray beside the machine.
 fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<Element> {
     let mut known = areas(drawing);
     for element in extra {
@@ -203,7 +249,7 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
     let places = input.workshop.places.iter().map(|place| (&place.id, false));
     let missing: Vec<(&String, bool)> = parts
         .chain(places)
-        .filter(|(id, _)| !known.contains_key(*id) && !hidden_by_cover(input, id))
+        .filter(|(id, _)| !known.contains_key(*id))
         .collect();
     if missing.is_empty() {
         return None;
@@ -224,44 +270,41 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
         row = row.child(if is_part {
             touch::part(input, id, area, shape)
         } else {
-            touch::place(input, id, area, shape)
+            touch::part(input, id, area, shape)
         });
         x += width + 12.0;
     }
     Some(row)
 }
 
-/// What is behind a cover that is still on is not to be seen at all.
-fn hidden_by_cover(input: &DrawingInput, id: &str) -> bool {
-    let needs = |steps: &[String]| steps.iter().any(|step| !input.removed.contains(step));
-    if let Some(place) = input.workshop.place(id) {
-        return needs(&place.needs);
-    }
-    input
-        .workshop
-        .works
-        .iter()
-        .find(|work| work.part == id)
-        .is_some_and(|work| needs(&work.needs))
-}
-
 /// Moves the names of touchable things into the margins, each on a line of its own, with a thin
 /// line to what it names.
 fn names_in_the_margin(drawing: &mut Element) {
-    let mut wanted: Vec<(String, Area)> = areas(drawing)
-        .into_iter()
-        .filter(|(_, area)| area.2 < 500.0)
-        .collect();
+    let mut wanted: Vec<(String, Area)> = Vec::new();
+    drawing.walk(&mut |element| {
+        let fixed = ["data-part", "data-place", "data-step", "data-key"];
+        let id = fixed.iter().find_map(|kind| element.attribute(kind));
+        if let (Some(id), Some(area)) = (id, hit_area(element)) {
+            wanted.push((id.to_owned(), area));
+        }
+    });
     wanted.sort_by(|a, b| middle(a.1).1.total_cmp(&middle(b.1).1));
     let mut places: BTreeMap<String, (f64, f64, bool)> = BTreeMap::new();
-    let mut lowest = [-20.0_f64, -20.0];
-    for (id, area) in wanted {
-        let (x, y) = middle(area);
-        let left = x < AXIS;
-        let side = usize::from(!left);
-        let at = y.max(lowest[side] + 27.0);
-        lowest[side] = at;
-        places.insert(id, (if left { LEFT - 46.0 } else { 1020.0 }, at, left));
+    for left in [true, false] {
+        let side: Vec<&(String, Area)> = wanted
+            .iter()
+            .filter(|(_, area)| (middle(*area).0 < AXIS) == left)
+            .collect();
+        let heights = spread(
+            &side
+                .iter()
+                .map(|(_, area)| middle(*area).1)
+                .collect::<Vec<_>>(),
+        );
+        let x = if left { LEFT - 46.0 } else { 1020.0 };
+        for ((id, _), y) in side.into_iter().zip(heights) {
+            places.insert(id.clone(), (x, y, left));
+        }
     }
     drawing.walk_mut(&mut |element| {
         let Some(area) = hit_area(element) else {
@@ -280,6 +323,25 @@ fn names_in_the_margin(drawing: &mut Element) {
             }
         }
     });
+}
+
+/// Heights as near to the wanted ones (given in rising order) as a line of text each allows, all
+/// of them on the sheet.
+fn spread(wanted: &[f64]) -> Vec<f64> {
+    let (_, top, _, height) = VIEW_BOX;
+    let line = NAME_LINE.min((height - 40.0) / wanted.len().max(1) as f64);
+    let mut heights = Vec::with_capacity(wanted.len());
+    let mut lowest = top + 20.0 - line;
+    for y in wanted {
+        lowest = y.max(lowest + line);
+        heights.push(lowest);
+    }
+    let mut highest = top + height - 20.0 + line;
+    for y in heights.iter_mut().rev() {
+        highest = y.min(highest - line);
+        *y = highest;
+    }
+    heights
 }
 
 fn margin_name(words: Vec<Node>, area: Area, (x, y, left): (f64, f64, bool)) -> Element {

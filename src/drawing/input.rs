@@ -58,8 +58,12 @@ pub struct Features {
     pub drain: Drain,
     /// What commands it.
     pub command: Command,
-    /// A second inlet valve for hot water.
+    /// The inlet valve has a second coil for hot water.
     pub hot_inlet: bool,
+    /// Mains filter and fuse are parts of their own, not on the board.
+    pub filter_and_fuse: bool,
+    /// There is an on/off switch.
+    pub switch: bool,
 }
 
 impl Features {
@@ -77,7 +81,9 @@ impl Features {
             } else {
                 Command::Board
             },
-            hot_inlet: has("hot_valve"),
+            hot_inlet: workshop.test_point("HV1").is_some(),
+            filter_and_fuse: workshop.place("mains_filter").is_some(),
+            switch: has("on_off_switch"),
         }
     }
 }

@@ -43,7 +43,8 @@ pub fn draw(view: View, input: &DrawingInput) -> Element {
         .with("aria-label", (input.names)(view.slug()))
         .children(room::backdrop(input))
         .children(room::services(input, view))
-        .child(machine);
+        .child(machine)
+        .child(room::below(input));
     furnish::furnish(input, view, &mut drawing);
     apply(&mut drawing, &animate(view, input.features, input.pose));
     drawing

@@ -33,7 +33,7 @@ fn feet(input: &DrawingInput) -> Vec<Element> {
     };
     vec![touch::part(
         input,
-        "feet",
+        "foot",
         (LEFT + 14.0, 968.0, 50.0, 34.0),
         vec![
             foot(1050.0).with("transform", "translate(0 -58)"),
@@ -144,7 +144,7 @@ fn opening(input: &DrawingInput) -> Element {
         .child(ellipse(754.0, 200.0, 184.0, 40.0, "basket line"))
         .child(ellipse(754.0, 214.0, 140.0, 26.0, "pulsator line"))
         .child(ellipse(754.0, 208.0, 18.0, 6.0, "steel fine"));
-    touch::place(
+    touch::part(
         input,
         "basket_inside",
         (600.0, 172.0, 300.0, 36.0),
@@ -247,7 +247,7 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
     let (x, y) = on_panel(0.24, 0.5);
     let mut drawn = vec![touch::part(
         input,
-        "display_panel",
+        "display_board",
         (x - 84.0, y - 26.0, 168.0, 52.0),
         vec![
             rounded(x - 86.0, y - 28.0, 172.0, 56.0, 8.0, "dark line"),
@@ -275,7 +275,7 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             ],
         ));
     }
-    if input.workshop.part("on_off_switch").is_some() || input.workshop.parts.is_empty() {
+    if input.features.switch {
         let (x, y) = on_panel(0.92, 0.52);
         drawn.push(touch::part(
             input,

@@ -5,13 +5,23 @@ use crate::drawing::svg::{Element, circle, ellipse, group, line, outline, path, 
 use crate::drawing::touch;
 use crate::drawing::world::{FLOOR, GULLY, SOCKET, TAP, VIEW_BOX, WALL_FOOT};
 
+/// How far wall and floor reach beyond the sheet.
+const BEYOND: f64 = 2000.0;
+
 /// Wall and floor, behind everything.
 pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
+    // The room goes on beyond the sheet, for windows of another shape.
     let (left, top, width, height) = VIEW_BOX;
+    let (left, top, width, height) = (
+        left - BEYOND,
+        top - BEYOND,
+        width + 2.0 * BEYOND,
+        height + 2.0 * BEYOND,
+    );
     vec![
         rect(left, top, width, WALL_FOOT - 30.0 - top, "wall"),
         rect(left, WALL_FOOT - 30.0, width, 30.0, "skirting"),
-        touch::place(
+        touch::part(
             input,
             "floor",
             (1010.0, FLOOR + 10.0, 130.0, 56.0),
@@ -40,6 +50,16 @@ pub fn backdrop(input: &DrawingInput) -> Vec<Element> {
     ]
 }
 
+/// The space under the machine, where one looks for water.
+pub fn below(input: &DrawingInput) -> Element {
+    touch::part(
+        input,
+        "under_machine",
+        (620.0, 976.0, 180.0, 30.0),
+        Vec::new(),
+    )
+}
+
 /// Tap, socket, gully, hoses and cord, in front of the wall.
 pub fn services(input: &DrawingInput, view: View) -> Vec<Element> {
     let mut drawn = vec![socket(input), drain_hose(input, view), gully(input)];
@@ -50,6 +70,7 @@ pub fn services(input: &DrawingInput, view: View) -> Vec<Element> {
     drawn.push(tap(input, "tap", TAP.0));
     if view != View::Water {
         drawn.push(cord(input, view));
+        drawn.push(plug(input));
     }
     drawn
 }
@@ -73,7 +94,7 @@ fn standing(input: &DrawingInput, view: View) -> Standing {
 
 fn tap(input: &DrawingInput, id: &'static str, x: f64) -> Element {
     let y = TAP.1;
-    touch::place(
+    touch::part(
         input,
         id,
         (x - 34.0, y - 92.0, 68.0, 84.0),
@@ -106,7 +127,7 @@ fn tap(input: &DrawingInput, id: &'static str, x: f64) -> Element {
 
 fn socket(input: &DrawingInput) -> Element {
     let (x, y) = SOCKET;
-    touch::place(
+    touch::part(
         input,
         "socket",
         (x - 46.0, y - 46.0, 92.0, 92.0),
@@ -126,7 +147,7 @@ fn gully(input: &DrawingInput) -> Element {
         Drain::Pump => (GULLY.0 + 74.0, 470.0),
     };
     let foot = WALL_FOOT + 22.0;
-    touch::place(
+    touch::part(
         input,
         "floor_drain",
         (x - 34.0, top - 6.0, 68.0, 60.0),
@@ -263,34 +284,38 @@ fn cord(input: &DrawingInput, view: View) -> Element {
                 .id("cord-off")
                 .child(path(off.clone(), "cord cord--edge"))
                 .child(path(off, "cord")),
-            touch::place(
-                input,
-                "plug",
-                (x - 30.0, y - 10.0, 60.0, 74.0),
-                vec![
-                    group("").id("plug-on").child(path(
-                        format!(
-                            "M{} {} h44 v26 q0 16 -14 20 v14 h-16 v-14 q-14 -4 -14 -20z",
-                            x - 22.0,
-                            y - 12.0
-                        ),
-                        "rubber line",
-                    )),
-                    group("")
-                        .id("plug-off")
-                        .child(path(
-                            format!(
-                                "M1384 {} h14 q4 -14 20 -14 h26 v44 h-26 q-16 0 -20 -14 h-14z",
-                                FLOOR + 26.0
-                            ),
-                            "rubber line",
-                        ))
-                        .child(path(
-                            format!("M1444 {} h20 M1444 {} h20", FLOOR + 23.0, FLOOR + 45.0),
-                            "pin",
-                        )),
-                ],
-            ),
+        ],
+    )
+}
+
+fn plug(input: &DrawingInput) -> Element {
+    let (x, y) = SOCKET;
+    touch::part(
+        input,
+        "plug",
+        (x - 30.0, y - 10.0, 60.0, 74.0),
+        vec![
+            group("").id("plug-on").child(path(
+                format!(
+                    "M{} {} h44 v26 q0 16 -14 20 v14 h-16 v-14 q-14 -4 -14 -20z",
+                    x - 22.0,
+                    y - 12.0
+                ),
+                "rubber line",
+            )),
+            group("")
+                .id("plug-off")
+                .child(path(
+                    format!(
+                        "M1384 {} h14 q4 -14 20 -14 h26 v44 h-26 q-16 0 -20 -14 h-14z",
+                        FLOOR + 26.0
+                    ),
+                    "rubber line",
+                ))
+                .child(path(
+                    format!("M1444 {} h20 M1444 {} h20", FLOOR + 23.0, FLOOR + 45.0),
+                    "pin",
+                )),
         ],
     )
 }

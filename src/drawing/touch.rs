@@ -10,14 +10,24 @@ use crate::drawing::world::SMALLEST_TARGET;
 /// A rectangle in the picture: x, y, width, height.
 pub type Area = (f64, f64, f64, f64);
 
-/// The part with this id, and the place of the same name.
+/// A part, place, connector or step, whichever the workshop knows under this id. What it does not
+/// know is drawn but cannot be touched.
 pub fn part(input: &DrawingInput, id: &str, area: Area, drawn: Vec<Element>) -> Element {
-    touch(input, id, "data-part", area, drawn)
-}
-
-/// A place to look at that is no part.
-pub fn place(input: &DrawingInput, id: &str, area: Area, drawn: Vec<Element>) -> Element {
-    touch(input, id, "data-place", area, drawn)
+    let known = input.workshop;
+    let kind = if known.part(id).is_some() {
+        "data-part"
+    } else if known.place(id).is_some() {
+        "data-place"
+    } else if known.connector(id).is_some() {
+        "data-connector"
+    } else if known.step(id).is_some() {
+        "data-step"
+    } else if known.parts.is_empty() {
+        "data-part"
+    } else {
+        return group("").children(drawn);
+    };
+    touch(input, id, kind, area, drawn)
 }
 
 /// A cover or other thing in the way, by the id of its step.

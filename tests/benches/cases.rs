@@ -58,6 +58,8 @@ fn one_frame_of_the_section() -> Case {
         drain: Drain::Gravity,
         command: Command::Board,
         hot_inlet: false,
+        filter_and_fuse: true,
+        switch: true,
     };
     let mut pose = Pose {
         level_m: 0.2,

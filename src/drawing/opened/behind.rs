@@ -37,7 +37,7 @@ fn feet(input: &DrawingInput) -> Element {
     };
     touch::part(
         input,
-        "feet",
+        "foot",
         (LEFT + 14.0, 968.0, 50.0, 34.0),
         vec![
             foot(1050.0).with("transform", "translate(0 -58)"),
@@ -125,7 +125,7 @@ fn tub(input: &DrawingInput) -> Element {
     let left = AXIS - TUB;
     touch::part(
         input,
-        "outer_tub",
+        "tub",
         (560.0, 520.0, 300.0, 150.0),
         vec![
             path(
@@ -152,7 +152,7 @@ fn tub(input: &DrawingInput) -> Element {
 fn lower_rods(input: &DrawingInput) -> Element {
     touch::part(
         input,
-        "suspension_rods",
+        "rods",
         (940.0, 520.0, 24.0, 110.0),
         vec![
             line(468.0, 440.0, 470.0, 760.0, "rod"),

@@ -30,7 +30,7 @@ pub fn machine(input: &DrawingInput) -> Element {
         .children(drain(input))
         .child(lever(input))
         .child(wire(input));
-    whole = whole.child(pulley(input, "gearbox_pulley", AXIS, GEARBOX_PULLEY));
+    whole = whole.child(pulley(input, "mechanism_pulley", AXIS, GEARBOX_PULLEY));
     whole = whole.child(pulley(input, "motor_pulley", MOTOR, MOTOR_PULLEY));
     if !input.is_off(&BELT) {
         whole = whole.child(touch::part(
@@ -93,7 +93,7 @@ fn body(input: &DrawingInput) -> Element {
 fn tub_from_below(input: &DrawingInput) -> Element {
     touch::part(
         input,
-        "outer_tub",
+        "tub",
         (620.0, 880.0, 180.0, 56.0),
         vec![
             circle(AXIS, LYING_AXIS, TUB, "plastic line"),
@@ -124,7 +124,7 @@ fn rods(input: &DrawingInput) -> Element {
     let reach = 176.0;
     touch::part(
         input,
-        "suspension_rods",
+        "rods",
         (AXIS + reach - 22.0, LYING_AXIS + reach - 22.0, 44.0, 44.0),
         [(-1.0, -1.0), (1.0, -1.0), (-1.0, 1.0), (1.0, 1.0)]
             .map(|(x, y)| cup(AXIS + reach * x, LYING_AXIS + reach * y))
@@ -135,7 +135,7 @@ fn rods(input: &DrawingInput) -> Element {
 fn motor(input: &DrawingInput) -> Element {
     touch::part(
         input,
-        "wash_motor",
+        "motor",
         (MOTOR - 56.0, LYING_AXIS + 34.0, 112.0, 40.0),
         vec![
             rounded(
@@ -168,7 +168,7 @@ fn gearbox(input: &DrawingInput) -> Element {
     });
     touch::part(
         input,
-        "gearbox",
+        "mechanism",
         (AXIS - 30.0, LYING_AXIS + 84.0, 60.0, 30.0),
         vec![
             circle(AXIS, LYING_AXIS, 110.0, "cast line"),
@@ -221,7 +221,7 @@ fn lever(input: &DrawingInput) -> Element {
     );
     group("").child(lever).child(touch::part(
         input,
-        "clutch",
+        "clutch_set",
         (AXIS - 26.0, LYING_AXIS - 110.0, 52.0, 30.0),
         vec![path(
             "M684 632 q26 -14 52 0 M684 640 q26 -14 52 0 M684 648 q26 -14 52 0",
@@ -285,7 +285,7 @@ fn drain(input: &DrawingInput) -> Vec<Element> {
                 circle(850.0, 500.0, 30.0, "copper line"),
                 path("M836 500 h28 M850 486 v28", "fine"),
             ],
-            "clutch_motor",
+            "drain_motor",
         ),
     };
     vec![

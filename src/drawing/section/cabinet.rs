@@ -106,7 +106,7 @@ fn feet(input: &DrawingInput) -> Element {
     };
     touch::part(
         input,
-        "feet",
+        "foot",
         (455.0, 960.0, 42.0, 42.0),
         vec![foot(476.0), foot(944.0)],
     )
@@ -153,7 +153,7 @@ pub fn rods(input: &DrawingInput) -> Vec<Element> {
     drawn.extend(springs);
     vec![touch::part(
         input,
-        "suspension_rods",
+        "rods",
         (AXIS + 236.0, TUB_RIM + 30.0, 30.0, 80.0),
         drawn,
     )]

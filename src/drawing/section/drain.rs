@@ -6,7 +6,7 @@ use crate::drawing::touch;
 
 /// The overflow duct on the tub's side.
 pub fn overflow(input: &DrawingInput) -> Vec<Element> {
-    vec![touch::place(
+    vec![touch::part(
         input,
         "overflow",
         (938.0, 310.0, 18.0, 30.0),
@@ -21,7 +21,7 @@ pub fn overflow(input: &DrawingInput) -> Vec<Element> {
 pub fn under_the_tub(input: &DrawingInput) -> Vec<Element> {
     match input.features.drain {
         Drain::Gravity => vec![valve(input), wire(), puller(input, "drain_motor")],
-        Drain::Pump => vec![pump(input), wire(), puller(input, "clutch_motor")],
+        Drain::Pump => vec![pump(input), wire(), puller(input, "drain_motor")],
     }
 }
 

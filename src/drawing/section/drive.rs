@@ -30,7 +30,7 @@ pub fn gearbox(input: &DrawingInput) -> Vec<Element> {
 pub fn gearbox_closed(input: &DrawingInput) -> Vec<Element> {
     let case = touch::part(
         input,
-        "gearbox",
+        "mechanism",
         (AXIS - 40.0, 738.0, 80.0, 64.0),
         vec![
             rect(AXIS - 34.0, 736.0, 68.0, 14.0, "cast line"),
@@ -64,7 +64,7 @@ fn gear_case(input: &DrawingInput) -> Element {
     };
     touch::part(
         input,
-        "gearbox",
+        "mechanism",
         (AXIS - 40.0, 738.0, 80.0, 64.0),
         vec![
             rect(AXIS - 14.0, 640.0, 28.0, 214.0, "steel line"),
@@ -124,7 +124,7 @@ fn clutch(input: &DrawingInput) -> Element {
     }
     touch::part(
         input,
-        "clutch",
+        "clutch_set",
         (AXIS - 30.0, 806.0, 52.0, 32.0),
         vec![
             rect(AXIS - 20.0, 806.0, 40.0, 32.0, "shaft fine"),
@@ -156,9 +156,10 @@ fn lever(input: &DrawingInput) -> Element {
 pub fn pulleys(input: &DrawingInput) -> Vec<Element> {
     vec![
         motor(input),
+        motor_plug(input),
         pulley(
             input,
-            ("gearbox_pulley", AXIS, GEARBOX_PULLEY),
+            ("mechanism_pulley", AXIS, GEARBOX_PULLEY),
             &GEARBOX_MARKS,
         ),
         pulley(input, ("motor_pulley", MOTOR, MOTOR_PULLEY), &MOTOR_MARKS),
@@ -173,7 +174,7 @@ fn motor(input: &DrawingInput) -> Element {
     });
     touch::part(
         input,
-        "wash_motor",
+        "motor",
         (462.0, 752.0, 116.0, 90.0),
         vec![
             path("M476 738 V752 M564 738 V752", "bolt"),
@@ -188,6 +189,28 @@ fn motor(input: &DrawingInput) -> Element {
             rounded(474.0, 813.0, 92.0, 9.0, 4.0, "copper fine"),
             group("").children(slots),
             rect(MOTOR - 6.0, 842.0, 12.0, 36.0, "shaft fine"),
+        ],
+    )
+}
+
+fn motor_plug(input: &DrawingInput) -> Element {
+    let gap = if input.apart.contains("motor_plug") {
+        10.0
+    } else {
+        0.0
+    };
+    touch::part(
+        input,
+        "motor_plug",
+        (588.0, 796.0, 34.0, 30.0),
+        vec![
+            path("M578 812 H592", "cable"),
+            path(
+                format!("M{} 812 H640 Q652 812 652 824 V900", 614.0 + gap),
+                "cable",
+            ),
+            rounded(588.0, 802.0, 12.0, 20.0, 2.0, "plug-housing line"),
+            rounded(602.0 + gap, 800.0, 14.0, 24.0, 2.0, "plug-housing line"),
         ],
     )
 }

@@ -36,7 +36,7 @@ pub fn machine(input: &DrawingInput) -> Element {
     group("machine")
         .id("machine")
         .children(cabinet::inside(input))
-        .children(upper::compartment(input))
+        .children(upper::compartment(input, true))
         .child(swinging)
         .children(cabinet::rods(input))
         .children(upper::hanging_down(input))
@@ -54,10 +54,7 @@ pub fn lower_back(input: &DrawingInput) -> Vec<Element> {
 
 /// What the lifted top cover shows, with the board still behind its inner cover or not.
 pub fn lifted_top(input: &DrawingInput, board_bare: bool) -> Vec<Element> {
-    let mut drawn = upper::compartment(input);
-    if !board_bare {
-        drawn.push(upper::inner_cover(input));
-    }
+    let mut drawn = upper::compartment(input, board_bare);
     drawn.extend(upper::hanging_down(input));
     drawn
 }

@@ -44,7 +44,7 @@ pub fn outer(input: &DrawingInput) -> Vec<Element> {
     ));
     let tub = touch::part(
         input,
-        "outer_tub",
+        "tub",
         (left - 4.0, 560.0, 22.0, 70.0),
         vec![
             rect(
@@ -105,7 +105,14 @@ pub fn air_chamber(input: &DrawingInput) -> Element {
 
 /// Basket with ring, holes and filter, pulsator, load and the water over all of it.
 pub fn basket_and_water(input: &DrawingInput) -> Vec<Element> {
-    vec![basket(input), load(), pulsator(input), ring(input), water()]
+    vec![
+        basket(input),
+        lint_filter(input),
+        load(),
+        pulsator(input),
+        ring(input),
+        water(),
+    ]
 }
 
 fn basket(input: &DrawingInput) -> Element {
@@ -134,7 +141,6 @@ fn basket(input: &DrawingInput) -> Element {
         ))
         .children([450.0, 578.0].map(|y| line(AXIS - BASKET, y, AXIS + BASKET, y, "shine")))
         .children(columns)
-        .child(lint_filter(input))
         .child(
             group("streaks")
                 .id("basket-streaks")
@@ -176,19 +182,21 @@ fn basket(input: &DrawingInput) -> Element {
 }
 
 fn lint_filter(input: &DrawingInput) -> Element {
+    let bag = group("")
+        .id("lint-filter")
+        .child(rounded(-22.0, 452.0, 44.0, 92.0, 12.0, "plastic line"))
+        .child(path(
+            "M-12 470 H12 M-12 484 H12 M-12 498 H12 M-12 512 H12 M-12 526 H12",
+            "fine no-tone",
+        ));
+    let inside = group("")
+        .with("clip-path", "url(#inside-the-basket)")
+        .child(bag);
     touch::part(
         input,
         "lint_filter",
         (686.0, 450.0, 48.0, 96.0),
-        vec![
-            group("")
-                .id("lint-filter")
-                .child(rounded(-22.0, 452.0, 44.0, 92.0, 12.0, "plastic line"))
-                .child(path(
-                    "M-12 470 H12 M-12 484 H12 M-12 498 H12 M-12 512 H12 M-12 526 H12",
-                    "fine no-tone",
-                )),
-        ],
+        vec![inside],
     )
 }
 
