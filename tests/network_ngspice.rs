@@ -30,7 +30,7 @@ fn random(rng: &mut ChaCha8Rng) -> (Netlist, String) {
     let n = 4 + rng.next_u32() % 9;
     let nodes: Vec<NodeId> = (1..=n).map(|k| netlist.add_node(&k.to_string())).collect();
     for (k, node) in nodes.iter().enumerate() {
-        let ohm = 10.0_f64.powf(2.0 + 4.0 * unit(rng));
+        let ohm = libm::pow(10.0, 2.0 + 4.0 * unit(rng));
         let to = NodeId(k as u32 / 2);
         netlist.resistor("leak", *node, to, ohm);
         writeln!(deck, "rl{k} {} {} {ohm:e}", node.0, to.0).expect("text");
@@ -43,7 +43,7 @@ fn random(rng: &mut ChaCha8Rng) -> (Netlist, String) {
         if from == to {
             continue;
         }
-        let decades = 10.0_f64.powf(4.0 * unit(rng) - 2.0);
+        let decades = libm::pow(10.0, 4.0 * unit(rng) - 2.0);
         let (letter, value, kind) = match rng.next_u32() % 3 {
             0 => (
                 'r',
@@ -148,8 +148,8 @@ fn random_networks_agree_with_ngspice() {
         assert_eq!(wanted.len(), netlist.nodes().len() - 2, "{deck}");
         for (k, (re, im)) in wanted.iter().enumerate() {
             let got = solution.node_v[k + 1];
-            let error = (got.re - re).hypot(got.im - im);
-            let allowed = (1e-3 * re.hypot(*im)).max(1e-3);
+            let error = libm::hypot(got.re - re, got.im - im);
+            let allowed = (1e-3 * libm::hypot(*re, *im)).max(1e-3);
             assert!(
                 error < allowed,
                 "case {case}, node {}: {got:?}, {re} {im}\n{deck}",

@@ -20,11 +20,10 @@ use tubwright::network::solution::solve_once;
 
 type C64 = faer::c64;
 
-fn solve<D: Drive>(
-    netlist: &Netlist,
-    drive: D,
-    coils: &[D::N],
-) -> Result<(Base<D::N>, Solution<D::N>), SolveError> {
+/// Numbers of a network and its voltages.
+type Solved<N> = Result<(Base<N>, Solution<N>), SolveError>;
+
+fn solve<D: Drive>(netlist: &Netlist, drive: D, coils: &[D::N]) -> Solved<D::N> {
     let plan = std::sync::Arc::new(Plan::new(netlist, D::IS_DIRECT)?);
     let base = Base::new(plan, netlist, drive);
     let solution = solve_once(&base, Contacts(u64::MAX), coils)?;
@@ -71,7 +70,7 @@ fn build(r: &Random) -> (Netlist, Vec<Complex>) {
     }
     for (k, (kind, a, b, size)) in r.pieces.iter().enumerate() {
         let (a, b) = (nodes[a % nodes.len()], nodes[b % nodes.len()]);
-        let decades = 10.0_f64.powf(3.0 * size);
+        let decades = libm::pow(10.0, 3.0 * size);
         let kind = match kind {
             0 => ElementKind::Resistor {
                 ohm: 50.0 * decades,
@@ -333,7 +332,10 @@ fn milliohms_beside_1e11_ohm_keep_all_their_digits() {
     let mut b = faer::Mat::<f64>::zeros(20, 1);
     b[(0, 0)] = 1.0;
     let plain = a.partial_piv_lu().solve(&b)[(0, 0)];
-    assert!(!((plain / exact - 1.0).abs() < 1e-6), "{plain}");
+    assert!(
+        plain.is_nan() || (plain / exact - 1.0).abs() > 1e-6,
+        "{plain}"
+    );
 }
 
 #[test]

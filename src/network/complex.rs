@@ -107,6 +107,10 @@ impl Mul for Complex {
 
 impl Div for Complex {
     type Output = Complex;
+    #[expect(
+        clippy::suspicious_arithmetic_impl,
+        reason = "a quotient is a product with the inverse"
+    )]
     fn div(self, other: Complex) -> Complex {
         self * other.inverse()
     }

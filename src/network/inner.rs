@@ -10,6 +10,11 @@
 //! Limits: coils sharing a node make a_kj of both signs; cancellation is then that of the
 //! coils themselves.
 
+#![expect(
+    clippy::needless_range_loop,
+    reason = "indices read as in the equations"
+)]
+
 use crate::network::error::SolveError;
 use crate::network::factor::Base;
 use crate::network::factor::Factors;
@@ -97,21 +102,21 @@ impl<N: Number> Inner<N> {
             (NONE, NONE) => {}
             (from, NONE) => {
                 self.earth[i] += y;
-                self.to_column(plan, i, from, y);
+                self.at_column(plan, i, from, y);
             }
             (NONE, to) => {
                 self.earth[i] -= y;
-                self.to_column(plan, i, to, -y);
+                self.at_column(plan, i, to, -y);
             }
             (from, to) => {
                 // The two cancel in the row's sum: nothing goes to earth.
-                self.to_column(plan, i, from, y);
-                self.to_column(plan, i, to, -y);
+                self.at_column(plan, i, from, y);
+                self.at_column(plan, i, to, -y);
             }
         }
     }
 
-    fn to_column(&mut self, plan: &Plan, i: usize, column: u32, y: N) {
+    fn at_column(&mut self, plan: &Plan, i: usize, column: u32, y: N) {
         let j = column as usize - plan.outer;
         if i != j {
             self.between[i * self.size + j] -= y;

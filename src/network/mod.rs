@@ -13,6 +13,7 @@
 //! Limits: linear elements; one frequency or DC at a time.
 
 pub mod complex;
+pub mod coupling;
 pub mod drive;
 pub mod error;
 pub mod factor;

@@ -273,7 +273,7 @@ impl Netlist {
                     });
                 }
             }
-            if !(c.factor.abs() < 1.0) {
+            if c.factor.is_nan() || c.factor.abs() >= 1.0 {
                 return Err(SolveError::BadValue {
                     element: c.name.clone(),
                     value: c.factor,

@@ -9,10 +9,12 @@
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
+use crate::network::coupling::CoupledTerm;
+use crate::network::coupling::coupled_terms;
+use crate::network::coupling::coupling_ends;
 use crate::network::error::SolveError;
 use crate::network::merge::Merged;
 use crate::network::merge::merge;
-use crate::network::netlist::ElementId;
 use crate::network::netlist::ElementKind;
 use crate::network::netlist::Netlist;
 use crate::network::netlist::NodeId;
@@ -30,21 +32,6 @@ pub struct Place {
     pub to: u32,
     /// Slot of the pair, or [`NONE`] if one end is earth or both are one unknown.
     pub slot: u32,
-}
-
-/// One term of a group of coupled inductors: sign times y goes to a slot or to earth.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct CoupledTerm {
-    /// Coupling it belongs to.
-    pub coupling: u32,
-    /// 0, 1, 2 for y11, y12, y22.
-    pub which: u32,
-    /// Slot, or unknown if `to_earth`.
-    pub target: u32,
-    /// True if the term is a conductance to earth.
-    pub to_earth: bool,
-    /// +1 or -1.
-    pub sign: f64,
 }
 
 /// The plan of a network's shape.
@@ -173,9 +160,9 @@ impl Shape {
         let n = netlist.nodes().len();
         let mut number_of_root = vec![NONE; n];
         let mut count = 0;
-        for node in 1..n {
+        for (node, number) in number_of_root.iter_mut().enumerate().skip(1) {
             if merged.root[node] as usize == node {
-                number_of_root[node] = count;
+                *number = count;
                 count += 1;
             }
         }
@@ -325,7 +312,7 @@ impl Shape {
 }
 
 /// Slots of all pairs, with the flat lists of the elimination.
-struct Slots {
+pub(in crate::network) struct Slots {
     slot_of: BTreeMap<(u32, u32), u32>,
     later_range: Vec<(u32, u32)>,
     later: Vec<(u32, u32)>,
@@ -360,76 +347,9 @@ impl Slots {
         slots
     }
 
-    fn get(&self, a: u32, b: u32) -> u32 {
+    /// Slot of a pair, [`NONE`] if there is none.
+    pub(in crate::network) fn get(&self, a: u32, b: u32) -> u32 {
         let key = if a < b { (a, b) } else { (b, a) };
         self.slot_of.get(&key).copied().unwrap_or(NONE)
     }
-}
-
-fn coupling_ends(netlist: &Netlist, first: ElementId, second: ElementId) -> [NodeId; 4] {
-    let (a, b) = (
-        &netlist.elements()[first.index()],
-        &netlist.elements()[second.index()],
-    );
-    [a.from, a.to, b.from, b.to]
-}
-
-/// Spreads the two-by-two admittance of each coupling over slots and earth.
-fn coupled_terms(netlist: &Netlist, unknown_of: &[u32], slots: &Slots) -> Vec<CoupledTerm> {
-    let mut terms = Vec::new();
-    for (index, c) in netlist.couplings().iter().enumerate() {
-        let ends = coupling_ends(netlist, c.first, c.second).map(|n| unknown_of[n.index()]);
-        for row in 0..4 {
-            for column in 0..4 {
-                let (a, b) = (ends[row], ends[column]);
-                if a == NONE || b == NONE {
-                    continue;
-                }
-                let which = [0, 1, 1, 2][row / 2 * 2 + column / 2];
-                // Current leaves at `from` (+) and arrives at `to` (-), voltage likewise.
-                let sign = if row % 2 == column % 2 { 1.0 } else { -1.0 };
-                let coupling = index as u32;
-                terms.push(CoupledTerm {
-                    coupling,
-                    which,
-                    target: a,
-                    to_earth: true,
-                    sign,
-                });
-                if a < b {
-                    let target = slots.get(a, b);
-                    let sign = -sign;
-                    terms.push(CoupledTerm {
-                        coupling,
-                        which,
-                        target,
-                        to_earth: false,
-                        sign,
-                    });
-                }
-            }
-        }
-    }
-    cancel_earth_pairs(terms)
-}
-
-/// A coil whose ends are both unknowns conducts nothing to earth: its +y and -y must vanish
-/// from the list, not cancel in rounding.
-fn cancel_earth_pairs(terms: Vec<CoupledTerm>) -> Vec<CoupledTerm> {
-    let mut kept: Vec<CoupledTerm> = Vec::with_capacity(terms.len());
-    for term in terms {
-        let opposite = kept.iter().position(|k| {
-            k.to_earth
-                && term.to_earth
-                && (k.coupling, k.which, k.target) == (term.coupling, term.which, term.target)
-                && k.sign * term.sign < 0.0
-        });
-        match opposite {
-            Some(at) => {
-                kept.swap_remove(at);
-            }
-            None => kept.push(term),
-        }
-    }
-    kept
 }

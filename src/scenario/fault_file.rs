@@ -270,3 +270,97 @@ impl ChangeFile {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plant::harness::COLD_K;
+    use crate::plant::harness::Harness;
+    use crate::plant::harness::Wiring;
+    use crate::plant::harness::steady_state::steady_state;
+    use crate::scenario::wiring_file::WiringFile;
+    use crate::scenario::wiring_model;
+    use std::sync::Arc;
+
+    fn shipped_model(machine: &str) -> Arc<WiringModel> {
+        let text = match machine {
+            "P" => include_str!("../../scenarios/machines/p.json"),
+            "T" => include_str!("../../scenarios/machines/t.json"),
+            _ => include_str!("../../scenarios/machines/n.json"),
+        };
+        let mut whole: serde_json::Value = serde_json::from_str(text).expect("JSON");
+        let wiring: WiringFile = serde_json::from_value(whole["wiring"].take()).expect("wiring");
+        wiring_model(machine, &wiring).expect("a good machine")
+    }
+
+    fn shipped_faults() -> Vec<FaultFile> {
+        serde_json::from_str(include_str!("../../scenarios/faults.json")).expect("a catalogue")
+    }
+
+    #[test]
+    fn names_of_faults_are_unique() {
+        let faults = shipped_faults();
+        let ids: std::collections::BTreeSet<&str> = faults.iter().map(|f| f.id.as_str()).collect();
+        assert_eq!(ids.len(), faults.len());
+    }
+
+    #[test]
+    fn every_fault_at_every_severity_solves_in_every_state() {
+        for machine in ["P", "T", "N"] {
+            let model = shipped_model(machine);
+            for fault in shipped_faults()
+                .iter()
+                .filter(|f| f.machines.contains_key(machine))
+            {
+                let changes = fault
+                    .changes("faults.json", machine, &model)
+                    .expect("good changes");
+                for severity in [0.0, 0.01, 0.5, 0.99, 1.0] {
+                    let mut wiring = Wiring::healthy(&model);
+                    for change in &changes {
+                        wiring.apply(change, severity);
+                    }
+                    if severity <= 0.0 {
+                        assert_eq!(
+                            wiring,
+                            Wiring::healthy(&model),
+                            "{} at severity 0",
+                            fault.id
+                        );
+                    }
+                    for state in &model.states {
+                        wiring.set_plugged(state.is_plugged);
+                        let mut harness = Harness::new(&wiring, &[]).expect("solvable");
+                        let solved =
+                            steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K)
+                                .expect("solvable");
+                        let volts = &solved.ac.network.solution.node_v;
+                        let is_sound = volts.iter().all(|v| v.re.is_finite() && v.im.is_finite());
+                        assert!(is_sound, "{} {severity} {}", fault.id, state.name);
+                        assert!(solved.ac.flow.torque_n_m.is_finite());
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_change_of_an_unknown_element_is_told_with_its_place() {
+        let text = r#"[{"id": "odd", "reference": "E00", "part": "x", "change": "x", "class": "part",
+            "weight": 1, "weight_source": "x", "complaint": "x",
+            "machines": {"P": [{"do": "open", "element": "NOWHERE"}]}}]"#;
+        let faults: Vec<FaultFile> = serde_json::from_str(text).expect("the right shape");
+        let error = faults[0]
+            .changes("f.json", "P", &shipped_model("P"))
+            .expect_err("unknown");
+        let wanted =
+            "f.json: odd.machines.P: NOWHERE: it must be an element of the machine's wiring";
+        assert_eq!(error.to_string(), wanted);
+    }
+
+    #[test]
+    fn an_unknown_field_of_a_change_is_refused() {
+        let text = r#"{"do": "open", "element": "RSL", "ohms": 3}"#;
+        assert!(serde_json::from_str::<ChangeFile>(text).is_err());
+    }
+}

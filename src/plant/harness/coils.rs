@@ -7,6 +7,11 @@
 //! x is a coil's share of its winding's turns, kappa the share of leakage common to all
 //! turns (a guess, see the motor's parameters). Copper and iron resistances split like x.
 
+#![expect(
+    clippy::needless_range_loop,
+    reason = "indices read as in the equations"
+)]
+
 use crate::network::Complex;
 use crate::network::SolveError;
 use crate::plant::harness::motor::MotorFaults;

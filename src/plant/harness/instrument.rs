@@ -117,7 +117,7 @@ pub fn read(
             let seen = point.seen(a, b);
             let value = shown_ohm(&seen, source);
             let is_live = is_live(state, a, b) || seen.open_v.abs() > LIVE_V;
-            let is_over_range = !(value.abs() <= limit_ohm);
+            let is_over_range = value.is_nan() || value.abs() > limit_ohm;
             Ok(Reading {
                 value,
                 is_over_range,

@@ -162,8 +162,8 @@ impl MotorParams {
         let mut bare = coils.impedance_ohm(self, field_ohm, s_rad_per_s);
         invert(&mut bare, n)?;
         let mut whole = bare;
-        for k in 0..n {
-            whole[k][k] += Complex::real(1.0 / coils.iron_ohm(self, k));
+        for (k, row) in whole.iter_mut().enumerate().take(n) {
+            row[k] += Complex::real(1.0 / coils.iron_ohm(self, k));
         }
         invert(&mut whole, n)?;
         let mut copper_ohm = [0.0; 4];

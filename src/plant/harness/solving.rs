@@ -185,12 +185,12 @@ impl Harness {
         scratch.inner.add_coil_sources(&mut scratch.block_v);
         scratch.inner.solve(&mut scratch.block_v);
         let (mut v, mut i) = ([Complex::ZERO; 4], [Complex::ZERO; 4]);
-        for k in 0..n {
-            v[k] = self.base.coil_v(k, &scratch.block_v);
+        for (k, voltage) in v.iter_mut().enumerate().take(n) {
+            *voltage = self.base.coil_v(k, &scratch.block_v);
         }
-        for k in 0..n {
-            for l in 0..n {
-                i[k] += port.siemens[k][l] * v[l];
+        for (current, row) in i.iter_mut().zip(&port.siemens).take(n) {
+            for (y, voltage) in row.iter().zip(&v).take(n) {
+                *current += *y * *voltage;
             }
         }
         Ok(motor.flow(

@@ -308,15 +308,15 @@ impl Wiring {
                 }
             }
         }
-        if let Some(short) = self.motor_faults.short {
-            if let Some(tap) = taps[short.winding] {
-                netlist.resistor("shorted turns", tap, motor.common, short.short_ohm);
-            }
+        if let Some(short) = self.motor_faults.short
+            && let Some(tap) = taps[short.winding]
+        {
+            netlist.resistor("shorted turns", tap, motor.common, short.short_ohm);
         }
-        if let Some(earth) = self.motor_faults.earth {
-            if let Some(tap) = taps[earth.winding] {
-                netlist.resistor("winding to frame", tap, motor.frame, earth.path_ohm);
-            }
+        if let Some(earth) = self.motor_faults.earth
+            && let Some(tap) = taps[earth.winding]
+        {
+            netlist.resistor("winding to frame", tap, motor.frame, earth.path_ohm);
         }
     }
 
