@@ -1,8 +1,6 @@
 //! Charge and sensitivities on the shipped machines, against closed forms, differences and
 //! published figures of an independent transient solver (ngspice).
 
-use std::fs;
-use std::path::PathBuf;
 use std::sync::Arc;
 
 use tubwright::network::ElementId;
@@ -18,15 +16,13 @@ use tubwright::plant::harness::instrument::read;
 use tubwright::plant::harness::sensitivity::sensitivities;
 use tubwright::plant::harness::steady_state::SteadyState;
 use tubwright::plant::harness::steady_state::steady_state;
-use tubwright::scenario::wiring_file::WiringFile;
+use tubwright::scenario::machine_files;
 use tubwright::scenario::wiring_model;
 
 fn model(name: &str) -> Arc<WiringModel> {
-    let root = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("scenarios/machines");
-    let text = fs::read_to_string(root.join(format!("{name}.json"))).expect("shipped");
-    let mut whole: serde_json::Value = serde_json::from_str(&text).expect("JSON");
-    let wiring: WiringFile = serde_json::from_value(whole["wiring"].take()).expect("wiring");
-    wiring_model(name, &wiring).expect("a good machine")
+    let machines = machine_files().expect("sound files");
+    let found = machines.iter().find(|m| m.id.eq_ignore_ascii_case(name));
+    wiring_model(name, &found.expect("a machine that ships").wiring).expect("a good machine")
 }
 
 fn in_state(wiring: &Wiring, name: &str) -> (Harness, SteadyState) {

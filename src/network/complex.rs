@@ -71,7 +71,7 @@ impl Complex {
     }
 
     /// e to the power of the number.
-    pub fn exp(self) -> Complex {
+    pub fn exponential(self) -> Complex {
         Complex::polar(libm::exp(self.re), self.im)
     }
 
@@ -149,7 +149,7 @@ mod tests {
 
     #[test]
     fn half_a_turn_of_the_exponential_is_minus_one() {
-        let z = Complex::new(0.0, core::f64::consts::PI).exp();
+        let z = Complex::new(0.0, core::f64::consts::PI).exponential();
         assert!((z.re + 1.0).abs() < 1e-15 && z.im.abs() < 1e-15);
     }
 }

@@ -172,7 +172,7 @@ fn contour(k: usize) -> (Complex, Complex) {
     let cot = libm::cos(angle) / libm::sin(angle);
     let delta = Complex::new(cot, 1.0).scale(0.4 * k as f64 * core::f64::consts::PI);
     let slope = Complex::new(1.0, angle * (1.0 + cot * cot) - cot);
-    (delta, slope * delta.exp())
+    (delta, slope * delta.exponential())
 }
 
 /// Node voltages and inductor currents at complex frequency `s`.

@@ -55,6 +55,8 @@ pub enum Instrument {
 /// What an instrument shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reading {
+    /// The instrument, which says the unit.
+    pub mode: Instrument,
     /// The value in SI: V, ohm or F.
     pub value: f64,
     /// True if the instrument shows over-range.
@@ -64,8 +66,9 @@ pub struct Reading {
 }
 
 impl Reading {
-    fn plain(value: f64) -> Reading {
+    fn plain(mode: Instrument, value: f64) -> Reading {
         Reading {
+            mode,
             value,
             is_over_range: false,
             is_live: false,
@@ -100,12 +103,16 @@ pub fn read(
         Instrument::AcVolts | Instrument::AcVoltsLowImpedance => {
             let load = meter_siemens(instrument, frequency_hz);
             Ok(Reading::plain(
+                instrument,
                 state.ac.network.seen(a, b).loaded_v(load).abs(),
             ))
         }
         Instrument::DcVolts => {
             let point = harness.solve_dc(state.contacts, state.regulated_v, COLD_K)?;
-            Ok(Reading::plain(point.seen(a, b).loaded_v(1.0 / METER_OHM)))
+            Ok(Reading::plain(
+                instrument,
+                point.seen(a, b).loaded_v(1.0 / METER_OHM),
+            ))
         }
         Instrument::Ohms | Instrument::Insulation => {
             let (source, limit_ohm) = if instrument == Instrument::Ohms {
@@ -119,6 +126,7 @@ pub fn read(
             let is_live = is_live(state, a, b) || seen.open_v.abs() > LIVE_V;
             let is_over_range = value.is_nan() || value.abs() > limit_ohm;
             Ok(Reading {
+                mode: instrument,
                 value,
                 is_over_range,
                 is_live,
@@ -129,6 +137,7 @@ pub fn read(
             let point = harness.solve_at(state.contacts, Complex::new(0.0, w_rad_per_s))?;
             let value = point.seen(a, b).ohm.inverse().im / w_rad_per_s;
             Ok(Reading {
+                mode: instrument,
                 value,
                 is_over_range: false,
                 is_live: is_live(state, a, b),

@@ -26,6 +26,8 @@ use crate::plant::harness::steady_state::SteadyState;
 /// Derivatives of a reading by the values of parts.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Sensitivities {
+    /// The instrument, which says the unit.
+    pub mode: Instrument,
     /// The reading itself, V or ohm.
     pub value: f64,
     /// By element of the wiring model, in its order: per ohm, farad, henry or volt.
@@ -56,7 +58,7 @@ pub fn sensitivities(
             let r = point.seen(a, b).loaded_v(load_siemens);
             let size = r.abs().max(f64::MIN_POSITIVE);
             let along = |d: Complex| (r.re * d.re + r.im * d.im) / size;
-            Ok(Some(gather(harness, r.abs(), &gradient, along)))
+            Ok(Some(gather(harness, instrument, r.abs(), &gradient, along)))
         }
         Instrument::DcVolts => {
             let point = harness.solve_dc(state.contacts, state.regulated_v, COLD_K)?;
@@ -64,13 +66,13 @@ pub fn sensitivities(
             let probe = Probe { a, b, load_siemens };
             let gradient = voltage_gradient(harness.netlist(), &point.solver(), 0.0, probe);
             let value = point.seen(a, b).loaded_v(load_siemens);
-            Ok(Some(gather(harness, value, &gradient, |d| d)))
+            Ok(Some(gather(harness, instrument, value, &gradient, |d| d)))
         }
         Instrument::Ohms | Instrument::Insulation => {
             let point = harness.solve_dc(state.contacts, state.regulated_v, COLD_K)?;
             let gradient = impedance_gradient(harness.netlist(), &point.solver(), 0.0, a, b);
             let value = point.seen(a, b).ohm;
-            Ok(Some(gather(harness, value, &gradient, |d| d)))
+            Ok(Some(gather(harness, instrument, value, &gradient, |d| d)))
         }
         Instrument::Capacitance => Ok(None),
     }
@@ -78,6 +80,7 @@ pub fn sensitivities(
 
 fn gather<N: Copy>(
     harness: &Harness,
+    mode: Instrument,
     value: f64,
     gradient: &Gradient<N>,
     along: impl Fn(N) -> f64,
@@ -93,6 +96,7 @@ fn gather<N: Copy>(
         by_winding_ohm[coils.winding[k]] += along(*d) * coils.share_ratio[k];
     }
     Sensitivities {
+        mode,
         value,
         by_element,
         by_winding_ohm,
