@@ -24,6 +24,16 @@ pub fn m3_per_s_from_l_per_min(flow_l_per_min: f64) -> f64 {
     flow_l_per_min / 60_000.0
 }
 
+/// Pascals of megapascals.
+pub fn pa_from_mpa(pressure_mpa: f64) -> f64 {
+    pressure_mpa * 1.0e6
+}
+
+/// Radians of degrees.
+pub fn rad_from_deg(angle_deg: f64) -> f64 {
+    angle_deg * core::f64::consts::PI / 180.0
+}
+
 /// Seconds of minutes.
 pub fn s_from_min(time_min: f64) -> f64 {
     time_min * 60.0

@@ -78,21 +78,14 @@ fn check_plate(plate: &RatingPlateFile, problems: &mut Problems) {
 /// The wiring can be built.
 fn check_wiring(machine: &MachineFile, problems: &mut Problems) {
     if let Err(error) = wiring_model("", &machine.wiring) {
-        for problem in error.problems {
-            problems.add(&problem.path, problem.found, problem.remedy);
-        }
+        problems.take(error);
     }
 }
 
 /// Plant parameters are known and possible.
 fn check_plant(machine: &MachineFile, problems: &mut Problems) {
-    let mut plant = PlantParams::typical();
-    for (group, fields) in &machine.plant {
-        for (field, value) in fields {
-            if let Err(error) = plant.set(&format!("{group}.{field}"), *value) {
-                problems.add(&format!("plant.{group}.{field}"), value, error.to_string());
-            }
-        }
+    if let Err(error) = machine.plant_params() {
+        problems.take(error);
     }
 }
 

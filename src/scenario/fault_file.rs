@@ -238,9 +238,9 @@ pub mod stands_for {
     /// The supply source.
     pub const SUPPLY: &str = "V1";
     /// The exchanged contacts of the socket.
-    pub const SOCKET_CONTACTS: [&str; 2] = ["RPL", "RPN"];
+    pub const SOCKET_CONTACT: &str = "RPL";
     /// The 5 V regulator.
-    pub const REGULATOR: &str = "V5";
+    pub const REGULATOR: &str = "R5";
     /// The windings.
     pub const MOTOR: &str = "M1";
 }
@@ -257,13 +257,18 @@ impl ChangeFile {
             | ChangeFile::ClosedResistance { contact: name, .. }
             | ChangeFile::AddResistor { name, .. } => vec![element(name)],
             ChangeFile::SupplyVoltage { .. } => vec![element(stands_for::SUPPLY)],
-            ChangeFile::ExchangeLineAndNeutral => stands_for::SOCKET_CONTACTS.map(element).to_vec(),
-            ChangeFile::ExchangeFarEnds { elements } => {
-                elements.iter().map(|name| element(name)).collect()
-            }
+            ChangeFile::ExchangeLineAndNeutral => vec![element(stands_for::SOCKET_CONTACT)],
+            ChangeFile::ExchangeFarEnds {
+                elements: [first, _],
+            } => vec![element(first)],
             ChangeFile::No5V => vec![element(stands_for::REGULATOR)],
-            ChangeFile::Motor { .. } => vec![element(stands_for::MOTOR)],
-            ChangeFile::Mechanical { .. } => Vec::new(),
+            ChangeFile::Mechanical {
+                seized: false,
+                load_factor: None,
+            } => Vec::new(),
+            ChangeFile::Motor { .. } | ChangeFile::Mechanical { .. } => {
+                vec![element(stands_for::MOTOR)]
+            }
             ChangeFile::Param { name, .. }
             | ChangeFile::ScaleParam { name, .. }
             | ChangeFile::Control { name, .. } => vec![param(name)],

@@ -6,10 +6,13 @@
 
 mod check_control; // control sections that can be
 mod check_faults; // fault catalogues that can be and can be undone
+mod check_job; // job files read and checked whole
 mod check_machine; // machine files read and checked whole
 mod check_workshop; // workshop sections that lead somewhere
 pub mod control_file; // twin of the control section
 pub mod fault_file; // twin of the fault catalogue
+pub mod job; // a job as plain data
+pub mod job_file; // twin of a job file
 pub mod machine_file; // twin of a machine file
 mod names; // names defined and referred to
 pub mod problem; // what is wrong in a file, in words
@@ -19,6 +22,8 @@ pub mod roles_file; // twin of the roles section
 mod schema; // JSON Schema from the twins
 mod shipped; // the files that ship
 mod to_changes; // fault changes to plain types
+mod to_control; // control twin to plain types
+pub mod to_machine; // machine twin to plain types
 mod to_wiring; // wiring twin to plain types
 mod to_workshop; // workshop twin to plain types
 pub mod wiring_file; // twin of the wiring section
@@ -27,11 +32,15 @@ pub mod workshop_file; // twin of the workshop section
 pub use check_faults::check_catalogue_for;
 pub use check_faults::made_good;
 pub use check_faults::read_catalogue;
+pub use check_job::QUESTIONS;
+pub use check_job::read_job;
 pub use check_machine::read_machine;
 pub use problem::FileError;
 pub use problem::Problem;
 #[cfg(not(target_arch = "wasm32"))]
 pub use schema::schema;
+pub use shipped::ShippedJob;
 pub use shipped::catalogue;
+pub use shipped::job_files;
 pub use shipped::machine_files;
 pub use to_wiring::wiring_model;

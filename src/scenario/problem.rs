@@ -69,6 +69,13 @@ impl<'a> Problems<'a> {
         });
     }
 
+    /// Takes over the problems another reader found in the same file.
+    pub fn take(&mut self, error: FileError) {
+        for problem in error.problems {
+            self.add(&problem.path, problem.found, problem.remedy);
+        }
+    }
+
     /// Demands that a number lies in a range, ends included.
     pub fn in_range(&mut self, path: &str, value: f64, low: f64, high: f64) {
         if !(value >= low && value <= high) {

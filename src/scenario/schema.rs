@@ -6,6 +6,8 @@ use schemars::schema_for;
 
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::fault_file::FAULT_FORMAT;
+use crate::scenario::job_file::JOB_FORMAT;
+use crate::scenario::job_file::JobFile;
 use crate::scenario::machine_file::MACHINE_FORMAT;
 use crate::scenario::machine_file::MachineFile;
 
@@ -14,5 +16,6 @@ pub fn schema() -> Vec<(&'static str, Schema)> {
     vec![
         (MACHINE_FORMAT, schema_for!(MachineFile)),
         (FAULT_FORMAT, schema_for!(CatalogueFile)),
+        (JOB_FORMAT, schema_for!(JobFile)),
     ]
 }

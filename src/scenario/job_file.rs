@@ -1,0 +1,131 @@
+//! A job file: one customer's call. Who calls and what they say, which machine, where it stands,
+//! what is wrong, what is in the van, and what things cost.
+//!
+//! ```text
+//! {"format": "tubwright-job-1", "title", "level", "skills", "machine": "P",
+//!  "customer": {…}, "site": {…}, "faults": [{"id", "severity"}], "van": […], "money": {…}}
+//! ```
+//! The file's name without its ending is the job's id. What is wrong with the house (no earth,
+//! low supply, exchanged conductors) stands among the faults like everything else that is wrong.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::scenario::fault_file::OnsetFile;
+
+/// The format this version reads and writes.
+pub const JOB_FORMAT: &str = "tubwright-job-1";
+
+/// One customer's call.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct JobFile {
+    /// `tubwright-job-1`.
+    pub format: String,
+    /// Short title that does not give the cause away.
+    pub title: String,
+    /// 1 (opening job) to 5.
+    pub level: u8,
+    /// Skills practised, plain words.
+    pub skills: Vec<String>,
+    /// Short name of the machine.
+    pub machine: String,
+    /// Who calls.
+    pub customer: CustomerFile,
+    /// Where the machine stands.
+    pub site: SiteFile,
+    /// What is wrong; an empty list is a sound machine.
+    pub faults: Vec<JobFaultFile>,
+    /// Parts on board, at most eight.
+    pub van: Vec<String>,
+    /// Prices and rates.
+    pub money: RatesFile,
+    /// What a skilled technician's way costs; filled in once it is computed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reference: Option<ReferenceFile>,
+}
+
+/// The person who called.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct CustomerFile {
+    /// Name.
+    pub name: String,
+    /// Where they live, a few words.
+    pub home: String,
+    /// How they meet the technician, a few words.
+    pub attitude: String,
+    /// The complaint in their own words.
+    pub complaint: String,
+    /// Answers by question; a second one comes when the question is asked differently.
+    pub answers: BTreeMap<String, Vec<String>>,
+}
+
+/// Where the machine stands.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct SiteFile {
+    /// Dry load in the basket, kg.
+    pub load_kg: f64,
+    /// How much of it lies on one side, kg.
+    pub unbalance_kg: f64,
+    /// The tap is open when the technician arrives.
+    pub tap_open: bool,
+    /// Rated residual current of the protective device, mA; `null` where the house has none.
+    pub rcd_ma: Option<f64>,
+    /// Room temperature, °C.
+    pub room_degc: f64,
+    /// Water pressure, MPa.
+    pub water_mpa: f64,
+    /// Slope of the floor, degrees.
+    pub floor_tilt_deg: f64,
+    /// What anyone sees of the place.
+    pub notes: String,
+}
+
+/// A fault in the machine or the house.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct JobFaultFile {
+    /// Name in the catalogue.
+    pub id: String,
+    /// 0 (not there) to 1 (as listed).
+    pub severity: f64,
+    /// When it is there; left out: as the catalogue says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub onset: Option<OnsetFile>,
+}
+
+/// Prices and rates in the job's money unit.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct RatesFile {
+    /// Labour, unit per minute.
+    pub labour_per_min: f64,
+    /// Call-out with travel, unit.
+    pub call_out: f64,
+    /// A second visit, unit.
+    pub second_visit: f64,
+    /// A callback because the machine still fails, unit.
+    pub callback: f64,
+    /// A new machine, unit.
+    pub new_machine: f64,
+}
+
+/// What a skilled technician needs.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct ReferenceFile {
+    /// Cost, unit.
+    pub cost: f64,
+    /// Time on site, min.
+    pub minutes: f64,
+}
