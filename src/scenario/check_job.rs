@@ -1,5 +1,6 @@
 //! Reads a job file strictly and checks it against the machine and the fault catalogue.
 
+use crate::bench::scenario::QUESTIONS;
 use crate::plant::params::PlantParams;
 use crate::scenario::check_faults::check_onset;
 use crate::scenario::fault_file::CatalogueFile;
@@ -9,23 +10,10 @@ use crate::scenario::job_file::RatesFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::names::Names;
 use crate::scenario::names::quoted;
+use crate::scenario::pack::site_params;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::read::read;
-
-/// Questions of a first talk that a job answers, in the trade's order.
-pub const QUESTIONS: [&str; 10] = [
-    "when",
-    "since",
-    "always",
-    "shown",
-    "noise",
-    "smell",
-    "worked_on",
-    "load",
-    "water",
-    "power",
-];
 
 /// Slots of the van. Common practice: what one person loads for a call.
 const VAN_SLOTS: usize = 8;
@@ -62,7 +50,7 @@ pub fn read_job(
 fn check_customer(job: &JobFile, problems: &mut Problems) {
     problems.not_blank("customer.name", &job.customer.name);
     problems.not_blank("customer.complaint", &job.customer.complaint);
-    let questions = Names::known("question", QUESTIONS);
+    let questions = Names::known("question", QUESTIONS.iter().map(|q| q.id));
     for (question, answers) in &job.customer.answers {
         let path = format!("customer.answers.{question}");
         questions.expect(&path, question, problems);
@@ -77,7 +65,7 @@ fn check_customer(job: &JobFile, problems: &mut Problems) {
             problems.not_blank(&format!("{path}[{index}]"), answer);
         }
     }
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|q| q.id) {
         if !job.customer.answers.contains_key(question) {
             let remedy = format!("the customer needs an answer to {}", quoted(question));
             problems.add("customer.answers", "", remedy);
@@ -97,7 +85,7 @@ fn check_site(job: &JobFile, problems: &mut Problems) {
         problems.in_range("site.rcd_ma", rcd_ma, 1.0, 500.0);
     }
     let mut plant = PlantParams::typical();
-    for (name, value) in job.to_plain("").site.params {
+    for (name, value) in site_params(&job.site) {
         if let Err(error) = plant.set(&name, value) {
             problems.add("site", value, error.to_string());
         }

@@ -11,10 +11,10 @@ mod check_machine; // machine files read and checked whole
 mod check_workshop; // workshop sections that lead somewhere
 pub mod control_file; // twin of the control section
 pub mod fault_file; // twin of the fault catalogue
-pub mod job; // a job as plain data
 pub mod job_file; // twin of a job file
 pub mod machine_file; // twin of a machine file
 mod names; // names defined and referred to
+mod pack; // machines and jobs put together for the bench
 pub mod problem; // what is wrong in a file, in words
 pub mod read; // strict reading that reports every problem
 pub mod roles_file; // twin of the roles section
@@ -24,6 +24,7 @@ mod shipped; // the files that ship
 mod to_changes; // fault changes to plain types
 mod to_control; // control twin to plain types
 pub mod to_machine; // machine twin to plain types
+mod to_roles; // roles twin to plain types
 mod to_wiring; // wiring twin to plain types
 mod to_workshop; // workshop twin to plain types
 pub mod wiring_file; // twin of the wiring section
@@ -32,9 +33,14 @@ pub mod workshop_file; // twin of the workshop section
 pub use check_faults::check_catalogue_for;
 pub use check_faults::made_good;
 pub use check_faults::read_catalogue;
-pub use check_job::QUESTIONS;
 pub use check_job::read_job;
 pub use check_machine::read_machine;
+pub use pack::MachinePack;
+pub use pack::job;
+pub use pack::job_from_text;
+pub use pack::jobs;
+pub use pack::machine_from_text;
+pub use pack::machines;
 pub use problem::FileError;
 pub use problem::Problem;
 #[cfg(not(target_arch = "wasm32"))]

@@ -3,8 +3,7 @@
 use std::sync::Arc;
 
 use crate::bench::workshop::Workshop;
-use crate::control::cam_timer::CamTimerModel;
-use crate::control::model::ControlModel;
+use crate::machine::ControlKind;
 use crate::plant::harness::WiringModel;
 use crate::plant::params::PlantParams;
 use crate::scenario::control_file::ControlFile;
@@ -14,15 +13,6 @@ use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::to_wiring::wiring_model;
 
-/// The control as plain data.
-#[derive(Clone, Debug, PartialEq)]
-pub enum PlainControl {
-    /// A board with a program.
-    Electronic(Arc<ControlModel>),
-    /// A cam timer.
-    Timer(Arc<CamTimerModel>),
-}
-
 /// A machine file as plain types, SI inside.
 #[derive(Clone, Debug)]
 pub struct PlainMachine {
@@ -31,7 +21,7 @@ pub struct PlainMachine {
     /// Plant parameters.
     pub plant: PlantParams,
     /// The control.
-    pub control: PlainControl,
+    pub control: ControlKind,
     /// What a technician can know and do.
     pub workshop: Workshop,
     /// Rating plate.
@@ -53,10 +43,10 @@ impl MachineFile {
         })
     }
 
-    fn plain_control(&self) -> PlainControl {
+    fn plain_control(&self) -> ControlKind {
         match &self.control {
-            ControlFile::Electronic(file) => PlainControl::Electronic(Arc::new(file.to_plain())),
-            ControlFile::CamTimer(file) => PlainControl::Timer(Arc::new(file.to_plain())),
+            ControlFile::Electronic(file) => ControlKind::Electronic(Arc::new(file.to_plain())),
+            ControlFile::CamTimer(file) => ControlKind::Timer(Arc::new(file.to_plain())),
         }
     }
 

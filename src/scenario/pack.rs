@@ -1,0 +1,232 @@
+//! Machines and jobs put together for the bench: files in, `MachineModel`, `Workshop` and
+//! `Scenario` out.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+use std::sync::LazyLock;
+
+use crate::bench::scenario::Customer;
+use crate::bench::scenario::Rates;
+use crate::bench::scenario::Reference;
+use crate::bench::scenario::Scenario;
+use crate::bench::scenario::Site;
+use crate::bench::workshop::Workshop;
+use crate::machine::ActiveFault;
+use crate::machine::FaultClass;
+use crate::machine::FaultDef;
+use crate::machine::MachineModel;
+use crate::machine::Onset;
+use crate::scenario::check_faults::check_catalogue_for;
+use crate::scenario::check_job::read_job;
+use crate::scenario::check_machine::read_machine;
+use crate::scenario::fault_file::CatalogueFile;
+use crate::scenario::fault_file::FaultClassFile;
+use crate::scenario::fault_file::FaultFile;
+use crate::scenario::fault_file::OnsetFile;
+use crate::scenario::job_file::JobFaultFile;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::job_file::SiteFile;
+use crate::scenario::machine_file::MachineFile;
+use crate::scenario::problem::FileError;
+use crate::scenario::problem::Problem;
+use crate::scenario::shipped;
+use crate::scenario::to_roles::roles;
+use crate::units;
+
+/// A type of machine with all that a technician can do to it.
+#[derive(Clone, Debug)]
+pub struct MachinePack {
+    /// Its physics.
+    pub model: Arc<MachineModel>,
+    /// What can be done to it.
+    pub workshop: Arc<Workshop>,
+}
+
+static MACHINES: LazyLock<Result<BTreeMap<String, MachinePack>, FileError>> =
+    LazyLock::new(|| {
+        let catalogue = shipped::catalogue()?;
+        let packs = shipped::machine_files()?.iter().map(|file| {
+            Ok((file.id.clone(), pack(&file.id, file, catalogue)?))
+        });
+        packs.collect()
+    });
+
+/// The machines that ship, by short name.
+///
+/// # Errors
+/// When a shipped file is broken; a test holds that none is.
+pub fn machines() -> Result<&'static BTreeMap<String, MachinePack>, FileError> {
+    MACHINES.as_ref().map_err(Clone::clone)
+}
+
+/// The jobs that ship, easiest first, ready for the bench.
+///
+/// # Errors
+/// When a shipped file is broken; a test holds that none is.
+pub fn jobs() -> Result<Vec<Arc<Scenario>>, FileError> {
+    let jobs = shipped::job_files()?;
+    jobs.iter().map(|job| scenario(job.id, &job.file).map(Arc::new)).collect()
+}
+
+/// One shipped job by its id.
+///
+/// # Errors
+/// When a shipped file is broken.
+pub fn job(id: &str) -> Result<Option<Arc<Scenario>>, FileError> {
+    let found = shipped::job_files()?.iter().find(|job| job.id == id);
+    found.map(|job| scenario(job.id, &job.file).map(Arc::new)).transpose()
+}
+
+/// A job from the text of its file; `id` is the file's name without its ending.
+///
+/// # Errors
+/// Everything that is wrong in the file, each with its field and remedy.
+pub fn job_from_text(file: &str, id: &str, text: &str) -> Result<Scenario, FileError> {
+    let read = read_job(file, text, shipped::machine_files()?, shipped::catalogue()?)?;
+    scenario(id, &read)
+}
+
+/// A machine from the text of its file, with the shipped catalogue of faults.
+///
+/// # Errors
+/// Everything that is wrong in the file, each with its field and remedy.
+pub fn machine_from_text(file: &str, text: &str) -> Result<MachinePack, FileError> {
+    let catalogue = shipped::catalogue()?;
+    let read = read_machine(file, text, catalogue)?;
+    check_catalogue_for(file, catalogue, &read)?;
+    pack(file, &read, catalogue)
+}
+
+fn pack(
+    file: &str,
+    machine: &MachineFile,
+    catalogue: &CatalogueFile,
+) -> Result<MachinePack, FileError> {
+    let plain = machine.to_plain()?;
+    let faults = catalogue
+        .faults
+        .iter()
+        .filter(|fault| fault.machines.contains_key(&machine.id))
+        .map(|fault| fault_def(file, fault, machine, &plain.wiring))
+        .collect::<Result<_, _>>()?;
+    let model = MachineModel {
+        id: machine.id.clone(),
+        name: machine.name.clone(),
+        wiring: (*plain.wiring).clone(),
+        plant: plain.plant,
+        control: plain.control,
+        roles: roles(&machine.roles),
+        faults,
+    };
+    Ok(MachinePack { model: Arc::new(model), workshop: Arc::new(plain.workshop) })
+}
+
+fn fault_def(
+    file: &str,
+    fault: &FaultFile,
+    machine: &MachineFile,
+    wiring: &crate::plant::harness::WiringModel,
+) -> Result<FaultDef, FileError> {
+    Ok(FaultDef {
+        id: fault.id.clone(),
+        reference: fault.reference.clone(),
+        part: fault.part.clone(),
+        what: fault.name.clone(),
+        class: match fault.class {
+            FaultClassFile::Part => FaultClass::Part,
+            FaultClassFile::Harness => FaultClass::Harness,
+            FaultClassFile::Site => FaultClass::Site,
+            FaultClassFile::Refit => FaultClass::Refit,
+        },
+        weight: fault.weight,
+        weight_source: fault.weight_source.clone(),
+        complaint: fault.complaint.clone(),
+        onset: onset(fault.onset),
+        wiring: fault.changes(file, &machine.id, wiring)?,
+        plant: fault.plant_changes(&machine.id),
+        control: fault.control_changes(&machine.id),
+    })
+}
+
+fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
+    let pack = machines()?.get(&file.machine).ok_or_else(|| FileError {
+        problems: vec![Problem {
+            file: id.to_owned(),
+            path: "machine".to_owned(),
+            found: file.machine.clone(),
+            remedy: "name a machine that ships".to_owned(),
+        }],
+    })?;
+    Ok(Scenario {
+        id: id.to_owned(),
+        title: file.title.clone(),
+        level: file.level,
+        skills: file.skills.clone(),
+        machine: Arc::clone(&pack.model),
+        workshop: Arc::clone(&pack.workshop),
+        customer: Customer {
+            name: file.customer.name.clone(),
+            home: file.customer.home.clone(),
+            attitude: file.customer.attitude.clone(),
+            complaint: file.customer.complaint.clone(),
+            answers: file.customer.answers.clone(),
+        },
+        site: site(&file.site),
+        faults: file.faults.iter().map(active).collect(),
+        van: file.van.clone(),
+        money: Rates {
+            labour_per_min: file.money.labour_per_min,
+            call_out: file.money.call_out,
+            second_visit: file.money.second_visit,
+            callback: file.money.callback,
+            new_machine: file.money.new_machine,
+        },
+        reference: file
+            .reference
+            .map(|r| Reference { cost: r.cost, minutes: r.minutes })
+            .unwrap_or_default(),
+    })
+}
+
+fn active(fault: &JobFaultFile) -> ActiveFault {
+    ActiveFault {
+        id: fault.id.clone(),
+        severity_ratio: fault.severity,
+        onset: fault.onset.map(onset),
+    }
+}
+
+/// Plant parameters that the place and the load decide.
+pub fn site_params(file: &SiteFile) -> Vec<(String, f64)> {
+    let params = [
+        ("site.floor_tilt_rad", units::rad_from_deg(file.floor_tilt_deg)),
+        ("inlet.supply_pa", units::pa_from_mpa(file.water_mpa)),
+        ("load.unbalance_kg", file.unbalance_kg),
+    ];
+    params.map(|(name, value)| (name.to_owned(), value)).to_vec()
+}
+
+fn site(file: &SiteFile) -> Site {
+    Site {
+        load_kg: file.load_kg,
+        tap_open: file.tap_open,
+        rcd_a: file.rcd_ma.map(|ma| ma / 1000.0),
+        params: site_params(file),
+        room_k: file.room_degc + units::CELSIUS_ZERO_K,
+        notes: file.notes.clone(),
+    }
+}
+
+fn onset(file: OnsetFile) -> Onset {
+    match file {
+        OnsetFile::Constant => Onset::Constant,
+        OnsetFile::From { start_min } => Onset::From { start_s: units::s_from_min(start_min) },
+        OnsetFile::Intermittent { period_s, chance } => {
+            Onset::Intermittent { period_s, chance_ratio: chance }
+        }
+        OnsetFile::Hot { above_degc } => Onset::Hot { above_k: above_degc + units::CELSIUS_ZERO_K },
+        OnsetFile::Vibration { above_rpm } => {
+            Onset::Vibration { above_rad_per_s: units::rad_per_s_from_rpm(above_rpm) }
+        }
+    }
+}
