@@ -24,11 +24,16 @@ fn machine(id: &str, faults: &[&str]) -> Machine {
 }
 
 fn figures(id: &str, faults: &[&str]) -> CycleFigures {
-    machine(id, faults).trial().expect("the wiring can be solved")
+    machine(id, faults)
+        .trial()
+        .expect("the wiring can be solved")
 }
 
 fn assert_within(what: &str, value: f64, low: f64, high: f64) {
-    assert!((low..=high).contains(&value), "{what}: {value} is not within {low} to {high}");
+    assert!(
+        (low..=high).contains(&value),
+        "{what}: {value} is not within {low} to {high}"
+    );
 }
 
 /// Figures of a normal wash of 4 kg at 0.3 MPa: scipy, with the electrical sheet's motor where the
@@ -39,7 +44,12 @@ fn a_healthy_wash_takes_its_time_and_ends_dry() {
     assert_eq!(f.alarm, None);
     assert_within("fill, s", f.fill_s, 240.0, 256.0);
     assert_within("level, m", f.level_m, 0.288, 0.294);
-    assert_within("pulsator, r/min", rpm_from_rad_per_s(f.pulsator_forward_rad_per_s), 140.0, 155.0);
+    assert_within(
+        "pulsator, r/min",
+        rpm_from_rad_per_s(f.pulsator_forward_rad_per_s),
+        140.0,
+        155.0,
+    );
     assert_within("spin, r/min", f.spin_rpm(), 740.0, 760.0);
     assert_within("moisture", f.moisture_ratio, 0.76, 0.80);
     assert_within("water, kg", f.water_kg, 132.0, 144.0);
@@ -56,8 +66,16 @@ fn all_three_machines_wash_to_the_end() {
         assert_eq!(f.alarm, None, "{id}");
         assert_eq!(f.trips, 0, "{id}: the protector stays closed");
         assert_within(&format!("{id}: moisture"), f.moisture_ratio, 0.6, 0.95);
-        assert_within(&format!("{id}: water on the floor"), f.puddle_kg, 0.0, 0.001);
-        assert!(f.pulsator_reverse_rad_per_s > 10.0, "{id}: washes both ways");
+        assert_within(
+            &format!("{id}: water on the floor"),
+            f.puddle_kg,
+            0.0,
+            0.001,
+        );
+        assert!(
+            f.pulsator_reverse_rad_per_s > 10.0,
+            "{id}: washes both ways"
+        );
     }
 }
 

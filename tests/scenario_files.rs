@@ -29,16 +29,26 @@ fn machine(id: &str) -> &'static MachineFile {
 }
 
 fn touched(fault: &FaultFile, machine: &MachineFile) -> BTreeSet<Touched> {
-    fault.machines[&machine.id].iter().flat_map(ChangeFile::touches).collect()
+    fault.machines[&machine.id]
+        .iter()
+        .flat_map(ChangeFile::touches)
+        .collect()
 }
 
 #[test]
 fn every_fault_is_made_good_by_one_work_or_is_two_faults_at_once() {
     for machine in machine_files().expect("sound") {
-        let works: Vec<_> =
-            machine.workshop.works.iter().map(|work| made_good(machine, work)).collect();
+        let works: Vec<_> = machine
+            .workshop
+            .works
+            .iter()
+            .map(|work| made_good(machine, work))
+            .collect();
         let faults = &catalogue().expect("sound").faults;
-        for fault in faults.iter().filter(|f| f.machines.contains_key(&machine.id)) {
+        for fault in faults
+            .iter()
+            .filter(|f| f.machines.contains_key(&machine.id))
+        {
             // A house without earth and a motor with a fault to its frame need two works, as
             // the name says; so do a weak source at a low voltage, and gnawed wires of two plugs.
             let is_two = [
@@ -50,7 +60,12 @@ fn every_fault_is_made_good_by_one_work_or_is_two_faults_at_once() {
             .contains(&fault.id.as_str());
             let touched = touched(fault, machine);
             let one_does = works.iter().any(|good| touched.is_subset(good));
-            assert!(one_does || is_two, "{}: {} touches {touched:?}", machine.id, fault.id);
+            assert!(
+                one_does || is_two,
+                "{}: {} touches {touched:?}",
+                machine.id,
+                fault.id
+            );
         }
     }
 }
@@ -88,8 +103,12 @@ fn the_catalogue_is_large_and_its_entries_differ() {
 
 #[test]
 fn all_rows_of_the_reference_lists_are_in_the_catalogue() {
-    let references: BTreeSet<&str> =
-        catalogue().expect("sound").faults.iter().map(|f| f.reference.as_str()).collect();
+    let references: BTreeSet<&str> = catalogue()
+        .expect("sound")
+        .faults
+        .iter()
+        .map(|f| f.reference.as_str())
+        .collect();
     for number in 1..=82 {
         let name = format!("M{number:02}");
         assert!(references.contains(name.as_str()), "{name}");
@@ -104,9 +123,18 @@ fn all_rows_of_the_reference_lists_are_in_the_catalogue() {
 #[test]
 fn every_probe_place_of_the_wiring_has_a_test_point() {
     for machine in machine_files().expect("sound") {
-        let points: BTreeSet<&str> =
-            machine.workshop.test_points.iter().map(|t| t.node.as_str()).collect();
-        for (node, about) in machine.wiring.nodes.iter().filter(|(_, about)| about.accessible) {
+        let points: BTreeSet<&str> = machine
+            .workshop
+            .test_points
+            .iter()
+            .map(|t| t.node.as_str())
+            .collect();
+        for (node, about) in machine
+            .wiring
+            .nodes
+            .iter()
+            .filter(|(_, about)| about.accessible)
+        {
             // The motor's star point lies inside its winding.
             if node != "MX" {
                 let (id, label) = (&machine.id, &about.label);
@@ -122,11 +150,21 @@ fn test_points_and_parts_have_names_of_their_own() {
         let workshop = &machine.workshop;
         let mut seen = BTreeSet::new();
         for point in &workshop.test_points {
-            assert!(seen.insert(&point.name), "{}: {} twice", machine.id, point.name);
+            assert!(
+                seen.insert(&point.name),
+                "{}: {} twice",
+                machine.id,
+                point.name
+            );
         }
         let mut seen = BTreeSet::new();
         for part in &workshop.parts {
-            assert!(seen.insert(&part.name), "{}: {} twice", machine.id, part.name);
+            assert!(
+                seen.insert(&part.name),
+                "{}: {} twice",
+                machine.id,
+                part.name
+            );
         }
     }
 }
@@ -136,7 +174,11 @@ fn each_job_can_be_put_right_with_what_is_in_the_van_or_by_hand() {
     for job in job_files().expect("sound") {
         let machine = machine(&job.file.machine);
         for fault in &job.file.faults {
-            let entry = catalogue().expect("sound").faults.iter().find(|f| f.id == fault.id);
+            let entry = catalogue()
+                .expect("sound")
+                .faults
+                .iter()
+                .find(|f| f.id == fault.id);
             let touched = touched(entry.expect("checked"), machine);
             let possible = machine.workshop.works.iter().any(|work| {
                 let at_hand =
@@ -152,10 +194,18 @@ fn each_job_can_be_put_right_with_what_is_in_the_van_or_by_hand() {
 fn titles_and_answers_do_not_name_the_cause() {
     for job in job_files().expect("sound") {
         for fault in &job.file.faults {
-            let entry = catalogue().expect("sound").faults.iter().find(|f| f.id == fault.id);
+            let entry = catalogue()
+                .expect("sound")
+                .faults
+                .iter()
+                .find(|f| f.id == fault.id);
             let part = &entry.expect("checked").part.replace('_', " ");
             let title = job.file.title.to_lowercase();
-            assert!(part.is_empty() || !title.contains(part.as_str()), "{}: {title}", job.id);
+            assert!(
+                part.is_empty() || !title.contains(part.as_str()),
+                "{}: {title}",
+                job.id
+            );
         }
     }
 }
@@ -181,8 +231,10 @@ fn shipped_files() -> Vec<(String, Value)> {
 
 #[test]
 fn the_schemas_accept_every_shipped_file() {
-    let schemas: BTreeMap<&str, Value> =
-        schema().into_iter().map(|(format, schema)| (format, schema.into())).collect();
+    let schemas: BTreeMap<&str, Value> = schema()
+        .into_iter()
+        .map(|(format, schema)| (format, schema.into()))
+        .collect();
     for (path, value) in shipped_files() {
         let format = value["format"].as_str().expect("states its format");
         let problems = Validator::new(&schemas[format]).problems(&value);
@@ -192,17 +244,34 @@ fn the_schemas_accept_every_shipped_file() {
 
 #[test]
 fn the_schemas_refuse_an_unknown_field_a_missing_one_and_a_wrong_type() {
-    let schemas: BTreeMap<&str, Value> =
-        schema().into_iter().map(|(format, schema)| (format, schema.into())).collect();
+    let schemas: BTreeMap<&str, Value> = schema()
+        .into_iter()
+        .map(|(format, schema)| (format, schema.into()))
+        .collect();
     for (path, value) in shipped_files() {
-        let format = value["format"].as_str().expect("states its format").to_owned();
+        let format = value["format"]
+            .as_str()
+            .expect("states its format")
+            .to_owned();
         let validator = Validator::new(&schemas[format.as_str()]);
         let mut unknown = value.clone();
         unknown["colour"] = Value::from("red");
-        assert!(validator.problems(&unknown).iter().any(|p| p.contains("colour")), "{path}");
+        assert!(
+            validator
+                .problems(&unknown)
+                .iter()
+                .any(|p| p.contains("colour")),
+            "{path}"
+        );
         let mut missing = value.clone();
         missing.as_object_mut().expect("an object").remove("format");
-        assert!(validator.problems(&missing).iter().any(|p| p.contains("format")), "{path}");
+        assert!(
+            validator
+                .problems(&missing)
+                .iter()
+                .any(|p| p.contains("format")),
+            "{path}"
+        );
         let mut wrong = value;
         wrong["format"] = Value::from(1);
         assert!(!validator.problems(&wrong).is_empty(), "{path}");
@@ -216,12 +285,16 @@ fn every_job_file_that_lies_in_the_folder_is_shipped() {
         .expect("ships")
         .filter_map(|entry| {
             let path = entry.expect("readable").path();
-            path.file_stem().map(|stem| stem.to_string_lossy().into_owned())
+            path.file_stem()
+                .map(|stem| stem.to_string_lossy().into_owned())
         })
         .collect();
     lying.sort();
-    let mut shipped: Vec<String> =
-        job_files().expect("sound").iter().map(|job| job.id.to_owned()).collect();
+    let mut shipped: Vec<String> = job_files()
+        .expect("sound")
+        .iter()
+        .map(|job| job.id.to_owned())
+        .collect();
     shipped.sort();
     assert_eq!(lying, shipped);
 }

@@ -42,14 +42,13 @@ pub struct MachinePack {
     pub workshop: Arc<Workshop>,
 }
 
-static MACHINES: LazyLock<Result<BTreeMap<String, MachinePack>, FileError>> =
-    LazyLock::new(|| {
-        let catalogue = shipped::catalogue()?;
-        let packs = shipped::machine_files()?.iter().map(|file| {
-            Ok((file.id.clone(), pack(&file.id, file, catalogue)?))
-        });
-        packs.collect()
-    });
+static MACHINES: LazyLock<Result<BTreeMap<String, MachinePack>, FileError>> = LazyLock::new(|| {
+    let catalogue = shipped::catalogue()?;
+    let packs = shipped::machine_files()?
+        .iter()
+        .map(|file| Ok((file.id.clone(), pack(&file.id, file, catalogue)?)));
+    packs.collect()
+});
 
 /// The machines that ship, by short name.
 ///
@@ -65,7 +64,9 @@ pub fn machines() -> Result<&'static BTreeMap<String, MachinePack>, FileError> {
 /// When a shipped file is broken; a test holds that none is.
 pub fn jobs() -> Result<Vec<Arc<Scenario>>, FileError> {
     let jobs = shipped::job_files()?;
-    jobs.iter().map(|job| scenario(job.id, &job.file).map(Arc::new)).collect()
+    jobs.iter()
+        .map(|job| scenario(job.id, &job.file).map(Arc::new))
+        .collect()
 }
 
 /// One shipped job by its id.
@@ -74,7 +75,9 @@ pub fn jobs() -> Result<Vec<Arc<Scenario>>, FileError> {
 /// When a shipped file is broken.
 pub fn job(id: &str) -> Result<Option<Arc<Scenario>>, FileError> {
     let found = shipped::job_files()?.iter().find(|job| job.id == id);
-    found.map(|job| scenario(job.id, &job.file).map(Arc::new)).transpose()
+    found
+        .map(|job| scenario(job.id, &job.file).map(Arc::new))
+        .transpose()
 }
 
 /// A job from the text of its file; `id` is the file's name without its ending.
@@ -118,7 +121,10 @@ fn pack(
         roles: roles(&machine.roles),
         faults,
     };
-    Ok(MachinePack { model: Arc::new(model), workshop: Arc::new(plain.workshop) })
+    Ok(MachinePack {
+        model: Arc::new(model),
+        workshop: Arc::new(plain.workshop),
+    })
 }
 
 fn fault_def(
@@ -183,7 +189,10 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
         },
         reference: file
             .reference
-            .map(|r| Reference { cost: r.cost, minutes: r.minutes })
+            .map(|r| Reference {
+                cost: r.cost,
+                minutes: r.minutes,
+            })
             .unwrap_or_default(),
     })
 }
@@ -199,11 +208,16 @@ fn active(fault: &JobFaultFile) -> ActiveFault {
 /// Plant parameters that the place and the load decide.
 pub fn site_params(file: &SiteFile) -> Vec<(String, f64)> {
     let params = [
-        ("site.floor_tilt_rad", units::rad_from_deg(file.floor_tilt_deg)),
+        (
+            "site.floor_tilt_rad",
+            units::rad_from_deg(file.floor_tilt_deg),
+        ),
         ("inlet.supply_pa", units::pa_from_mpa(file.water_mpa)),
         ("load.unbalance_kg", file.unbalance_kg),
     ];
-    params.map(|(name, value)| (name.to_owned(), value)).to_vec()
+    params
+        .map(|(name, value)| (name.to_owned(), value))
+        .to_vec()
 }
 
 fn site(file: &SiteFile) -> Site {
@@ -220,13 +234,18 @@ fn site(file: &SiteFile) -> Site {
 fn onset(file: OnsetFile) -> Onset {
     match file {
         OnsetFile::Constant => Onset::Constant,
-        OnsetFile::From { start_min } => Onset::From { start_s: units::s_from_min(start_min) },
-        OnsetFile::Intermittent { period_s, chance } => {
-            Onset::Intermittent { period_s, chance_ratio: chance }
-        }
-        OnsetFile::Hot { above_degc } => Onset::Hot { above_k: above_degc + units::CELSIUS_ZERO_K },
-        OnsetFile::Vibration { above_rpm } => {
-            Onset::Vibration { above_rad_per_s: units::rad_per_s_from_rpm(above_rpm) }
-        }
+        OnsetFile::From { start_min } => Onset::From {
+            start_s: units::s_from_min(start_min),
+        },
+        OnsetFile::Intermittent { period_s, chance } => Onset::Intermittent {
+            period_s,
+            chance_ratio: chance,
+        },
+        OnsetFile::Hot { above_degc } => Onset::Hot {
+            above_k: above_degc + units::CELSIUS_ZERO_K,
+        },
+        OnsetFile::Vibration { above_rpm } => Onset::Vibration {
+            above_rad_per_s: units::rad_per_s_from_rpm(above_rpm),
+        },
     }
 }

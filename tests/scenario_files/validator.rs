@@ -5,7 +5,14 @@
 use serde_json::Value;
 
 /// Keywords that say nothing about validity.
-const REMARKS: [&str; 6] = ["$schema", "$defs", "title", "description", "default", "format"];
+const REMARKS: [&str; 6] = [
+    "$schema",
+    "$defs",
+    "title",
+    "description",
+    "default",
+    "format",
+];
 
 /// A schema ready to hold values against.
 pub struct Validator<'s> {
@@ -61,7 +68,10 @@ impl<'s> Validator<'s> {
                 }
                 "const" if rule != value => problems.push(format!("{at}: {value} is not {rule}")),
                 "oneOf" | "anyOf" => {
-                    let fits = list(rule).iter().filter(|one| self.is_good(one, value)).count();
+                    let fits = list(rule)
+                        .iter()
+                        .filter(|one| self.is_good(one, value))
+                        .count();
                     if fits == 0 || keyword == "oneOf" && fits > 1 {
                         problems.push(format!("{at}: {fits} of the alternatives fit"));
                     }
@@ -80,8 +90,13 @@ impl<'s> Validator<'s> {
     }
 
     fn referred(&self, reference: &Value) -> &'s Value {
-        let path = reference.as_str().and_then(|r| r.strip_prefix('#')).expect("a local reference");
-        self.root.pointer(path).expect("the reference leads somewhere")
+        let path = reference
+            .as_str()
+            .and_then(|r| r.strip_prefix('#'))
+            .expect("a local reference");
+        self.root
+            .pointer(path)
+            .expect("the reference leads somewhere")
     }
 
     fn check_properties(&self, rule: &Value, value: &Value, at: &str, problems: &mut Vec<String>) {
