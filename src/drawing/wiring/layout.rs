@@ -38,12 +38,25 @@ pub enum Kind {
     Electronic,
     /// Small motor: M in a circle.
     Motor,
+    /// Supply: a wave in a circle.
+    Source,
     /// Thermal protector: a break contact with its bimetal.
     Protector,
     /// Rectifier and regulator.
     Rectifier,
     /// Oscillator on a board.
     Oscillator,
+}
+
+/// Where the name of an outline stands: away from its wires.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NameSide {
+    /// Inside, on top.
+    Top,
+    /// Below.
+    Below,
+    /// To the left.
+    Left,
 }
 
 /// Which way a symbol's leads run.
@@ -66,15 +79,6 @@ pub enum Piece {
         conductor: Conductor,
         /// Path.
         data: &'static str,
-    },
-    /// A wire or lead made by the automatic layout.
-    Lead {
-        /// Upper end.
-        x: f64,
-        /// Upper end.
-        y: f64,
-        /// Length downwards.
-        length: f64,
     },
     /// A place a probe can reach.
     Point {
@@ -131,8 +135,8 @@ pub enum Piece {
         which: &'static str,
         /// A motor's outline is a circle.
         round: bool,
-        /// The name stands below the outline, where wires come in from above.
-        name_below: bool,
+        /// Where the name stands.
+        name: NameSide,
     },
     /// Wires that are joined where they meet.
     Joint {
@@ -164,7 +168,6 @@ impl Piece {
     pub fn bottom(&self) -> f64 {
         match self {
             Piece::Wire { .. } => f64::NEG_INFINITY,
-            Piece::Lead { y, length, .. } => y + length,
             Piece::Point { y, .. }
             | Piece::Part { y, .. }
             | Piece::Pin { y, .. }
@@ -259,7 +262,7 @@ pub const fn block(
         part,
         which,
         round: false,
-        name_below: false,
+        name: NameSide::Top,
     }
 }
 
@@ -273,7 +276,7 @@ pub const fn motor(part: &'static str, (x, y): (f64, f64), radius: f64) -> Piece
         part,
         which: "",
         round: true,
-        name_below: false,
+        name: NameSide::Top,
     }
 }
 
@@ -301,7 +304,25 @@ pub const fn lower_named(
         part,
         which: "",
         round: false,
-        name_below: true,
+        name: NameSide::Below,
+    }
+}
+
+/// An outline with its name on the left.
+pub const fn left_named(
+    part: &'static str,
+    (x, y): (f64, f64),
+    (width, height): (f64, f64),
+) -> Piece {
+    Piece::Block {
+        x,
+        y,
+        width,
+        height,
+        part,
+        which: "",
+        round: false,
+        name: NameSide::Left,
     }
 }
 

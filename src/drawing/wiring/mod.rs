@@ -15,7 +15,7 @@ use std::collections::BTreeSet;
 
 use crate::drawing::input::Probes;
 use crate::drawing::sheet;
-use crate::drawing::svg::{Element, circle, group, label, path, rect};
+use crate::drawing::svg::{Element, circle, group, label, num, path, rect};
 use crate::drawing::wiring::layout::{Conductor, Piece};
 use crate::drawing::world::{SMALLEST_TARGET, VIEW_BOX};
 
@@ -71,42 +71,42 @@ pub struct WiringInput<'a> {
 
 /// The wiring diagram.
 pub fn draw(input: &WiringInput) -> Element {
-    let pieces: Vec<Piece> = match input.layout {
-        "P" => layout_p::PIECES.to_vec(),
-        "T" => layout_t::PIECES.to_vec(),
-        "N" => layout_n::PIECES.to_vec(),
-        _ => automatic::pieces(input.elements, input.points),
-    };
     let (left, top, width, height) = VIEW_BOX;
-    let bottom = pieces
-        .iter()
-        .map(Piece::bottom)
-        .fold(top + height, f64::max);
+    let (content, bottom) = match input.layout {
+        "P" => by_hand(input, layout_p::PIECES),
+        "T" => by_hand(input, layout_t::PIECES),
+        "N" => by_hand(input, layout_n::PIECES),
+        _ => automatic::sheet(input),
+    };
+    let bottom = bottom.max(top + height);
     let mut drawing = sheet("drawing__svg drawing__svg--wiring")
+        .with(
+            "viewBox",
+            format!("{} {} {} {}", num(left), num(top), num(width), num(bottom - top)),
+        )
         .with("aria-label", (input.names)("wiring"))
-        .child(rect(left, top, width, bottom - top, "wiring-paper"));
-    if bottom > top + height {
-        let text = format!("{left} {top} {width} {}", bottom - top + 20.0);
-        drawing.set("viewBox", text);
-    }
-    for block in pieces
-        .iter()
-        .filter(|piece| matches!(piece, Piece::Block { .. }))
-    {
-        drawing = drawing.child(symbols::block(input, block));
-    }
-    drawing = drawing.children(nets(&pieces));
-    let things = pieces
-        .iter()
-        .filter_map(|piece| symbols::thing(input, piece));
-    drawing = drawing.children(things.collect::<Vec<_>>());
-    let points: Vec<Element> = pieces
-        .iter()
-        .filter_map(|piece| point(input, piece))
-        .collect();
-    drawing = drawing.children(points).children(probes(input, &pieces));
+        .child(rect(left, top, width, bottom - top, "wiring-paper"))
+        .children(content);
+    let probes = probes(input, &drawing);
+    drawing = drawing.children(probes);
     first_in_tab_order(&mut drawing);
     drawing
+}
+
+fn by_hand(input: &WiringInput, pieces: &[Piece]) -> (Vec<Element>, f64) {
+    let blocks = pieces
+        .iter()
+        .filter(|piece| matches!(piece, Piece::Block { .. }))
+        .map(|piece| symbols::block(input, piece));
+    let mut drawn: Vec<Element> = blocks.collect();
+    drawn.extend(nets(pieces));
+    drawn.extend(pieces.iter().filter_map(|piece| symbols::thing(input, piece)));
+    drawn.extend(pieces.iter().filter_map(|piece| match *piece {
+        Piece::Point { node, x, y } => point_at(input, node, x, y),
+        _ => None,
+    }));
+    let bottom = pieces.iter().map(Piece::bottom).fold(0.0, f64::max);
+    (drawn, bottom)
 }
 
 fn first_in_tab_order(drawing: &mut Element) {
@@ -165,17 +165,14 @@ fn wire(conductor: Conductor, data: &str) -> Vec<Element> {
     drawn
 }
 
-fn point(input: &WiringInput, piece: &Piece) -> Option<Element> {
-    let Piece::Point { node, x, y } = piece else {
-        return None;
-    };
-    let (x, y) = (*x, *y);
+/// A test point, if the node is one.
+fn point_at(input: &WiringInput, node: &str, x: f64, y: f64) -> Option<Element> {
     let name = input
         .points
         .iter()
-        .find(|(known, _)| known == node)
+        .find(|(known, _)| *known == node)
         .map(|(_, name)| *name)?;
-    let selected = input.selected == Some(*node);
+    let selected = input.selected == Some(node);
     let class = if selected {
         "point touch--selected"
     } else {
@@ -192,7 +189,7 @@ fn point(input: &WiringInput, piece: &Piece) -> Option<Element> {
     tag.set("text-anchor", anchor);
     Some(
         group(class)
-            .with("data-point", *node)
+            .with("data-point", node)
             .with("role", "button")
             .with("tabindex", "-1")
             .with("aria-label", name)
@@ -206,22 +203,37 @@ fn point(input: &WiringInput, piece: &Piece) -> Option<Element> {
 }
 
 /// The two probes, at the first place where their node is drawn.
-fn probes(input: &WiringInput, pieces: &[Piece]) -> Vec<Element> {
+fn probes(input: &WiringInput, drawing: &Element) -> Vec<Element> {
     let at = |wanted: Option<&str>| {
-        pieces.iter().find_map(|piece| match piece {
-            Piece::Point { node, x, y } if wanted == Some(node) => Some((*x, *y)),
-            _ => None,
-        })
+        let mut found = None;
+        drawing.walk(&mut |element| {
+            let here = element.attribute("data-point");
+            if found.is_none() && here.is_some() && here == wanted {
+                found = dot(element);
+            }
+        });
+        found
     };
     let red = at(input.probes.red).map(|(x, y)| probe(x, y, "probe--red"));
     let black = at(input.probes.black).map(|(x, y)| probe(x, y, "probe--black"));
     red.into_iter().chain(black).collect()
 }
 
+/// Middle of a test point's dot.
+fn dot(point: &Element) -> Option<(f64, f64)> {
+    let mut middle = None;
+    point.walk(&mut |element| {
+        if let (Some(x), Some(y)) = (element.attribute("cx"), element.attribute("cy")) {
+            middle = x.parse().ok().zip(y.parse().ok());
+        }
+    });
+    middle
+}
+
 fn probe(x: f64, y: f64, class: &str) -> Element {
     group(&format!("probe {class}"))
         .with("aria-hidden", "true")
-        .with("transform", format!("translate({x} {y})"))
+        .with("transform", format!("translate({} {})", num(x), num(y)))
         .child(path("M0 0 L16 22", "probe__tip"))
         .child(path(
             "M12 26 L22 18 L62 76 Q66 84 58 88 Q50 92 46 86Z",

@@ -1,8 +1,8 @@
 //! Graphical symbols after IEC 60617, drawn from their middle, leads included.
 
-use crate::drawing::svg::{Element, circle, group, label, path, rect, rounded};
+use crate::drawing::svg::{Element, circle, group, label, num, path, rect, rounded};
 use crate::drawing::wiring::WiringInput;
-use crate::drawing::wiring::layout::{Kind, Piece, Way};
+use crate::drawing::wiring::layout::{Kind, NameSide, Piece, Way};
 
 /// The outline of a part with several elements and its name.
 pub fn block(input: &WiringInput, piece: &Piece) -> Element {
@@ -14,7 +14,7 @@ pub fn block(input: &WiringInput, piece: &Piece) -> Element {
         part,
         which,
         round,
-        name_below,
+        name: side,
     } = *piece
     else {
         return group("");
@@ -42,16 +42,14 @@ pub fn block(input: &WiringInput, piece: &Piece) -> Element {
                     .with("text-anchor", "middle"),
             );
     }
-    if name_below {
-        return body
-            .child(rounded(x, y, width, height, 10.0, "block__edge"))
-            .child(
-                label(x + width / 2.0, y + height + 26.0, "part-name", title)
-                    .with("text-anchor", "middle"),
-            );
-    }
-    body.child(rounded(x, y, width, height, 10.0, "block__edge"))
-        .child(label(x + 14.0, y + 27.0, "block__name", title))
+    let outline = rounded(x, y, width, height, 10.0, "block__edge");
+    let (class, x, y, anchor) = match side {
+        NameSide::Top => ("block__name", x + 14.0, y + 27.0, "start"),
+        NameSide::Below => ("part-name", x + width / 2.0, y + height + 26.0, "middle"),
+        NameSide::Left => ("part-name", x - 12.0, y + 40.0, "end"),
+    };
+    body.child(outline)
+        .child(label(x, y, class, title).with("text-anchor", anchor))
 }
 
 /// A symbol, pin, earth sign or note.
@@ -67,17 +65,7 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
             name_at,
         } => {
             let closed = input.closed.contains(element);
-            let turned = match way {
-                Way::Down => format!("translate({x} {y})"),
-                Way::Across => format!("translate({x} {y}) rotate(-90)"),
-            };
-            let drawn = group("symbol")
-                .with("transform", turned)
-                .children(shape(kind, closed));
-            let whole = group("element")
-                .with("data-element", element)
-                .child(drawn)
-                .children(letter(kind, x, y));
+            let whole = placed(kind, closed, (x, y), way).with("data-element", element);
             if part.is_empty() {
                 return Some(whole);
             }
@@ -121,12 +109,20 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
         )),
         Piece::Joint { x, y } => Some(circle(x, y, 5.0, "joint")),
         Piece::Note { x, y, words } => Some(label(x, y, "wiring-note", words)),
-        Piece::Lead { x, y, length } => Some(path(
-            format!("M{x} {y} v{length}"),
-            "conductor conductor--black",
-        )),
         Piece::Wire { .. } | Piece::Point { .. } | Piece::Block { .. } => None,
     }
+}
+
+/// A symbol at its place.
+pub fn placed(kind: Kind, closed: bool, (x, y): (f64, f64), way: Way) -> Element {
+    let turned = match way {
+        Way::Down => format!("translate({} {})", num(x), num(y)),
+        Way::Across => format!("translate({} {}) rotate(-90)", num(x), num(y)),
+    };
+    let drawn = group("symbol")
+        .with("transform", turned)
+        .children(shape(kind, closed));
+    group("element").child(drawn).children(letter(kind, x, y))
 }
 
 /// Letters stay upright, so they are no part of the turned shape.
@@ -163,6 +159,10 @@ fn shape(kind: Kind, closed: bool) -> Vec<Element> {
             drawn
         }
         Kind::Motor => vec![circle(0.0, 0.0, 30.0, "symbol__body")],
+        Kind::Source => vec![
+            circle(0.0, 0.0, 24.0, "symbol__body"),
+            lines("M-13 0 q6.5 -14 13 0 q6.5 14 13 0"),
+        ],
         Kind::Protector => vec![
             gap(22.0),
             lines("M0 -26 V-18 M0 26 V18 M0 18 L0 -18"),
