@@ -445,7 +445,9 @@ fn every_accessible_node_of_a_machine_is_on_its_sheet() {
 /// The elements of a machine's file, as the automatic layout gets them.
 fn elements(text: &str) -> Vec<(String, Symbol, [String; 2], String)> {
     let whole: Value = serde_json::from_str(text).expect("the machine's file is JSON");
-    let list = whole["wiring"]["elements"].as_object().expect("elements by name");
+    let list = whole["wiring"]["elements"]
+        .as_object()
+        .expect("elements by name");
     list.iter()
         .filter_map(|(name, element)| {
             let symbol = match element["kind"].as_str()? {

@@ -3,14 +3,20 @@
 
 use crate::drawing::wiring::layout::Conductor::{Black, Earth, Grey, Line, Neutral, Track};
 use crate::drawing::wiring::layout::{
-    Kind, Piece, across, across_named, block, down, ground, joint, lower_named, motor, named, note, pin, point, side_pin, wire,
+    Kind, Piece, across, across_named, block, down, ground, joint, lower_named, motor, named, note,
+    pin, point, side_pin, wire,
 };
 
 /// The sheet.
 pub const PIECES: &[Piece] = &[
     // Blocks
     block("control_board", "line side", (268.0, 6.0), (1276.0, 236.0)),
-    block("control_board", "neutral side", (268.0, 940.0), (1276.0, 100.0)),
+    block(
+        "control_board",
+        "neutral side",
+        (268.0, 940.0),
+        (1276.0, 100.0),
+    ),
     block("control_board", "5 V side", (652.0, 300.0), (280.0, 340.0)),
     lower_named("level_sensor", (786.0, 664.0), (144.0, 180.0)),
     motor("motor", (1170.0, 590.0), 80.0),
@@ -22,7 +28,11 @@ pub const PIECES: &[Piece] = &[
     side_pin("P11", 258.0, 76.0, "1.1"),
     wire("BL0", Track, "M258 76 H316"),
     across_named(Kind::Fuse, "F1", (340.0, 76.0), "fuse", (0.0, 38.0)),
-    wire("BL", Track, "M364 76 H1498 M420 76 V306 M470 76 V470 M520 76 V236 M975 76 V236 M1300 76 V110 M1366 76 V110 M1432 76 V110 M1498 76 V110"),
+    wire(
+        "BL",
+        Track,
+        "M364 76 H1498 M420 76 V306 M470 76 V470 M520 76 V236 M975 76 V236 M1300 76 V110 M1366 76 V110 M1432 76 V110 M1498 76 V110",
+    ),
     point("SL", 70.0, 76.0),
     point("PL", 150.0, 76.0),
     point("TBL", 210.0, 76.0),
@@ -33,7 +43,11 @@ pub const PIECES: &[Piece] = &[
     wire("PN", Neutral, "M118 990 H190"),
     wire("TBN", Neutral, "M190 990 H254"),
     side_pin("P13", 258.0, 990.0, "1.3"),
-    wire("BN", Track, "M258 990 H1498 V944 M420 990 V664 M470 990 V470 M520 990 V944 M1170 990 V944 M1300 990 V944 M1366 990 V944 M1432 990 V944"),
+    wire(
+        "BN",
+        Track,
+        "M258 990 H1498 V944 M420 990 V664 M470 990 V470 M520 990 V944 M1170 990 V944 M1300 990 V944 M1366 990 V944 M1432 990 V944",
+    ),
     point("SN", 70.0, 990.0),
     point("PN", 150.0, 990.0),
     point("TBN", 210.0, 990.0),
@@ -128,7 +142,13 @@ pub const PIECES: &[Piece] = &[
     pin("P71", 700.0, 642.0, "7.1"),
     pin("P72", 754.0, 642.0, "7.2"),
     wire("US1", Track, "M700 644 V718"),
-    named(Kind::Break, "SUNB", (700.0, 740.0), "balance_switch", (-30.0, 6.0)),
+    named(
+        Kind::Break,
+        "SUNB",
+        (700.0, 740.0),
+        "balance_switch",
+        (-30.0, 6.0),
+    ),
     wire("US2", Track, "M700 762 V810 H754 V644"),
     point("US1", 700.0, 692.0),
     point("US2", 700.0, 800.0),
@@ -137,7 +157,13 @@ pub const PIECES: &[Piece] = &[
     wire("WLS1", Black, "M975 244 V334"),
     pin("T31", 975.0, 338.0, ""),
     wire("LS1", Black, "M975 336 V418"),
-    named(Kind::Make, "SLID", (975.0, 440.0), "lid_switch", (-22.0, 6.0)),
+    named(
+        Kind::Make,
+        "SLID",
+        (975.0, 440.0),
+        "lid_switch",
+        (-22.0, 6.0),
+    ),
     wire("LS2", Black, "M975 462 V526"),
     pin("T32", 975.0, 530.0, ""),
     wire("WLS2", Black, "M975 528 V600 H1028 V244"),
@@ -207,7 +233,13 @@ pub const PIECES: &[Piece] = &[
     wire("WPU1", Black, "M1300 244 V374"),
     pin("T51", 1300.0, 378.0, ""),
     wire("PU1", Black, "M1300 376 V470"),
-    named(Kind::Motor, "RPU", (1300.0, 500.0), "drain_pump", (0.0, 64.0)),
+    named(
+        Kind::Motor,
+        "RPU",
+        (1300.0, 500.0),
+        "drain_pump",
+        (0.0, 64.0),
+    ),
     wire("PU2", Neutral, "M1300 530 V636"),
     pin("T52", 1300.0, 640.0, ""),
     wire("WPU2", Neutral, "M1300 642 V936"),
@@ -224,7 +256,13 @@ pub const PIECES: &[Piece] = &[
     wire("WCV1", Black, "M1366 244 V374"),
     pin("T61", 1366.0, 378.0, ""),
     wire("CV1", Black, "M1366 376 V485"),
-    named(Kind::Coil, "RCV", (1366.0, 500.0), "cold_valve", (0.0, 40.0)),
+    named(
+        Kind::Coil,
+        "RCV",
+        (1366.0, 500.0),
+        "cold_valve",
+        (0.0, 40.0),
+    ),
     wire("CV2", Neutral, "M1366 515 V636"),
     pin("T62", 1366.0, 640.0, ""),
     wire("WCV2", Neutral, "M1366 642 V936"),
@@ -257,7 +295,13 @@ pub const PIECES: &[Piece] = &[
     wire("WMO1", Black, "M1498 244 V374"),
     pin("T65", 1498.0, 378.0, ""),
     wire("MO1", Black, "M1498 376 V470"),
-    named(Kind::Motor, "RMO", (1498.0, 500.0), "drain_motor", (0.0, -38.0)),
+    named(
+        Kind::Motor,
+        "RMO",
+        (1498.0, 500.0),
+        "drain_motor",
+        (0.0, -38.0),
+    ),
     wire("MO2", Neutral, "M1498 530 V636"),
     pin("T66", 1498.0, 640.0, ""),
     wire("WMO2", Neutral, "M1498 642 V936"),

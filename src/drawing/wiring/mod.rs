@@ -82,7 +82,13 @@ pub fn draw(input: &WiringInput) -> Element {
     let mut drawing = sheet("drawing__svg drawing__svg--wiring")
         .with(
             "viewBox",
-            format!("{} {} {} {}", num(left), num(top), num(width), num(bottom - top)),
+            format!(
+                "{} {} {} {}",
+                num(left),
+                num(top),
+                num(width),
+                num(bottom - top)
+            ),
         )
         .with("aria-label", (input.names)("wiring"))
         .child(rect(left, top, width, bottom - top, "wiring-paper"))
@@ -100,7 +106,11 @@ fn by_hand(input: &WiringInput, pieces: &[Piece]) -> (Vec<Element>, f64) {
         .map(|piece| symbols::block(input, piece));
     let mut drawn: Vec<Element> = blocks.collect();
     drawn.extend(nets(pieces));
-    drawn.extend(pieces.iter().filter_map(|piece| symbols::thing(input, piece)));
+    drawn.extend(
+        pieces
+            .iter()
+            .filter_map(|piece| symbols::thing(input, piece)),
+    );
     drawn.extend(pieces.iter().filter_map(|piece| match *piece {
         Piece::Point { node, x, y } => point_at(input, node, x, y),
         _ => None,
