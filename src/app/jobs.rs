@@ -103,7 +103,7 @@ pub fn tiles(scenarios: &[Arc<Scenario>], saved: &[SavedJob]) -> Vec<JobTile> {
             machine: s.machine.name.clone(),
             level: s.level,
             skills: s.skills.clone(),
-            takes: format!("{:.0} min", s.reference.minutes),
+            takes: takes(s.reference.minutes),
             progress: by_id
                 .get(s.id.as_str())
                 .map_or(Progress::New, |s| progress(s)),
@@ -111,6 +111,15 @@ pub fn tiles(scenarios: &[Arc<Scenario>], saved: &[SavedJob]) -> Vec<JobTile> {
         .collect();
     tiles.sort_by(|a, b| (a.level, &a.skills, &a.title).cmp(&(b.level, &b.skills, &b.title)));
     tiles
+}
+
+/// How long a skilled technician needs, once that is known.
+fn takes(minutes: f64) -> String {
+    if minutes >= 1.0 {
+        format!("about {minutes:.0} min")
+    } else {
+        String::new()
+    }
 }
 
 fn progress(saved: &SavedJob) -> Progress {
@@ -152,7 +161,7 @@ pub fn JobList(props: &JobListProps) -> Html {
                 <label class="field jobs__filters">
                     <span class="field__label">{ "Skill" }</span>
                     <select {onchange}>
-                        <option value="">{ "all" }</option>
+                        <option value="" selected=true>{ "all" }</option>
                         { for skills(&props.tiles).into_iter().map(|s| html! { <option value={s.clone()}>{ s }</option> }) }
                     </select>
                 </label>
@@ -200,6 +209,16 @@ fn invitation(tiles: &[JobTile]) -> Html {
     }
 }
 
+fn tile_facts(tile: &JobTile) -> String {
+    let facts = [&tile.who, &tile.machine, &tile.takes];
+    facts
+        .into_iter()
+        .filter(|text| !text.is_empty())
+        .cloned()
+        .collect::<Vec<_>>()
+        .join(" · ")
+}
+
 fn tile(tile: &JobTile) -> Html {
     let route = match &tile.progress {
         Progress::Done { .. } => Route::Debrief(tile.id.clone()),
@@ -218,7 +237,7 @@ fn tile(tile: &JobTile) -> Html {
         <li class="job-tile" key={tile.id.clone()}>
             <h2 class="job-tile__title"><a href={route.href()}>{ &tile.title }</a></h2>
             <p class="job-tile__quote">{ format!("“{}”", tile.quote) }</p>
-            <p class="job-tile__facts">{ format!("{} · {} · {}", tile.who, tile.machine, tile.takes) }</p>
+            <p class="job-tile__facts">{ tile_facts(tile) }</p>
             <p class="job-tile__level">{ format!("level {} · {}", tile.level, tile.skills.join(", ")) }</p>
             { state }
         </li>

@@ -3,13 +3,15 @@
 use std::sync::Arc;
 
 use crate::bench::scenario::Scenario;
+use crate::scenario;
 
 /// The job with this name.
 pub fn find(id: &str) -> Option<Arc<Scenario>> {
-    all().into_iter().find(|scenario| scenario.id == id)
+    // A test holds that what ships is sound.
+    scenario::job(id).ok().flatten()
 }
 
 /// All jobs, opening job first.
 pub fn all() -> Vec<Arc<Scenario>> {
-    Vec::new()
+    scenario::jobs().unwrap_or_default()
 }

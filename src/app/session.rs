@@ -54,6 +54,8 @@ pub struct Session {
     pub suspects: Vec<SavedSuspect>,
     /// The clock's speed.
     pub speed: Speed,
+    /// A lead is being placed: the pictures show where it can go.
+    pub probing: bool,
     /// For the screen reader.
     pub said: String,
     wait: Option<Wait>,
@@ -93,6 +95,7 @@ impl Session {
             notice: None,
             suspects,
             speed: Speed::default(),
+            probing: false,
             said: String::new(),
             wait: None,
             due_s: 0.0,
@@ -167,6 +170,7 @@ impl Session {
             Order::Select(thing) => return self.select(thing),
             Order::Do(actions) => return self.act_all(actions),
             Order::Mode(mode) => {
+                self.probing = true;
                 self.hold.turn(mode);
                 return self.place_leads();
             }
@@ -174,13 +178,17 @@ impl Session {
                 self.hold.put(lead, at);
                 return self.place_leads();
             }
-            Order::TakeLead(lead) => self.hold.lead = lead,
+            Order::TakeLead(lead) => {
+                self.probing = true;
+                self.hold.lead = lead;
+            }
             Order::Run(speed) => {
                 self.wait = None;
                 self.speed = speed;
             }
             Order::Wait(until) => self.wait_until(until),
             Order::CardRead => {
+                self.probing = false;
                 if self.notice.take().is_none() {
                     self.selected = None;
                 }

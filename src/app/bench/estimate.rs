@@ -41,7 +41,7 @@ pub fn Estimate(props: &EstimateProps) -> Html {
     };
     html! {
         <form class="estimate" aria-label="Estimate" {onsubmit}>
-            <h3 class="estimate__heading">{ "Estimate" }</h3>
+            <h2 class="estimate__heading">{ "Estimate" }</h2>
             { for props.named.iter().map(|line| html! { <p class="estimate__named">{ line }</p> }) }
             <div class="field">
                 <label class="field__label" for="price">{ "Price for the whole job" }</label>

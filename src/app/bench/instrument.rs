@@ -156,7 +156,7 @@ fn short(mode: MeterMode) -> &'static str {
     match mode {
         MeterMode::AcVolts => "V~",
         MeterMode::LowAcVolts => "V~ low",
-        MeterMode::DcVolts => "V⎓",
+        MeterMode::DcVolts => "V=",
         MeterMode::Ohms => "Ω",
         MeterMode::Continuity => "tone",
         MeterMode::Capacitance => "µF",

@@ -31,7 +31,7 @@ pub fn JobCard(props: &JobCardProps) -> Html {
             <p class="job-card__who">{ &card.who }</p>
             <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
             if !card.asked.is_empty() {
-                <h3 class="job-card__heading">{ "Asked" }</h3>
+                <h2 class="job-card__heading">{ "Asked" }</h2>
                 <ol class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>
             }
             if !props.over {
@@ -50,7 +50,7 @@ pub fn JobCard(props: &JobCardProps) -> Html {
                     </div>
                 </details>
             }
-            <h3 class="job-card__heading">{ "Machine and place" }</h3>
+            <h2 class="job-card__heading">{ "Machine and place" }</h2>
             <dl class="job-card__facts">
                 { for card.facts.iter().map(|(name, text)| html! { <><dt>{ name }</dt><dd>{ text }</dd></> }) }
             </dl>

@@ -20,7 +20,7 @@ use crate::bench::action::Action;
 pub fn MovingJobBar() -> Html {
     let (bench, live) = (use_bench(), use_live());
     html! {
-        <JobBar id={bench.id.clone()} title={bench.card.title.clone()} clock={live.clock.clone()}
+        <JobBar id={bench.id.clone()} title={format!("{} · {}", bench.card.title, bench.card.customer)} clock={live.clock.clone()}
             on_site={live.on_site.clone()} cost={live.cost.clone()} over={bench.over} />
     }
 }

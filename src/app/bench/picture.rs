@@ -26,6 +26,9 @@ pub struct PictureProps {
     /// Show all names.
     #[prop_or_default]
     pub names: bool,
+    /// Points a lead can go to are shown.
+    #[prop_or_default]
+    pub probing: bool,
     /// Jaws are in hand: a conductor on the wiring diagram is meant rather than the part it
     /// belongs to.
     #[prop_or_default]
@@ -86,6 +89,7 @@ pub fn Picture(props: &PictureProps) -> Html {
     let class = classes!(
         "drawing",
         props.names.then_some("drawing--labels"),
+        props.probing.then_some("drawing--probing"),
         (!zoom.is_whole()).then_some("drawing--zoomed")
     );
     html! {
@@ -158,6 +162,10 @@ pub fn tag(element: &Element) -> VTag {
     let mut tag = VTag::new(element.tag);
     for (name, value) in &element.attributes {
         tag.add_attribute(name, value.clone());
+    }
+    if element.tag == "text" {
+        // What a thing is called stands in its label; lettering is part of the picture.
+        tag.add_attribute("aria-hidden", "true");
     }
     for child in &element.children {
         tag.add_child(match child {

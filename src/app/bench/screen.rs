@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::bench::contexts::use_bench;
 use crate::app::bench::contexts::use_door;
 use crate::app::bench::drawer::Drawer;
+use crate::app::bench::drawer::Handle;
 use crate::app::bench::job_card::JobCard;
 use crate::app::bench::keys::KeyUse;
 use crate::app::bench::keys::use_of;
@@ -74,16 +75,20 @@ pub fn BenchScreen() -> Html {
     html! {
         <div class="bench">
             <MovingJobBar />
-            <Drawer id="card" word="Job card and notebook" class="bench__card drawer--left" open={sides.card_open}
-                    on_toggle={toggle_card}>
+            <Drawer id="card" word="Job card and notebook" class="bench__card" open={sides.card_open}
+                    on_toggle={toggle_card.clone()}>
                 { card_side(&bench, &door, &sides) }
             </Drawer>
             { stage(&bench, &door, settings.all_names) }
-            <Drawer id="tool" word="Instrument" class="bench__tool drawer--right" open={sides.tool_open}
+            <Drawer id="tool" word="Instrument" class="bench__tool" open={sides.tool_open}
                     on_toggle={toggle_tool.clone()}>
                 <MovingInstrument />
             </Drawer>
-            <MeterBar on_show={toggle_tool} />
+            <MeterBar on_show={toggle_tool.clone()} />
+            <div class="bench__handles">
+                <Handle drawer="card" word="Job card and notebook" open={sides.card_open} on_toggle={toggle_card} />
+                <Handle drawer="tool" word="Instrument" open={sides.tool_open} on_toggle={toggle_tool} />
+            </div>
             <SafeStrip items={bench.safe.clone()} />
             <SelectionBar selection={bench.selection.clone()} on_order={door}>
                 if !bench.over { <MovingTimeBar /> }
@@ -144,7 +149,7 @@ fn stage(bench: &BenchView, door: &Callback<Order>, names: bool) -> Html {
         <main class="bench__stage" id="main" tabindex="-1">
             <Tabs id="view" label="Pictures" {words} {shown} panel="picture" {on_show} />
             <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
-                <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} {on_touch} />
+                <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
             </div>
             <Caption />
             if let Some(words) = &bench.storage { <p class="bench__storage" role="status">{ words }</p> }

@@ -40,7 +40,7 @@ pub fn Suspects(props: &SuspectsProps) -> Html {
     };
     html! {
         <section class="suspects" aria-label="Suspects">
-            <h3 class="suspects__heading">{ "Suspects" }</h3>
+            <h2 class="suspects__heading">{ "Suspects" }</h2>
             <ul class="suspects__list">{ for props.suspects.iter().enumerate().map(|(i, s)| line(props, i, s)) }</ul>
             <label class="field suspects__add">
                 <span class="field__label">{ "Add a suspect" }</span>

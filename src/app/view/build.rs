@@ -9,6 +9,7 @@ use crate::app::view::BenchView;
 use crate::app::view::CardView;
 use crate::app::view::CauseView;
 use crate::app::view::LiveView;
+use crate::app::view::MeterView;
 use crate::app::view::NoteView;
 use crate::app::view::Picture;
 use crate::app::view::PointView;
@@ -19,6 +20,7 @@ use crate::app::view::names::name_of;
 use crate::app::view::open_ends;
 use crate::app::view::safe;
 use crate::app::view::selection::selection;
+use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::notebook::Reading;
 use crate::bench::observe;
@@ -86,8 +88,15 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
         notes: kept.notes.clone(),
         causes: kept.causes.clone(),
         suspects: suspects(session, &kept.causes),
-        safe: safe::items(&job.bench().isolation, &job.scenario().workshop),
-        meter: meter::meter(job, &session.hold, kept.points.clone()),
+        safe: safe::items(
+            &job.bench().isolation,
+            &job.scenario().workshop,
+            tap_known(job),
+        ),
+        meter: MeterView {
+            probing: session.probing,
+            ..meter::meter(job, &session.hold, kept.points.clone())
+        },
         selection: session
             .selected
             .as_ref()
@@ -114,6 +123,15 @@ pub fn live(session: &Session, reading: Option<&Reading>) -> LiveView {
         waiting: session.is_waiting(),
         said: session.said.clone(),
     }
+}
+
+/// The technician has turned the tap or looked at it.
+fn tap_known(job: &Job) -> bool {
+    job.log().iter().any(|entry| match &entry.action {
+        Action::Tap { .. } => true,
+        Action::Sense { place, .. } => place == "tap",
+        _ => false,
+    })
 }
 
 fn suspects(session: &Session, causes: &[CauseView]) -> Vec<SuspectView> {

@@ -26,6 +26,7 @@ pub fn card(job: &Job) -> CardView {
     let open = |id: &str| !asked.iter().any(|a| a.id == id);
     CardView {
         title: scenario.title.clone(),
+        customer: scenario.customer.name.clone(),
         who: format!("{}, {}", scenario.customer.name, scenario.customer.home),
         complaint: scenario.customer.complaint.clone(),
         facts: facts(scenario),

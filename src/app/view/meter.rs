@@ -81,6 +81,7 @@ pub fn meter(job: &Job, hold: &Hold, points: Shared<Vec<PointView>>) -> MeterVie
         red: hold.red.clone(),
         black: hold.black.clone(),
         lead: hold.lead,
+        probing: false,
         points,
         sheet,
     }

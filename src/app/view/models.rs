@@ -13,6 +13,8 @@ use crate::drawing::svg::Element;
 pub struct CardView {
     /// Title of the job.
     pub title: String,
+    /// Name of the customer.
+    pub customer: String,
     /// Customer and where they live.
     pub who: String,
     /// The complaint in the customer's words.
@@ -187,6 +189,8 @@ pub struct MeterView {
     pub lead: Lead,
     /// Points the leads can go to.
     pub points: Shared<Vec<PointView>>,
+    /// A lead is being placed: the pictures show where it can go.
+    pub probing: bool,
     /// What the data sheet says here.
     pub sheet: Option<String>,
 }

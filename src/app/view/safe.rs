@@ -6,8 +6,9 @@ use crate::app::view::names::name_of;
 use crate::bench::isolation::Isolation;
 use crate::bench::workshop::Workshop;
 
-/// The strip's steps in working order. Nothing is said that was not established.
-pub fn items(isolation: &Isolation, workshop: &Workshop) -> Vec<SafeItem> {
+/// The strip's steps in working order. Nothing is said that was not established: `tap_known` says
+/// that the technician has turned the tap or looked at it.
+pub fn items(isolation: &Isolation, workshop: &Workshop, tap_known: bool) -> Vec<SafeItem> {
     let done = |word: &str, done: bool| SafeItem {
         word: word.to_owned(),
         state: if done {
@@ -21,7 +22,7 @@ pub fn items(isolation: &Isolation, workshop: &Workshop) -> Vec<SafeItem> {
         done("off", isolation.switched_off),
         done("unplugged", isolation.unplugged),
         done("secured", isolation.secured),
-        done("tap shut", isolation.tap_shut),
+        done("tap shut", isolation.tap_shut && tap_known),
         done("hose bled", isolation.hose_bled),
         discharged(isolation),
         done("tester proved", isolation.tester_proved.is_some()),
@@ -73,10 +74,26 @@ mod tests {
     use super::*;
 
     fn state_of(isolation: &Isolation, word: &str) -> Option<SafeState> {
-        items(isolation, &Workshop::default())
+        items(isolation, &Workshop::default(), false)
             .into_iter()
             .find(|i| i.word == word)
             .map(|i| i.state)
+    }
+
+    #[test]
+    fn a_tap_found_shut_is_not_said_before_anyone_has_looked() {
+        let isolation = Isolation {
+            tap_shut: true,
+            ..Isolation::default()
+        };
+        let state = |known| {
+            let all = items(&isolation, &Workshop::default(), known);
+            all.into_iter()
+                .find(|i| i.word == "tap shut")
+                .map(|i| i.state)
+        };
+        assert_eq!(state(false), Some(SafeState::Open));
+        assert_eq!(state(true), Some(SafeState::Done));
     }
 
     #[test]
