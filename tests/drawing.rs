@@ -3,99 +3,17 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
-use serde_json::Value;
-use tubwright::bench::workshop::{Connector, Part, Place, Step, TestPoint, Workshop};
+use tubwright::bench::workshop::Workshop;
 use tubwright::drawing;
-use tubwright::drawing::wiring;
-use tubwright::drawing::wiring::{Symbol, WiringElement, WiringInput};
 use tubwright::drawing::{DrawingInput, Features, KINDS, Probes, View};
 use tubwright::machine::Pose;
+use tubwright::scenario;
 
-/// The parts of a machine's file that a drawing reads. The scenario module reads all of it; a
-/// picture must not depend on that.
 fn workshop(machine: char) -> Workshop {
-    let name = format!("scenarios/machines/{}.json", machine.to_ascii_lowercase());
-    let file = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(name);
-    let text = std::fs::read_to_string(file).expect("the machine's file is there");
-    let whole: Value = serde_json::from_str(&text).expect("the machine's file is JSON");
-    let list = |key: &str| {
-        let found = whole["workshop"][key].as_array().cloned();
-        found.expect("the machine's file lists its parts, places and points")
-    };
-    let word = |item: &Value, key: &str| item[key].as_str().unwrap_or_default().to_owned();
-    let words = |item: &Value, key: &str| -> Vec<String> {
-        let list = item[key].as_array().cloned().unwrap_or_default();
-        list.iter()
-            .filter_map(|word| word.as_str().map(str::to_owned))
-            .collect()
-    };
-    Workshop {
-        steps: list("steps")
-            .iter()
-            .map(|item| Step {
-                id: word(item, "id"),
-                name: word(item, "name"),
-                verb: word(item, "verb"),
-                refit_verb: word(item, "refit_verb"),
-                needs: words(item, "needs"),
-                tools: Vec::new(),
-                fasteners: word(item, "fasteners"),
-                off_s: 0.0,
-                on_s: 0.0,
-                caution: String::new(),
-                refit_check: String::new(),
-                while_off: Vec::new(),
-                mistake: None,
-                opens_live_parts: false,
-                moves_machine: false,
-                needs_help: false,
-                lays_down: false,
-            })
-            .collect(),
-        parts: list("parts")
-            .iter()
-            .map(|item| Part {
-                id: word(item, "id"),
-                name: word(item, "name"),
-                designation: word(item, "designation"),
-                price: 0.0,
-                does: String::new(),
-                fails: String::new(),
-                elements: Vec::new(),
-                params: Vec::new(),
-                sold_once_fitted: false,
-            })
-            .collect(),
-        connectors: list("connectors")
-            .iter()
-            .map(|item| Connector {
-                id: word(item, "id"),
-                name: word(item, "name"),
-                elements: words(item, "elements"),
-                needs: words(item, "needs"),
-                place: word(item, "place"),
-            })
-            .collect(),
-        test_points: list("test_points")
-            .iter()
-            .map(|item| TestPoint {
-                node: word(item, "node"),
-                name: word(item, "name"),
-                needs: words(item, "needs"),
-                place: word(item, "place"),
-            })
-            .collect(),
-        places: list("places")
-            .iter()
-            .map(|item| Place {
-                id: word(item, "id"),
-                name: word(item, "name"),
-                needs: words(item, "needs"),
-                part: word(item, "part"),
-            })
-            .collect(),
-        ..Workshop::default()
-    }
+    let files = scenario::machine_files().expect("the files that ship are sound");
+    let wanted = machine.to_string();
+    let file = files.iter().find(|file| file.id == wanted);
+    file.expect("the machine ships").workshop.to_plain()
 }
 
 /// Names replaced by ids: a stored picture shall not change with a word.
@@ -286,46 +204,6 @@ fn machines_are_drawn_as_stored() {
     }
 }
 
-/// Names of a machine's nodes as its published wiring list gives them.
-const POINTS_P: &str = include_str!("fixtures/drawings/points_p.txt");
-const POINTS_T: &str = include_str!("fixtures/drawings/points_t.txt");
-const POINTS_N: &str = include_str!("fixtures/drawings/points_n.txt");
-
-fn points(list: &str) -> Vec<(&str, &str)> {
-    list.lines()
-        .filter_map(|line| line.split_once('\t'))
-        .collect()
-}
-
-fn set(names: &[&str]) -> BTreeSet<String> {
-    names.iter().map(|name| (*name).to_owned()).collect()
-}
-
-#[test]
-fn wiring_is_drawn_as_stored() {
-    for (name, layout, list) in [
-        ("p_wiring", "P", POINTS_P),
-        ("t_wiring", "T", POINTS_T),
-        ("n_wiring", "N", POINTS_N),
-    ] {
-        let drawn = wiring::draw(&WiringInput {
-            layout,
-            elements: &[],
-            points: &points(list),
-            closed: &set(&["SW1", "SLID", "SUNB", "QV"]),
-            apart: &set(&["T31"]),
-            selected: None,
-            probes: Probes {
-                red: Some("MA"),
-                black: Some("MC"),
-            },
-            names: &drawing::plain_name,
-        });
-        same_as_stored(name, &drawn.to_svg_string());
-        show(name, &drawn);
-    }
-}
-
 /// Ids of everything a picture offers to the hand.
 fn offered(drawing: &drawing::svg::Element) -> BTreeSet<String> {
     let mut ids = BTreeSet::new();
@@ -417,85 +295,6 @@ fn a_part_nobody_drew_lies_on_the_tray() {
         pose: at_rest(),
     };
     assert!(offered(&picture(&case, &known)).contains("heat_exchanger"));
-}
-
-#[test]
-fn every_accessible_node_of_a_machine_is_on_its_sheet() {
-    for (layout, list) in [("P", POINTS_P), ("T", POINTS_T), ("N", POINTS_N)] {
-        let known = points(list);
-        let drawn = wiring::draw(&WiringInput {
-            layout,
-            elements: &[],
-            points: &known,
-            closed: &BTreeSet::new(),
-            apart: &BTreeSet::new(),
-            selected: None,
-            probes: Probes::default(),
-            names: &drawing::plain_name,
-        });
-        let shown = wiring::shown_points(&drawn);
-        let missing: Vec<_> = known
-            .iter()
-            .filter(|(node, _)| *node != "0" && !shown.iter().any(|id| id == node))
-            .collect();
-        assert!(missing.is_empty(), "sheet {layout} lacks {missing:?}");
-    }
-}
-
-/// The elements of a machine's file, as the automatic layout gets them.
-fn elements(text: &str) -> Vec<(String, Symbol, [String; 2], String)> {
-    let whole: Value = serde_json::from_str(text).expect("the machine's file is JSON");
-    let list = whole["wiring"]["elements"]
-        .as_object()
-        .expect("elements by name");
-    list.iter()
-        .filter_map(|(name, element)| {
-            let symbol = match element["kind"].as_str()? {
-                "resistor" => Symbol::Resistor,
-                "capacitor" => Symbol::Capacitor,
-                "inductor" => Symbol::Inductor,
-                "contact" => Symbol::Contact,
-                "source" => Symbol::Source,
-                _ => return None,
-            };
-            let node = |index: usize| Some(element["nodes"][index].as_str()?.to_owned());
-            let what = element["what"].as_str()?.to_owned();
-            Some((name.clone(), symbol, [node(0)?, node(1)?], what))
-        })
-        .collect()
-}
-
-#[test]
-fn an_unknown_machine_still_gets_a_sheet_with_every_point() {
-    let file = elements(include_str!("../scenarios/machines/t.json"));
-    let list: Vec<WiringElement> = file
-        .iter()
-        .map(|(name, symbol, [from, to], what)| WiringElement {
-            name,
-            symbol: *symbol,
-            nodes: [from, to],
-            what,
-        })
-        .collect();
-    let known = points(POINTS_T);
-    let drawn = wiring::draw(&WiringInput {
-        layout: "unknown",
-        elements: &list,
-        points: &known,
-        closed: &BTreeSet::new(),
-        apart: &BTreeSet::new(),
-        selected: None,
-        probes: Probes::default(),
-        names: &drawing::plain_name,
-    });
-    show("automatic_wiring", &drawn);
-    let shown = wiring::shown_points(&drawn);
-    // The motor is no two-ended element: its star point and frame come with its other elements.
-    let missing: Vec<_> = known
-        .iter()
-        .filter(|(node, _)| !shown.iter().any(|id| id == node))
-        .collect();
-    assert!(missing.is_empty(), "the sheet lacks {missing:?}");
 }
 
 /// Writes a picture with its styles where somebody wants to look at it.

@@ -245,18 +245,18 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
     for element in extra {
         known.append(&mut areas(element));
     }
-    let parts = input.workshop.parts.iter().map(|part| (&part.id, true));
-    let places = input.workshop.places.iter().map(|place| (&place.id, false));
-    let missing: Vec<(&String, bool)> = parts
+    let parts = input.workshop.parts.iter().map(|part| &part.id);
+    let places = input.workshop.places.iter().map(|place| &place.id);
+    let missing: Vec<&String> = parts
         .chain(places)
-        .filter(|(id, _)| !known.contains_key(*id))
+        .filter(|id| !known.contains_key(*id))
         .collect();
     if missing.is_empty() {
         return None;
     }
     let mut row = group("tray");
     let (mut x, mut y) = (24.0, FLOOR - 320.0);
-    for (id, is_part) in missing {
+    for id in missing {
         let width = 30.0 + 11.5 * input.name(id).chars().count() as f64;
         if x + width > LEFT - 20.0 {
             x = 24.0;
@@ -267,11 +267,7 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
             rounded(x, y, width, 38.0, 6.0, "tray-card line"),
             label(x + width / 2.0, y + 26.0, "tray-name", input.name(id)),
         ];
-        row = row.child(if is_part {
-            touch::part(input, id, area, shape)
-        } else {
-            touch::part(input, id, area, shape)
-        });
+        row = row.child(touch::part(input, id, area, shape));
         x += width + 12.0;
     }
     Some(row)

@@ -14,6 +14,7 @@ mod outside;
 mod painter;
 mod room;
 mod section;
+mod steps;
 mod touch;
 mod world;
 

@@ -1,7 +1,7 @@
 //! What is off: it lies on the floor left of the machine, each with its name.
 
 use crate::drawing::input::DrawingInput;
-use crate::drawing::opened::{BACK, BASKET, BELT, GUARD, PULSATOR, TUB_COVER, step_id};
+use crate::drawing::steps::{BACK, BASKET, BELT, GUARD, PULSATOR, TUB_COVER, step_id};
 use crate::drawing::svg::{Element, circle, ellipse, group, label, outline, path};
 use crate::drawing::touch::{self, Area};
 

@@ -1,8 +1,8 @@
 //! Turned round and standing: the back with its cover on or off, the top cover down or lifted.
 
 use crate::drawing::input::DrawingInput;
-use crate::drawing::opened::{BACK, PANEL, TOP, step_id};
 use crate::drawing::section;
+use crate::drawing::steps::{BACK, PANEL, TOP, step_id};
 use crate::drawing::svg::{Element, circle, group, line, outline, path, rect, rounded};
 use crate::drawing::touch;
 use crate::drawing::world::{
@@ -165,15 +165,22 @@ fn lower_rods(input: &DrawingInput) -> Element {
 
 fn back_cover(input: &DrawingInput) -> Element {
     let (x, y, width, height) = OPENING;
-    let screws = [0.0, 0.5, 1.0].into_iter().flat_map(|across| {
-        [0.0, 0.5, 1.0].map(|down| {
-            let middle = across == 0.5 && down == 0.5;
-            (
-                x + 14.0 + across * (width - 28.0),
-                y + 14.0 + down * (height - 28.0),
-                middle,
-            )
-        })
+    // Eight screws: corners and middles of the edges.
+    let screws = [
+        (0.0, 0.0),
+        (0.5, 0.0),
+        (1.0, 0.0),
+        (0.0, 0.5),
+        (1.0, 0.5),
+        (0.0, 1.0),
+        (0.5, 1.0),
+        (1.0, 1.0),
+    ]
+    .map(|(across, down)| {
+        screw(
+            x + 14.0 + across * (width - 28.0),
+            y + 14.0 + down * (height - 28.0),
+        )
     });
     let drawn = vec![
         rounded(x, y, width, height, 10.0, "paint-shade line"),
@@ -189,11 +196,7 @@ fn back_cover(input: &DrawingInput) -> Element {
             "M560 830 H860 M560 846 H860 M560 862 H860 M560 878 H860",
             "fine",
         ),
-        group("").children(
-            screws
-                .filter(|(_, _, middle)| !middle)
-                .map(|(x, y, _)| screw(x, y)),
-        ),
+        group("").children(screws),
     ];
     touch::step(
         input,

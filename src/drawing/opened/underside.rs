@@ -3,7 +3,7 @@
 use core::f64::consts::PI;
 
 use crate::drawing::input::{Drain, DrawingInput};
-use crate::drawing::opened::{BELT, GUARD, LAID_DOWN, LEVER, step_id};
+use crate::drawing::steps::{BELT, GUARD, LAID_DOWN, LEVER, step_id};
 use crate::drawing::svg::{Element, circle, group, line, outline, path, rect, rounded};
 use crate::drawing::touch;
 use crate::drawing::world::{

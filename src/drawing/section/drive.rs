@@ -1,6 +1,7 @@
 //! Gearbox with clutch and brake, motor, pulleys and belt.
 
 use crate::drawing::input::DrawingInput;
+use crate::drawing::steps::BELT as BELT_OFF;
 use crate::drawing::svg::{Element, circle, group, line, path, rect, rounded};
 use crate::drawing::touch;
 use crate::drawing::world::{AXIS, BELT, GEARBOX_PULLEY, MOTOR, MOTOR_PULLEY};
@@ -154,7 +155,7 @@ fn lever(input: &DrawingInput) -> Element {
 
 /// Motor, both pulleys and the belt.
 pub fn pulleys(input: &DrawingInput) -> Vec<Element> {
-    vec![
+    let mut drawn = vec![
         motor(input),
         motor_plug(input),
         pulley(
@@ -163,8 +164,11 @@ pub fn pulleys(input: &DrawingInput) -> Vec<Element> {
             &GEARBOX_MARKS,
         ),
         pulley(input, ("motor_pulley", MOTOR, MOTOR_PULLEY), &MOTOR_MARKS),
-        belt(input),
-    ]
+    ];
+    if !input.is_off(&BELT_OFF) {
+        drawn.push(belt(input));
+    }
+    drawn
 }
 
 fn motor(input: &DrawingInput) -> Element {

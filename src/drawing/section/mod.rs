@@ -4,6 +4,7 @@
 //! behind it. The rods are turned into the plane of the cut, as is usual in section drawings.
 
 mod cabinet;
+mod control;
 mod drain;
 mod drive;
 mod tub;
@@ -20,6 +21,7 @@ pub mod moving {
 }
 
 use crate::drawing::input::DrawingInput;
+use crate::drawing::steps::GUARD;
 use crate::drawing::svg::{Element, group};
 
 /// The whole machine, without the room.
@@ -31,7 +33,7 @@ pub fn machine(input: &DrawingInput) -> Element {
         .children(drive::gearbox(input))
         .children(drain::under_the_tub(input))
         .children(drive::pulleys(input))
-        .child(drive::bottom_guard(input))
+        .children((!input.is_off(&GUARD)).then(|| drive::bottom_guard(input)))
         .children(tub::basket_and_water(input));
     group("machine")
         .id("machine")

@@ -6,6 +6,7 @@
 use core::f64::consts::PI;
 
 use crate::drawing::input::DrawingInput;
+use crate::drawing::steps::{BASKET as BASKET_OUT, PULSATOR as PULSATOR_OFF, TUB_COVER};
 use crate::drawing::svg::{Element, circle, ellipse, group, line, path, rect, rounded};
 use crate::drawing::touch;
 use crate::drawing::world::{
@@ -60,12 +61,11 @@ pub fn outer(input: &DrawingInput) -> Vec<Element> {
             path("M664 728 L676 700 H744 L756 728Z", "cut-plastic"),
         ],
     );
-    vec![
-        Element::new("defs").child(clip),
-        tub,
-        tub_cover(input),
-        air_chamber(input),
-    ]
+    let mut drawn = vec![Element::new("defs").child(clip), tub, air_chamber(input)];
+    if !input.is_off(&TUB_COVER) {
+        drawn.push(tub_cover(input));
+    }
+    drawn
 }
 
 fn tub_cover(input: &DrawingInput) -> Element {
@@ -103,16 +103,22 @@ pub fn air_chamber(input: &DrawingInput) -> Element {
     )
 }
 
-/// Basket with ring, holes and filter, pulsator, load and the water over all of it.
+/// Basket with ring, holes and filter, pulsator, load and the water over all of it; what is out
+/// lies beside the opened machine and is not here.
 pub fn basket_and_water(input: &DrawingInput) -> Vec<Element> {
-    vec![
-        basket(input),
-        lint_filter(input),
-        load(),
-        pulsator(input),
-        ring(input),
-        water(),
-    ]
+    let mut drawn = Vec::new();
+    let basket_in = !input.is_off(&BASKET_OUT);
+    if basket_in {
+        drawn.extend([basket(input), lint_filter(input), load()]);
+    }
+    if !input.is_off(&PULSATOR_OFF) {
+        drawn.push(pulsator(input));
+    }
+    if basket_in {
+        drawn.push(ring(input));
+    }
+    drawn.push(water());
+    drawn
 }
 
 fn basket(input: &DrawingInput) -> Element {

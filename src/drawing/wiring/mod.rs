@@ -57,7 +57,7 @@ pub struct WiringInput<'a> {
     pub elements: &'a [WiringElement<'a>],
     /// Nodes a probe can reach, and their plain names.
     pub points: &'a [(&'a str, &'a str)],
-    /// Contacts that are closed.
+    /// Contacts that are closed. None at all: the sheet as printed, everything at rest.
     pub closed: &'a BTreeSet<String>,
     /// Elements that are pulled apart.
     pub apart: &'a BTreeSet<String>,

@@ -64,7 +64,8 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
             part,
             name_at,
         } => {
-            let closed = input.closed.contains(element);
+            let at_rest = input.closed.is_empty() && kind == Kind::Break;
+            let closed = at_rest || input.closed.contains(element);
             let whole = placed(kind, closed, (x, y), way).with("data-element", element);
             if part.is_empty() {
                 return Some(whole);
