@@ -139,7 +139,7 @@ impl Component for JobHost {
     fn update(&mut self, ctx: &Context<Self>, msg: Msg) -> bool {
         match msg {
             Msg::Loaded(loaded) => self.loaded(*loaded),
-            Msg::Frame(now_ms) => return self.frame(now_ms),
+            Msg::Frame(now_ms) => return self.frame(now_ms, ctx.props().screen),
             Msg::Order(order) => self.order(ctx, order),
             Msg::Holder(holder) => {
                 self.holder = holder;
@@ -158,6 +158,12 @@ impl Component for JobHost {
                 return false;
             }
         }
+        true
+    }
+
+    fn changed(&mut self, _ctx: &Context<Self>, _old: &JobHostProps) -> bool {
+        // Another screen of the job draws its own pictures: nothing in them is known to be written.
+        self.written.clear();
         true
     }
 
@@ -261,7 +267,7 @@ impl JobHost {
     }
 
     /// One frame: lets time pass, moves what moves, and now and then publishes. `true` to draw.
-    fn frame(&mut self, now_ms: f64) -> bool {
+    fn frame(&mut self, now_ms: f64, screen: JobScreen) -> bool {
         let elapsed_s = self.last_ms.map_or(0.0, |last| (now_ms - last) / 1000.0);
         self.last_ms = Some(now_ms);
         let Some(open) = &mut self.open else {
@@ -280,7 +286,9 @@ impl JobHost {
             }
         }
         let waited = was_waiting && !open.session.is_waiting();
-        self.paint();
+        if screen == JobScreen::Bench {
+            self.paint();
+        }
         self.since_publish_s += elapsed_s;
         self.since_read_s += elapsed_s;
         if waited {

@@ -17,6 +17,7 @@ use crate::app::view::meter::Hold;
 use crate::app::view::notice;
 use crate::app::view::verbs;
 use crate::bench::action::Action;
+use crate::bench::action::PanelKey;
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
@@ -207,6 +208,9 @@ impl Session {
         self.notice = None;
         let key = match &thing {
             Some(Thing::Key(id)) => verbs::key(id),
+            Some(Thing::Place(id)) if self.picture == Picture::Outside && id == "on_off_switch" => {
+                Some(PanelKey::Power)
+            }
             _ => None,
         };
         self.selected = thing;

@@ -284,9 +284,9 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             vec![
                 rounded(x - 20.0, y - 22.0, 40.0, 36.0, 6.0, "key").id("on-off-key"),
                 path(format!("M{x} {} v10 M{} {} h0", y - 14.0, x, y), "bold"),
-                label(x, y + 30.0, "panel-word", "off on"),
             ],
         ));
+        drawn.push(label(x, y + 30.0, "panel-word", "off on"));
     }
     drawn
 }

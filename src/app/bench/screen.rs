@@ -90,9 +90,7 @@ pub fn BenchScreen() -> Html {
                 <Handle drawer="tool" word="Instrument" open={sides.tool_open} on_toggle={toggle_tool} />
             </div>
             <SafeStrip items={bench.safe.clone()} />
-            <SelectionBar selection={bench.selection.clone()} on_order={door}>
-                if !bench.over { <MovingTimeBar /> }
-            </SelectionBar>
+            <SelectionBar selection={bench.selection.clone()} on_order={door} />
             <Announcer />
         </div>
     }
@@ -152,6 +150,7 @@ fn stage(bench: &BenchView, door: &Callback<Order>, names: bool) -> Html {
                 <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
             </div>
             <Caption />
+            if !bench.over { <MovingTimeBar /> }
             if let Some(words) = &bench.storage { <p class="bench__storage" role="status">{ words }</p> }
             if bench.elsewhere { { elsewhere(door) } }
             if let Some(notice) = &bench.notice { <Notice notice={notice.clone()} on_order={door.clone()} /> }

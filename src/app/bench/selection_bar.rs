@@ -13,9 +13,6 @@ pub struct SelectionBarProps {
     pub selection: Option<SelectionView>,
     /// Does something.
     pub on_order: Callback<Order>,
-    /// What else stands in the bar: the clock's keys.
-    #[prop_or_default]
-    pub children: Html,
 }
 
 /// The bar.
@@ -27,7 +24,6 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
                 <p class="selection-bar__name selection-bar__name--none">
                     { "Touch a part of the machine, the tap or the plug to see what can be done with it." }
                 </p>
-                { props.children.clone() }
             </section>
         };
     };
@@ -46,25 +42,28 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
             </div>
             <div class="selection-bar__verbs" role="group" aria-label={format!("What to do with: {}", selection.name)}>
                 { for selection.verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }
-                { repairs(props, selection) }
+                { menu(props, selection, "measure here …", &selection.points) }
+                { menu(props, selection, "repair …", &selection.repairs) }
                 <button type="button" class="verb verb--quiet" onclick={put_back} aria-label="Let go">{ "let go" }</button>
             </div>
-            { props.children.clone() }
         </section>
     }
 }
 
-/// What puts something right, behind one key: a list to choose from on purpose.
-fn repairs(props: &SelectionBarProps, selection: &SelectionView) -> Html {
-    if selection.repairs.is_empty() {
+/// Verbs behind one key: a list to choose from on purpose.
+fn menu(
+    props: &SelectionBarProps,
+    selection: &SelectionView,
+    word: &'static str,
+    verbs: &[VerbView],
+) -> Html {
+    if verbs.is_empty() {
         return Html::default();
     }
     html! {
-        <details class="verb-menu" key={selection.name.clone()}>
-            <summary class="verb">{ "repair …" }</summary>
-            <div class="verb-menu__list">
-                { for selection.repairs.iter().map(|v| verb(&props.on_order, v, "verb")) }
-            </div>
+        <details class="verb-menu" key={format!("{word} {}", selection.name)}>
+            <summary class="verb">{ word }</summary>
+            <div class="verb-menu__list">{ for verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }</div>
         </details>
     }
 }
@@ -106,7 +105,6 @@ mod tests {
                     ..SelectionView::default()
                 }),
                 on_order: Callback::noop(),
-                children: Html::default(),
             }
         });
         assert!(text.contains("back cover is on: 8 screws, 3 min"), "{text}");

@@ -151,13 +151,18 @@ fn verdict(report: &Report) -> String {
 }
 
 fn money(report: &Report) -> Vec<(String, String)> {
-    let more = (report.cost - report.target_cost).max(0.0);
-    vec![
-        ("cost".to_owned(), format::money(report.cost)),
-        ("target".to_owned(), format::money(report.target_cost)),
-        ("above target".to_owned(), format::money(more)),
-        ("on site".to_owned(), format!("{:.0} min", report.minutes)),
-    ]
+    let mut rows = vec![("cost", format::money(report.cost))];
+    if report.target_cost > 0.0 {
+        rows.push(("target", format::money(report.target_cost)));
+        rows.push((
+            "above target",
+            format::money((report.cost - report.target_cost).max(0.0)),
+        ));
+    }
+    rows.push(("on site", format!("{:.0} min", report.minutes)));
+    rows.into_iter()
+        .map(|(name, value)| (name.to_owned(), value))
+        .collect()
 }
 
 fn step(job: &Job, step: &StepView, end: f64) -> StepRow {

@@ -57,9 +57,12 @@ impl Hold {
         };
     }
 
-    /// Turned to another mode. Jaws and leads do not fit each other's places.
+    /// Turned to another mode. A technician lifts the leads before the instrument drives a current
+    /// of its own into a circuit, or stops doing so; jaws and leads do not fit each other's places.
     pub fn turn(&mut self, mode: MeterMode) {
-        if mode.is_clamp() != self.mode.is_clamp() {
+        let other_kind = mode.is_clamp() != self.mode.is_clamp()
+            || mode.needs_dead_circuit() != self.mode.needs_dead_circuit();
+        if other_kind {
             (self.red, self.black, self.lead) = (None, None, Lead::Red);
         }
         self.mode = mode;

@@ -223,6 +223,8 @@ pub struct SelectionView {
     pub clear_way: Option<VerbView>,
     /// What can be done.
     pub verbs: Vec<VerbView>,
+    /// Where a lead can go here.
+    pub points: Vec<VerbView>,
     /// What puts something right.
     pub repairs: Vec<VerbView>,
 }

@@ -19,7 +19,10 @@ use crate::bench::words;
 /// Why hands cannot do it, and one button for what comes first.
 pub fn refused(job: &Job, action: &Action, refusal: &Refusal) -> NoticeView {
     let workshop = &job.scenario().workshop;
-    let what = words::act(action, workshop);
+    let what = match action {
+        Action::Meter { .. } => "measure".to_owned(),
+        _ => words::act(action, workshop),
+    };
     match refusal {
         Refusal::InTheWay { steps } => {
             let steps = way::steps(workshop, steps);

@@ -3,7 +3,6 @@
 use crate::app::format;
 use crate::app::view::Lead;
 use crate::app::view::Order;
-use crate::app::view::Picture;
 use crate::app::view::SelectionView;
 use crate::app::view::Thing;
 use crate::app::view::VerbView;
@@ -18,9 +17,6 @@ use crate::app::view::way;
 use crate::bench::job::Job;
 use crate::bench::workshop::TestPoint;
 
-/// So many test points get a key of their own; more are found on the wiring diagram.
-const FEW_POINTS: usize = 3;
-
 /// What is in hand, as the bar shows it.
 pub fn selection(job: &Job, thing: &Thing, lead: Lead) -> SelectionView {
     let workshop = &job.scenario().workshop;
@@ -28,9 +24,11 @@ pub fn selection(job: &Job, thing: &Thing, lead: Lead) -> SelectionView {
     let needs = needs(job, thing);
     let missing = way::missing(job, &needs);
     let mut verbs = verbs(job, thing);
-    if missing.is_empty() {
-        verbs.extend(measure_here(job, thing, lead));
-    }
+    let points = if missing.is_empty() && !job.is_over() {
+        measure_here(job, thing, lead)
+    } else {
+        Vec::new()
+    };
     if job.is_over() {
         verbs.clear();
     }
@@ -51,6 +49,7 @@ pub fn selection(job: &Job, thing: &Thing, lead: Lead) -> SelectionView {
             repairs(job, thing)
         },
         verbs,
+        points,
     }
 }
 
@@ -79,12 +78,6 @@ fn measure_here(job: &Job, thing: &Thing, lead: Lead) -> Vec<VerbView> {
         blocked: false,
         order,
     };
-    if points.len() > FEW_POINTS {
-        return vec![verb(
-            "measure here, on the wiring diagram".to_owned(),
-            Order::Show(Picture::Wiring),
-        )];
-    }
     points
         .iter()
         .map(|p| {

@@ -18,10 +18,15 @@ use crate::bench::action::Turnable;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::bench::ledger::ticks_of;
+use crate::bench::notebook::TICKS_PER_S;
+use crate::bench::notebook::Tick;
 use crate::bench::words::turnable_name;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::Workshop;
+
+/// Shorter acts are not worth a figure on their key, ticks: half a minute.
+const WORTH_SAYING: Tick = 30 * TICKS_PER_S;
 
 /// A candidate: words, hint, act.
 pub struct Candidate {
@@ -67,7 +72,11 @@ fn verb(job: &Job, candidate: Candidate) -> Option<VerbView> {
     );
     Some(VerbView {
         word: candidate.word,
-        takes: format::duration(ticks),
+        takes: if ticks < WORTH_SAYING {
+            String::new()
+        } else {
+            format::duration(ticks)
+        },
         hint: candidate.hint,
         blocked,
         order: Order::Do(vec![candidate.act]),
