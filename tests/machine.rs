@@ -56,7 +56,7 @@ fn a_healthy_wash_takes_its_time_and_ends_dry() {
     assert_within("length, s", f.length_s, 2950.0, 3150.0);
     assert_within("stop, s", f.stop_s, 2.0, 4.0);
     assert_eq!(f.trips, 0, "a healthy motor's protector stays closed");
-    assert_within("earth bond, ohm", f.earth_bond_ohm, 0.04, 0.06);
+    assert_within("cabinet to earth, ohm", f.earth_path_ohm, 0.29, 0.32);
 }
 
 #[test]

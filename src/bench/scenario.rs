@@ -110,6 +110,8 @@ pub const QUESTIONS: [Question; 10] = [
 pub struct Site {
     /// Dry load in the basket, kg.
     pub load_kg: f64,
+    /// Free water left in the tub, kg.
+    pub water_kg: f64,
     /// The tap is open when the technician arrives.
     pub tap_open: bool,
     /// Rated residual current of the protective device, A; none where the house has none.

@@ -16,6 +16,9 @@ use crate::plant::harness::instrument;
 /// Test current of an earth-bond tester, A, and its largest indication, Ω. Common practice.
 const BOND_LIMIT_OHM: f64 = 60.0;
 
+/// Windings at room temperature, K.
+const COLD_K: f64 = 293.15;
+
 /// What is put where.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Probe<'a> {
@@ -237,17 +240,14 @@ impl Machine {
         self.capacitor.empty();
     }
 
-    /// Plug pin earth to cabinet, Ω; infinite when open.
+    /// Cabinet to the earth of the house with the plug in, Ω.
     ///
     /// # Errors
     /// When the network cannot be solved.
-    pub fn earth_bond_ohm(&self) -> Result<f64, MachineError> {
-        let mut unplugged = self.clone();
-        unplugged.set_plugged(false);
-        unplugged.advance(1);
-        let names = &self.model.roles;
-        let measured = unplugged.measure(Probe::Bond(&names.plug_pins[2], &names.cabinet))?;
-        Ok(measured.value_si.unwrap_or(1e9))
+    pub fn earth_path_ohm(&self) -> Result<f64, MachineError> {
+        let mut harness = self.electrics.harness().clone();
+        let point = harness.solve_dc(self.contacts, 0.0, [COLD_K; 2])?;
+        Ok(point.seen(self.roles.cabinet, NodeId::EARTH).ohm)
     }
 
     /// Ends of an element, as names of nodes.

@@ -241,11 +241,9 @@ impl Machine {
             },
             _ => MotorInput::Off,
         };
-        let has_water = self.hands.tap_open && self.hands.hose_attached;
         let inputs = PlantInputs {
             motor,
-            is_valve_energised: pulls[Coil::InletValve as usize] && has_water
-                || pulls[Coil::HotValve as usize] && has_water,
+            is_valve_energised: pulls[Coil::InletValve as usize] || pulls[Coil::HotValve as usize],
             is_actuator_energised: pulls[Coil::DrainMotor as usize],
             is_pump_energised: pulls[Coil::DrainPump as usize],
             hand_stroke_m: self.hand_stroke_m,
@@ -312,7 +310,10 @@ impl Machine {
 
     fn rebuild(&mut self) -> Result<(), MachineError> {
         let mut wiring = build::wiring(&self.model, &self.shared, &self.setup, &self.is_on)?;
-        let params = build::params(&self.model, &self.setup, &self.is_on, &wiring)?;
+        let mut params = build::params(&self.model, &self.setup, &self.is_on, &wiring)?;
+        if !self.hands.tap_open || !self.hands.hose_attached {
+            params.inlet.tap_closed_ratio = 1.0;
+        }
         wiring.set_plugged(self.hands.plugged);
         if self.is_tripped {
             wiring.set_value(self.shared.supply.source, 0.0);
@@ -362,7 +363,7 @@ impl Machine {
         self.residual_limit_a = limit_a;
     }
 
-    pub(super) fn rewire_plug(&mut self) {
+    pub(super) fn rewire(&mut self) {
         let result = self.rebuild();
         self.keep(result);
     }

@@ -42,8 +42,8 @@ pub struct CycleFigures {
     pub winding_k: f64,
     /// Times the motor's protector opened.
     pub trips: u32,
-    /// Plug pin to cabinet, Ω.
-    pub earth_bond_ohm: f64,
+    /// Cabinet to the earth of the house, Ω.
+    pub earth_path_ohm: f64,
     /// Largest protective-conductor current, A.
     pub leakage_a: f64,
     /// Basket from full speed to rest after the lid is opened, s.
@@ -74,7 +74,7 @@ impl Machine {
         mut watch: impl FnMut(&Machine),
     ) -> Result<CycleFigures, MachineError> {
         let mut figures = CycleFigures {
-            earth_bond_ohm: self.earth_bond_ohm()?,
+            earth_path_ohm: self.earth_path_ohm()?,
             ..Default::default()
         };
         let start = self.tick();

@@ -48,7 +48,7 @@ impl Machine {
         if self.hands.plugged && !plugged {
             let supply_v = self.live.supply_v;
             self.hands.plugged = false;
-            self.rewire_plug();
+            self.rewire();
             let charge = self.electrics.pin_charge(self.contacts, supply_v);
             match charge {
                 Ok(charge) => self.pins = charge,
@@ -57,7 +57,7 @@ impl Machine {
         } else if !self.hands.plugged && plugged {
             self.hands.plugged = true;
             self.pins.empty();
-            self.rewire_plug();
+            self.rewire();
         }
     }
     /// Opens or shuts the lid.
@@ -66,11 +66,17 @@ impl Machine {
     }
     /// Opens or shuts the tap.
     pub fn set_tap(&mut self, open: bool) {
-        self.hands.tap_open = open;
+        if self.hands.tap_open != open {
+            self.hands.tap_open = open;
+            self.rewire();
+        }
     }
     /// Screws the supply hose on or takes it off.
     pub fn set_hose(&mut self, attached: bool) {
-        self.hands.hose_attached = attached;
+        if self.hands.hose_attached != attached {
+            self.hands.hose_attached = attached;
+            self.rewire();
+        }
     }
 
     /// Presses the on/off switch: a switch in the supply, a knob, or a key of the board.
@@ -125,6 +131,16 @@ impl Machine {
             ("load.dry_kg".to_owned(), load_kg),
             ("site.air_k".to_owned(), room_k),
         ]);
+    }
+
+    /// Leaves an interrupted wash in the tub: free water, and the load as wet as it gets, kg.
+    pub fn leave_water(&mut self, water_kg: f64) {
+        if water_kg > 0.0 {
+            let load = &self.plant.params().load;
+            let soaked_kg = load.dry_kg * load.drained_ratio;
+            self.plant.wet_load_kg(soaked_kg);
+            self.plant.pour_kg(water_kg);
+        }
     }
 
     /// Takes the free water out, kg; some is left on the tub's floor.

@@ -32,6 +32,7 @@ pub fn read_job(
         problems.add("format", quoted(&job.format), remedy);
     }
     problems.not_blank("title", &job.title);
+    problems.in_range("site.water_l", job.site.water_l, 0.0, 70.0);
     problems.in_range("level", f64::from(job.level), 1.0, 5.0);
     check_customer(&job, &mut problems);
     check_site(&job, &mut problems);

@@ -74,6 +74,9 @@ pub struct SiteFile {
     pub load_kg: f64,
     /// How much of it lies on one side, kg.
     pub unbalance_kg: f64,
+    /// Water left in the tub, L.
+    #[serde(default, skip_serializing_if = "is_zero")]
+    pub water_l: f64,
     /// The tap is open when the technician arrives.
     pub tap_open: bool,
     /// Rated residual current of the protective device, mA; `null` where the house has none.
@@ -86,6 +89,10 @@ pub struct SiteFile {
     pub floor_tilt_deg: f64,
     /// What anyone sees of the place.
     pub notes: String,
+}
+
+fn is_zero(value: &f64) -> bool {
+    *value == 0.0
 }
 
 /// A fault in the machine or the house.

@@ -33,6 +33,9 @@ use crate::scenario::shipped;
 use crate::scenario::to_roles::roles;
 use crate::units;
 
+/// Mass of a litre of tap water, kg. Published: IAPWS at 20 °C.
+const WATER_KG_PER_L: f64 = 0.9982;
+
 /// A type of machine with all that a technician can do to it.
 #[derive(Clone, Debug)]
 pub struct MachinePack {
@@ -224,6 +227,7 @@ fn site(file: &SiteFile) -> Site {
     Site {
         load_kg: file.load_kg,
         tap_open: file.tap_open,
+        water_kg: file.water_l * WATER_KG_PER_L,
         rcd_a: file.rcd_ma.map(|ma| ma / 1000.0),
         params: site_params(file),
         room_k: file.room_degc + units::CELSIUS_ZERO_K,

@@ -1,6 +1,7 @@
 //! The debrief as data: every step of the log with what it cost, what it showed, and what a sound
 //! machine would have shown.
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -23,31 +24,39 @@ const DIFFERENT_FLOOR: f64 = 0.02;
 
 /// The same log on a sound machine of the same type on a sound site.
 pub struct Twin {
-    notebook: Vec<Note>,
+    /// Lines of the twin by the number of the job's own line.
+    lines: BTreeMap<u32, Note>,
 }
 
 impl Twin {
-    /// Runs the job's log on a sound machine.
+    /// Runs the job's log on a sound machine. Acts that are impossible there write nothing, so lines
+    /// are paired act by act.
     ///
     /// # Errors
     /// When the scenario's machine cannot be set up.
     pub fn of(job: &Job) -> Result<Self, MachineError> {
         let mut sound: Scenario = (**job.scenario()).clone();
         sound.faults.clear();
+        sound.site.tap_open = true;
+        let mut again = Job::new(Arc::clone(job.scenario()), job.seed())?;
         let mut twin = Job::new(Arc::new(sound), job.seed())?;
-        let mut notebook = Vec::new();
+        let mut lines = BTreeMap::new();
         for entry in job.log() {
+            again.advance_to(entry.tick);
             twin.advance_to(entry.tick);
-            let outcome = twin.act(entry.action.clone());
-            let written = &twin.notebook()[twin.notebook().len() - outcome.notes.len()..];
-            notebook.extend(written.iter().cloned());
+            let is = again.act(entry.action.clone());
+            let would = twin.act(entry.action.clone());
+            let pairs = is.notes.iter().zip(&would.notes);
+            lines.extend(pairs.filter_map(|(number, other)| {
+                Some((*number, twin.notebook().get(*other as usize - 1)?.clone()))
+            }));
         }
-        Ok(Self { notebook })
+        Ok(Self { lines })
     }
 
     /// The line a sound machine would have given.
     pub fn line(&self, number: u32) -> Option<&Note> {
-        self.notebook.iter().find(|note| note.number == number)
+        self.lines.get(&number)
     }
 
     /// A sound machine would have given something else.

@@ -19,11 +19,18 @@ use crate::score::report::Part;
 
 const OF: f64 = 30.0;
 
-/// What is wrong lies outside the machine and is for others to put right.
+/// What is wrong lies in the wiring of the house and is for others to put right: all that can be
+/// done about it is to tell somebody.
 pub(super) fn needs_others(scenario: &Scenario) -> bool {
+    let only_told = |fault: &FaultDef| {
+        remedies(scenario, fault)
+            .iter()
+            .filter_map(|id| scenario.workshop.work(id))
+            .all(|work| work.kind == WorkKind::Instruct)
+    };
     truth(scenario)
         .iter()
-        .any(|f| f.class == FaultClass::Site && remedies(scenario, f).is_empty())
+        .any(|f| f.class == FaultClass::Site && !f.wiring.is_empty() && only_told(f))
 }
 
 fn truth(scenario: &Scenario) -> Vec<&FaultDef> {

@@ -16,7 +16,9 @@ mod report;
 mod safety;
 
 pub use debrief::Debrief;
+pub use debrief::NoteView;
 pub use debrief::StepView;
+pub use debrief::Twin;
 pub use debrief::debrief;
 pub use functional::FunctionCheck;
 pub use functional::function_check;

@@ -8,6 +8,7 @@ use crate::bench::action::Action;
 use crate::bench::action::Advice;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
+use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
@@ -63,11 +64,13 @@ fn due(job: &Job) -> Vec<Step> {
         step("insulation measured", 1.0, insulation_measured(job, since));
         step("leakage measured", 1.0, leakage_measured(job, since));
     }
-    step(
-        "a run of wash, drain and spin",
-        3.0,
-        job.machine().milestones().all(),
-    );
+    if bench.ending != Some(Ending::MadeSafe) {
+        step(
+            "a run of wash, drain and spin",
+            3.0,
+            job.machine().milestones().all(),
+        );
+    }
     if !bench.works.is_empty() {
         step("price agreed before the repair", 1.0, quoted(job));
     }

@@ -13,6 +13,7 @@ pub fn arrive(machine: &mut Machine, scenario: &Scenario) -> Result<(), MachineE
     let site = &scenario.site;
     machine.check_params(&site.params)?;
     machine.settle_in(site.load_kg, site.room_k);
+    machine.leave_water(site.water_kg);
     machine.set_plugged(true);
     // It may open from half its rated current; most open near three quarters. From memory.
     machine.set_residual_limit(site.rcd_a.map_or(f64::INFINITY, |rated_a| 0.75 * rated_a));

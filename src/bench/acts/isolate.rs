@@ -8,11 +8,14 @@ use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::control::io::Key;
+use crate::machine::Target;
 
 /// Water that runs out of the hose end when it comes off under pressure with the tap open, kg.
 const OPEN_HOSE_SPILL_KG: f64 = 5.0;
 /// Water left in a hose that was shut but not bled, kg.
 const SHUT_HOSE_SPILL_KG: f64 = 0.3;
+/// The plant's parameter for how far the tap is closed.
+const TAP_SHARE: &str = "inlet.tap_closed_ratio";
 /// Charge below this is nothing to speak of, V.
 const HARMLESS_V: f64 = 34.0;
 
@@ -44,13 +47,6 @@ pub(super) fn cannot_reset(job: &Job) -> Option<Refusal> {
     (!job.machine.supply_tripped()).then_some(Refusal::AlreadySo)
 }
 
-pub(super) fn cannot_press(job: &Job, key: PanelKey) -> Option<Refusal> {
-    if key == PanelKey::Service {
-        return super::access::cannot_reach_place(job, "service_key");
-    }
-    None
-}
-
 pub(super) fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
     match action {
         Action::Plug { inserted } => plug(job, *inserted),
@@ -61,6 +57,9 @@ pub(super) fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
             job.bench.isolation.tap_shut = !open;
             if *open {
                 job.bench.isolation.hose_bled = false;
+                // Turned fully open, whatever share of it was closed.
+                job.bench.healed.insert(Target::Param(TAP_SHARE.to_owned()));
+                job.refit_machine();
             }
         }
         Action::BleedHose => job.bench.isolation.hose_bled = job.bench.isolation.tap_shut,

@@ -52,11 +52,11 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         }
         Action::SupplyHose { attached } => isolate::cannot_move_hose(job, *attached),
         Action::Discharge { what, .. } => isolate::cannot_discharge(job, *what),
-        Action::Key { key } => isolate::cannot_press(job, *key),
         Action::Ask { question, .. } => finishing::cannot_ask(question),
         Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
         Action::Breaker => isolate::cannot_reset(job),
         Action::Secure
+        | Action::Key { .. }
         | Action::BleedHose
         | Action::Quote { .. }
         | Action::Advise { .. }

@@ -15,6 +15,7 @@ pub(super) fn at(machine: &Machine, place: &str) -> Vec<Seen> {
         "drain_valve" => drain_valve(machine),
         "run_capacitor" => capacitor(machine),
         "air_hose" => air_hose(machine),
+        "drain_pump" => drain_pump(machine),
         "mechanism" => mechanism(machine),
         "rods" => rods(machine),
         "lid_switch" => lid_switch(machine),
@@ -149,6 +150,20 @@ fn capacitor(machine: &Machine) -> Vec<Seen> {
         "capacitor_label",
         format!("the label says {:.0} µF", rating * ratio.max(1.0)),
     )]
+}
+
+fn drain_pump(machine: &Machine) -> Vec<Seen> {
+    let (now, good) = (
+        &machine.plant().params().drain,
+        &machine.model().plant.drain,
+    );
+    if now.pump_head_m < 0.2 * good.pump_head_m {
+        return vec![seen(
+            "impeller_blocked",
+            "the impeller does not turn; something sits in it",
+        )];
+    }
+    vec![seen("impeller_turns", "the impeller turns with a finger")]
 }
 
 fn air_hose(machine: &Machine) -> Vec<Seen> {
