@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use crate::drawing::input::{DrawingInput, View};
 use crate::drawing::svg::{Element, Node, circle, group, label, num, path, rect, rounded};
 use crate::drawing::touch::{self, Area};
-use crate::drawing::world::{AXIS, FLOOR, LEFT, SMALLEST_TARGET, VIEW_BOX};
+use crate::drawing::world::{AXIS, FLOOR, LEFT, RECEDE, RIGHT, SMALLEST_TARGET, VIEW_BOX};
 
 /// Height of a line of names in the margin.
 const NAME_LINE: f64 = 27.0;
@@ -28,7 +28,7 @@ pub fn furnish(input: &DrawingInput, view: View, drawing: &mut Element) {
     for element in extra.into_iter().chain(missing) {
         drawing.children.push(Node::Element(element));
     }
-    names_in_the_margin(drawing);
+    names_in_the_margin(view, drawing);
     let mut first = true;
     drawing.walk_mut(&mut |element| {
         if first && element.attribute("tabindex").is_some() && input.selected.is_none() {
@@ -55,10 +55,12 @@ fn name_places(input: &DrawingInput, drawing: &mut Element) {
     let known = input.workshop;
     drawing.walk_mut(&mut |element| {
         if let Some(id) = element.attribute("data-part").map(str::to_owned) {
-            let place = known.place(&id).or_else(|| {
-                let mut places = known.places.iter();
-                places.find(|place| place.part == id && !drawn.contains_key(&place.id))
-            });
+            // A part in two places, such as a cord with its two ends, stands for neither.
+            let mut others = known.places.iter().filter(|place| place.part == id);
+            let only = others.next().filter(|_| others.next().is_none());
+            let place = known
+                .place(&id)
+                .or(only.filter(|place| !drawn.contains_key(&place.id)));
             if let Some(place) = place {
                 element.set("data-place", place.id.clone());
             }
@@ -104,12 +106,19 @@ fn hit_area(element: &Element) -> Option<Area> {
     })
 }
 
-/// The area of the part at a place, if the picture has it.
-fn area_of(input: &DrawingInput, areas: &BTreeMap<String, Area>, place: &str) -> Option<Area> {
-    areas.get(place).copied().or_else(|| {
-        let part = &input.workshop.place(place)?.part;
-        areas.get(part).copied()
-    })
+/// The area of a place. In the section, which shows everything, a place without a shape of its
+/// own is where its part is; elsewhere it is behind a cover.
+fn area_of(
+    input: &DrawingInput,
+    view: View,
+    areas: &BTreeMap<String, Area>,
+    place: &str,
+) -> Option<Area> {
+    let own = areas.get(place).copied();
+    if own.is_some() || view != View::Section {
+        return own;
+    }
+    areas.get(&input.workshop.place(place)?.part).copied()
 }
 
 fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> Vec<Element> {
@@ -122,7 +131,7 @@ fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> 
         if areas.contains_key(&place.id) {
             continue;
         }
-        if let Some(area) = area_of(input, areas, &place.id) {
+        if let Some(area) = area_of(input, view, areas, &place.id) {
             let (x, y) = spots.next((area.0, area.1 - 40.0, area.2, 20.0));
             drawn.push(touch::part(input, &place.id, around(x, y), eye(x, y)));
         }
@@ -131,7 +140,7 @@ fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> 
         if areas.contains_key(&connector.id) {
             continue;
         }
-        if let Some(area) = area_of(input, areas, &connector.place) {
+        if let Some(area) = area_of(input, view, areas, &connector.place) {
             let (x, y) = spots.next(area);
             let apart = input.apart.contains(&connector.id);
             drawn.push(touch::connector(
@@ -143,7 +152,7 @@ fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> 
         }
     }
     for point in &input.workshop.test_points {
-        if let Some(area) = area_of(input, areas, &point.place) {
+        if let Some(area) = area_of(input, view, areas, &point.place) {
             let (x, y) = spots.next(area);
             let stalk = (area.0 + area.2 / 2.0, area.1 + area.3 / 2.0);
             drawn.push(test_point(input, &point.node, &point.name, (x, y), stalk));
@@ -275,7 +284,7 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
 
 /// Moves the names of touchable things into the margins, each on a line of its own, with a thin
 /// line to what it names.
-fn names_in_the_margin(drawing: &mut Element) {
+fn names_in_the_margin(view: View, drawing: &mut Element) {
     let mut wanted: Vec<(String, Area)> = Vec::new();
     drawing.walk(&mut |element| {
         let fixed = ["data-part", "data-place", "data-step", "data-key"];
@@ -297,7 +306,12 @@ fn names_in_the_margin(drawing: &mut Element) {
                 .map(|(_, area)| middle(*area).1)
                 .collect::<Vec<_>>(),
         );
-        let x = if left { LEFT - 46.0 } else { 1020.0 };
+        // The cabinet's side recedes to the right where it is not cut.
+        let right = match view {
+            View::Section | View::Water => RIGHT + 40.0,
+            View::Outside | View::Opened => RIGHT + RECEDE.0 + 60.0,
+        };
+        let x = if left { LEFT - 46.0 } else { right };
         for ((id, _), y) in side.into_iter().zip(heights) {
             places.insert(id.clone(), (x, y, left));
         }
