@@ -139,7 +139,10 @@ impl Job {
     /// # Errors
     /// When the scenario names a fault or parameter that the machine does not have.
     pub fn new(scenario: Arc<Scenario>, seed: u64) -> Result<Self, MachineError> {
-        let setup = Setup::of_faults(&scenario.faults, seed);
+        let setup = Setup {
+            params: scenario.site.params.clone(),
+            ..Setup::of_faults(&scenario.faults, seed)
+        };
         let mut machine = Machine::new(&scenario.machine, setup)?;
         acts::arrive(&mut machine, &scenario)?;
         let bench = Bench {

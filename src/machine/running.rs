@@ -378,6 +378,11 @@ impl Machine {
         self.hand_stroke_m = stroke_m;
     }
 
+    /// Lets the motor take the room's temperature.
+    pub fn cool_down(&mut self) {
+        self.plant.cool_down();
+    }
+
     /// Puts a dry load in the basket and lets the machine take the room's temperature.
     pub(super) fn set_load(&mut self, params: Vec<(String, f64)>) {
         self.setup.params.extend(params);

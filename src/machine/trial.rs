@@ -30,6 +30,8 @@ pub struct CycleFigures {
     pub drain_s: f64,
     /// Fastest spin, rad/s.
     pub spin_rad_per_s: f64,
+    /// Times the control stopped a spin to spread the load.
+    pub corrections: u32,
     /// Widest swing of the tub rim, m.
     pub swing_m: f64,
     /// Water left in the load per dry mass at the end.
@@ -108,6 +110,7 @@ struct Run {
     drain_from_s: Option<u32>,
     drained: bool,
     stopped: bool,
+    was_spreading: bool,
 }
 
 impl Run {
@@ -130,6 +133,9 @@ impl Run {
                 figures.creep_rad_per_s = figures.creep_rad_per_s.max(basket.abs());
             }
         }
+        let spreads = machine.is_spreading_load();
+        figures.corrections += u32::from(spreads && !self.was_spreading);
+        self.was_spreading = spreads;
         figures.swing_m = figures.swing_m.max(now.rim_reach_m);
         figures.winding_k = figures.winding_k.max(machine.hottest_winding_k());
         figures.leakage_a = figures.leakage_a.max(machine.leakage_a());

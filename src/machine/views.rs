@@ -265,6 +265,11 @@ impl Machine {
         words
     }
 
+    /// The control is spreading the load after the out-of-balance switch opened.
+    pub fn is_spreading_load(&self) -> bool {
+        self.outputs.display.message == Message::SpreadingLoad
+    }
+
     /// The alarm shown, in words.
     pub fn alarm_words(&self) -> Option<String> {
         match self.outputs.display.message {

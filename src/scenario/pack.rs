@@ -217,6 +217,8 @@ pub fn site_params(file: &SiteFile) -> Vec<(String, f64)> {
         ),
         ("inlet.supply_pa", units::pa_from_mpa(file.water_mpa)),
         ("load.unbalance_kg", file.unbalance_kg),
+        ("load.dry_kg", file.load_kg),
+        ("site.air_k", file.room_degc + units::CELSIUS_ZERO_K),
     ];
     params
         .map(|(name, value)| (name.to_owned(), value))

@@ -12,7 +12,7 @@ use crate::machine::MachineError;
 pub fn arrive(machine: &mut Machine, scenario: &Scenario) -> Result<(), MachineError> {
     let site = &scenario.site;
     machine.check_params(&site.params)?;
-    machine.settle_in(site.load_kg, site.room_k);
+    machine.cool_down();
     machine.leave_water(site.water_kg);
     machine.set_plugged(true);
     // It may open from half its rated current; most open near three quarters. From memory.
