@@ -96,6 +96,8 @@ pub struct JobHost {
     open: Option<Open>,
     trouble: Option<LoadError>,
     storage: Option<StorageError>,
+    /// What to say when nothing outlives the page.
+    warning: Option<&'static str>,
     holder: Holder,
     claim: Claim,
     door: Door,
@@ -120,6 +122,7 @@ impl Component for JobHost {
             open: None,
             trouble: None,
             storage: None,
+            warning: None,
             holder: Holder::Asking,
             claim: Claim::ask(&ctx.props().id, link.callback(Msg::Holder)),
             door: Door(link.callback(Msg::Order)),
@@ -204,7 +207,12 @@ impl JobHost {
                 let bench = Shared::new(build::bench(&loaded.session, &kept));
                 let live = Shared::new(build::live(&loaded.session, reading.as_ref()));
                 let state = loaded.session.live().machine().state_words();
-                let Loaded { session, saved } = loaded;
+                let Loaded {
+                    session,
+                    saved,
+                    warning,
+                } = loaded;
+                self.warning = warning;
                 let finished = Shared::new(session.job().clone());
                 self.open = Some(Open {
                     session,
@@ -328,7 +336,10 @@ impl JobHost {
             open.finished = Shared::new(open.session.job().clone());
         }
         let mut bench = build::bench(&open.session, &open.kept);
-        bench.storage = self.storage.map(|error| error.to_string());
+        bench.storage = self
+            .storage
+            .map(|error| error.to_string())
+            .or_else(|| self.warning.map(str::to_owned));
         bench.elsewhere = self.holder == Holder::Other;
         open.bench = Shared::new(bench);
         open.live = Shared::new(build::live(&open.session, open.reading.as_ref()));

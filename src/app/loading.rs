@@ -17,6 +17,8 @@ pub struct Loaded {
     pub session: Session,
     /// How it is kept.
     pub saved: SavedJob,
+    /// What to say when nothing outlives the page.
+    pub warning: Option<&'static str>,
 }
 
 /// Why a job cannot be opened.
@@ -51,8 +53,8 @@ impl LoadError {
 /// When there is no such job, or its log cannot be replayed.
 pub async fn load(id: &str) -> Result<Loaded, LoadError> {
     let scenario = library::find(id).ok_or_else(|| LoadError::NoSuchJob(id.to_owned()))?;
-    let kept = Store::open()
-        .await
+    let store = Store::open().await;
+    let kept = store
         .get(&SavedJob::key(id))
         .await
         .map_err(LoadError::Storage)?;
@@ -66,7 +68,12 @@ pub async fn load(id: &str) -> Result<Loaded, LoadError> {
     forgive(&mut saved);
     let (job, _) = Job::replay(scenario, saved.seed, &saved.log).map_err(LoadError::Machine)?;
     let session = Session::new(job, saved.seen, saved.suspects.clone());
-    Ok(Loaded { session, saved })
+    let warning = matches!(store, Store::Memory(_)).then(|| store.words());
+    Ok(Loaded {
+        session,
+        saved,
+        warning,
+    })
 }
 
 /// After the program has failed once, nothing is watched again; after it failed twice, the last

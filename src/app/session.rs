@@ -340,3 +340,94 @@ fn seen(job: &Job) -> (String, String) {
         job.machine().display_words(),
     )
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::library;
+    use crate::bench::action::MeterMode;
+    use crate::bench::action::Sense;
+
+    fn session(id: &str) -> Session {
+        let scenario = library::find(id).expect("ships");
+        Session::new(Job::new(scenario, 7).expect("sound"), 0, Vec::new())
+    }
+
+    #[test]
+    fn what_was_watched_and_done_is_the_replay_of_its_log_to_the_bit() {
+        let mut session = session("no_water");
+        let acts = [
+            Action::Key {
+                key: PanelKey::Power,
+            },
+            Action::Key {
+                key: PanelKey::Start,
+            },
+            Action::Tap { open: true },
+            Action::Sense {
+                sense: Sense::Look,
+                place: "tap".to_owned(),
+            },
+        ];
+        session.speed = Speed::Ten;
+        for act in acts {
+            for _ in 0..37 {
+                session.frame(0.0163);
+            }
+            session.order(Order::Do(vec![act]));
+        }
+        let job = session.job();
+        let (again, _) = Job::replay(job.scenario().clone(), job.seed(), job.log()).expect("sound");
+        assert_eq!(again.machine().state_hash(), job.machine().state_hash());
+        assert_eq!(again.notebook(), job.notebook());
+    }
+
+    #[test]
+    fn a_refused_act_leaves_the_job_where_it_was_and_offers_what_comes_first() {
+        let mut session = session("hums_and_stands");
+        session.frame(0.2);
+        let hash = session.job().machine().state_hash();
+        let changed = session.order(Order::Do(vec![Action::Sense {
+            sense: Sense::Look,
+            place: "run_capacitor".to_owned(),
+        }]));
+        assert!(!changed.save);
+        assert!(session.job().log().is_empty());
+        assert_eq!(session.job().machine().state_hash(), hash);
+        let offered = session.notice.take().map(|n| n.verbs).unwrap_or_default();
+        session.order(offered[0].order.clone());
+        assert!(session.job().bench().off.contains(&"back_cover".to_owned()));
+    }
+
+    #[test]
+    fn a_hidden_tab_does_not_run_ahead() {
+        let mut session = session("no_water");
+        session.speed = Speed::Sixty;
+        session.frame(3600.0);
+        assert!(session.live().tick() <= 150);
+    }
+
+    #[test]
+    fn leads_are_placed_once_both_are_somewhere_and_lifted_before_ohms() {
+        let mut session = session("no_water");
+        session.order(Order::Put(Lead::Red, Some("SL".to_owned())));
+        assert!(session.job().log().is_empty());
+        session.order(Order::Put(Lead::Black, Some("SN".to_owned())));
+        let shown = session.live().reading().map(|r| r.display);
+        assert_eq!(shown.as_deref(), Some("230.0 V"));
+        session.order(Order::Mode(MeterMode::Ohms));
+        assert_eq!(session.live().reading(), None);
+        assert!(session.job().safety().is_empty());
+    }
+
+    #[test]
+    fn waiting_a_minute_takes_a_minute() {
+        let mut session = session("no_water");
+        session.order(Order::Wait(Until::Minute));
+        while session.is_waiting() {
+            session.wait_a_second();
+        }
+        assert_eq!(session.live().tick(), 600);
+        assert!(session.job().log().is_empty());
+    }
+}

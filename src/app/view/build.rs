@@ -256,3 +256,62 @@ pub fn view_of(picture: Picture) -> Option<View> {
         Picture::Wiring => None,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::app::library;
+    use crate::app::view::Thing;
+    use crate::bench::scenario::Scenario;
+
+    fn said(scenario: Scenario, thing: Option<Thing>, picture: Picture) -> String {
+        let job = Job::new(Arc::new(scenario), 7).expect("sound");
+        let mut session = Session::new(job, 0, Vec::new());
+        (session.selected, session.picture) = (thing, picture);
+        let kept = Kept::of(&session);
+        format!("{:?} {:?}", bench(&session, &kept), live(&session, None))
+    }
+
+    #[test]
+    fn before_anyone_has_looked_a_faulty_machine_and_a_sound_one_look_the_same() {
+        for id in ["hums_and_stands", "washes_will_not_spin", "dark_panel"] {
+            let faulty = Scenario::clone(&library::find(id).expect("ships"));
+            let sound = Scenario {
+                faults: Vec::new(),
+                ..faulty.clone()
+            };
+            for picture in [Picture::Outside, Picture::Wiring] {
+                let thing = Some(Thing::Place("run_capacitor".to_owned()));
+                let is = said(faulty.clone(), thing.clone(), picture);
+                assert_eq!(is, said(sound.clone(), thing, picture), "{id}");
+            }
+        }
+    }
+
+    #[test]
+    fn every_job_that_ships_opens_and_every_thing_in_it_can_be_taken_in_hand() {
+        for scenario in library::all() {
+            let job = Job::new(scenario.clone(), 7).expect("sound");
+            let mut session = Session::new(job, 0, Vec::new());
+            let workshop = scenario.workshop.clone();
+            let places = workshop.places.iter().map(|p| Thing::Place(p.id.clone()));
+            let parts = workshop.parts.iter().map(|p| Thing::Place(p.id.clone()));
+            let steps = workshop.steps.iter().map(|s| Thing::Step(s.id.clone()));
+            let connectors = workshop
+                .connectors
+                .iter()
+                .map(|c| Thing::Connector(c.id.clone()));
+            for thing in places.chain(parts).chain(steps).chain(connectors) {
+                session.selected = Some(thing.clone());
+                let selection = selection(session.live(), &thing, session.hold.lead);
+                let leads_on = !selection.verbs.is_empty()
+                    || !selection.repairs.is_empty()
+                    || !selection.points.is_empty()
+                    || selection.clear_way.is_some();
+                assert!(leads_on, "{}: {thing:?}", scenario.id);
+            }
+        }
+    }
+}

@@ -63,7 +63,14 @@ fn needs(job: &Job, thing: &Thing) -> Vec<String> {
         Thing::Step(_) => workshop.step(id).map(|s| s.needs.clone()),
         Thing::Place(_) => place_of(workshop, id)
             .map(|p| p.needs.clone())
-            .or_else(|| step_of(workshop, id).map(|s| s.needs.clone())),
+            .or_else(|| step_of(workshop, id).map(|s| s.needs.clone()))
+            .or_else(|| {
+                workshop
+                    .works
+                    .iter()
+                    .find(|w| w.part == id)
+                    .map(|w| w.needs.clone())
+            }),
         Thing::Key(_) | Thing::Element(_) => None,
     }
     .unwrap_or_default()
