@@ -6,13 +6,14 @@
 //! ```text
 //! |T(stall)| >= break-away       then  T(slip) = load + friction + windage, smallest slip
 //! ```
-//! Limits: the load is a constant torque; supply dips while starting are judged at stall.
+//! Limits: the load is a constant torque once running; supply dips while starting are judged at stall.
 
 use std::sync::Arc;
 
 use crate::network::Contacts;
 use crate::network::ElementId;
 use crate::network::SolveError;
+use crate::plant::harness::model::WiringModel;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::solving::Harness;
@@ -56,7 +57,7 @@ pub fn steady_state(
     if !runs {
         contacts = contacts.without(harness.contacts(&model.outputs_needing_5v));
     }
-    let load_n_m = load_n_m.unwrap_or(model.loads.spinning_n_m) * harness.wiring().load_ratio;
+    let load_n_m = load_n_m.unwrap_or(model.loads.spinning_n_m);
     let slip = running_slip(harness, contacts, load_n_m, temperatures_k)?;
     let ac = harness.solve_ac(contacts, slip, temperatures_k)?;
     Ok(SteadyState {
@@ -77,7 +78,18 @@ pub fn regulated_v(harness: &Harness, ac: &AcPoint) -> f64 {
     }
 }
 
-/// The slip (against direction A) at which torque meets load, or 1 at rest.
+/// Torque that starts the motor against a load, N m: wet washing breaks away hard, a basket
+/// needs no more than the motor's own friction, because its load comes with speed.
+fn break_away_n_m(model: &WiringModel, load_n_m: f64) -> f64 {
+    if load_n_m > model.loads.spinning_n_m {
+        model.loads.break_away_n_m
+    } else {
+        model.motor.params.friction_n_m
+    }
+}
+
+/// The slip (against direction A) at which torque meets a load (before faults of the drive
+/// multiply it), or 1 at rest.
 ///
 /// # Errors
 /// [`SolveError`] if the coils are singular.
@@ -93,15 +105,15 @@ pub fn running_slip(
         .flow(&reduced, 1.0, temperatures_k, &mut scratch)?
         .torque_n_m;
     let wiring = harness.wiring();
-    let break_away_n_m = wiring.model.loads.break_away_n_m * wiring.load_ratio;
-    if wiring.is_seized || stall_n_m.abs() < break_away_n_m {
+    let needed_n_m = break_away_n_m(&wiring.model, load_n_m) * wiring.load_ratio;
+    if wiring.is_seized || stall_n_m.abs() < needed_n_m {
         return Ok(1.0);
     }
     let mut balance = Balance {
         harness,
         reduced: &reduced,
         temperatures_k,
-        load_n_m,
+        load_n_m: load_n_m * wiring.load_ratio,
         is_a: stall_n_m > 0.0,
         scratch,
     };
