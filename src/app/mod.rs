@@ -21,6 +21,7 @@ mod settings;
 mod shared;
 mod shell;
 mod store;
+mod suspects;
 mod view;
 
 #[cfg(all(test, not(target_arch = "wasm32")))]

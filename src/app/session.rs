@@ -5,12 +5,12 @@
 //! and acts there; so the job is advanced at log entries alone and replays to the same bits.
 
 use crate::app::store::SavedSuspect;
+use crate::app::suspects;
 use crate::app::view::Lead;
 use crate::app::view::NoticeView;
 use crate::app::view::Order;
 use crate::app::view::Picture;
 use crate::app::view::Speed;
-use crate::app::view::SuspectOrder;
 use crate::app::view::Thing;
 use crate::app::view::Until;
 use crate::app::view::meter::Hold;
@@ -195,7 +195,7 @@ impl Session {
                 }
             }
             Order::Suspect(order) => {
-                self.suspect(order);
+                suspects::change(&mut self.suspects, order);
                 return Changed { save: true };
             }
             Order::TakeOver | Order::StartAgain => {}
@@ -297,39 +297,6 @@ impl Session {
         self.job = job;
         self.due_s = 0.0;
         true
-    }
-
-    fn suspect(&mut self, order: SuspectOrder) {
-        let list = &mut self.suspects;
-        let place = |list: &[SavedSuspect], cause: &str| list.iter().position(|s| s.cause == cause);
-        match order {
-            SuspectOrder::Add(cause) => {
-                if place(list, &cause).is_none() {
-                    list.push(SavedSuspect {
-                        cause,
-                        confidence: 1,
-                        struck: false,
-                    });
-                }
-            }
-            SuspectOrder::Strike(cause) => {
-                if let Some(at) = place(list, &cause) {
-                    list[at].struck = !list[at].struck;
-                }
-            }
-            SuspectOrder::Sure(cause, confidence) => {
-                if let Some(at) = place(list, &cause) {
-                    list[at].confidence = confidence.clamp(1, 3);
-                }
-            }
-            SuspectOrder::Up(cause) => {
-                if let Some(at) = place(list, &cause)
-                    && at > 0
-                {
-                    list.swap(at, at - 1);
-                }
-            }
-        }
     }
 }
 
