@@ -12,7 +12,8 @@ const COUNT: &str = "tubwright/stopped";
 
 /// Shows the calm page from now on when the program fails.
 pub fn watch() {
-    std::panic::set_hook(Box::new(|info| {
+    // Yew would put its own hook in place of one set without its knowledge.
+    yew::set_custom_panic_hook(Box::new(|info| {
         set_count(count() + 1);
         let place = info
             .location()

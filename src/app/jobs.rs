@@ -194,7 +194,7 @@ fn invitation(tiles: &[JobTile]) -> Html {
         (None, Some(tile)) if is_first_visit => (
             tile,
             "First time here?",
-            "Start with a short job. Hints stand where your hand is and go once you have done it."
+            "Start with a short job. A hint under the picture says what comes next, and goes once it is done."
                 .to_owned(),
             "Start the first job",
         ),

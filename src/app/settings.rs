@@ -19,6 +19,8 @@ pub struct Settings {
     pub single_keys: bool,
     /// All names are shown on the pictures.
     pub all_names: bool,
+    /// The opening jobs say what comes next.
+    pub hints: bool,
 }
 
 impl Default for Settings {
@@ -26,6 +28,7 @@ impl Default for Settings {
         Self {
             single_keys: true,
             all_names: false,
+            hints: true,
         }
     }
 }
@@ -104,6 +107,7 @@ pub fn SettingsScreen() -> Html {
             <div class="page__body stack">
                 <fieldset class="settings__group">
                     <legend>{ "Bench" }</legend>
+                    { choice("Give hints in the opening jobs", now.hints, set(|s, on| s.hints = on)) }
                     { choice("Show all names on the pictures", now.all_names, set(|s, on| s.all_names = on)) }
                     { choice("Single keys work on the bench", now.single_keys, set(|s, on| s.single_keys = on)) }
                 </fieldset>

@@ -27,6 +27,7 @@ use crate::app::bench::tabs::Tabs;
 use crate::app::hooks::focus_first;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_keys;
+use crate::app::settings::Settings;
 use crate::app::settings::use_settings;
 use crate::app::view::BenchView;
 use crate::app::view::Lead;
@@ -79,7 +80,7 @@ pub fn BenchScreen() -> Html {
                     on_toggle={toggle_card.clone()}>
                 { card_side(&bench, &door, &sides) }
             </Drawer>
-            { stage(&bench, &door, settings.all_names) }
+            { stage(&bench, &door, &settings) }
             <Drawer id="tool" word="Instrument" class="bench__tool" open={sides.tool_open}
                     on_toggle={toggle_tool.clone()}>
                 <MovingInstrument />
@@ -127,7 +128,8 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
     }
 }
 
-fn stage(bench: &BenchView, door: &Callback<Order>, names: bool) -> Html {
+fn stage(bench: &BenchView, door: &Callback<Order>, settings: &Settings) -> Html {
+    let (names, hints) = (settings.all_names, settings.hints);
     let shown = Picture::ALL
         .iter()
         .position(|p| *p == bench.picture)
@@ -149,6 +151,7 @@ fn stage(bench: &BenchView, door: &Callback<Order>, names: bool) -> Html {
             <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
                 <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
             </div>
+            if let Some(hint) = bench.hint.filter(|_| hints) { <p class="bench__hint" role="note">{ hint }</p> }
             <Caption />
             if !bench.over { <MovingTimeBar /> }
             if let Some(words) = &bench.storage { <p class="bench__storage" role="status">{ words }</p> }

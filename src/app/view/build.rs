@@ -15,6 +15,7 @@ use crate::app::view::Picture;
 use crate::app::view::PointView;
 use crate::app::view::SuspectView;
 use crate::app::view::card;
+use crate::app::view::hints;
 use crate::app::view::meter;
 use crate::app::view::names::name_of;
 use crate::app::view::open_ends;
@@ -102,6 +103,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
             .as_ref()
             .map(|thing| selection(job, thing, session.hold.lead)),
         notice: session.notice.clone(),
+        hint: hints::hint(job),
         still_open: open_ends::still_open(job),
         storage: None,
         elsewhere: false,

@@ -6,6 +6,7 @@
 pub mod build; // all of it from a session
 pub mod card; // job card, notebook, causes
 pub mod debrief; // the explained replay
+pub mod hints; // one at a time, in the opening jobs
 pub mod meter; // the instrument and its face
 pub mod models; // what the screens show
 pub mod names; // plain names

@@ -292,6 +292,8 @@ pub struct BenchView {
     pub selection: Option<SelectionView>,
     /// The calm card.
     pub notice: Option<NoticeView>,
+    /// What to do next, in an opening job.
+    pub hint: Option<&'static str>,
     /// What is still off, apart or shut.
     pub still_open: Vec<String>,
     /// Trouble with saving, plain words.
