@@ -69,7 +69,7 @@ fn answer(props: &JobCardProps, asked: &AskedView) -> Html {
     html! {
         <li>
             <span class="job-card__question">{ &asked.question }</span>
-            <span class="job-card__answer">{ format!("“{}”", asked.answer) }</span>
+            <span class="job-card__answer">{ &asked.answer }</span>
             if asked.again && !props.over {
                 <button type="button" class="button button--quiet button--small" {onclick}
                         aria-label={format!("Ask again in other words: {}", asked.question)}>

@@ -104,7 +104,7 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
     Ok(DebriefView {
         verdict: verdict(&report),
         money: money(&report),
-        causes: told.causes,
+        causes: told.causes.iter().map(|c| format::sentence(c)).collect(),
         stated: stated.unwrap_or_default(),
         shown_by: told.shown_by,
         marks: report
@@ -126,7 +126,7 @@ fn what_of(job: &Job, id: &str) -> String {
     job.scenario()
         .machine
         .fault(id)
-        .map_or_else(|| id.to_owned(), |f| f.what.clone())
+        .map_or_else(|| id.to_owned(), |f| format::sentence(&f.what))
 }
 
 /// Words and marks for the list of jobs; none when the job cannot be marked.

@@ -3,7 +3,6 @@
 //! They follow the order of a job and what the log holds; nothing here knows what is wrong.
 
 use crate::bench::action::Action;
-use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::job::Job;
 
@@ -23,15 +22,7 @@ pub fn hint(job: &Job) -> Option<&'static str> {
         )
     };
     let last_right = job.log().iter().rposition(|entry| put_right(&entry.action));
-    let started = |action: &Action| {
-        matches!(
-            action,
-            Action::Key {
-                key: PanelKey::Start
-            }
-        )
-    };
-    let ran_after = last_right.is_some_and(|at| job.log()[at..].iter().any(|e| started(&e.action)));
+
     Some(if !did(|a| matches!(a, Action::Ask { .. })) {
         "Ask first: the questions are on the job card."
     } else if !did(|a| matches!(a, Action::Key { .. })) {
@@ -48,8 +39,8 @@ pub fn hint(job: &Job) -> Option<&'static str> {
         "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook."
     } else if last_right.is_none() {
         "Put right what you have found: take it in hand and choose what to do. Measuring and opening come only when looking does not settle it."
-    } else if !ran_after {
-        "Prove it: let the machine run again. “Wait until something changes” lets time pass."
+    } else if !job.machine().milestones().all() {
+        "Prove it: let it wash, drain and spin. “Wait until” and the faster clock let time pass."
     } else {
         "Once it does what it should, choose Finish: say what was wrong, tick the lines that show it, tell the customer."
     })
