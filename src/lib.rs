@@ -6,6 +6,8 @@
 
 pub mod app; // the screens; the only part that knows a browser
 pub mod bench; // jobs: actions, access, instruments, clock and money, safety rules
+#[cfg(not(target_arch = "wasm32"))]
+pub mod cli; // the command line, native only
 pub mod control; // state machine and cam timer; knows no plant
 pub mod drawing; // pure functions: machine data and state to SVG
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state

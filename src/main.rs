@@ -6,4 +6,6 @@ fn main() {
 }
 
 #[cfg(not(target_arch = "wasm32"))]
-fn main() {}
+fn main() -> std::process::ExitCode {
+    tubwright::cli::run()
+}

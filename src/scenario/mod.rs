@@ -13,7 +13,7 @@ pub mod control_file; // twin of the control section
 pub mod fault_file; // twin of the fault catalogue
 pub mod job_file; // twin of a job file
 pub mod machine_file; // twin of a machine file
-mod names; // names defined and referred to
+pub mod names; // names defined and referred to
 mod pack; // machines and jobs put together for the bench
 pub mod problem; // what is wrong in a file, in words
 pub mod read; // strict reading that reports every problem

@@ -1,0 +1,95 @@
+//! `faults`, `rules`, `instruments`: what there is.
+
+use std::io::Write;
+
+use serde_json::Value;
+use serde_json::json;
+
+use crate::bench::action::MeterMode;
+use crate::bench::safety;
+use crate::bench::words;
+use crate::cli::Verdict;
+use crate::cli::args::ListArgs;
+use crate::cli::args::MachineArgs;
+use crate::cli::failure::Failure;
+use crate::cli::library;
+use crate::cli::probe;
+
+/// Faults of a machine.
+pub fn faults(args: &MachineArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
+    let pack = library::machine(&args.machine)?;
+    let list: Vec<Value> = pack
+        .model
+        .faults
+        .iter()
+        .map(|f| {
+            json!({
+                "id": f.id,
+                "reference": f.reference,
+                "part": f.part,
+                "what": f.what,
+                "class": format!("{:?}", f.class).to_lowercase(),
+                "weight": f.weight,
+                "weight_source": f.weight_source,
+                "complaint": f.complaint,
+            })
+        })
+        .collect();
+    write(&list, &["reference", "id", "what"], args.json, out)
+}
+
+/// Safety rules.
+pub fn rules(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
+    let list: Vec<Value> = safety::rules()
+        .map(|rule| {
+            json!({
+                "id": rule.id,
+                "severity": format!("{:?}", rule.severity).to_lowercase(),
+                "text": rule.title,
+                "why": rule.why,
+                "source": rule.source,
+                "right_way": rule.right_way,
+            })
+        })
+        .collect();
+    write(&list, &["severity", "id", "text"], args.json, out)
+}
+
+/// Instruments of the bench.
+pub fn instruments(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
+    let list: Vec<Value> = MeterMode::ALL
+        .iter()
+        .map(|mode| {
+            json!({
+                "mode": mode,
+                "name": words::mode_name(*mode),
+                "unit": probe::unit(*mode),
+                "clamp": mode.is_clamp(),
+                "needs_dead_circuit": mode.needs_dead_circuit(),
+            })
+        })
+        .collect();
+    write(&list, &["mode", "unit", "name"], args.json, out)
+}
+
+/// The whole list as JSON, or the named fields of each entry on a line.
+pub fn write(
+    list: &[Value],
+    fields: &[&str],
+    as_json: bool,
+    out: &mut dyn Write,
+) -> Result<Verdict, Failure> {
+    if as_json {
+        serde_json::to_writer_pretty(&mut *out, list)?;
+        writeln!(out)?;
+        return Ok(Verdict::Passed);
+    }
+    for entry in list {
+        let words: Vec<&str> = fields
+            .iter()
+            .map(|field| entry[*field].as_str().unwrap_or_default())
+            .collect();
+        writeln!(out, "{}", words.join("  "))?;
+    }
+    Ok(Verdict::Passed)
+}
