@@ -56,6 +56,16 @@ impl Source {
         }
     }
 
+    /// Paths of the files that this one declares as modules for tests only.
+    fn test_files(&self) -> Vec<String> {
+        let folder = self.path.rsplit_once('/').map_or("", |(folder, _)| folder);
+        let declared = self.lines.iter().filter(|line| line.in_test);
+        declared
+            .filter_map(|line| line.code.trim().strip_prefix("mod ")?.strip_suffix(';'))
+            .map(|name| format!("{folder}/{name}.rs"))
+            .collect()
+    }
+
     /// The file in which a top module begins, where `super` would mean the whole crate.
     pub fn is_module_root(&self) -> bool {
         !self.path.contains('/')
@@ -66,20 +76,21 @@ impl Source {
 /// Every Rust file under `src/`, in order of path.
 pub fn program() -> Vec<Source> {
     let root = root().join("src");
-    files(&root, "rs")
+    let mut sources: Vec<Source> = files(&root, "rs")
         .into_iter()
         .map(|file| {
-            let path = file
-                .strip_prefix(&root)
-                .expect("found under the root")
-                .to_string_lossy()
-                .replace('\\', "/");
-            Source::new(
-                &path,
-                &fs::read_to_string(&file).expect("source files are readable text"),
-            )
+            let path = file.strip_prefix(&root).expect("found under the root");
+            let path = path.to_string_lossy().replace('\\', "/");
+            Source::new(&path, &fs::read_to_string(&file).expect("source is text"))
         })
-        .collect()
+        .collect();
+    let only_for_tests: Vec<String> = sources.iter().flat_map(Source::test_files).collect();
+    for source in &mut sources {
+        if only_for_tests.contains(&source.path) {
+            source.lines.iter_mut().for_each(|line| line.in_test = true);
+        }
+    }
+    sources
 }
 
 /// The repository's top folder.
@@ -202,6 +213,12 @@ pub fn is_word(c: char) -> bool {
     c.is_alphanumeric() || c == '_'
 }
 
+/// `#[cfg(test)]`, or `#[cfg(all(test, …))]`.
+fn is_for_tests(line: &str) -> bool {
+    let condition = line.trim_start().strip_prefix("#[cfg(").unwrap_or_default();
+    condition.starts_with("test)") || condition.starts_with("all(test,")
+}
+
 /// For each line of code: does it stand in something marked `#[cfg(test)]`?
 fn test_lines(code: &str) -> Vec<bool> {
     let mut depth = 0_usize;
@@ -209,7 +226,7 @@ fn test_lines(code: &str) -> Vec<bool> {
     let mut until = None;
     let mut lines = Vec::new();
     for line in code.lines() {
-        marked |= until.is_none() && line.trim_start().starts_with("#[cfg(test)]");
+        marked |= until.is_none() && is_for_tests(line);
         let mut in_test = marked || until.is_some();
         for c in line.chars() {
             match c {
