@@ -1,52 +1,101 @@
-//! The list of results whose bits must be the same natively and in a browser.
+//! What must come out with the same bits natively and in a browser: every shipped job worked to its
+//! end, every machine through a whole wash, sound and with each fault of the catalogue.
+//!
+//! The results stand in `tests/fixtures/same_bits.txt`, one line each: a name and the hash over the
+//! bits of every number. A change of the physics changes them; then, once the change is meant,
+//! `TUBWRIGHT_WRITE=1 cargo test --test same_bits` writes them anew.
 
-use tubwright::plant::Plant;
-use tubwright::plant::PlantInputs;
-use tubwright::plant::params::PlantParams;
-use tubwright::units;
+use std::sync::Arc;
 
-/// Fails at the first result whose bits are not the ones written down.
-pub fn check() {
-    let filled = filled();
-    let fixed = [
-        (
-            "speed of 750 r/min",
-            units::rad_per_s_from_rpm(750.0),
-            0x4053_a28c_59d5_433b_u64,
-        ),
-        (
-            "level after three minutes of filling and ten of rest",
-            filled.level_m(),
-            0x3fcb_e326_184f_29c0,
-        ),
-        (
-            "the level sensor's frequency then",
-            filled.sensor_hz(),
-            0x40d7_7029_ccdd_29b9,
-        ),
-    ];
-    let wrong: Vec<String> = fixed
-        .iter()
-        .filter(|(_, value, bits)| value.to_bits() != *bits)
-        .map(|(what, value, bits)| {
-            format!(
-                "{what}: {value:e} has bits {:#018x}, written down is {bits:#018x}",
-                value.to_bits()
-            )
-        })
-        .collect();
-    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+use tubwright::bench::job::Entry;
+use tubwright::bench::job::Job;
+use tubwright::machine::ActiveFault;
+use tubwright::machine::Machine;
+use tubwright::machine::MachineModel;
+use tubwright::machine::Setup;
+use tubwright::machine::StateHasher;
+use tubwright::scenario;
+
+/// The results as written down.
+pub const WRITTEN: &str = include_str!("../fixtures/same_bits.txt");
+
+/// A job's name and the log of a technician who worked it.
+pub type Log = (&'static str, &'static str);
+
+macro_rules! logs {
+    ($($id:literal)*) => { [$(($id, include_str!(concat!("../jobs/", $id, ".json")))),*] };
 }
 
-fn filled() -> Plant {
-    let mut plant = Plant::new(PlantParams::typical());
-    plant.advance(
-        1_800,
-        &PlantInputs {
-            is_valve_energised: true,
-            ..PlantInputs::IDLE
-        },
-    );
-    plant.rest(6_000);
-    plant
+/// The log of every shipped job.
+pub const LOGS: [Log; 16] = logs!(
+    "bites_bare_feet" "dark_panel" "dial_stands_still" "hot_and_stops" "hums_and_stands"
+    "hums_and_water_stays" "no_spin_since_cousin" "no_water" "overflows_since_the_repair"
+    "silent_and_dry" "squeals_and_comes_out_wet" "stops_and_beeps_before_spin"
+    "stops_full_of_water" "walks_and_fills_again" "washes_will_not_spin" "water_runs_at_once"
+);
+
+/// Everything computed anew, one line each.
+pub fn computed() -> Vec<String> {
+    let mut lines: Vec<String> = LOGS.iter().map(job).collect();
+    for (id, pack) in scenario::machines().expect("shipped machines are sound") {
+        lines.push(wash(id, &pack.model, None));
+        for fault in &pack.model.faults {
+            lines.push(wash(id, &pack.model, Some(&fault.id)));
+        }
+    }
+    lines
+}
+
+/// The lines that differ from what is written down, as sentences.
+pub fn differences(computed: &[String]) -> Vec<String> {
+    let written: Vec<&str> = WRITTEN.lines().collect();
+    let mut found: Vec<String> = computed
+        .iter()
+        .zip(&written)
+        .filter(|(is, was)| is != *was)
+        .map(|(is, was)| format!("{is} is written down as {was}"))
+        .collect();
+    if computed.len() != written.len() {
+        found.push(format!(
+            "{} results, {} written down",
+            computed.len(),
+            written.len()
+        ));
+    }
+    found
+}
+
+/// A job worked by its log: the machine's state, and every line of the notebook as displayed.
+fn job((id, log): &Log) -> String {
+    let scenario = scenario::job(id)
+        .expect("shipped jobs are sound")
+        .expect("it ships");
+    let log: Vec<Entry> = serde_json::from_str(log).expect("a log is JSON");
+    let (job, _) = Job::replay(scenario, 1, &log).expect("a shipped job starts");
+    let mut hash = StateHasher::default();
+    hash.text(&job.machine().state_hash().to_string());
+    hash.text(&serde_json::to_string(job.notebook()).expect("notes are JSON"));
+    hash.number(job.cost());
+    format!("job {id} {}", short(hash))
+}
+
+/// A whole wash: the figures it came to and the state it ended in.
+fn wash(id: &str, model: &Arc<MachineModel>, fault: Option<&str>) -> String {
+    let faults: Vec<ActiveFault> = fault.map(ActiveFault::constant).into_iter().collect();
+    let mut machine =
+        Machine::new(model, Setup::of_faults(&faults, 7)).expect("a catalogued fault");
+    machine.settle_in(4.0, 298.15);
+    machine.stand_ready();
+    let mut hash = StateHasher::default();
+    match machine.trial_with(|_| {}) {
+        Ok(figures) => hash.text(&format!("{figures:?}")),
+        Err(error) => hash.text(&error.to_string()),
+    }
+    hash.text(&machine.state_hash().to_string());
+    format!("wash {id} {} {}", fault.unwrap_or("sound"), short(hash))
+}
+
+/// Enough of the hash to tell two results apart.
+fn short(hash: StateHasher) -> String {
+    hash.finish().to_string()[..16].to_owned()
 }
