@@ -3,19 +3,21 @@
 use std::future::Future;
 use std::pin::pin;
 use std::sync::Arc;
+use std::sync::mpsc;
 use std::task::Context;
 use std::task::Poll;
 use std::task::Wake;
-use std::thread::Thread;
 
 use yew::BaseComponent;
 use yew::ServerRenderer;
 
-struct Unpark(Thread);
+/// Tells the waiting end that there is something to do.
+struct Call(mpsc::Sender<()>);
 
-impl Wake for Unpark {
+impl Wake for Call {
     fn wake(self: Arc<Self>) {
-        self.0.unpark();
+        // Nobody listens any more once the text is there.
+        let _ = self.0.send(());
     }
 }
 
@@ -32,13 +34,14 @@ where
 }
 
 fn wait<T>(future: impl Future<Output = T>) -> T {
-    let waker = Arc::new(Unpark(std::thread::current())).into();
+    let (call, called) = mpsc::channel();
+    let waker = Arc::new(Call(call)).into();
     let mut context = Context::from_waker(&waker);
     let mut future = pin!(future);
     loop {
         match future.as_mut().poll(&mut context) {
             Poll::Ready(value) => return value,
-            Poll::Pending => std::thread::park(),
+            Poll::Pending => called.recv().expect("the waker above lives on"),
         }
     }
 }

@@ -1,15 +1,14 @@
 //! The electric side of a machine in motion: which coils pull, what the control senses, what the
 //! motor can give.
 //!
-//! A wash repeats a handful of contact sets, so what depends on contacts alone is kept per set:
-//! motor tables by winding temperature, and what the sense inputs see. A coil pulls from a share of
+//! A wash repeats a handful of contact sets, so what the sense inputs see is kept per set, as the
+//! motor's tables are. A coil pulls from a share of
 //! the current it draws in a sound machine at nominal supply:
 //!
 //! ```text
 //! pulls in at 0.70 of that current, lets go below 0.40
 //! ```
-//! Source: from memory (solenoids and small synchronous motors). Limits: coils settle at once; the
-//! motor's copper temperature goes into its table in steps of 8 K.
+//! Source: from memory (solenoids and small synchronous motors). Limits: coils settle at once.
 
 use std::sync::Arc;
 
@@ -17,6 +16,8 @@ use crate::machine::MachineError;
 use crate::machine::charge::Charge;
 use crate::machine::roles::RoleIds;
 use crate::machine::roles::SenseIds;
+use crate::machine::tables::MotorTables;
+use crate::machine::tables::rounded_k;
 use crate::network::Complex;
 use crate::network::Contacts;
 use crate::network::ElementKind;
@@ -25,22 +26,12 @@ use crate::plant::harness::Harness;
 use crate::plant::harness::Watch;
 use crate::plant::harness::Wiring;
 use crate::plant::harness::solving::Scratch;
-use crate::plant::motor_table::MotorPoint;
 use crate::plant::motor_table::MotorTable;
 
 /// Share of the sound current from which a coil pulls.
 const PULLS_IN_RATIO: f64 = 0.70;
 /// Share below which it lets go.
 const LETS_GO_RATIO: f64 = 0.40;
-/// Samples of a motor table.
-const TABLE_SAMPLES: usize = 65;
-/// Steps in which winding temperatures go into a table, K.
-const TEMPERATURE_STEP_K: f64 = 8.0;
-/// Tables kept.
-const KEPT_TABLES: usize = 48;
-/// Less stalled input than this is no live motor, W: snubbers and stray capacitance.
-const DEAD_MOTOR_W: f64 = 2.0;
-
 /// Coils in the order they are watched.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Coil {
@@ -102,7 +93,7 @@ pub struct Electrics {
     harness: Harness,
     roles: Arc<RoleIds>,
     sound_a: [f64; COILS],
-    tables: Vec<(Contacts, [i32; 2], Option<Arc<MotorTable>>)>,
+    tables: MotorTables,
     senses: Vec<(Contacts, bool, Senses)>,
 }
 
@@ -143,7 +134,7 @@ impl Electrics {
             harness,
             roles: Arc::clone(roles),
             sound_a,
-            tables: Vec::new(),
+            tables: MotorTables::default(),
             senses: Vec::new(),
         })
     }
@@ -306,48 +297,7 @@ impl Electrics {
         contacts: Contacts,
         windings_k: [f64; 2],
     ) -> Result<Option<Arc<MotorTable>>, MachineError> {
-        let key = windings_k.map(step_of);
-        let same = |(set, steps, _): &(Contacts, [i32; 2], _)| *set == contacts && *steps == key;
-        if let Some(at) = self.tables.iter().position(same) {
-            return Ok(self.tables[at].2.clone());
-        }
-        let table = self.new_table(contacts, rounded_k(windings_k))?;
-        if self.tables.len() >= KEPT_TABLES {
-            self.tables.remove(0);
-        }
-        self.tables.push((contacts, key, table.clone()));
-        Ok(table)
-    }
-
-    fn new_table(
-        &mut self,
-        contacts: Contacts,
-        windings_k: [f64; 2],
-    ) -> Result<Option<Arc<MotorTable>>, MachineError> {
-        let model = Arc::clone(&self.harness.wiring().model);
-        let reduced = self.harness.reduced(contacts)?;
-        let mut scratch = Scratch::default();
-        let stalled = self.harness.flow(&reduced, 1.0, windings_k, &mut scratch)?;
-        if stalled.input_w < DEAD_MOTOR_W {
-            return Ok(None);
-        }
-        let mut samples = Vec::with_capacity(TABLE_SAMPLES);
-        let copper = windings_k.map(crate::plant::harness::motor::copper_ratio);
-        for speed in MotorTable::sample_speeds_rad_per_s(TABLE_SAMPLES) {
-            let slip = model.motor.params.slip_ratio(speed, model.frequency_hz);
-            let flow = self
-                .harness
-                .flow(&reduced, slip, windings_k, &mut scratch)?;
-            samples.push(MotorPoint {
-                torque_n_m: flow.torque_n_m,
-                input_w: flow.input_w,
-                copper_1_w: flow.copper_20c_w[0] * copper[0],
-                copper_2_w: flow.copper_20c_w[1] * copper[1],
-                line_a: self.harness.watched(&reduced, 0, &scratch).abs(),
-            });
-        }
-        let mean_k = 0.5 * (windings_k[0] + windings_k[1]);
-        Ok(Some(Arc::new(MotorTable::from_samples(&samples, mean_k)?)))
+        self.tables.at(&mut self.harness, contacts, windings_k)
     }
 
     /// What the sense inputs see; kept per contact set and whether the regulator gives anything.
@@ -397,12 +347,4 @@ fn sensed(sense: Option<&SenseIds>, voltage_v: f64, before: bool) -> bool {
         Some(_) => before,
         None => true,
     }
-}
-
-fn step_of(temperature_k: f64) -> i32 {
-    ((temperature_k - 293.15) / TEMPERATURE_STEP_K).round() as i32
-}
-
-fn rounded_k(windings_k: [f64; 2]) -> [f64; 2] {
-    windings_k.map(|k| 293.15 + TEMPERATURE_STEP_K * f64::from(step_of(k)))
 }

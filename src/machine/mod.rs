@@ -1,6 +1,7 @@
 //! One washing machine: wires plant and control, owns simulated time, answers test points, hashes
 //! its state.
 
+mod assembly;
 mod build;
 mod charge;
 mod contacts;
@@ -16,6 +17,7 @@ mod pose;
 mod roles;
 mod running;
 mod setup;
+mod tables;
 mod trial;
 mod views;
 
