@@ -1,4 +1,5 @@
-//! Arrow keys on a picture: to the nearest touchable thing in that direction.
+//! Keys on a picture: arrows go to the nearest touchable thing in that direction, page up and page
+//! down through all of them in turn, so that nothing is out of reach.
 
 use wasm_bindgen::JsCast;
 use web_sys::Element;
@@ -34,6 +35,34 @@ pub fn neighbour(here: &Element, key: &str) {
     if let Some((_, element)) = best {
         // SVG elements take the focus like HTML ones.
         let _ = element.unchecked_into::<HtmlElement>().focus();
+    }
+}
+
+/// Moves the focus to the next or the last thing in the picture's own order, round and round.
+pub fn in_turn(here: &Element, by: i64) {
+    let Ok(Some(picture)) = here.closest("svg") else {
+        return;
+    };
+    let Ok(all) = picture.query_selector_all(TOUCHABLE) else {
+        return;
+    };
+    let at = |index: u32| all.item(index).and_then(|n| n.dyn_into::<Element>().ok());
+    let count = i64::from(all.length());
+    let Some(place) = (0..all.length()).find(|i| at(*i).as_ref() == Some(here)) else {
+        return;
+    };
+    let document = web_sys::window().and_then(|window| window.document());
+    // What is drawn but not shown does not take the focus: go on to the next.
+    for turn in 1..=count {
+        let next = (i64::from(place) + by * turn).rem_euclid(count);
+        let Some(element) = at(next as u32) else {
+            return;
+        };
+        // SVG elements take the focus like HTML ones.
+        let _ = element.unchecked_ref::<HtmlElement>().focus();
+        if document.as_ref().and_then(|d| d.active_element()).as_ref() == Some(&element) {
+            return;
+        }
     }
 }
 

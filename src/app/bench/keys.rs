@@ -35,7 +35,7 @@ pub const KEYS: [(&str, KeyUse, &str); 18] = [
     (
         "d",
         KeyUse::Go("picture"),
-        "to the picture; arrows move, Enter takes in hand",
+        "to the picture; arrows and page keys move, Enter takes in hand",
     ),
     (
         "v",

@@ -9,6 +9,7 @@ use yew::prelude::*;
 use yew::virtual_dom::VTag;
 use yew::virtual_dom::VText;
 
+use crate::app::bench::arrows::in_turn;
 use crate::app::bench::arrows::neighbour;
 use crate::app::bench::zoom::Zoom;
 use crate::app::shared::Shared;
@@ -121,6 +122,8 @@ fn keys(on_touch: &Callback<Thing>, jaws: bool) -> Callback<KeyboardEvent> {
                 on_touch.emit(thing);
             }
             key @ ("ArrowLeft" | "ArrowRight" | "ArrowUp" | "ArrowDown") => neighbour(&target, key),
+            "PageDown" => in_turn(&target, 1),
+            "PageUp" => in_turn(&target, -1),
             _ => return,
         }
         event.prevent_default();
