@@ -5,37 +5,67 @@ use std::io::Write;
 use serde_json::Value;
 use serde_json::json;
 
+use crate::bench::workshop::Step;
 use crate::cli::Verdict;
 use crate::cli::args::MachineArgs;
 use crate::cli::failure::Failure;
 use crate::cli::library;
-use crate::cli::list;
 
 /// Does it.
 pub fn run(args: &MachineArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     let pack = library::machine(&args.machine)?;
-    let steps: Vec<Value> = pack
-        .workshop
-        .steps
-        .iter()
-        .map(|step| {
-            json!({
-                "id": step.id,
-                "name": step.name,
-                "needs": step.needs,
-                "tools": step.tools,
-                "fasteners": step.fasteners,
-                "minutes_off": step.off_s / 60.0,
-                "minutes_on": step.on_s / 60.0,
-                "caution": step.caution,
-                "refit_check": step.refit_check,
-            })
-        })
-        .collect();
-    list::write(
-        &steps,
-        &["id", "name", "fasteners", "refit_check"],
-        args.json,
+    let steps = &pack.workshop.steps;
+    if args.json {
+        let list: Vec<Value> = steps.iter().map(as_json).collect();
+        serde_json::to_writer_pretty(&mut *out, &list)?;
+        writeln!(out)?;
+        return Ok(Verdict::Passed);
+    }
+    for step in steps {
+        write_step(step, out)?;
+    }
+    Ok(Verdict::Passed)
+}
+
+fn as_json(step: &Step) -> Value {
+    json!({
+        "id": step.id,
+        "name": step.name,
+        "verb": step.verb,
+        "refit_verb": step.refit_verb,
+        "needs": step.needs,
+        "tools": step.tools,
+        "fasteners": step.fasteners,
+        "minutes_off": step.off_s / 60.0,
+        "minutes_on": step.on_s / 60.0,
+        "caution": step.caution,
+        "refit_check": step.refit_check,
+        "left_wrong": step.mistake.as_ref().map(|mistake| &mistake.what),
+        "needs_help": step.needs_help,
+        "opens_live_parts": step.opens_live_parts,
+    })
+}
+
+fn write_step(step: &Step, out: &mut dyn Write) -> Result<(), Failure> {
+    writeln!(
         out,
-    )
+        "{}: {} {}, {:.1} min; {} {:.1} min",
+        step.id,
+        step.verb,
+        step.name,
+        step.off_s / 60.0,
+        step.refit_verb,
+        step.on_s / 60.0,
+    )?;
+    let lines = [
+        ("after", step.needs.join(", ")),
+        ("tools", step.tools.join(", ")),
+        ("held by", step.fasteners.clone()),
+        ("caution", step.caution.clone()),
+        ("check", step.refit_check.clone()),
+    ];
+    for (what, text) in lines.iter().filter(|(_, text)| !text.is_empty()) {
+        writeln!(out, "  {what}: {text}")?;
+    }
+    Ok(())
 }

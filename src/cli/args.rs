@@ -75,6 +75,9 @@ neutral of the cord together).
 Rows: variant,state,fault,quantity,value,unit,lid,setup,signed_slip,display. A row is met within
 0.1 %, or 2 uV, 2 uA, 1e-6 N m, 1 pF where it only says \"nothing\"; 2 nV for a decayed charge.
 
+Answers are SI; `display` is what a hand meter shows. --json gives mode, points, value, unit,
+over_range, display and live of each reading, or every row with its difference.
+
 Exit codes: 0 all well; 1 a row is missed; 2 wrong usage or input.";
 
 const PLAY_HELP: &str = "\
@@ -172,12 +175,15 @@ pub struct SimulateArgs {
     #[arg(long, value_name = "NAME")]
     pub program: Option<String>,
     /// Dry load in the basket, kg; what the machine's file says if none is given.
-    #[arg(long, value_name = "KG")]
+    #[arg(long, value_name = "KG", allow_negative_numbers = true)]
     pub load: Option<f64>,
-    /// A plant parameter that differs, such as site.supply_pa=20000.
+    /// A plant parameter that differs, such as inlet.supply_pa=20000.
     #[arg(long, value_name = "NAME=VALUE")]
     pub set: Vec<String>,
-    /// Seed of intermittent faults.
+    /// Let faults come and go as the catalogue says; else they are there all the time.
+    #[arg(long)]
+    pub as_listed: bool,
+    /// Seed of faults that come and go by chance.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,
     /// Write the trace, one line a second; the figures go to standard error.

@@ -1,6 +1,9 @@
-//! `check`: files read strictly and checked whole; a job is also put on its machine.
+//! `check`: files read strictly and checked whole. A machine is also switched on, and a job put on
+//! its machine, so that what reads well but cannot be solved is told too.
 
 use std::io::Write;
+use std::path::Path;
+use std::sync::Arc;
 
 use serde_json::Value;
 use serde_json::json;
@@ -10,45 +13,66 @@ use crate::cli::Verdict;
 use crate::cli::args::CheckArgs;
 use crate::cli::failure::Failure;
 use crate::cli::files;
+use crate::machine::ActiveFault;
+use crate::machine::Machine;
+use crate::machine::MachineError;
+use crate::machine::Setup;
 use crate::scenario;
 use crate::scenario::FileError;
+use crate::scenario::MachinePack;
+use crate::scenario::Problem;
 
-/// Does it.
+/// Ticks that a machine is switched on for: the self check is over by then.
+const SWITCHED_ON_TICKS: u64 = 100;
+
+/// Does it. Every file that can be read is checked before one that cannot ends the command.
 pub fn run(args: &CheckArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     let mut verdict = Verdict::Passed;
-    let mut answers = Vec::new();
+    let (mut answers, mut unread) = (Vec::new(), None);
     for file in &args.files {
-        let text = files::text(file)?;
-        let problems = match check(file, &text) {
+        let problems = match files::text(file).and_then(|text| check(file, &text)) {
             Ok(()) => Vec::new(),
-            Err(Failure::Input(error)) => error
-                .problems
-                .iter()
-                .map(std::string::ToString::to_string)
-                .collect(),
-            Err(other) => vec![other.to_string()],
+            Err(Failure::Input(error)) => error.problems,
+            Err(other) => {
+                // The first is the command's own failure, the others are told here.
+                if let Some(earlier) = unread.replace(other) {
+                    super::tell(&earlier);
+                }
+                continue;
+            }
         };
         if !problems.is_empty() {
             verdict = Verdict::Failed;
         }
         if !args.json {
-            for problem in &problems {
-                super::tell(problem);
-            }
-            let word = if problems.is_empty() {
-                "sound"
-            } else {
-                "not sound"
+            problems.iter().for_each(|problem| super::tell(problem));
+            let word = match problems.len() {
+                0 => "sound".to_owned(),
+                1 => "1 problem".to_owned(),
+                n => format!("{n} problems"),
             };
             writeln!(out, "{file}: {word}")?;
         }
+        let problems: Vec<Value> = problems.iter().map(as_json).collect();
         answers.push(json!({ "file": file, "problems": problems }));
     }
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &answers)?;
         writeln!(out)?;
     }
-    Ok(verdict)
+    match unread {
+        Some(failure) => Err(failure),
+        None => Ok(verdict),
+    }
+}
+
+fn as_json(problem: &Problem) -> Value {
+    json!({
+        "field": problem.path,
+        "found": problem.found,
+        "remedy": problem.remedy,
+        "text": problem.to_string(),
+    })
 }
 
 /// What kind of file it is stands in its `format` field.
@@ -58,34 +82,84 @@ fn check(file: &str, text: &str) -> Result<(), Failure> {
         .and_then(|value| value["format"].as_str().map(str::to_owned))
         .unwrap_or_default();
     if format.starts_with("tubwright-machine") {
-        scenario::machine_from_text(file, text)?;
+        let pack = scenario::machine_from_text(file, text)?;
+        runs(file, &pack)
     } else if format.starts_with("tubwright-faults") {
-        faults(file, text)?;
+        Ok(faults(file, text)?)
     } else {
         // A job, or a file whose errors the job's reader tells best.
-        let id = std::path::Path::new(file)
+        let id = Path::new(file)
             .file_stem()
             .unwrap_or_default()
             .to_string_lossy();
         let scenario = scenario::job_from_text(file, &id, text)?;
-        let job = Job::new(std::sync::Arc::new(scenario), 1).map_err(|error| Failure::Machine {
-            what: file.to_owned(),
-            error,
-        })?;
-        if let Some(trouble) = job.machine().trouble() {
-            return Err(Failure::Machine {
-                what: file.to_owned(),
-                error: trouble.clone(),
-            });
-        }
+        let job = Job::new(Arc::new(scenario), 1);
+        let trouble = match &job {
+            Ok(job) => job.machine().trouble(),
+            Err(error) => Some(error),
+        };
+        cannot(file, "faults", trouble)
     }
-    Ok(())
 }
 
+/// The machine can be put together, sound and with each of its faults, and switched on.
+fn runs(file: &str, pack: &MachinePack) -> Result<(), Failure> {
+    let sound = [(String::new(), Setup::default())];
+    let faulty = pack.model.faults.iter().map(|fault| {
+        let active = ActiveFault::constant(&fault.id);
+        (
+            format!("with fault {}", fault.id),
+            Setup::of_faults(&[active], 1),
+        )
+    });
+    let mut problems = Vec::new();
+    for (what, setup) in sound.into_iter().chain(faulty) {
+        let ran = Machine::new(&pack.model, setup).map(|mut machine| {
+            machine.press_power();
+            machine.advance(SWITCHED_ON_TICKS);
+            machine
+        });
+        let trouble = match &ran {
+            Ok(machine) => machine.trouble(),
+            Err(error) => Some(error),
+        };
+        if let Err(Failure::Input(error)) = cannot(file, &what, trouble) {
+            problems.extend(error.problems);
+        }
+    }
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(Failure::Input(FileError { problems }))
+    }
+}
+
+fn cannot(file: &str, path: &str, trouble: Option<&MachineError>) -> Result<(), Failure> {
+    let Some(trouble) = trouble else {
+        return Ok(());
+    };
+    Err(Failure::Input(FileError {
+        problems: vec![Problem {
+            file: file.to_owned(),
+            path: path.to_owned(),
+            found: String::new(),
+            remedy: format!("it reads well but the machine cannot run: {trouble}"),
+        }],
+    }))
+}
+
+/// A catalogue is checked against every machine that ships.
 fn faults(file: &str, text: &str) -> Result<(), FileError> {
     let catalogue = scenario::read_catalogue(file, text)?;
+    let mut problems = Vec::new();
     for machine in scenario::machine_files()? {
-        scenario::check_catalogue_for(file, &catalogue, machine)?;
+        if let Err(error) = scenario::check_catalogue_for(file, &catalogue, machine) {
+            problems.extend(error.problems);
+        }
     }
-    Ok(())
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(FileError { problems })
+    }
 }

@@ -14,10 +14,17 @@ use crate::drawing::Features;
 use crate::drawing::Probes;
 use crate::drawing::svg::Element;
 use crate::drawing::wiring;
+use crate::drawing::wiring::Symbol;
+use crate::drawing::wiring::WiringElement;
 use crate::drawing::wiring::WiringInput;
 use crate::machine::Machine;
 use crate::machine::Setup;
+use crate::network::ElementKind;
+use crate::network::NodeId;
 use crate::scenario::MachinePack;
+
+/// Latest moment that is drawn, s: twice the longest program.
+const MOST_S: u32 = 7200;
 
 /// Does it.
 pub fn run(args: &DrawArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
@@ -75,6 +82,10 @@ fn input(args: &DrawArgs, pack: &MachinePack) -> Result<Shown, Failure> {
     };
     let mut machine = Machine::new(&pack.model, Setup::default()).map_err(failed)?;
     if let Some(seconds) = args.at {
+        if seconds > MOST_S {
+            let remedy = format!("a program is over by then; give at most {MOST_S} seconds");
+            return Err(Failure::usage("--at", &seconds.to_string(), remedy));
+        }
         machine.stand_ready();
         machine.start_program();
         machine.advance(u64::from(seconds) * 10);
@@ -87,6 +98,23 @@ fn input(args: &DrawArgs, pack: &MachinePack) -> Result<Shown, Failure> {
 }
 
 fn diagram(pack: &MachinePack) -> Element {
+    let wiring = &pack.model.wiring;
+    let name = |node: NodeId| {
+        wiring
+            .nodes
+            .get(node.index())
+            .map_or("", |n| n.name.as_str())
+    };
+    let elements: Vec<WiringElement<'_>> = wiring
+        .elements
+        .iter()
+        .map(|element| WiringElement {
+            name: &element.name,
+            symbol: symbol(element.kind),
+            nodes: element.nodes.map(name),
+            what: &element.what,
+        })
+        .collect();
     let points: Vec<(&str, &str)> = pack
         .workshop
         .test_points
@@ -95,7 +123,7 @@ fn diagram(pack: &MachinePack) -> Element {
         .collect();
     wiring::draw(&WiringInput {
         layout: &pack.model.id,
-        elements: &[],
+        elements: &elements,
         points: &points,
         closed: &BTreeSet::new(),
         apart: &BTreeSet::new(),
@@ -103,4 +131,14 @@ fn diagram(pack: &MachinePack) -> Element {
         probes: Probes::default(),
         names: &drawing::plain_name,
     })
+}
+
+fn symbol(kind: ElementKind) -> Symbol {
+    match kind {
+        ElementKind::Resistor { .. } => Symbol::Resistor,
+        ElementKind::Capacitor { .. } => Symbol::Capacitor,
+        ElementKind::Inductor { .. } => Symbol::Inductor,
+        ElementKind::Contact { .. } => Symbol::Contact,
+        ElementKind::Source { .. } => Symbol::Source,
+    }
 }

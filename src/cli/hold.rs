@@ -39,6 +39,20 @@ pub struct Link {
     pub ends: [String; 2],
 }
 
+impl Link {
+    /// `OHM:A-B`; none when it is anything else.
+    pub fn typed(word: &str) -> Option<Self> {
+        let (ohm, ends) = word.split_once(':')?;
+        let (a, b) = ends.split_once('-')?;
+        let ohm = ohm.parse::<f64>().ok()?;
+        (ohm > 0.0 && ohm.is_finite()).then(|| Self {
+            name: "LINK".to_owned(),
+            ohm,
+            ends: [a.to_owned(), b.to_owned()],
+        })
+    }
+}
+
 /// How a machine is held.
 #[derive(Clone, Debug)]
 pub struct Hold {
@@ -162,7 +176,8 @@ impl Hold {
     /// When the network cannot be solved.
     pub fn solve(&self) -> Result<Held, SolveError> {
         let wiring = self.wiring();
-        let first = wiring.first_extra() + wiring.extra_links().len() - self.links.len();
+        let extra = wiring.extra_links().len().saturating_sub(self.links.len());
+        let first = wiring.first_extra() + extra;
         let id = |index: usize| ElementId((first + index) as u32);
         let links = self.links.iter().enumerate();
         let closed = self.closed();

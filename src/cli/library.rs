@@ -48,7 +48,7 @@ pub fn job(name: &str) -> Result<Arc<Scenario>, Failure> {
     Err(Failure::usage("JOB", name, remedy))
 }
 
-/// A fault as typed: `ID` or `ID=SEVERITY`, by name or reference number, always there.
+/// A fault as typed: `ID` or `ID=SEVERITY`, by name or reference number, there all the time.
 ///
 /// # Errors
 /// When the machine has no such fault, or the severity is no number from 0 to 1.

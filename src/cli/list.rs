@@ -13,7 +13,7 @@ use crate::cli::args::ListArgs;
 use crate::cli::args::MachineArgs;
 use crate::cli::failure::Failure;
 use crate::cli::library;
-use crate::cli::probe;
+use crate::cli::mode;
 
 /// Faults of a machine.
 pub fn faults(args: &MachineArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
@@ -61,9 +61,9 @@ pub fn instruments(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Fail
         .iter()
         .map(|mode| {
             json!({
-                "mode": mode,
+                "mode": mode::id(*mode),
                 "name": words::mode_name(*mode),
-                "unit": probe::unit(*mode),
+                "unit": mode::unit(*mode),
                 "clamp": mode.is_clamp(),
                 "needs_dead_circuit": mode.needs_dead_circuit(),
             })

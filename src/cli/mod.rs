@@ -18,6 +18,7 @@ mod files; // foreign bytes in
 pub mod hold; // a machine held in one state, with instruments on it
 pub mod library; // machines and jobs by name or file
 mod list; // faults, rules, instruments
+mod mode; // instruments by the names people type
 mod play; // a log played on a job
 mod probe; // readings in a state
 pub mod rows; // reference rows: the format, and each row's own reading

@@ -10,8 +10,11 @@ use crate::cli::args::SimulateArgs;
 use crate::cli::failure::Failure;
 use crate::cli::library;
 use crate::control::io::Key;
+use crate::machine::ActiveFault;
 use crate::machine::CycleFigures;
 use crate::machine::Machine;
+use crate::machine::MachineError;
+use crate::machine::Onset;
 use crate::machine::Setup;
 use crate::scenario::MachinePack;
 use crate::units;
@@ -32,6 +35,7 @@ pub fn run(args: &SimulateArgs, out: &mut dyn Write) -> Result<Verdict, Failure>
     };
     if !args.csv {
         let figures = machine.trial_with(|_| {}).map_err(failed)?;
+        sound(&machine).map_err(failed)?;
         write_figures(&figures, args.json, out)?;
         return Ok(Verdict::Passed);
     }
@@ -46,18 +50,31 @@ pub fn run(args: &SimulateArgs, out: &mut dyn Write) -> Result<Verdict, Failure>
         })
         .map_err(failed)?;
     written?;
+    sound(&machine).map_err(failed)?;
     let mut told = Vec::new();
     write_figures(&figures, args.json, &mut told)?;
     let _ = io::stderr().write_all(&told);
     Ok(Verdict::Passed)
 }
 
+/// Trouble in solving stops the electric side of a machine; its figures mean nothing then.
+fn sound(machine: &Machine) -> Result<(), MachineError> {
+    machine.trouble().map_or(Ok(()), |error| Err(error.clone()))
+}
+
 fn machine(args: &SimulateArgs, pack: &MachinePack) -> Result<Machine, Failure> {
     let faults = args
         .fault
         .iter()
-        .map(|word| library::fault(pack, word))
-        .collect::<Result<Vec<_>, _>>()?;
+        .map(|word| {
+            let fault = library::fault(pack, word)?;
+            Ok(ActiveFault {
+                // None: as the catalogue says.
+                onset: (!args.as_listed).then_some(Onset::Constant),
+                ..fault
+            })
+        })
+        .collect::<Result<Vec<_>, Failure>>()?;
     let mut setup = Setup::of_faults(&faults, args.seed);
     if let Some(load_kg) = args.load {
         setup.params.push(("load.dry_kg".to_owned(), load_kg));

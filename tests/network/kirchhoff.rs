@@ -1,25 +1,24 @@
 //! Kirchhoff's current law at every node of every row's machine.
 
+use tubwright::cli::hold::Held;
+use tubwright::cli::rows::Machines;
+use tubwright::cli::rows::Quantity;
 use tubwright::network::Complex;
 use tubwright::network::ElementId;
 use tubwright::network::NodeId;
 use tubwright::plant::harness::Instrument;
 use tubwright::plant::harness::instrument::meter_siemens;
 
-use crate::prepare::Bench;
-use crate::prepare::Library;
-use crate::prepare::pair;
-use crate::prepare::prepare;
-use crate::prepare::rows;
+use crate::all_rows;
 
 /// Largest Kirchhoff residual over the sum of |y| (|va| + |vb|) at a node, meter included.
-fn worst_residual(bench: &Bench, load: Option<([NodeId; 2], Complex)>) -> f64 {
-    let point = &bench.state.ac.network;
+fn worst_residual(held: &Held, load: Option<([NodeId; 2], Complex)>) -> f64 {
+    let point = &held.state.ac.network;
     let solution = match load {
         Some(([a, b], siemens)) => point.loaded(a, b, siemens),
         None => point.solution.clone(),
     };
-    let netlist = bench.harness.netlist();
+    let netlist = held.harness.netlist();
     let mut net = solution.leaving_a(&point.base);
     let mut scale = vec![0.0; net.len()];
     let mut add = |nodes: [u32; 2], size: f64| {
@@ -75,24 +74,23 @@ fn worst_residual(bench: &Bench, load: Option<([NodeId; 2], Complex)>) -> f64 {
 
 #[test]
 fn kirchhoff_holds_at_every_node_of_every_row() {
-    let library = Library::load();
-    for row in rows()
-        .iter()
-        .filter(|r| !r.quantity().starts_with("Vdc at plug pins"))
-    {
-        let bench = prepare(&library, row);
-        let words: Vec<&str> = row.quantity().split_whitespace().collect();
-        let instrument = match words[0] {
-            "Vac(10M||100p)" => Some(Instrument::AcVolts),
-            "Vac(loZ" => Some(Instrument::AcVoltsLowImpedance),
+    let machines = Machines::shipped().expect("sound files");
+    for (file, row) in all_rows() {
+        let hold = machines
+            .hold(&file, &row)
+            .unwrap_or_else(|error| panic!("{error}"));
+        let held = hold.solve().expect("solvable");
+        let load = match &row.quantity {
+            Quantity::Between {
+                instrument: instrument @ (Instrument::AcVolts | Instrument::AcVoltsLowImpedance),
+                nodes: [red, black],
+            } => {
+                let siemens = meter_siemens(*instrument, hold.model.frequency_hz);
+                held.pair(red, black).map(|pair| (pair, siemens))
+            }
             _ => None,
         };
-        let model = bench.harness.wiring().model.as_ref();
-        let load = instrument.map(|i| {
-            let siemens = meter_siemens(i, model.frequency_hz);
-            (pair(model, words[words.len() - 1]), siemens)
-        });
-        let residual = worst_residual(&bench, load);
+        let residual = worst_residual(&held, load);
         assert!(residual < 1e-12, "line {}: {residual}", row.line);
     }
 }
