@@ -5,7 +5,6 @@ use std::process::Stdio;
 
 use crate::code;
 use crate::json;
-use crate::piped;
 use crate::run;
 use crate::said;
 
