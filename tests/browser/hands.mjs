@@ -11,7 +11,7 @@ class Hands {
   constructor(person) {
     this.person = person;
     this.page = person.page;
-    this.inHand = this.page.getByRole("region", { name: "In hand" });
+    this.inHand = this.page.getByRole("region", { name: "In hand", exact: true });
     this.instrument = this.page.getByRole("region", { name: "Instrument in hand" });
   }
 
