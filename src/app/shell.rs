@@ -20,9 +20,13 @@ pub fn App() -> Html {
     let settings = use_kept_settings();
     let skip = Callback::from(|_: MouseEvent| focus_on("main"));
     {
-        let route = route.clone();
-        use_effect_with(route, |route| {
+        let (route, arrived) = (route.clone(), use_mut_ref(|| false));
+        use_effect_with(route, move |route| {
             gloo::utils::document().set_title(&format!("{} – Tubwright", title(route)));
+            // What had the focus went with the screen before; a page just opened has its own start.
+            if arrived.replace(true) {
+                focus_on("main");
+            }
         });
     }
     html! {

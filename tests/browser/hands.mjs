@@ -36,6 +36,14 @@ class Hands {
     return lines.map((line) => line.replace(/\s+/g, " ").trim());
   }
 
+  /** Lets time pass until something is so, several times over. */
+  async wait(until, times = 1) {
+    for (let n = 0; n < times; n += 1) {
+      await this.press(until);
+      await this.page.getByText("wait until", { exact: true }).waitFor({ timeout: 20_000 });
+    }
+  }
+
   /** Does the acts in order: `["take", "tap"]`, `["act", "open the tap"]` … */
   async work(acts) {
     for (const [what, ...how] of acts) {
@@ -67,7 +75,11 @@ export class MouseHands extends Hands {
       return null;
     });
     assert.ok(spot, `'${name}' is covered everywhere: a mouse cannot touch it`);
-    await this.page.mouse.click(spot.x, spot.y);
+    await this.touch(spot.x, spot.y);
+  }
+
+  async touch(x, y) {
+    await this.page.mouse.click(x, y);
   }
 
   /** Does something with what is in hand. */
@@ -108,6 +120,61 @@ export class MouseHands extends Hands {
 
   async type(label, text) {
     await this.page.getByLabel(label).first().fill(text);
+  }
+}
+
+/** A finger on a telephone: the sides of the bench are drawers that are pulled out when needed. */
+export class FingerHands extends MouseHands {
+  /** Pulls out, or pushes in, whatever drawer is in the way of seeing this. */
+  async reach(locator) {
+    for (let tries = 0; tries < 4; tries += 1) {
+      if (await locator.first().isVisible()) return locator.first();
+      const shut = this.page.locator(".drawer__handle[aria-expanded=false]:visible");
+      for (let n = 0; n < (await shut.count()); n += 1) {
+        await shut.nth(n).tap();
+        if (await locator.first().isVisible()) return locator.first();
+      }
+      await this.pushIn();
+    }
+    throw new Error("no drawer shows it");
+  }
+
+  async pushIn() {
+    const open = this.page.locator(".drawer__handle[aria-expanded=true]:visible");
+    while ((await open.count()) > 0) await open.first().tap();
+  }
+
+  async touch(x, y) {
+    await this.page.touchscreen.tap(x, y);
+  }
+
+  async take(name) {
+    await this.pushIn();
+    await super.take(name);
+  }
+
+  async act(verb) {
+    await this.pushIn();
+    await this.inHand.getByRole("button", { name: begins(verb) }).first().tap();
+  }
+
+  async press(name) {
+    await (await this.reach(this.page.getByRole("button", { name: begins(name) }).and(this.page.locator(":not(.drawer__handle)")))).tap();
+  }
+
+  async mode(name) {
+    await (await this.reach(this.instrument.getByRole("radio", { name, exact: true }))).tap();
+  }
+
+  async lead(colour, point) {
+    const field = await this.reach(this.instrument.getByRole("combobox", { name: colour }));
+    await field.tap();
+    await field.fill(point);
+    await this.instrument.getByRole("option").first().tap();
+  }
+
+  async type(label, text) {
+    await (await this.reach(this.page.getByLabel(label))).fill(text);
   }
 }
 
@@ -156,6 +223,8 @@ export class KeyboardHands extends Hands {
   async press(name) {
     await this.tabTo("button", begins(name));
     await this.page.keyboard.press("Enter");
+    const { tag } = await this.focus();
+    assert.notEqual(tag, "body", `pressing '${name}' loses the focus`);
   }
 
   async follow(name) {
@@ -187,7 +256,10 @@ export class KeyboardHands extends Hands {
 
   async choose(label, option) {
     await this.tabTo("combobox", begins(label));
+    // Opened first: typing into a closed list would choose at every letter.
+    await this.page.keyboard.press("Alt+ArrowDown");
     await this.page.keyboard.type(option);
+    await this.page.keyboard.press("Enter");
   }
 
   async tick(name) {

@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::app::bench::selection_bar::verb;
+use crate::app::hooks::focus_on;
 use crate::app::shared::Shared;
 use crate::app::view::AskedView;
 use crate::app::view::CardView;
@@ -35,8 +36,8 @@ pub fn JobCard(props: &JobCardProps) -> Html {
                 <ol class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>
             }
             if !props.over {
-                <details class="job-card__ask" open={card.asked.is_empty()}>
-                    <summary>{ "Ask the customer" }</summary>
+                <details class="job-card__ask" open=true>
+                    <summary id="ask">{ "Ask the customer" }</summary>
                     <div class="job-card__questions">
                         { for card.questions.iter().map(|question| ask(props, question)) }
                     </div>
@@ -85,9 +86,12 @@ fn ask(props: &JobCardProps, question: &QuestionView) -> Html {
         question: question.id.clone(),
         again: false,
     };
-    let onclick = props
-        .on_order
-        .reform(move |_: MouseEvent| Order::Do(vec![act.clone()]));
+    let on_order = props.on_order.clone();
+    // The button goes with its question; the focus stays with the others.
+    let onclick = Callback::from(move |_: MouseEvent| {
+        focus_on("ask");
+        on_order.emit(Order::Do(vec![act.clone()]));
+    });
     html! { <button type="button" class="button button--small" {onclick}>{ &question.text }</button> }
 }
 

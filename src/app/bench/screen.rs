@@ -52,10 +52,12 @@ pub fn BenchScreen() -> Html {
     let sides = use_state_eq(Sides::default);
     let on_key = {
         let (door, sides) = (door.clone(), sides.clone());
-        use_callback((), move |key: String, ()| {
-            if let Some(what) = use_of(&key) {
+        use_callback(*sides, move |key: String, _| {
+            let what = use_of(&key);
+            if let Some(what) = what {
                 press(what, &door, &sides);
             }
+            what.is_some()
         })
     };
     use_keys(settings.single_keys, on_key);

@@ -1,0 +1,102 @@
+// A whole job, from the customer's words to the debrief: a shut tap behind the machine.
+//
+// The same acts by mouse, by keyboard alone, and by finger on a telephone; each must end the same:
+// put right, safe, the evidence ticked, and a debrief that says so.
+import assert from "node:assert/strict";
+import { sizes } from "../driver.mjs";
+import { FingerHands, KeyboardHands, MouseHands } from "../hands.mjs";
+
+const hear = [
+  ["press", "When in the wash does it happen?"],
+  ["press", "Is the tap open, and is the water strong elsewhere?"],
+];
+
+// The supply, at the socket: it also proves that the tester works.
+const measure = [
+  ["lead", "red", "SL"],
+  ["lead", "black", "SN"],
+  ["settles", /^AC volts: 2[23]\d/],
+  ["press", "Note it"],
+];
+
+const find = [
+  ["take", "on/off switch"],
+  ["act", "press"],
+  ["take", "start and pause key"],
+  ["act", "press"],
+  ["take", "tap"],
+  ["act", "listen"],
+  ["act", "look"],
+];
+
+const agree = [
+  ["type", "Price for the whole job", "25"],
+  ["press", "Name the price"],
+];
+
+const repair = [
+  ["take", "on/off switch"],
+  ["act", "press"],
+  ["take", "tap"],
+  ["act", "open the tap"],
+];
+
+// Switched on again: it fills, and nothing drips.
+const prove = [
+  ["take", "on/off switch"],
+  ["act", "press"],
+  ["take", "start and pause key"],
+  ["act", "press"],
+  ["wait", "a minute has passed", 3],
+  ["take", "under the machine"],
+  ["act", "look"],
+  ["take", "on/off switch"],
+  ["act", "press"],
+];
+
+const finish = [
+  ["follow", "Finish"],
+  ["choose", "Cause", "the tap is shut"],
+  ["tick", "Evidence: tap"],
+  ["tick", "what was wrong and what was done"],
+  ["press", "State it and hand over"],
+];
+
+async function worked(hands) {
+  await hands.work([...hear, ...measure, ...find, ...agree, ...repair, ...prove, ...finish]);
+  const debrief = hands.page.getByRole("heading", { level: 1 });
+  await hands.page.waitForURL(/#\/debrief\//);
+  await debrief.waitFor();
+  const verdict = await hands.page.locator("main").innerText();
+  assert.match(verdict, /repaired/i);
+  assert.match(verdict, /\bsafe\b/i);
+  await hands.person.accessible();
+  await hands.person.fits();
+}
+
+/** Opens the job from the list as a first-time visitor does. */
+async function open(person, hands) {
+  await hands.follow("No water comes in");
+  await person.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+}
+
+export async function a_whole_job_by_mouse({ visit }) {
+  const person = await visit();
+  const hands = new MouseHands(person);
+  await open(person, hands);
+  await worked(hands);
+}
+
+export async function a_whole_job_by_keyboard_alone({ visit }) {
+  const person = await visit();
+  const hands = new KeyboardHands(person);
+  await open(person, hands);
+  await worked(hands);
+}
+
+export async function a_whole_job_by_finger_on_a_telephone({ visit }) {
+  const person = await visit({ size: sizes.telephone, hasTouch: true, isMobile: true });
+  const hands = new FingerHands(person);
+  await open(person, hands);
+  await worked(hands);
+}
