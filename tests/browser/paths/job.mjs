@@ -19,11 +19,10 @@ const measure = [
   ["press", "Note it"],
 ];
 
+// A key or switch of the panel is pressed when it is touched.
 const find = [
   ["take", "on/off switch"],
-  ["act", "press"],
   ["take", "start and pause key"],
-  ["act", "press"],
   ["take", "tap"],
   ["act", "listen"],
   ["act", "look"],
@@ -36,7 +35,6 @@ const agree = [
 
 const repair = [
   ["take", "on/off switch"],
-  ["act", "press"],
   ["take", "tap"],
   ["act", "open the tap"],
 ];
@@ -44,14 +42,11 @@ const repair = [
 // Switched on again: it fills, and nothing drips.
 const prove = [
   ["take", "on/off switch"],
-  ["act", "press"],
   ["take", "start and pause key"],
-  ["act", "press"],
   ["wait", "a minute has passed", 3],
   ["take", "under the machine"],
   ["act", "look"],
   ["take", "on/off switch"],
-  ["act", "press"],
 ];
 
 const finish = [
