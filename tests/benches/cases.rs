@@ -1,15 +1,34 @@
 //! What is timed. A budget is a promise about the user's machine; a case without one is there to compare.
 
+use std::sync::Arc;
+
 use crate::measure::Case;
+use tubwright::bench::job::Entry;
+use tubwright::bench::job::Job;
 use tubwright::drawing::Command;
 use tubwright::drawing::Drain;
 use tubwright::drawing::Features;
 use tubwright::drawing::View;
 use tubwright::drawing::animate;
+use tubwright::machine::Machine;
+use tubwright::machine::MachineModel;
 use tubwright::machine::Pose;
+use tubwright::machine::Probe;
+use tubwright::machine::Setup;
+use tubwright::network::Complex;
+use tubwright::network::Contacts;
+use tubwright::network::Factors;
+use tubwright::network::Inner;
+use tubwright::network::Solver;
 use tubwright::plant::Plant;
 use tubwright::plant::PlantInputs;
+use tubwright::plant::harness::COLD_K;
+use tubwright::plant::harness::Harness;
+use tubwright::plant::harness::Instrument;
+use tubwright::plant::harness::Wiring;
 use tubwright::plant::params::PlantParams;
+use tubwright::scenario::job;
+use tubwright::scenario::machines;
 
 /// Every case, from the bottom of the program to its top.
 pub fn all() -> Vec<Case> {
@@ -18,7 +37,95 @@ pub fn all() -> Vec<Case> {
         three_minutes_of_filling(),
         an_hour_of_rest(),
         one_frame_of_the_section(),
+        solve_with_cached_factors(),
+        solve_after_a_contact_change(),
+        probe_of_a_reading(),
+        whole_wash(),
+        log_of_a_job(),
     ]
+}
+
+fn model() -> Arc<MachineModel> {
+    Arc::clone(&machines().expect("shipped files are sound")["P"].model)
+}
+
+/// Harness of machine P with the contacts of a spin.
+fn spinning() -> (Harness, Contacts) {
+    let wiring = Arc::new(model().wiring.clone());
+    let closed = &wiring.state("spinning").expect("a state").closed;
+    let harness = Harness::new(&Wiring::healthy(&wiring), &[]).expect("solvable");
+    let contacts = harness.contacts(closed);
+    (harness, contacts)
+}
+
+fn solve_with_cached_factors() -> Case {
+    let (mut harness, contacts) = spinning();
+    let mut slip = 0.04;
+    let name = "network P: one solve with cached factors";
+    Case::new(name, Some((1e-6, 1e-6)), move || {
+        slip = if slip > 0.9 { 0.04 } else { slip + 0.01 };
+        let point = harness.solve_ac(contacts, slip, COLD_K).expect("solvable");
+        point.flow.torque_n_m
+    })
+}
+
+fn solve_after_a_contact_change() -> Case {
+    let (harness, contacts) = spinning();
+    let name = "network P: factor and solve after a contact change";
+    Case::new(name, Some((5e-6, 5e-6)), move || {
+        let factors = Factors::new(harness.base(), contacts).expect("solvable");
+        let rows = vec![Complex::real(0.01); harness.coils().count * harness.coils().count];
+        let inner = Inner::new(harness.base(), &factors, &rows).expect("solvable");
+        let solver = Solver {
+            base: harness.base(),
+            factors: &factors,
+            inner: &inner,
+        };
+        solver.solve().node_v.len() as f64
+    })
+}
+
+fn probe_of_a_reading() -> Case {
+    let mut machine = Machine::new(&model(), Setup::default()).expect("a machine");
+    machine.stand_ready();
+    machine.start_program();
+    Case::new("machine P: one reading while it fills", None, move || {
+        let probe = Probe::Between(Instrument::AcVolts, "IV1", "IV2");
+        machine
+            .measure(probe)
+            .expect("solvable")
+            .value_si
+            .unwrap_or_default()
+    })
+}
+
+fn whole_wash() -> Case {
+    let mut ready = Machine::new(&model(), Setup::default()).expect("a machine");
+    ready.stand_ready();
+    Case::new(
+        "machine P: a whole normal wash, 51 minutes",
+        Some((0.020, 0.060)),
+        move || {
+            let mut machine = ready.clone();
+            machine.start_program();
+            while !machine.is_done() {
+                machine.advance(600);
+            }
+            machine.plant().readings().moisture_ratio
+        },
+    )
+}
+
+fn log_of_a_job() -> Case {
+    let scenario = job("hums_and_stands")
+        .expect("shipped files are sound")
+        .expect("ships");
+    let log: Vec<Entry> =
+        serde_json::from_str(include_str!("../jobs/hums_and_stands.json")).expect("a log");
+    Case::new("bench: the log of a job of 46 minutes", None, move || {
+        let (job, _) = Job::replay(Arc::clone(&scenario), 1, &log).expect("starts");
+        job.cost()
+    })
 }
 
 /// Work that never changes, so that figures from two machines, or two days, can be compared.
