@@ -6,6 +6,7 @@ use std::sync::Arc;
 
 use serde::Serialize;
 
+use crate::bench::action::MeterMode;
 use crate::bench::event::Event;
 use crate::bench::job::Job;
 use crate::bench::job::Outcome;
@@ -19,8 +20,20 @@ use crate::machine::MachineError;
 /// A reading further than this from the sound machine's counts as different. Meter and part
 /// tolerance together, common practice.
 const DIFFERENT_RATIO: f64 = 0.10;
-/// Readings closer than this are the same whatever their ratio: volts, ohms, amps alike.
-const DIFFERENT_FLOOR: f64 = 0.02;
+
+/// Readings closer than this are the same whatever their ratio, in the mode's SI unit: what a hand
+/// meter, its leads and a used machine scatter by. Common practice.
+fn scatter_si(mode: MeterMode) -> f64 {
+    match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => 0.5,
+        MeterMode::Ohms | MeterMode::Continuity => 0.3,
+        MeterMode::EarthBond => 0.05,
+        MeterMode::Insulation => 1e5,
+        MeterMode::Capacitance => 0.1e-6,
+        MeterMode::Clamp => 0.02,
+        MeterMode::Leakage => 0.2e-3,
+    }
+}
 
 /// The same log on a sound machine of the same type on a sound site.
 pub struct Twin {
@@ -63,7 +76,7 @@ impl Twin {
     pub fn differs(&self, note: &Note) -> bool {
         match (&note.entry, self.line(note.number).map(|n| &n.entry)) {
             (NoteEntry::Reading(is), Some(NoteEntry::Reading(sound))) => {
-                !near(is.value, sound.value)
+                !near(is.mode, is.value, sound.value)
             }
             (
                 NoteEntry::Observation { seen: is, .. },
@@ -79,11 +92,11 @@ impl Twin {
     }
 }
 
-fn near(is: Option<f64>, sound: Option<f64>) -> bool {
+fn near(mode: MeterMode, is: Option<f64>, sound: Option<f64>) -> bool {
     match (is, sound) {
         (Some(a), Some(b)) => {
-            (a - b).abs() <= (DIFFERENT_RATIO * a.abs().max(b.abs())).max(DIFFERENT_FLOOR * 1e-6)
-                || (a.abs() < DIFFERENT_FLOOR && b.abs() < DIFFERENT_FLOOR && (a - b).abs() < 1e-3)
+            let allowed = (DIFFERENT_RATIO * a.abs().max(b.abs())).max(scatter_si(mode));
+            (a - b).abs() <= allowed
         }
         (None, None) => true,
         _ => false,
@@ -197,4 +210,27 @@ fn causes(job: &Job) -> Vec<String> {
             None => fault.what.clone(),
         })
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_weak_capacitor_reads_differently_from_a_sound_one() {
+        let near = |is, sound| near(MeterMode::Capacitance, Some(is), Some(sound));
+        assert!(!near(4.0e-6, 10.0e-6) && !near(0.0, 10.0e-6));
+        assert!(near(9.6e-6, 10.0e-6), "within tolerance");
+    }
+
+    #[test]
+    fn the_scatter_of_meter_and_leads_is_no_difference() {
+        assert!(near(MeterMode::Ohms, Some(0.1), Some(0.3)));
+        assert!(near(MeterMode::AcVolts, Some(0.01), Some(0.4)));
+        assert!(!near(MeterMode::Leakage, Some(0.9e-3), Some(0.18e-3)));
+        assert!(
+            !near(MeterMode::Ohms, None, Some(21.0)),
+            "over range against a winding"
+        );
+    }
 }

@@ -83,8 +83,7 @@ fn bore_fault(job: &Job, elements: &[String], params: &[String]) -> bool {
         })
 }
 
-/// Share of the lines offered with the last finding that a sound machine would not have given; one
-/// or two good lines are enough.
+/// Share of the lines offered with the last finding that a sound machine would not have given.
 fn offered(job: &Job, twin: &Twin) -> f64 {
     let Some(finding) = job.bench().findings.last() else {
         return 0.0;
@@ -103,9 +102,5 @@ fn offered(job: &Job, twin: &Twin) -> f64 {
         .iter()
         .filter_map(|n| job.notebook().get(*n as usize - 1));
     let good = lines.filter(|note| twin.differs(note)).count();
-    if finding.evidence.is_empty() {
-        return 0.0;
-    }
-    let share = good as f64 / finding.evidence.len() as f64;
-    share.min(1.0) * if good == 0 { 0.0 } else { 1.0 }
+    good as f64 / finding.evidence.len().max(1) as f64
 }

@@ -10,6 +10,7 @@ use crate::bench::event::Refusal;
 use crate::bench::job::Bench;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::observe;
 use crate::bench::workshop::Mistake;
 use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
@@ -134,16 +135,7 @@ pub(super) fn cannot_reach_place(job: &Job, id: &str) -> Option<Refusal> {
 }
 
 pub(super) fn cannot_turn(job: &Job, what: Turnable) -> Option<Refusal> {
-    let place = match what {
-        Turnable::Pulsator => "pulsator",
-        Turnable::Basket => "basket",
-        Turnable::MotorPulley => "motor_pulley",
-        Turnable::Belt => "belt",
-        Turnable::DrainWire => "drain_motor",
-        Turnable::ClutchLever => "clutch_lever",
-        Turnable::Tub => "tub",
-        Turnable::BalanceLever => "balance_switch",
-    };
+    let place = observe::place_of(what);
     let from_above = matches!(what, Turnable::Pulsator | Turnable::Basket | Turnable::Tub);
     if from_above && !job.machine.lid_open() {
         return not_now("the lid is shut");

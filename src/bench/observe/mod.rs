@@ -11,6 +11,8 @@ mod look;
 mod look_below;
 mod wires;
 
+pub use hands::place_of;
+
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
 use crate::bench::job::Job;
