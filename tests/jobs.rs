@@ -4,6 +4,7 @@
 use std::path::Path;
 use std::sync::Arc;
 
+use tubwright::bench::action::Action;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;
 use tubwright::bench::scenario::Scenario;
@@ -56,6 +57,27 @@ fn every_job_can_be_put_right_safely() {
             report.parts
         );
     }
+}
+
+#[test]
+fn a_lid_switch_left_bridged_is_no_repair() {
+    let jobs = shipped();
+    let scenario = jobs
+        .iter()
+        .find(|s| s.id == "stops_and_beeps_before_spin")
+        .expect("shipped");
+    let mut log = log_of(scenario);
+    for entry in &mut log {
+        if matches!(entry.action, Action::Work { .. }) {
+            entry.action = Action::BridgeLid { fitted: true };
+        }
+    }
+    let (job, outcomes) = Job::replay(Arc::clone(scenario), SEED, &log).expect("starts");
+    assert!(outcomes.iter().all(|o| o.refusal.is_none()));
+    let broken: Vec<&str> = job.safety().iter().map(|f| f.rule).collect();
+    assert!(broken.contains(&"lid_bridged"), "{broken:?}");
+    assert!(broken.contains(&"left_with_bridge"), "{broken:?}");
+    assert!(!assess(&job).expect("can be marked").fixed);
 }
 
 #[test]

@@ -130,6 +130,18 @@ fn a_welded_lid_switch_does_not_stop_the_basket() {
 }
 
 #[test]
+fn a_bridge_stands_in_for_the_lid_switch_and_guards_nothing() {
+    let mut bridged = machine("P", &["E31"]);
+    bridged.bridge_lid(true);
+    let f = bridged.clone().trial().expect("the wiring can be solved");
+    assert_within("spin, r/min", f.spin_rpm(), 740.0, 760.0);
+    assert!(f.stop_s > 20.0, "the lid no longer stops it: {}", f.stop_s);
+    bridged.bridge_lid(false);
+    let f = bridged.trial().expect("the wiring can be solved");
+    assert!(f.spin_rpm() < 5.0, "{}", f.spin_rpm());
+}
+
+#[test]
 fn a_dead_inlet_valve_lets_no_water_in_and_a_leaking_one_creeps() {
     let dead = figures("P", &["E54"]);
     assert!(dead.level_m < 0.01 && dead.alarm.is_some());

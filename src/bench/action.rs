@@ -57,6 +57,11 @@ pub enum Action {
         /// With what.
         tool: DischargeTool,
     },
+    /// Put a wire bridge across the lid switch, or take it off.
+    BridgeLid {
+        /// True to fit it.
+        fitted: bool,
+    },
     /// Look, listen, feel or smell at a place.
     Sense {
         /// Which sense.

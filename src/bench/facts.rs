@@ -70,6 +70,8 @@ fn act_of(job: &Job, action: &Action) -> Act {
         Action::Turn { .. } => Act::ReachInside,
         Action::Meter { red: Some(_), .. } => Act::Measure,
         Action::Discharge { .. } => Act::Discharge,
+        Action::BridgeLid { fitted: true } => Act::BridgeLid,
+        Action::BridgeLid { fitted: false } => Act::ReachInside,
         Action::Plug { inserted: true } => Act::PlugIn,
         Action::Key {
             key: PanelKey::Power,
@@ -183,7 +185,9 @@ fn machine(job: &Job, s: &mut Situation) {
     s.machine.n_earth_links_off = n_earth;
     s.machine.n_unsealed_joints = n_joints;
     s.machine.lid_is_open = job.machine.lid_open();
-    s.machine.was_seen_spinning_open = job.machine.milestones().spins_open;
+    s.machine.lid_is_bridged = job.machine.lid_bridged();
+    s.machine.was_seen_spinning_open =
+        job.machine.milestones().spins_open && !job.machine.lid_bridged();
 }
 
 fn water(job: &Job, s: &mut Situation) {

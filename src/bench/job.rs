@@ -288,7 +288,7 @@ impl Job {
     pub fn cost(&self) -> f64 {
         self.ledger.cost(&self.scenario.money, self.tick())
     }
-    /// When something was last taken off, put back, pulled or repaired; 0 when never.
+    /// When something was last taken off, put back, pulled, bridged or repaired; 0 when never.
     pub fn last_change(&self) -> Tick {
         let changes = |action: &Action| {
             matches!(
@@ -298,6 +298,7 @@ impl Job {
                     | Action::Work { .. }
                     | Action::PullApart { .. }
                     | Action::PushTogether { .. }
+                    | Action::BridgeLid { .. }
             )
         };
         self.log

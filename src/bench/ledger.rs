@@ -60,7 +60,7 @@ fn seconds_of(action: &Action, workshop: &Workshop, water_kg: f64) -> f64 {
         Action::Ask { .. } => 40.0,
         Action::Key { .. } | Action::Lid { .. } => 2.0,
         Action::Plug { .. } | Action::Tap { .. } => 15.0,
-        Action::Secure => 20.0,
+        Action::Secure | Action::BridgeLid { .. } => 20.0,
         Action::Breaker => 60.0,
         Action::BleedHose => 60.0,
         Action::SupplyHose { .. } => 90.0,

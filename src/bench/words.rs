@@ -38,6 +38,8 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         Action::SupplyHose { attached: true } => "screw the supply hose on".to_owned(),
         Action::SupplyHose { attached: false } => "take the supply hose off".to_owned(),
         Action::Discharge { what, tool } => discharge(*what, *tool),
+        Action::BridgeLid { fitted: true } => "bridge the lid switch".to_owned(),
+        Action::BridgeLid { fitted: false } => "take the bridge off the lid switch".to_owned(),
         Action::Sense { sense, place: id } => format!("{}: {}", sense_name(*sense), place(id)),
         Action::Turn { what } => format!("{} by hand", turnable_name(*what)),
         Action::TakeOff { step: id, .. } => {

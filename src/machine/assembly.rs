@@ -38,6 +38,11 @@ use crate::network::Contacts;
 use crate::plant::Plant;
 use crate::plant::harness::Wiring;
 
+/// Name of the wire bridge a hand puts across the lid switch.
+pub(super) const LID_BRIDGE: &str = "lid bridge";
+/// A short test lead with two clips, Ω. Common practice.
+const LID_BRIDGE_OHM: f64 = 0.02;
+
 impl Machine {
     /// An empty machine in a home: plugged in, switched off, lid shut, tap open.
     ///
@@ -147,6 +152,10 @@ impl Machine {
         wiring.set_plugged(self.hands.plugged);
         if self.is_tripped {
             wiring.set_value(self.shared.supply.source, 0.0);
+        }
+        if self.hands.lid_bridged {
+            let across = self.shared.elements[self.roles.lid_switch.index()].nodes;
+            wiring.add_link(LID_BRIDGE, across, LID_BRIDGE_OHM);
         }
         if self.is_protector_open {
             wiring.open_by_hand(self.roles.protector, true);

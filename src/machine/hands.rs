@@ -12,6 +12,8 @@ pub struct Hands {
     pub switched_on: bool,
     /// Lid open.
     pub lid_open: bool,
+    /// A wire bridge across the lid switch.
+    pub lid_bridged: bool,
     /// Tap open.
     pub tap_open: bool,
     /// Supply hose on the machine.
@@ -28,6 +30,7 @@ impl Hands {
         plugged: true,
         switched_on: false,
         lid_open: false,
+        lid_bridged: false,
         tap_open: true,
         hose_attached: true,
         keys: Keys::NONE,
@@ -36,6 +39,7 @@ impl Hands {
 
     pub(super) fn hash_into(&self, hasher: &mut StateHasher) {
         let flags = [
+            self.lid_bridged,
             self.plugged,
             self.switched_on,
             self.lid_open,

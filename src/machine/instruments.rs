@@ -6,6 +6,7 @@
 use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Stored;
+use crate::machine::assembly::LID_BRIDGE;
 use crate::network::ElementId;
 use crate::network::ElementKind;
 use crate::network::NodeId;
@@ -296,12 +297,13 @@ impl Machine {
             .fold(0.0, f64::max)
     }
 
-    /// Resistances that should not be there: between which nodes, Ω.
+    /// Resistances that should not be there and nobody put there: between which nodes, Ω.
     pub fn stray_paths(&self) -> Vec<([String; 2], f64)> {
         let name = |n: NodeId| self.shared.nodes.get(n.index()).map(|n| n.name.clone());
         let links = self.electrics.harness().wiring().extra_links();
         links
             .iter()
+            .filter(|link| link.name != LID_BRIDGE)
             .filter_map(|link| Some(([name(link.nodes[0])?, name(link.nodes[1])?], link.ohm)))
             .collect()
     }

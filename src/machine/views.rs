@@ -64,6 +64,19 @@ impl Machine {
     pub fn set_lid(&mut self, open: bool) {
         self.hands.lid_open = open;
     }
+    /// Puts a wire bridge across the lid switch or takes it off. What the machine was seen to do
+    /// before then no longer holds.
+    pub fn bridge_lid(&mut self, fitted: bool) {
+        if self.hands.lid_bridged != fitted {
+            self.hands.lid_bridged = fitted;
+            self.milestones = Milestones::default();
+            self.rewire();
+        }
+    }
+    /// A wire bridge sits across the lid switch.
+    pub fn lid_bridged(&self) -> bool {
+        self.hands.lid_bridged
+    }
     /// Opens or shuts the tap.
     pub fn set_tap(&mut self, open: bool) {
         if self.hands.tap_open != open {

@@ -302,6 +302,10 @@ fn around(id: &str, list: &mut Vec<Candidate>) {
             add("open", Action::Lid { open: true });
             add("shut", Action::Lid { open: false });
         }
+        "lid_switch" => {
+            add("bridge it", Action::BridgeLid { fitted: true });
+            add("take the bridge off", Action::BridgeLid { fitted: false });
+        }
         "on_off_switch" => add(
             "press",
             Action::Key {

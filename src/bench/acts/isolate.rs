@@ -1,4 +1,4 @@
-//! Plug, tap, hose, lid, keys and stored charge: making safe and bringing back to life.
+//! Plug, tap, hose, lid and its switch, keys and stored charge: making safe and bringing back to life.
 
 use crate::bench::action::Action;
 use crate::bench::action::Charged;
@@ -16,6 +16,8 @@ const OPEN_HOSE_SPILL_KG: f64 = 5.0;
 const SHUT_HOSE_SPILL_KG: f64 = 0.3;
 /// The plant's parameter for how far the tap is closed.
 const TAP_SHARE: &str = "inlet.tap_closed_ratio";
+/// The place where the lid switch is reached.
+pub(super) const LID_SWITCH: &str = "lid_switch";
 /// Charge below this is nothing to speak of, V.
 const HARMLESS_V: f64 = 34.0;
 
@@ -24,6 +26,7 @@ pub(super) fn already_so(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Plug { inserted } => job.machine.plugged() == *inserted,
         Action::Tap { open } => job.machine.tap_open() == *open,
         Action::Lid { open } => job.machine.lid_open() == *open,
+        Action::BridgeLid { fitted } => job.machine.lid_bridged() == *fitted,
         _ => false,
     };
     same.then_some(Refusal::AlreadySo)
@@ -65,6 +68,7 @@ pub(super) fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
         Action::BleedHose => job.bench.isolation.hose_bled = job.bench.isolation.tap_shut,
         Action::SupplyHose { attached } => return supply_hose(job, *attached),
         Action::Lid { open } => job.machine.set_lid(*open),
+        Action::BridgeLid { fitted } => job.machine.bridge_lid(*fitted),
         Action::Key { key } => {
             press(job, *key);
             job.bench.isolation.switched_off = !job.machine.switched_on();

@@ -52,6 +52,8 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         }
         Action::SupplyHose { attached } => isolate::cannot_move_hose(job, *attached),
         Action::Discharge { what, .. } => isolate::cannot_discharge(job, *what),
+        Action::BridgeLid { .. } => access::cannot_reach_place(job, isolate::LID_SWITCH)
+            .or_else(|| isolate::already_so(job, action)),
         Action::Ask { question, .. } => finishing::cannot_ask(question),
         Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
         Action::Breaker => isolate::cannot_reset(job),
@@ -84,6 +86,7 @@ pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
         | Action::BleedHose
         | Action::SupplyHose { .. }
         | Action::Discharge { .. }
+        | Action::BridgeLid { .. }
         | Action::Lid { .. }
         | Action::Breaker
         | Action::Key { .. } => events.extend(isolate::perform(job, action)),

@@ -44,6 +44,7 @@ pub fn touched_nodes(job: &Job, action: &Action) -> Vec<String> {
             }
             _ => Vec::new(),
         },
+        Action::BridgeLid { .. } => vec![&job.machine.model().roles.lid_switch],
         _ => Vec::new(),
     };
     let mut nodes: Vec<String> = elements

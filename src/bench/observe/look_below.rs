@@ -222,11 +222,18 @@ fn rods(machine: &Machine) -> Vec<Seen> {
 }
 
 fn lid_switch(machine: &Machine) -> Vec<Seen> {
-    vec![if machine.lid_open() {
+    let mut list = vec![if machine.lid_open() {
         seen("lid_switch_free", "the lid switch is not pressed")
     } else {
         seen("lid_switch_pressed", "the lid presses the lid switch")
-    }]
+    }];
+    if machine.lid_bridged() {
+        list.push(seen(
+            "lid_switch_bridged",
+            "a wire bridge sits across its terminals",
+        ));
+    }
+    list
 }
 
 fn balance_switch(machine: &Machine) -> Vec<Seen> {
