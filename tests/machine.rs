@@ -93,6 +93,16 @@ fn advancing_in_parts_is_advancing_at_once() {
 }
 
 #[test]
+fn the_state_hash_tells_a_charged_machine_from_a_discharged_one() {
+    let mut charged = machine("P", &[]);
+    charged.set_plugged(false);
+    let mut safe = charged.clone();
+    assert_eq!(charged.state_hash(), safe.state_hash());
+    safe.discharge_plug_pins();
+    assert_ne!(charged.state_hash(), safe.state_hash());
+}
+
+#[test]
 fn no_fault_of_the_catalogue_stops_the_arithmetic() {
     for id in ["P", "T", "N"] {
         for fault in &model(id).faults {

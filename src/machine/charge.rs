@@ -8,6 +8,8 @@
 //! Worst case: the plug comes out at the peak. Source: closed form; IEC 60335-1 clause 22.5 for the
 //! case (from memory). Time constants come from the wiring as it stands.
 
+use crate::machine::StateHasher;
+
 /// One stored charge.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Charge {
@@ -49,6 +51,13 @@ impl Charge {
     /// Nothing left.
     pub fn empty(&mut self) {
         *self = Self::default();
+    }
+
+    pub(super) fn hash_into(&self, hasher: &mut StateHasher) {
+        for number in [self.start_v, self.tau_s, self.capacitance_f] {
+            hasher.number(number);
+        }
+        hasher.word(self.age_ticks);
     }
 }
 

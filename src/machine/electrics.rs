@@ -13,6 +13,7 @@
 use std::sync::Arc;
 
 use crate::machine::MachineError;
+use crate::machine::StateHasher;
 use crate::machine::charge::Charge;
 use crate::machine::roles::RoleIds;
 use crate::machine::roles::SenseIds;
@@ -71,6 +72,24 @@ pub struct Live {
     pub capacitor_v: f64,
     /// The motor is live.
     pub motor_on: bool,
+}
+
+impl Live {
+    pub(super) fn hash_into(&self, hasher: &mut StateHasher) {
+        for number in [
+            self.supply_v,
+            self.regulated_v,
+            self.line_a,
+            self.earth_a,
+            self.capacitor_v,
+        ] {
+            hasher.number(number);
+        }
+        let flags = [self.lid_closed, self.lever_closed, self.motor_on];
+        for flag in self.pulls.iter().chain(&flags) {
+            hasher.word(u64::from(*flag));
+        }
+    }
 }
 
 /// What the sense inputs see for one contact set.

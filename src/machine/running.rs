@@ -270,9 +270,12 @@ impl Machine {
         self.control.hash_into(&mut |word| hasher.word(word));
         hasher.word(self.contacts.0);
         hasher.word(self.milestones.bits() << 1 | u64::from(self.is_tripped));
-        for number in [self.live.regulated_v, self.live.supply_v, self.live.line_a] {
-            hasher.number(number);
-        }
+        self.live.hash_into(&mut hasher);
+        self.pins.hash_into(&mut hasher);
+        self.capacitor.hash_into(&mut hasher);
+        hasher.number(self.hand_stroke_m);
+        hasher.word(u64::from(self.key_ticks));
+        hasher.word(self.lid_open_ticks);
         hasher.finish()
     }
 }
