@@ -21,7 +21,9 @@ use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
 use crate::app::route::Route;
 use crate::app::session::Session;
+use crate::app::settings::Settings;
 use crate::app::shared::Shared;
+use crate::app::sound::Ears;
 use crate::app::store::Claim;
 use crate::app::store::Holder;
 use crate::app::store::SavedJob;
@@ -76,6 +78,8 @@ pub enum Msg {
     Saved(Result<(), StorageError>),
     /// The page is put away.
     Hidden,
+    /// A person has set something; what is heard follows at the next frame.
+    Settings(Settings),
 }
 
 /// Everything that exists once the job is loaded.
@@ -106,6 +110,7 @@ pub struct JobHost {
     since_publish_s: f64,
     since_read_s: f64,
     written: BTreeMap<(&'static str, &'static str), String>,
+    ears: Ears,
     _hidden: EventListener,
 }
 
@@ -131,6 +136,7 @@ impl Component for JobHost {
             since_publish_s: 0.0,
             since_read_s: 0.0,
             written: BTreeMap::new(),
+            ears: Ears::of(link, Msg::Settings),
             _hidden: EventListener::new(&gloo::utils::document(), "visibilitychange", move |_| {
                 if gloo::utils::document().visibility_state() == VisibilityState::Hidden {
                     hidden.emit(());
@@ -157,7 +163,12 @@ impl Component for JobHost {
                 self.publish_all();
             }
             Msg::Hidden => {
+                self.ears.hush();
                 self.save(ctx);
+                return false;
+            }
+            Msg::Settings(settings) => {
+                self.ears.settings = settings;
                 return false;
             }
         }
@@ -231,6 +242,7 @@ impl JobHost {
     }
 
     fn order(&mut self, ctx: &Context<Self>, order: Order) {
+        self.ears.wake();
         match order {
             Order::TakeOver => self.claim.take(),
             Order::StartAgain => return self.start_again(ctx),
@@ -294,6 +306,7 @@ impl JobHost {
             }
         }
         let waited = was_waiting && !open.session.is_waiting();
+        self.ears.follow(&open.session, screen == JobScreen::Bench);
         if screen == JobScreen::Bench {
             self.paint();
         }

@@ -20,6 +20,7 @@ mod session;
 mod settings;
 mod shared;
 mod shell;
+mod sound;
 mod store;
 mod suspects;
 mod view;

@@ -21,6 +21,10 @@ pub struct Settings {
     pub all_names: bool,
     /// The opening jobs say what comes next.
     pub hints: bool,
+    /// The machine can be heard.
+    pub sound: bool,
+    /// How loud, 0 to 1.
+    pub volume: f64,
 }
 
 impl Default for Settings {
@@ -29,6 +33,8 @@ impl Default for Settings {
             single_keys: true,
             all_names: false,
             hints: true,
+            sound: true,
+            volume: 0.5,
         }
     }
 }
@@ -111,6 +117,12 @@ pub fn SettingsScreen() -> Html {
                     { choice("Show all names on the pictures", now.all_names, set(|s, on| s.all_names = on)) }
                     { choice("Single keys work on the bench", now.single_keys, set(|s, on| s.single_keys = on)) }
                 </fieldset>
+                <fieldset class="settings__group">
+                    <legend>{ "Sound" }</legend>
+                    { choice("Hear the machine", now.sound, set(|s, on| s.sound = on)) }
+                    { volume(&handle) }
+                    <p class="settings__note">{ "What sounds is also written under the picture." }</p>
+                </fieldset>
                 { keys() }
                 <StoredData />
             </div>
@@ -122,6 +134,26 @@ fn choice(words: &'static str, on: bool, change: Callback<bool>) -> Html {
     let onchange =
         change.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
     html! { <label class="choice"><input type="checkbox" checked={on} {onchange} /><span>{ words }</span></label> }
+}
+
+fn volume(handle: &SettingsHandle) -> Html {
+    let percent = (handle.now.volume * 100.0).round();
+    let oninput = {
+        let handle = handle.clone();
+        Callback::from(move |event: InputEvent| {
+            let field = event.target_unchecked_into::<HtmlInputElement>();
+            let mut next = handle.now.clone();
+            next.volume = (field.value_as_number() / 100.0).clamp(0.0, 1.0);
+            handle.change.emit(next);
+        })
+    };
+    html! {
+        <label class="choice">
+            <span>{ "Volume" }</span>
+            <input type="range" min="0" max="100" step="5" value={percent.to_string()} disabled={!handle.now.sound} {oninput}
+                aria-valuetext={format!("{percent} percent")} />
+        </label>
+    }
 }
 
 fn keys() -> Html {

@@ -40,7 +40,7 @@ export async function workshop(folder) {
   return {
     url,
     browser,
-    /** A visitor with empty storage. */
+    /** A visitor with empty storage; `before` runs in the page ahead of its own scripts. */
     visit: (options = {}) => Visit.start(browser, url, options),
     /** As if the cable were pulled: every connection to the server is refused. */
     pullCable: () =>
@@ -58,13 +58,14 @@ export async function workshop(folder) {
 
 /** One visitor: a page of its own storage, and what went wrong in it. */
 export class Visit {
-  static async start(browser, url, { size = sizes.laptop, at = "", ...options } = {}) {
+  static async start(browser, url, { size = sizes.laptop, at = "", before, ...options } = {}) {
     const context = await browser.newContext({ viewport: size, reducedMotion: "reduce", ...options });
     const visit = new Visit();
     visit.context = context;
     visit.url = url;
     visit.wrong = [];
     visit.page = await context.newPage();
+    if (before) await visit.page.addInitScript(before);
     visit.watch(visit.page);
     await visit.go(at);
     return visit;

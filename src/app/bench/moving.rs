@@ -11,6 +11,7 @@ use crate::app::bench::instrument::Instrument;
 use crate::app::bench::job_bar::JobBar;
 use crate::app::bench::time_bar::TimeBar;
 use crate::app::hooks::use_slow_words;
+use crate::app::settings::SettingsHandle;
 use crate::app::view::NoteKind;
 use crate::app::view::Order;
 use crate::bench::action::Action;
@@ -66,8 +67,24 @@ pub fn Caption() -> Html {
             if !live.panel.is_empty() {
                 <p class="caption__panel numbers"><span class="visually-hidden">{ "Display: " }</span>{ &live.panel }</p>
             }
+            <SoundKey />
         </div>
     }
+}
+
+/// Lets the machine be heard, or not.
+#[component]
+fn SoundKey() -> Html {
+    let Some(handle) = use_context::<SettingsHandle>() else {
+        return Html::default();
+    };
+    let on = handle.now.sound;
+    let onclick = Callback::from(move |_: MouseEvent| {
+        let mut next = handle.now.clone();
+        next.sound = !on;
+        handle.change.emit(next);
+    });
+    html! { <button type="button" class="button button--quiet button--small" {onclick}>{ if on { "Sound is on" } else { "Sound is off" } }</button> }
 }
 
 /// The clock's keys.
