@@ -53,7 +53,7 @@ pub fn timbre(kind: SoundKind) -> Timbre {
 
 /// Gain of a source at this level, 0 to 1; 0 for what would not be heard.
 pub fn gain(level_db: f64, volume: f64) -> f32 {
-    let gain = 10_f64.powf((level_db - FULL_SCALE_DB) / 20.0) * volume;
+    let gain = libm::pow(10.0, (level_db - FULL_SCALE_DB) / 20.0) * volume;
     if gain.is_finite() && gain > SILENT_GAIN {
         gain.min(1.0) as f32
     } else {
