@@ -10,6 +10,7 @@ pub mod bench; // jobs: actions, access, instruments, clock and money, safety ru
 pub mod cli; // the command line, native only
 pub mod control; // state machine and cam timer; knows no plant
 pub mod drawing; // pure functions: machine data and state to SVG
+pub mod expert; // likely causes, next step, target cost; sees what a technician could see
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
 pub mod plant; // physics, pure: harness and motor, water, air, belts, heat, swing, sound

@@ -1,0 +1,82 @@
+//! Every reference row of the decision theory and the score, worked out and compared.
+//!
+//! A row names a case, a quantity, its value and how near one must come; the case is an instance of
+//! some kind in `instances.json`, and quantities are read as words with names of that instance in
+//! them, so that other instances of the same kinds run too. Folder: `TUBWRIGHT_ROWS`, by default
+//! `tests/fixtures/rows`. Each row names its outside source in its last column: enumeration, a linear
+//! program, general Bayesian-network libraries, quadrature.
+
+#[path = "expert_rows/decision.rs"]
+mod decision;
+#[path = "expert_rows/orders.rs"]
+mod orders;
+#[path = "expert_rows/readings.rs"]
+mod readings;
+#[path = "expert_rows/rows.rs"]
+mod rows;
+
+use rows::Answer;
+use rows::Case;
+use rows::Row;
+
+/// The answer to a row; an error says what is not understood.
+fn answer(case: &Case, row: &Row) -> Result<Answer, String> {
+    let q = row.quantity.as_str();
+    match case.kind() {
+        "pc" | "obs" | "cluster" => orders::answer(case, q, &row.value),
+        "oneshot" => orders::one_shot(case, q),
+        "dp" | "config_dp" | "double_dp" => decision::answer(case, q),
+        "meter" => readings::meter(case, q),
+        "intermittent" => readings::intermittent(case, q),
+        "multi" => readings::several(case, q),
+        "ambig" => readings::ambiguity(case, q),
+        // The measurement of cohorts has its own test, with the same rows.
+        "bkt" | "eap" | "equate" | "mh" | "cohort" | "pcm" | "fsrs6" | "score_runs" => {
+            Ok(Answer::Elsewhere)
+        }
+        other => Err(format!("kind '{other}' is not known")),
+    }
+}
+
+#[test]
+fn every_expert_row_is_met() {
+    let mut wrong = Vec::new();
+    let mut n_rows = 0;
+    let mut n_elsewhere = 0;
+    for set in rows::sets() {
+        for row in &set.rows {
+            n_rows += 1;
+            let got = set.case(&row.case).and_then(|case| answer(&case, row));
+            match got {
+                Ok(Answer::Elsewhere) => n_elsewhere += 1,
+                Ok(got) if row.is_met_by(&got) => {}
+                Ok(got) => wrong.push(format!("{row:?}: got {got:?}")),
+                Err(why) => wrong.push(format!("{row:?}: {why}")),
+            }
+        }
+    }
+    println!(
+        "{n_rows} rows, {n_elsewhere} in another test, {} wrong",
+        wrong.len()
+    );
+    assert!(n_rows > 0);
+    assert!(
+        wrong.is_empty(),
+        "{} of {n_rows}:\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
+}
+
+#[test]
+fn a_value_off_by_more_than_its_tolerance_is_missed() {
+    let row = Row {
+        case: "P1".to_owned(),
+        quantity: "best_ECR".to_owned(),
+        value: "136.500000".to_owned(),
+        tolerance: Some(1e-6),
+    };
+    assert!(row.is_met_by(&Answer::Number(136.5)));
+    assert!(!row.is_met_by(&Answer::Number(136.500_002)));
+    assert!(!row.is_met_by(&Answer::Number(f64::NAN)));
+}
