@@ -1,7 +1,6 @@
 //! Rows, the instances they belong to, and where both are found.
 
 use std::fs;
-use std::path::Path;
 use std::path::PathBuf;
 
 use serde_json::Value;
@@ -41,33 +40,24 @@ impl Row {
 /// Rows with their instances.
 pub struct Set {
     pub rows: Vec<Row>,
-    pub folder: PathBuf,
     instances: Value,
 }
 
 /// One instance with its name, and all the others it may refer to.
 pub struct Case<'a> {
-    pub name: &'a str,
     pub value: &'a Value,
-    pub all: &'a Value,
-    pub folder: &'a Path,
 }
 
 impl Set {
     /// The instance of a row: by its name, or `RUN_x` as run `x` of the runs.
     pub fn case<'a>(&'a self, name: &'a str) -> Result<Case<'a>, String> {
-        let found = self.instances.get(name).map(|value| (name, value));
+        let found = self.instances.get(name);
         let of_runs = || {
-            let (runs, run) = name.split_once('_')?;
-            self.instances.get(runs).map(|value| (run, value))
+            let (runs, _) = name.split_once('_')?;
+            self.instances.get(runs)
         };
-        let (name, value) = found.or_else(of_runs).ok_or("no such instance")?;
-        Ok(Case {
-            name,
-            value,
-            all: &self.instances,
-            folder: &self.folder,
-        })
+        let value = found.or_else(of_runs).ok_or("no such instance")?;
+        Ok(Case { value })
     }
 }
 
@@ -132,11 +122,7 @@ pub fn sets() -> Vec<Set> {
             .filter_map(|name| fs::read_to_string(folder.join(name)).ok())
             .flat_map(|text| read(&text))
             .collect();
-        sets.push(Set {
-            rows,
-            folder,
-            instances,
-        });
+        sets.push(Set { rows, instances });
     }
     assert!(
         !sets.is_empty(),

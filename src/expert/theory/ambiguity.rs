@@ -89,7 +89,7 @@ pub fn overlap(f: &Shows, g: &Shows) -> f64 {
         (Shows::Value { mean: m1, sd: s1 }, Shows::Value { mean: m2, sd: s2 }) => {
             let square = s1 * s1 + s2 * s2;
             if square <= 0.0 {
-                return f64::from(m1 == m2);
+                return f64::from((m1 - m2).abs() <= 0.0);
             }
             let apart = (m1 - m2) * (m1 - m2) / (4.0 * square);
             (2.0 * s1 * s2 / square).sqrt() * libm::exp(-apart)
@@ -158,7 +158,7 @@ pub fn groups(n_causes: usize, pairs: &[Pair], remedy: &[usize]) -> Vec<Group> {
 /// Normal densities cross at most twice; between crossings one lies above the other.
 fn normal_variation(m1: f64, s1: f64, m2: f64, s2: f64) -> f64 {
     if s1 <= 0.0 || s2 <= 0.0 {
-        return f64::from(m1 != m2 || s1 != s2);
+        return f64::from((m1 - m2).abs() > 0.0 || (s1 - s2).abs() > 0.0);
     }
     if (s1 - s2).abs() <= 1e-12 * s1.max(s2) {
         return libm::erf((m1 - m2).abs() / (2.0 * SQRT_2 * s1));

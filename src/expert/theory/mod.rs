@@ -6,6 +6,7 @@
 
 pub mod account; // what each step cost beside the best one, and what chance did
 pub mod ambiguity; // causes that no test tells apart
+pub mod check; // what makes a problem one that can be solved
 pub mod epoch; // causes that come and go, and clean runs
 pub mod evaluate; // what following a policy costs
 pub mod exact; // the cheapest way, for small problems
@@ -20,6 +21,7 @@ pub mod normal; // the normal distribution
 pub mod observation; // what is seen or heard, one of a few categories
 pub mod one_shot; // one decision, with or without a test before it
 pub mod order; // in which order to repair when nothing is tested
+pub mod places; // configurations and the cheapest way between them
 pub mod play; // runs of a policy drawn from the problem
 pub mod policy; // ways of choosing the next act
 pub mod posterior; // causes weighed by evidence, in logarithms

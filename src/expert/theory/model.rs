@@ -6,7 +6,9 @@
 //! holds the trial that tells whether the machine works. Source of the form: published (Breese and
 //! Heckerman 1996, configuration changes; Heckerman, Breese and Rommelse 1995).
 
-use thiserror::Error;
+use crate::expert::theory::check;
+use crate::expert::theory::check::ModelError;
+use crate::expert::theory::places::Places;
 
 /// Most repairs a problem may have: sets of repairs are kept as bits.
 pub const MOST_REPAIRS: usize = 128;
@@ -42,120 +44,6 @@ impl Test {
     pub fn row(&self, cause: usize) -> &[f64] {
         &self.likelihood[cause * self.n_outcomes..(cause + 1) * self.n_outcomes]
     }
-}
-
-/// Places and what the cheapest way between them costs.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Places {
-    n: usize,
-    cost: Vec<f64>,
-    /// Where the machine must be at the end.
-    pub end: usize,
-}
-
-impl Places {
-    /// One place: nothing has to be opened.
-    pub fn one() -> Self {
-        Self {
-            n: 1,
-            cost: vec![0.0],
-            end: 0,
-        }
-    }
-
-    /// From the cost of each direct move, row by row; infinite where there is none. The way may
-    /// lead over other places.
-    pub fn new(direct: &[Vec<f64>], end: usize) -> Self {
-        let n = direct.len();
-        let mut cost = vec![f64::INFINITY; n * n];
-        for (from, row) in direct.iter().enumerate() {
-            for (to, c) in row.iter().enumerate().take(n) {
-                cost[from * n + to] = if from == to { 0.0 } else { *c };
-            }
-        }
-        for over in 0..n {
-            for from in 0..n {
-                for to in 0..n {
-                    let way = cost[from * n + over] + cost[over * n + to];
-                    if way < cost[from * n + to] {
-                        cost[from * n + to] = way;
-                    }
-                }
-            }
-        }
-        Self { n, cost, end }
-    }
-
-    /// How many there are.
-    pub fn len(&self) -> usize {
-        self.n
-    }
-
-    /// There is none; never so in a checked problem.
-    pub fn is_empty(&self) -> bool {
-        self.n == 0
-    }
-
-    /// Cost of the cheapest way.
-    pub fn way(&self, from: usize, to: usize) -> f64 {
-        self.cost[from * self.n + to]
-    }
-
-    /// Cost of the cheapest way to where an act is done, and where one stands then.
-    pub fn go(&self, from: usize, place: Option<usize>) -> (f64, usize) {
-        match place {
-            Some(to) => (self.way(from, to), to),
-            None => (0.0, from),
-        }
-    }
-}
-
-/// Why a problem cannot be solved.
-#[derive(Clone, Debug, PartialEq, Error)]
-pub enum ModelError {
-    /// A list is not as long as there are causes.
-    #[error("{what}: {found} entries; needed: one for each of {causes} causes")]
-    Length {
-        /// Which list.
-        what: String,
-        /// How long it is.
-        found: usize,
-        /// How many causes there are.
-        causes: usize,
-    },
-    /// A number that cannot be.
-    #[error("{what}: {value}; needed: {needed}")]
-    Number {
-        /// Which number.
-        what: String,
-        /// What stands there.
-        value: f64,
-        /// What would be right.
-        needed: &'static str,
-    },
-    /// A place or cause that does not exist.
-    #[error("{what}: number {index} does not exist; there are {count}")]
-    Missing {
-        /// What refers to it.
-        what: String,
-        /// The number.
-        index: usize,
-        /// How many there are.
-        count: usize,
-    },
-    /// More repairs than can be handled.
-    #[error(
-        "{0} repairs; at most {MOST_REPAIRS} are possible: leave out those that mend nothing likely"
-    )]
-    TooMany(usize),
-    /// A cause no repair mends.
-    #[error("cause {0} is left by all repairs together; add one that mends it")]
-    Unmendable(usize),
-    /// The order of two repairs matters.
-    #[error(
-        "repairs {0} and {1} leave different causes in different order; state what each leaves so that the order does not matter"
-    )]
-    OrderMatters(usize, usize),
 }
 
 /// The problem, checked.
@@ -199,7 +87,7 @@ impl Model {
         places: Places,
         start: usize,
     ) -> Result<Self, ModelError> {
-        check(&prior, &repairs, &tests, &places, start)?;
+        check::all(&prior, &repairs, &tests, &places, start)?;
         let sum: f64 = prior.iter().sum();
         let prior: Vec<f64> = prior.iter().map(|p| p / sum).collect();
         let causes = |of: &Repair, which: fn(usize, Option<usize>) -> bool| -> Vec<usize> {
@@ -219,7 +107,7 @@ impl Model {
         let columns = tests.iter().map(|t| by_outcome(t, prior.len())).collect();
         let mut n_ended = vec![0; prior.len()];
         ends.iter().flatten().for_each(|&h| n_ended[h] += 1);
-        let is_plain = ends == changes && places.n == 1 && n_ended.iter().all(|&n| n <= 1);
+        let is_plain = ends == changes && places.len() == 1 && n_ended.iter().all(|&n| n <= 1);
         Ok(Self {
             prior,
             repairs,
@@ -256,7 +144,7 @@ impl Model {
     #[must_use]
     pub fn without_ways(&self) -> Self {
         let mut free = self.clone();
-        free.places.cost.fill(0.0);
+        free.places = self.places.free();
         free
     }
 
@@ -325,142 +213,11 @@ impl Model {
             .iter()
             .map(|t| t.n_outcomes as f64 + 1.0)
             .product();
-        sets * seen * self.places.n as f64
+        sets * seen * self.places.len() as f64
     }
 }
 
 fn by_outcome(test: &Test, n_causes: usize) -> Vec<f64> {
     let each = (0..test.n_outcomes).flat_map(|o| (0..n_causes).map(move |h| (h, o)));
     each.map(|(h, o)| test.row(h)[o]).collect()
-}
-
-fn check(
-    prior: &[f64],
-    repairs: &[Repair],
-    tests: &[Test],
-    places: &Places,
-    start: usize,
-) -> Result<(), ModelError> {
-    let n = prior.len();
-    for (h, p) in prior.iter().enumerate() {
-        number(format!("prior of cause {h}"), *p)?;
-    }
-    if prior.iter().sum::<f64>() <= 0.0 {
-        let what = "sum of the prior".to_owned();
-        let needed = "above 0: at least one cause must be possible";
-        return Err(ModelError::Number {
-            what,
-            value: 0.0,
-            needed,
-        });
-    }
-    place("start".to_owned(), Some(start), places)?;
-    place("end".to_owned(), Some(places.end), places)?;
-    for (k, cost) in places.cost.iter().enumerate() {
-        number(
-            format!("way from place {} to {}", k / places.n, k % places.n),
-            *cost,
-        )?;
-    }
-    if repairs.len() > MOST_REPAIRS {
-        return Err(ModelError::TooMany(repairs.len()));
-    }
-    for (i, repair) in repairs.iter().enumerate() {
-        number(format!("cost of repair {i}"), repair.cost)?;
-        number(
-            format!("cost of repair {i} if it is not it"),
-            repair.cost_if_not,
-        )?;
-        place(format!("place of repair {i}"), repair.place, places)?;
-        length(format!("what repair {i} leaves"), repair.after.len(), n)?;
-        if let Some(&h) = repair.after.iter().flatten().find(|h| **h >= n) {
-            let what = format!("what repair {i} leaves");
-            return Err(ModelError::Missing {
-                what,
-                index: h,
-                count: n,
-            });
-        }
-    }
-    for (t, test) in tests.iter().enumerate() {
-        number(format!("cost of test {t}"), test.cost)?;
-        place(format!("place of test {t}"), test.place, places)?;
-        length(
-            format!("outcomes of test {t}"),
-            test.likelihood.len(),
-            n * test.n_outcomes,
-        )?;
-        for h in 0..n {
-            let row = test.row(h);
-            let sum: f64 = row.iter().sum();
-            if !row.iter().all(|l| *l >= 0.0) || (sum - 1.0).abs() > 1e-6 {
-                let what = format!("outcomes of test {t} under cause {h}, their sum");
-                let needed = "probabilities that sum to 1";
-                return Err(ModelError::Number {
-                    what,
-                    value: sum,
-                    needed,
-                });
-            }
-        }
-    }
-    repairs_commute(n, repairs)
-}
-
-fn repairs_commute(n: usize, repairs: &[Repair]) -> Result<(), ModelError> {
-    for h in 0..n {
-        let left = repairs
-            .iter()
-            .fold(Some(h), |left, r| left.and_then(|h| r.after[h]));
-        if left.is_some() {
-            return Err(ModelError::Unmendable(h));
-        }
-    }
-    for (i, a) in repairs.iter().enumerate() {
-        for (j, b) in repairs.iter().enumerate().skip(i) {
-            let same = (0..n).all(|h| {
-                let first = a.after[h].and_then(|h| b.after[h]);
-                first == b.after[h].and_then(|h| a.after[h]) && (i != j || first == a.after[h])
-            });
-            if !same {
-                return Err(ModelError::OrderMatters(i, j));
-            }
-        }
-    }
-    Ok(())
-}
-
-fn number(what: String, value: f64) -> Result<(), ModelError> {
-    if value >= 0.0 && value.is_finite() {
-        Ok(())
-    } else {
-        let needed = "a finite number, 0 or more";
-        Err(ModelError::Number {
-            what,
-            value,
-            needed,
-        })
-    }
-}
-
-fn place(what: String, index: Option<usize>, places: &Places) -> Result<(), ModelError> {
-    match index {
-        Some(index) if index >= places.n => {
-            let count = places.n;
-            Err(ModelError::Missing { what, index, count })
-        }
-        _ => Ok(()),
-    }
-}
-
-fn length(what: String, found: usize, causes: usize) -> Result<(), ModelError> {
-    if found == causes {
-        Ok(())
-    } else {
-        Err(ModelError::Length {
-            what,
-            found,
-            causes,
-        })
-    }
 }
