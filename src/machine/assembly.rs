@@ -29,7 +29,7 @@ use crate::machine::Onset;
 use crate::machine::Setup;
 use crate::machine::build;
 use crate::machine::build::PanelFaults;
-use crate::machine::charge::Charge;
+use crate::machine::charge::ChargeHistory;
 use crate::machine::contacts::Masks;
 use crate::machine::electrics::Electrics;
 use crate::machine::oscillator::Oscillator;
@@ -56,10 +56,10 @@ impl Machine {
             .map(|(f, d)| is_constant(f, d))
             .collect();
         let sound = Wiring::healthy(&shared);
-        let sound_a = Electrics::sound_currents_a(&sound, &roles)?;
+        let sound = Arc::new(Electrics::sound(&sound, &roles)?);
         let wiring = build::wiring(model, &shared, &setup, &is_on)?;
         let params = build::params(model, &setup, &is_on, &wiring)?;
-        let mut electrics = Electrics::new(&wiring, sound_a, &roles)?;
+        let mut electrics = Electrics::new(&wiring, sound, &roles)?;
         let panel = build::panel(model, &setup, &is_on)?;
         let masks = Masks::of(&roles, electrics.harness());
         let oscillator = Oscillator::of(&mut electrics, &shared)?;
@@ -93,8 +93,8 @@ impl Machine {
             lid_open_ticks: 0,
             residual_limit_a: f64::INFINITY,
             is_tripped: false,
-            pins: Charge::default(),
-            capacitor: Charge::default(),
+            charge: ChargeHistory::default(),
+            slowest_s: f64::INFINITY,
             trouble: None,
         };
         machine.review_onsets()?;
@@ -160,6 +160,8 @@ impl Machine {
         if self.is_protector_open {
             wiring.open_by_hand(self.roles.protector, true);
         }
+        self.leave_circuit()?;
+        self.slowest_s = f64::INFINITY;
         self.electrics.rewire(&wiring)?;
         self.oscillator = Oscillator::of(&mut self.electrics, &self.shared)?;
         self.plant.set_params(params);

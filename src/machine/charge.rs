@@ -1,29 +1,56 @@
 //! Charge that stays in capacitors after the supply has gone.
 //!
+//! Whatever is switched leaves the capacitors as they were; from then on they empty through the
+//! wiring as it stands. The machine remembers the circuits it went through since its charge was
+//! last nothing, and follows the charge through them only when somebody asks:
+//!
 //! ```text
-//! v(t) = v0 exp(−t / (R C))        E = C v² / 2
+//! at a switching    v_C stays            free = v_C − what the supply drives in the new circuit
+//! in between        free decays through the whole network (see the harness)
+//! forgotten         30 times the slowest C R of a circuit after it began: a rest of 1e-13
 //! ```
-//! The plug pins hang on the mains filter with its bleed resistor; the run capacitor empties itself
-//! through the windings unless a terminal or winding is open, then only through its own leak.
-//! Worst case: the plug comes out at the peak. Source: closed form; IEC 60335-1 clause 22.5 for the
-//! case (from memory). Time constants come from the wiring as it stands.
+//! Worst case: each switching comes at the moment in the mains cycle when the capacitors that can
+//! be felt hold most energy.
+//! Source: superposition; IEC 60335-1 clause 22.5 for the case (from memory). Limits: flux left in
+//! the motor is not counted; instruments and hands see the decaying part, never both at once.
 
+use std::sync::Arc;
+use std::sync::OnceLock;
+
+use crate::machine::MachineError;
 use crate::machine::StateHasher;
+use crate::network::Complex;
+use crate::network::Contacts;
+use crate::network::ElementId;
+use crate::network::ElementKind;
+use crate::network::NodeId;
+use crate::plant::harness::Harness;
+use crate::plant::harness::Wiring;
+use crate::plant::harness::discharge::Across;
+use crate::plant::harness::discharge::Charge;
+use crate::plant::harness::discharge::RINGING_S;
+use crate::plant::harness::discharge::decayed;
+use crate::plant::harness::motor::WindingsK;
+use crate::plant::harness::point::AcPoint;
 
-/// One stored charge.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Charge {
-    /// Voltage at the moment of parting, V.
-    pub start_v: f64,
-    /// Time constant, s; infinite when nothing leads the charge off.
-    pub tau_s: f64,
-    /// Capacitance, F.
-    pub capacitance_f: f64,
-    /// Ticks since parting.
-    pub age_ticks: u64,
-}
+/// Charge that is felt, C. Published: IEC 60479-2 (from memory, less sure).
+const FELT_COULOMB: f64 = 0.5e-6;
+/// Below this nothing is felt, V. Published: IEC 60335-1 clause 22.5 (from memory).
+const HARMLESS_V: f64 = 34.0;
+/// A motor that stands.
+const STANDING_SLIP: f64 = 1.0;
+/// Windings at room temperature, K.
+const ROOM_K: WindingsK = [293.15; 2];
+/// After so many of its slowest time constants nothing is left.
+const FORGOTTEN_AFTER: f64 = 30.0;
+/// Circuits remembered before their common effect is worked out.
+const REMEMBERED: usize = 8;
+/// A short as a blade or a lead makes it, Ω, and how long it is held, s. Common practice.
+const SHORT: (f64, f64) = (1.0, 1.0e-3);
+/// How long a voltmeter hangs on before it is read, s: its input has taken stray charge off.
+const METER_SETTLES_S: f64 = 0.01;
 
-/// Voltage and energy at a moment.
+/// Voltage and energy that a short between two places would set free.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Stored {
     /// Voltage, V.
@@ -32,60 +59,297 @@ pub struct Stored {
     pub energy_j: f64,
 }
 
-impl Charge {
-    /// What is left now.
-    pub fn now(&self) -> Stored {
-        let age_s = self.age_ticks as f64 / 10.0;
-        let left = if self.tau_s > 0.0 {
-            libm::exp(-age_s / self.tau_s)
-        } else {
-            0.0
-        };
-        let voltage_v = self.start_v * left;
-        Stored {
-            voltage_v,
-            energy_j: 0.5 * self.capacitance_f * voltage_v * voltage_v,
-        }
-    }
+/// The wiring as it is run for a while.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Circuit {
+    /// The wiring.
+    pub wiring: Arc<Wiring>,
+    /// Contacts that are closed.
+    pub contacts: Contacts,
+    /// Capacitors whose charge can be felt.
+    pub capacitors: Arc<[ElementId]>,
+}
 
-    /// Nothing left.
-    pub fn empty(&mut self) {
-        *self = Self::default();
-    }
+/// A moment at which something was switched.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Switching {
+    /// Tick.
+    pub tick: u64,
+    /// Slip of the rotor.
+    pub slip_ratio: f64,
+    /// Windings, K.
+    pub windings_k: WindingsK,
+}
 
-    pub(super) fn hash_into(&self, hasher: &mut StateHasher) {
-        for number in [self.start_v, self.tau_s, self.capacitance_f] {
-            hasher.number(number);
+impl Default for Switching {
+    fn default() -> Self {
+        Self {
+            tick: 0,
+            slip_ratio: STANDING_SLIP,
+            windings_k: ROOM_K,
         }
-        hasher.word(self.age_ticks);
     }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
+#[derive(Clone, Debug, PartialEq)]
+struct Past {
+    circuit: Circuit,
+    from: Switching,
+    until: Switching,
+}
 
-    #[test]
-    fn a_healthy_filter_is_below_34_v_after_one_second() {
-        // 0.22 µF and 940 kΩ: 325.27 exp(−1/0.2068) = 2.58 V. Closed form.
-        let charge = Charge {
-            start_v: 230.0 * core::f64::consts::SQRT_2,
-            tau_s: 0.22e-6 * 940e3,
-            capacitance_f: 0.22e-6,
-            age_ticks: 10,
-        };
-        assert!((charge.now().voltage_v - 2.58).abs() < 0.01);
+/// The present circuit with the charge it began with and the charge once ringing was over.
+#[derive(Debug)]
+struct Began {
+    harness: Result<Harness, MachineError>,
+    at_once: Charge,
+    calm: Charge,
+}
+
+/// Where the charge came from and through which circuits it went.
+#[derive(Clone, Debug, Default)]
+pub struct ChargeHistory {
+    /// Charge at the beginning; none when the first circuit began with nothing but its supply.
+    held: Option<Arc<Charge>>,
+    past: Vec<Past>,
+    since: Switching,
+    /// Follows from the rest and the present circuit; worked out when first asked for.
+    began: OnceLock<Arc<Began>>,
+}
+
+impl ChargeHistory {
+    /// `ended` is over now; its slowest decay has this time constant.
+    ///
+    /// # Errors
+    /// When a remembered circuit cannot be solved.
+    pub fn switched(
+        &mut self,
+        ended: Circuit,
+        slowest_s: f64,
+        now: Switching,
+    ) -> Result<(), MachineError> {
+        if now.tick == self.since.tick {
+            return Ok(());
+        }
+        if self.is_forgotten(slowest_s, now.tick) {
+            self.held = None;
+            self.past.clear();
+        }
+        if self.past.len() >= REMEMBERED {
+            let (charge, _) = self.followed()?;
+            self.held = Some(Arc::new(charge));
+            self.past.clear();
+        }
+        self.past.push(Past {
+            circuit: ended,
+            from: self.since,
+            until: now,
+        });
+        self.since = now;
+        self.began = OnceLock::new();
+        Ok(())
     }
 
-    #[test]
-    fn without_a_path_the_charge_stays() {
-        let charge = Charge {
-            start_v: 325.0,
-            tau_s: f64::INFINITY,
-            capacitance_f: 1e-5,
-            age_ticks: 9000,
-        };
-        assert!((charge.now().voltage_v - 325.0).abs() < 1e-9);
-        assert!((charge.now().energy_j - 0.528).abs() < 0.001);
+    /// Nothing is left of what came before the present circuit.
+    pub fn is_forgotten(&self, slowest_s: f64, tick: u64) -> bool {
+        let age_s = (tick - self.since.tick) as f64 / 10.0;
+        (self.past.is_empty() && self.held.is_none()) || age_s > FORGOTTEN_AFTER * slowest_s
     }
+
+    /// Total charge when the last remembered circuit ended, and the moment in the cycle at which
+    /// it did.
+    fn followed(&self) -> Result<(Charge, Complex), MachineError> {
+        let mut total = self.held.as_deref().cloned();
+        let mut moment = Complex::ONE;
+        for Past {
+            circuit,
+            from,
+            until,
+        } in &self.past
+        {
+            let mut harness = Harness::new(&circuit.wiring, &[])?;
+            let mut left = Charge::default();
+            if let Some(total) = &total {
+                let began = driven(&mut harness, circuit, *from)?;
+                let free = total.less(&Charge::at_moment(&harness, &began, moment), &harness);
+                let lasted_s = (until.tick - from.tick) as f64 / 10.0;
+                left = decayed(&harness, circuit.contacts, &free, lasted_s, None)?.charge;
+            }
+            let ended = driven(&mut harness, circuit, *until)?;
+            moment = Charge::fullest_moment(&harness, &ended, &circuit.capacitors);
+            total = Some(Charge::at_moment(&harness, &ended, moment).plus(&left, &harness));
+        }
+        Ok((total.unwrap_or_default(), moment))
+    }
+
+    /// What is left in the present circuit at a tick.
+    fn left(&self, now: &Circuit, tick: u64) -> Result<(Arc<Began>, Charge), MachineError> {
+        let began = match self.began.get() {
+            Some(began) => Arc::clone(began),
+            None => Arc::clone(self.began.get_or_init(|| Arc::new(self.begin(now)))),
+        };
+        let harness = began.harness.as_ref().map_err(Clone::clone)?;
+        let age_s = (tick - self.since.tick) as f64 / 10.0;
+        let (from, age_s) = if age_s > RINGING_S {
+            (&began.calm, age_s - RINGING_S)
+        } else {
+            (&began.at_once, age_s)
+        };
+        let left = decayed(harness, now.contacts, from, age_s, None)?.charge;
+        Ok((began, left))
+    }
+
+    /// What the present circuit began with; kept until the next switching.
+    fn begin(&self, now: &Circuit) -> Began {
+        let begin = || -> Result<(Harness, Charge, Charge), MachineError> {
+            let (total, moment) = self.followed()?;
+            let mut harness = Harness::new(&now.wiring, &[])?;
+            let began = driven(&mut harness, now, self.since)?;
+            let free = total.less(&Charge::at_moment(&harness, &began, moment), &harness);
+            let calm = decayed(&harness, now.contacts, &free, RINGING_S, None)?.charge;
+            Ok((harness, free, calm))
+        };
+        match begin() {
+            Ok((harness, at_once, calm)) => Began {
+                harness: Ok(harness),
+                at_once,
+                calm,
+            },
+            Err(error) => Began {
+                harness: Err(error),
+                at_once: Charge::default(),
+                calm: Charge::default(),
+            },
+        }
+    }
+
+    /// Voltage a voltmeter finds between two places, V.
+    ///
+    /// # Errors
+    /// When a circuit cannot be solved.
+    pub fn voltage_v(
+        &self,
+        now: &Circuit,
+        tick: u64,
+        nodes: [NodeId; 2],
+    ) -> Result<f64, MachineError> {
+        let (began, left) = self.left(now, tick)?;
+        let harness = began.harness.as_ref().map_err(Clone::clone)?;
+        let meter = Some(Across::meter(nodes));
+        let read = decayed(harness, now.contacts, &left, METER_SETTLES_S, meter)?;
+        Ok(read.node_v[nodes[0].index()] - read.node_v[nodes[1].index()])
+    }
+
+    /// Energy that a short between two places would set free, J.
+    ///
+    /// # Errors
+    /// When a circuit cannot be solved.
+    pub fn energy_j(
+        &self,
+        now: &Circuit,
+        tick: u64,
+        nodes: [NodeId; 2],
+    ) -> Result<f64, MachineError> {
+        let (began, left) = self.left(now, tick)?;
+        let harness = began.harness.as_ref().map_err(Clone::clone)?;
+        let shorted = decayed(harness, now.contacts, &left, SHORT.1, Some(short(nodes)))?;
+        Ok((left.whole_j(harness) - shorted.charge.whole_j(harness)).max(0.0))
+    }
+
+    /// A short between two places, held for a moment: what is left after it is all there is.
+    ///
+    /// # Errors
+    /// When a circuit cannot be solved.
+    pub fn lead_off(
+        &mut self,
+        now: &Circuit,
+        at: Switching,
+        nodes: [NodeId; 2],
+    ) -> Result<(), MachineError> {
+        let (began, left) = self.left(now, at.tick)?;
+        let harness = began.harness.as_ref().map_err(Clone::clone)?;
+        let after = decayed(harness, now.contacts, &left, SHORT.1, Some(short(nodes)))?;
+        self.held = Some(Arc::new(after.charge));
+        self.past.clear();
+        self.since = at;
+        self.began = OnceLock::new();
+        Ok(())
+    }
+
+    pub(super) fn hash_into(&self, hasher: &mut StateHasher) {
+        let mut switching = |at: &Switching| {
+            hasher.word(at.tick);
+            hasher.number(at.slip_ratio);
+            at.windings_k.iter().for_each(|k| hasher.number(*k));
+        };
+        self.past.iter().for_each(|past| switching(&past.from));
+        switching(&self.since);
+        self.past
+            .iter()
+            .for_each(|past| hasher.word(past.circuit.contacts.0));
+        if let Some(held) = &self.held {
+            let numbers = held.capacitor_v.iter().chain(&held.inductor_a);
+            numbers.for_each(|number| hasher.number(*number));
+        }
+    }
+}
+
+/// What the supply drives in a circuit at a moment.
+fn driven(
+    harness: &mut Harness,
+    circuit: &Circuit,
+    at: Switching,
+) -> Result<AcPoint, MachineError> {
+    Ok(harness.solve_ac(circuit.contacts, at.slip_ratio, at.windings_k)?)
+}
+
+fn short(nodes: [NodeId; 2]) -> Across {
+    Across {
+        nodes,
+        ohm: SHORT.0,
+    }
+}
+
+/// Capacitors of a sound machine whose charge can be felt: in some state it can be held in they
+/// stand at a voltage that is not harmless and hold 0.5 µC.
+///
+/// # Errors
+/// When the wiring cannot be solved.
+pub fn felt_capacitors(harness: &mut Harness) -> Result<Vec<ElementId>, MachineError> {
+    let model = Arc::clone(&harness.wiring().model);
+    let mut felt = vec![false; model.elements.len()];
+    for state in model.states.iter().filter(|state| state.is_plugged) {
+        let contacts = harness.contacts(&state.closed);
+        let point = harness.solve_ac(contacts, STANDING_SLIP, ROOM_K)?;
+        for (is_felt, e) in felt.iter_mut().zip(harness.netlist().elements()) {
+            if let ElementKind::Capacitor { farad } = e.kind {
+                let peak_v =
+                    core::f64::consts::SQRT_2 * point.network.between_v(e.from, e.to).abs();
+                *is_felt |= peak_v >= HARMLESS_V && farad * peak_v >= FELT_COULOMB;
+            }
+        }
+    }
+    let ids = felt.iter().enumerate().filter(|(_, is_felt)| **is_felt);
+    Ok(ids.map(|(k, _)| ElementId(k as u32)).collect())
+}
+
+/// Slowest decay of these capacitors, s: each one's capacitance through the resistance it sees at
+/// DC.
+///
+/// # Errors
+/// When the wiring cannot be solved at DC.
+pub fn slowest_s(
+    harness: &mut Harness,
+    contacts: Contacts,
+    capacitors: &[ElementId],
+) -> Result<f64, MachineError> {
+    let point = harness.solve_dc(contacts, 0.0, ROOM_K)?;
+    let decay_s = |id: &ElementId| {
+        let e = &harness.netlist().elements()[id.index()];
+        match e.kind {
+            ElementKind::Capacitor { farad } => farad * point.seen(e.from, e.to).ohm,
+            _ => 0.0,
+        }
+    };
+    Ok(capacitors.iter().map(decay_s).fold(0.0, f64::max))
 }

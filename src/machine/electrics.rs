@@ -14,14 +14,14 @@ use std::sync::Arc;
 
 use crate::machine::MachineError;
 use crate::machine::StateHasher;
-use crate::machine::charge::Charge;
+use crate::machine::charge;
+use crate::machine::charge::Circuit;
 use crate::machine::roles::RoleIds;
 use crate::machine::roles::SenseIds;
 use crate::machine::tables::MotorTables;
 use crate::machine::tables::rounded_k;
-use crate::network::Complex;
 use crate::network::Contacts;
-use crate::network::ElementKind;
+use crate::network::ElementId;
 use crate::network::NodeId;
 use crate::plant::harness::Harness;
 use crate::plant::harness::Watch;
@@ -106,14 +106,25 @@ const PLUG: usize = EARTH + 1;
 const CAPACITOR: usize = PLUG + 1;
 const SECONDARY: usize = CAPACITOR + 1;
 
+/// What a sound machine of the type is like, the measure of this one.
+#[derive(Clone, Debug)]
+pub struct Sound {
+    /// Coil currents, each with its own output closed, A.
+    coil_a: [f64; COILS],
+    /// Capacitors whose charge can be felt.
+    capacitors: Arc<[ElementId]>,
+}
+
 /// The electric side.
 #[derive(Clone, Debug)]
 pub struct Electrics {
     harness: Harness,
+    wiring: Arc<Wiring>,
     roles: Arc<RoleIds>,
-    sound_a: [f64; COILS],
+    sound: Arc<Sound>,
     tables: MotorTables,
     senses: Vec<(Contacts, bool, Senses)>,
+    slowest: Vec<(Contacts, f64)>,
 }
 
 fn watches(wiring: &Wiring, roles: &RoleIds) -> Vec<Watch> {
@@ -138,44 +149,45 @@ fn watches(wiring: &Wiring, roles: &RoleIds) -> Vec<Watch> {
 }
 
 impl Electrics {
-    /// The electric side of a wiring; `sound` is the same type of machine without faults, whose coil
-    /// currents are the measure.
+    /// The electric side of a wiring; `sound` is the same type of machine without faults.
     ///
     /// # Errors
     /// When a wiring cannot be solved.
     pub fn new(
         wiring: &Wiring,
-        sound_a: [f64; COILS],
+        sound: Arc<Sound>,
         roles: &Arc<RoleIds>,
     ) -> Result<Self, MachineError> {
         let harness = Harness::new(wiring, &watches(wiring, roles))?;
         Ok(Self {
             harness,
+            wiring: Arc::new(wiring.clone()),
             roles: Arc::clone(roles),
-            sound_a,
+            sound,
             tables: MotorTables::default(),
             senses: Vec::new(),
+            slowest: Vec::new(),
         })
     }
 
-    /// Coil currents of a sound machine, each with its own output closed, A.
+    /// What a sound machine is like.
     ///
     /// # Errors
     /// When the wiring cannot be solved.
-    pub fn sound_currents_a(
-        wiring: &Wiring,
-        roles: &Arc<RoleIds>,
-    ) -> Result<[f64; COILS], MachineError> {
+    pub fn sound(wiring: &Wiring, roles: &Arc<RoleIds>) -> Result<Sound, MachineError> {
         let mut harness = Harness::new(wiring, &watches(wiring, roles))?;
-        let mut currents = [0.0; COILS];
+        let mut coil_a = [0.0; COILS];
         let mut scratch = Scratch::default();
-        for (coil, current) in currents.iter_mut().enumerate() {
+        for (coil, current) in coil_a.iter_mut().enumerate() {
             let contacts = harness.contacts(&roles.closed_for_coil[coil]);
             let reduced = harness.reduced(contacts)?;
             harness.flow(&reduced, 1.0, WARM_K, &mut scratch)?;
             *current = harness.watched(&reduced, FIRST_COIL + coil, &scratch).abs();
         }
-        Ok(currents)
+        Ok(Sound {
+            coil_a,
+            capacitors: charge::felt_capacitors(&mut harness)?.into(),
+        })
     }
 
     /// Takes over a changed wiring.
@@ -184,8 +196,10 @@ impl Electrics {
     /// When it cannot be solved.
     pub fn rewire(&mut self, wiring: &Wiring) -> Result<(), MachineError> {
         self.harness.rewire(wiring)?;
+        self.wiring = Arc::new(wiring.clone());
         self.tables.clear();
         self.senses.clear();
+        self.slowest.clear();
         Ok(())
     }
 
@@ -199,57 +213,26 @@ impl Electrics {
         &mut self.harness
     }
 
-    /// The run capacitor's charge when the motor goes off at the peak of a live voltage, V rms.
-    pub fn capacitor_charge(&self, live_v: f64) -> Charge {
-        let capacitance_f = match self.harness.wiring().element(self.roles.capacitor).0 {
-            ElementKind::Capacitor { farad } => farad,
-            _ => 0.0,
-        };
-        let start_v = live_v * core::f64::consts::SQRT_2;
-        Charge {
-            start_v,
-            tau_s: f64::INFINITY,
-            capacitance_f,
-            age_ticks: 0,
+    /// The wiring as it is run now.
+    pub fn circuit(&self, contacts: Contacts) -> Circuit {
+        Circuit {
+            wiring: Arc::clone(&self.wiring),
+            contacts,
+            capacitors: Arc::clone(&self.sound.capacitors),
         }
     }
 
-    /// Time constant of the run capacitor through whatever is connected to it, s.
+    /// Slowest decay of any charge that can be felt, s; kept per contact set.
     ///
     /// # Errors
     /// When the wiring cannot be solved.
-    pub fn capacitor_tau_s(&mut self, contacts: Contacts) -> Result<f64, MachineError> {
-        let [a, b] = self.roles.run_capacitor;
-        let farad = self.capacitor_charge(0.0).capacitance_f;
-        let ohm = self.harness.solve_dc(contacts, 0.0, WARM_K)?.seen(a, b).ohm;
-        Ok(ohm * farad)
-    }
-
-    /// Charge at the plug pins when the plug comes out at the peak of a supply, V rms.
-    ///
-    /// # Errors
-    /// When the wiring cannot be solved.
-    pub fn pin_charge(
-        &mut self,
-        contacts: Contacts,
-        supply_v: f64,
-    ) -> Result<Charge, MachineError> {
-        let [line, neutral] = self.harness.wiring().model.supply.plug_pins;
-        let ohm = self
-            .harness
-            .solve_dc(contacts, 0.0, WARM_K)?
-            .seen(line, neutral)
-            .ohm;
-        let omega = core::f64::consts::TAU * 100.0;
-        let point = self.harness.solve_at(contacts, Complex::new(0.0, omega))?;
-        let farad = (point.seen(line, neutral).ohm.inverse().im / omega).max(0.0);
-        let start_v = supply_v * core::f64::consts::SQRT_2;
-        Ok(Charge {
-            start_v,
-            tau_s: ohm * farad,
-            capacitance_f: farad,
-            age_ticks: 0,
-        })
+    pub fn slowest_s(&mut self, contacts: Contacts) -> Result<f64, MachineError> {
+        if let Some((_, kept_s)) = self.slowest.iter().find(|(set, _)| *set == contacts) {
+            return Ok(*kept_s);
+        }
+        let slowest_s = charge::slowest_s(&mut self.harness, contacts, &self.sound.capacitors)?;
+        self.slowest.push((contacts, slowest_s));
+        Ok(slowest_s)
     }
 
     /// What the electric side gives: contacts, rotor speed, winding temperatures, what pulled before.
@@ -281,13 +264,13 @@ impl Electrics {
             ..*before
         };
         for coil in 0..COILS {
-            let share = watched(FIRST_COIL + coil) / self.sound_a[coil].max(1e-9);
+            let share = watched(FIRST_COIL + coil) / self.sound.coil_a[coil].max(1e-9);
             let threshold = if before.pulls[coil] {
                 LETS_GO_RATIO
             } else {
                 PULLS_IN_RATIO
             };
-            live.pulls[coil] = self.sound_a[coil] > 1e-6 && share >= threshold;
+            live.pulls[coil] = self.sound.coil_a[coil] > 1e-6 && share >= threshold;
         }
         live.regulated_v = match &model.low_voltage {
             Some(low) if !self.harness.wiring().is_regulator_dead => {

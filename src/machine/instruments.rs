@@ -17,6 +17,9 @@ use crate::plant::harness::instrument;
 /// Test current of an earth-bond tester, A, and its largest indication, Ω. Common practice.
 const BOND_LIMIT_OHM: f64 = 60.0;
 
+/// Stored charge below this is none, V.
+const NOTHING_V: f64 = 1e-3;
+
 /// Windings at room temperature, K.
 const COLD_K: f64 = 293.15;
 
@@ -136,7 +139,7 @@ impl Machine {
             .network
             .between_v(a, b)
             .abs()
-            .max(self.charge_between(a, b).abs())
+            .max(self.stored_v([a, b]).abs())
     }
 
     /// The element bonds metal to the cabinet.
@@ -172,7 +175,7 @@ impl Machine {
         a: NodeId,
         b: NodeId,
     ) -> Measured {
-        let charge_v = self.charge_between(a, b);
+        let charge_v = self.stored_v([a, b]);
         if instrument == Instrument::DcVolts {
             return plain(reading.value + charge_v);
         }
@@ -195,50 +198,69 @@ impl Machine {
         }
     }
 
-    /// Voltage a stored charge puts between two nodes, V.
-    fn charge_between(&self, a: NodeId, b: NodeId) -> f64 {
-        let sign = |pair: [NodeId; 2]| match (a, b) {
-            (x, y) if [x, y] == pair => 1.0,
-            (x, y) if [y, x] == pair => -1.0,
-            _ => 0.0,
-        };
-        let [line, neutral] = self.shared.supply.plug_pins;
-        let pins_v = if self.hands.plugged {
-            0.0
-        } else {
-            self.pins.now().voltage_v
-        };
-        let capacitor_v = if self.live.motor_on {
-            0.0
-        } else {
-            self.capacitor.now().voltage_v
-        };
-        sign([line, neutral]) * pins_v + sign(self.roles.run_capacitor) * capacitor_v
+    /// Voltage that stored charge puts between two places, V.
+    fn stored_v(&self, nodes: [NodeId; 2]) -> f64 {
+        if self.charge.is_forgotten(self.slowest_s, self.tick) {
+            return 0.0;
+        }
+        let found = self.charge.voltage_v(&self.circuit(), self.tick, nodes);
+        found.unwrap_or_default()
     }
 
-    /// Charge at the plug pins.
-    pub fn plug_pin_charge(&self) -> Stored {
-        if self.hands.plugged {
-            Stored::default()
-        } else {
-            self.pins.now()
+    fn stored(&self, nodes: [NodeId; 2]) -> Stored {
+        let voltage_v = self.stored_v(nodes).abs();
+        if voltage_v < NOTHING_V {
+            return Stored::default();
+        }
+        let found = self.charge.energy_j(&self.circuit(), self.tick, nodes);
+        Stored {
+            voltage_v,
+            energy_j: found.unwrap_or_default(),
         }
     }
-    /// Charge of the run capacitor.
+
+    /// Charge stored between two nodes, of either sign; nothing when a name is unknown.
+    pub fn stored_between(&self, a: &str, b: &str) -> Stored {
+        match (self.node(a), self.node(b)) {
+            (Ok(a), Ok(b)) => self.stored([a, b]),
+            _ => Stored::default(),
+        }
+    }
+
+    fn pin_nodes(&self) -> [NodeId; 2] {
+        let [line, neutral, _] = self.roles.plug_pins;
+        [line, neutral]
+    }
+
+    /// Charge at the plug pins, of either sign.
+    pub fn plug_pin_charge(&self) -> Stored {
+        if self.hands.plugged {
+            return Stored::default();
+        }
+        self.stored(self.pin_nodes())
+    }
+    /// Charge of the run capacitor, of either sign.
     pub fn run_capacitor_charge(&self) -> Stored {
         if self.live.motor_on {
-            Stored::default()
-        } else {
-            self.capacitor.now()
+            return Stored::default();
         }
+        self.stored(self.roles.run_capacitor)
     }
     /// Leads the charge at the plug pins off.
     pub fn discharge_plug_pins(&mut self) {
-        self.pins.empty();
+        self.lead_off(self.pin_nodes());
     }
     /// Leads the charge of the run capacitor off.
     pub fn discharge_run_capacitor(&mut self) {
-        self.capacitor.empty();
+        self.lead_off(self.roles.run_capacitor);
+    }
+
+    fn lead_off(&mut self, nodes: [NodeId; 2]) {
+        if !self.charge.is_forgotten(self.slowest_s, self.tick) {
+            let (circuit, now) = (self.circuit(), self.switching());
+            let result = self.charge.lead_off(&circuit, now, nodes);
+            self.keep(result);
+        }
     }
 
     /// Cabinet to the earth of the house with the plug in, Ω.

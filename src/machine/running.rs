@@ -21,7 +21,9 @@ use crate::machine::Setup;
 use crate::machine::StateHash;
 use crate::machine::StateHasher;
 use crate::machine::build::PanelFaults;
-use crate::machine::charge::Charge;
+use crate::machine::charge::ChargeHistory;
+use crate::machine::charge::Circuit;
+use crate::machine::charge::Switching;
 use crate::machine::contacts::Masks;
 use crate::machine::electrics::Coil;
 use crate::machine::electrics::Electrics;
@@ -70,8 +72,8 @@ pub struct Machine {
     pub(super) lid_open_ticks: u64,
     pub(super) residual_limit_a: f64,
     pub(super) is_tripped: bool,
-    pub(super) pins: Charge,
-    pub(super) capacitor: Charge,
+    pub(super) charge: ChargeHistory,
+    pub(super) slowest_s: f64,
     pub(super) trouble: Option<MachineError>,
 }
 
@@ -95,6 +97,10 @@ impl Machine {
         let is_second =
             self.tick.is_multiple_of(10) && (self.live.motor_on || self.table.is_some());
         if contacts != self.contacts || self.is_stale || is_second {
+            if contacts != self.contacts {
+                let result = self.leave_circuit();
+                self.keep(result);
+            }
             self.contacts = contacts;
             let result = self.solve();
             self.keep(result);
@@ -137,7 +143,6 @@ impl Machine {
         self.is_stale = false;
         let windings_k = self.plant.state().heat.winding_k;
         let speed = self.plant.state().drive.rotor_rad_per_s;
-        let was_on = self.live.motor_on;
         self.live = self
             .electrics
             .live(self.contacts, speed, windings_k, &self.live)?;
@@ -147,12 +152,31 @@ impl Machine {
             self.trip_supply();
             return Ok(());
         }
-        if self.live.motor_on {
-            self.capacitor = self.electrics.capacitor_charge(self.live.capacitor_v);
-        } else if was_on {
-            self.capacitor.tau_s = self.electrics.capacitor_tau_s(self.contacts)?;
-        }
+        self.slowest_s = self.electrics.slowest_s(self.contacts)?;
         Ok(())
+    }
+
+    /// The wiring as it is run now.
+    pub(super) fn circuit(&self) -> Circuit {
+        self.electrics.circuit(self.contacts)
+    }
+
+    /// This moment, should something be switched.
+    pub(super) fn switching(&self) -> Switching {
+        let state = self.plant.state();
+        let motor = &self.shared.motor.params;
+        let speed = state.drive.rotor_rad_per_s;
+        Switching {
+            tick: self.tick,
+            slip_ratio: motor.slip_ratio(speed, self.shared.frequency_hz),
+            windings_k: state.heat.winding_k,
+        }
+    }
+
+    /// Something is about to be switched: what the present circuit leaves in the capacitors counts.
+    pub(super) fn leave_circuit(&mut self) -> Result<(), MachineError> {
+        let (circuit, now) = (self.circuit(), self.switching());
+        self.charge.switched(circuit, self.slowest_s, now)
     }
 
     fn move_plant(&mut self) {
@@ -172,10 +196,6 @@ impl Machine {
             hand_stroke_m: self.hand_stroke_m,
         };
         self.plant.tick(&inputs);
-        self.pins.age_ticks += 1;
-        if !self.live.motor_on {
-            self.capacitor.age_ticks += 1;
-        }
         let state = self.plant.state();
         let drive = &state.drive;
         self.milestones.see(
@@ -271,8 +291,7 @@ impl Machine {
         hasher.word(self.contacts.0);
         hasher.word(self.milestones.bits() << 1 | u64::from(self.is_tripped));
         self.live.hash_into(&mut hasher);
-        self.pins.hash_into(&mut hasher);
-        self.capacitor.hash_into(&mut hasher);
+        self.charge.hash_into(&mut hasher);
         hasher.number(self.hand_stroke_m);
         hasher.word(u64::from(self.key_ticks));
         hasher.word(self.lid_open_ticks);

@@ -43,20 +43,10 @@ impl Machine {
         &self.hands
     }
 
-    /// Puts the plug in or pulls it, at the peak of the supply.
+    /// Puts the plug in or pulls it.
     pub fn set_plugged(&mut self, plugged: bool) {
-        if self.hands.plugged && !plugged {
-            let supply_v = self.live.supply_v;
-            self.hands.plugged = false;
-            self.rewire();
-            let charge = self.electrics.pin_charge(self.contacts, supply_v);
-            match charge {
-                Ok(charge) => self.pins = charge,
-                Err(error) => self.keep(Err(error)),
-            }
-        } else if !self.hands.plugged && plugged {
-            self.hands.plugged = true;
-            self.pins.empty();
+        if self.hands.plugged != plugged {
+            self.hands.plugged = plugged;
             self.rewire();
         }
     }
@@ -232,7 +222,17 @@ impl Machine {
     }
     /// The run capacitor's value over its rating.
     pub fn run_capacitor_ratio(&self) -> f64 {
-        self.electrics.capacitor_charge(0.0).capacitance_f / self.run_capacitor_nominal_f()
+        let farad = match self
+            .electrics
+            .harness()
+            .wiring()
+            .element(self.roles.capacitor)
+            .0
+        {
+            ElementKind::Capacitor { farad } => farad,
+            _ => 0.0,
+        };
+        farad / self.run_capacitor_nominal_f()
     }
     /// The run capacitor's rating, F.
     pub fn run_capacitor_nominal_f(&self) -> f64 {

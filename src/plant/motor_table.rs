@@ -69,6 +69,8 @@ pub enum MotorTableError {
 #[derive(Debug, Clone, PartialEq)]
 pub struct MotorTable {
     points: Vec<MotorPoint>,
+    /// The points' torques once more, close together: the drive asks for them 20 times a tick.
+    torque_n_m: Vec<f64>,
     copper_k: f64,
 }
 
@@ -83,10 +85,14 @@ impl MotorTable {
             return Err(MotorTableError::NotFinite(bad));
         }
         let spans = samples.len() - 1;
-        let points = (0..=INTERVALS)
+        let points: Vec<MotorPoint> = (0..=INTERVALS)
             .map(|i| refined(samples, i as f64 * spans as f64 / INTERVALS as f64))
             .collect();
-        Ok(Self { points, copper_k })
+        Ok(Self {
+            torque_n_m: points.iter().map(|point| point.torque_n_m).collect(),
+            points,
+            copper_k,
+        })
     }
 
     /// The speeds at which `n_samples` samples are to be taken, rad/s.
@@ -103,8 +109,8 @@ impl MotorTable {
     /// Torque at a speed in the direction of rotation, N·m; held at the ends.
     pub fn torque_n_m(&self, speed_rad_per_s: f64) -> f64 {
         let (i, share) = self.place(speed_rad_per_s);
-        let (low, high) = (&self.points[i], &self.points[i + 1]);
-        low.torque_n_m + share * (high.torque_n_m - low.torque_n_m)
+        let (low, high) = (self.torque_n_m[i], self.torque_n_m[i + 1]);
+        low + share * (high - low)
     }
 
     /// Everything at a speed in the direction of rotation; held at the ends.

@@ -7,6 +7,7 @@
 //! Source: published, any textbook of numerical analysis.
 
 /// `x` kept between two bounds: two instructions, where `f64::clamp` also checks the bounds.
+#[inline]
 pub(crate) fn bounded(x: f64, low: f64, high: f64) -> f64 {
     let raised = if x > low { x } else { low };
     if raised < high { raised } else { high }
@@ -29,17 +30,28 @@ pub(crate) fn sign(x: f64) -> f64 {
 }
 
 /// One classical Runge-Kutta step from the slope `k1` at its start.
+#[inline(always)]
 pub(crate) fn runge_kutta<const N: usize>(
     x: [f64; N],
     k1: [f64; N],
     dt_s: f64,
     slope: impl Fn([f64; N]) -> [f64; N],
 ) -> [f64; N] {
-    let along = |k: &[f64; N], h: f64| core::array::from_fn(|i| x[i] + h * k[i]);
+    let along = |k: &[f64; N], h: f64| {
+        let mut at = x;
+        for i in 0..N {
+            at[i] += h * k[i];
+        }
+        at
+    };
     let k2 = slope(along(&k1, 0.5 * dt_s));
     let k3 = slope(along(&k2, 0.5 * dt_s));
     let k4 = slope(along(&k3, dt_s));
-    core::array::from_fn(|i| x[i] + dt_s * (k1[i] + 2.0 * k2[i] + 2.0 * k3[i] + k4[i]) / 6.0)
+    let mut end = x;
+    for i in 0..N {
+        end[i] += dt_s * (1.0 / 6.0) * (k1[i] + 2.0 * (k2[i] + k3[i]) + k4[i]);
+    }
+    end
 }
 
 #[cfg(test)]

@@ -17,6 +17,7 @@ use crate::network::ElementKind;
 use crate::plant::harness::COLD_K;
 use crate::plant::harness::Harness;
 use crate::plant::harness::Wiring;
+use crate::plant::harness::discharge::Across;
 use crate::plant::harness::discharge::Charge;
 use crate::plant::harness::discharge::decayed;
 use crate::plant::harness::level::level_frequency_hz;
@@ -143,7 +144,7 @@ fn plug_pins_v(
     let charge = Charge::at_peak(&harness, &ac, a, b);
     wiring.set_plugged(false);
     harness.rewire(&wiring)?;
-    let meter = has_meter.then_some([a, b]);
+    let meter = has_meter.then_some(Across::meter([a, b]));
     let after = decayed(&harness, contacts, &charge, after_s, meter)?;
     Ok(after.node_v[a.index()] - after.node_v[b.index()])
 }

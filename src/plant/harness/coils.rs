@@ -150,11 +150,30 @@ impl MotorFaults {
     }
 }
 
+/// Inverts a sound motor's two coils in place: the closed form.
+fn invert_pair(matrix: &mut Matrix) -> Result<(), SolveError> {
+    let [[a, b, ..], [c, d, ..], ..] = *matrix;
+    let determinant = a * d - b * c;
+    let size = determinant.abs_squared();
+    if !(size > 0.0 && size.is_finite()) {
+        return Err(SolveError::SingularCoils);
+    }
+    let scale = determinant.inverse();
+    matrix[0][0] = d * scale;
+    matrix[0][1] = -b * scale;
+    matrix[1][0] = -c * scale;
+    matrix[1][1] = a * scale;
+    Ok(())
+}
+
 /// Inverts the first `n` rows and columns in place.
 ///
 /// # Errors
 /// [`SolveError::SingularCoils`].
 pub fn invert(matrix: &mut Matrix, n: usize) -> Result<(), SolveError> {
+    if n == 2 {
+        return invert_pair(matrix);
+    }
     let mut result = [[Complex::ZERO; 4]; 4];
     for (k, row) in result.iter_mut().enumerate() {
         row[k] = Complex::ONE;

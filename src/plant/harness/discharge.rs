@@ -25,9 +25,9 @@ use crate::plant::harness::solving::Harness;
 /// Points on the contour.
 const POINTS: usize = 20;
 /// Length of the first steps, s: short enough for the contour to see the ringing.
-const RINGING_STEP_S: f64 = 0.02;
+pub const RINGING_STEP_S: f64 = 0.02;
 /// Time after which ringing is gone, s.
-const RINGING_S: f64 = 0.2;
+pub const RINGING_S: f64 = 0.2;
 
 /// Voltages of capacitors and currents of inductors at one moment, by element.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -47,17 +47,62 @@ pub struct Decayed {
     pub node_v: Vec<f64>,
 }
 
+/// A resistance put across two places.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Across {
+    /// The places.
+    pub nodes: [NodeId; 2],
+    /// Resistance, ohm.
+    pub ohm: f64,
+}
+
+impl Across {
+    /// A voltmeter's 10 Mohm.
+    pub fn meter(nodes: [NodeId; 2]) -> Across {
+        Across {
+            nodes,
+            ohm: METER_OHM,
+        }
+    }
+}
+
+/// The turn that makes a phasor real and positive; none for nothing.
+fn turn_of(phasor: Complex) -> Complex {
+    let size = phasor.abs();
+    if size > 0.0 {
+        phasor.conjugate().scale(1.0 / size)
+    } else {
+        Complex::ONE
+    }
+}
+
 impl Charge {
     /// The charge at the moment the voltage between two places is at its peak.
     pub fn at_peak(harness: &Harness, ac: &AcPoint, a: NodeId, b: NodeId) -> Charge {
-        let at_peak_v = ac.network.between_v(a, b);
-        let size = at_peak_v.abs();
-        // Turns every phasor so that the voltage asked for is real and positive.
-        let turn = if size > 0.0 {
-            at_peak_v.conjugate().scale(1.0 / size)
-        } else {
-            Complex::ONE
-        };
+        Charge::at_moment(harness, ac, turn_of(ac.network.between_v(a, b)))
+    }
+
+    /// The moment in the cycle when these capacitors together hold most energy, as the turn that
+    /// makes a phasor's real part its value then:
+    /// the sum of `C Re(v turn)^2` is largest where `turn^2` turns the sum of `C v^2` real.
+    pub fn fullest_moment(harness: &Harness, ac: &AcPoint, capacitors: &[ElementId]) -> Complex {
+        let mut sum = Complex::ZERO;
+        for id in capacitors {
+            let e = &harness.netlist().elements()[id.index()];
+            if let ElementKind::Capacitor { farad } = e.kind {
+                let v = ac.network.between_v(e.from, e.to);
+                sum += (v * v).scale(farad);
+            }
+        }
+        let whole = turn_of(sum);
+        // Half the angle: the root with a positive real part.
+        let re = libm::sqrt((0.5 * (1.0 + whole.re)).max(0.0));
+        let im = libm::sqrt((0.5 * (1.0 - whole.re)).max(0.0));
+        Complex::new(re, if whole.im < 0.0 { -im } else { im })
+    }
+
+    /// The charge at a moment in the cycle, given as a turn of all phasors.
+    pub fn at_moment(harness: &Harness, ac: &AcPoint, turn: Complex) -> Charge {
         let now = |phasor: Complex| core::f64::consts::SQRT_2 * (phasor * turn).re;
         let mut charge = Charge::none(harness);
         for (index, e) in harness.netlist().elements().iter().enumerate() {
@@ -83,6 +128,36 @@ impl Charge {
         }
     }
 
+    /// This charge and another of the same wiring together.
+    pub fn plus(&self, other: &Charge, harness: &Harness) -> Charge {
+        self.combined(other, 1.0, harness)
+    }
+
+    /// This charge without another of the same wiring.
+    pub fn less(&self, other: &Charge, harness: &Harness) -> Charge {
+        self.combined(other, -1.0, harness)
+    }
+
+    /// Links that hands added stand behind the elements of the diagram and store nothing.
+    fn combined(&self, other: &Charge, sign: f64, harness: &Harness) -> Charge {
+        let n = harness.netlist().elements().len();
+        let sum = |a: &[f64], b: &[f64]| {
+            let at = |list: &[f64], k: usize| list.get(k).copied().unwrap_or_default();
+            (0..n).map(|k| at(a, k) + sign * at(b, k)).collect()
+        };
+        Charge {
+            capacitor_v: sum(&self.capacitor_v, &other.capacitor_v),
+            inductor_a: sum(&self.inductor_a, &other.inductor_a),
+        }
+    }
+
+    /// Energy stored in all capacitors, J.
+    pub fn whole_j(&self, harness: &Harness) -> f64 {
+        (0..self.capacitor_v.len())
+            .map(|k| self.energy_j(harness, ElementId(k as u32)))
+            .sum()
+    }
+
     /// Energy stored in one capacitor, J.
     pub fn energy_j(&self, harness: &Harness, capacitor: ElementId) -> f64 {
         match harness.netlist().elements()[capacitor.index()].kind {
@@ -95,7 +170,7 @@ impl Charge {
     }
 }
 
-/// The wiring a time after the supply is gone; `meter` is a 10 Mohm voltmeter left on.
+/// The wiring a time after the supply is gone, with something across two places or nothing.
 ///
 /// # Errors
 /// [`SolveError`] if the network cannot be solved.
@@ -104,7 +179,7 @@ pub fn decayed(
     contacts: Contacts,
     charge: &Charge,
     time_s: f64,
-    meter: Option<[NodeId; 2]>,
+    across: Option<Across>,
 ) -> Result<Decayed, SolveError> {
     let mut left_s = time_s;
     let mut at = Decayed {
@@ -118,7 +193,7 @@ pub fn decayed(
         } else {
             left_s
         };
-        at = one_step(harness, contacts, &at.charge, step_s, meter)?;
+        at = one_step(harness, contacts, &at.charge, step_s, across)?;
         left_s -= step_s;
         passed_s += step_s;
     }
@@ -130,7 +205,7 @@ fn one_step(
     contacts: Contacts,
     charge: &Charge,
     time_s: f64,
-    meter: Option<[NodeId; 2]>,
+    across: Option<Across>,
 ) -> Result<Decayed, SolveError> {
     let elements = harness.netlist().elements();
     let mut node_v = vec![0.0; harness.netlist().nodes().len()];
@@ -139,7 +214,7 @@ fn one_step(
         let (delta, weight) = contour(k);
         let s = delta.scale(1.0 / time_s);
         let weight = weight.scale(0.4 / time_s);
-        let answer = answer_to_charge(harness, contacts, charge, s, meter)?;
+        let answer = answer_to_charge(harness, contacts, charge, s, across)?;
         for (sum, v) in node_v.iter_mut().zip(&answer.0) {
             *sum += (weight * *v).re;
         }
@@ -181,7 +256,7 @@ fn answer_to_charge(
     contacts: Contacts,
     charge: &Charge,
     s: Complex,
-    meter: Option<[NodeId; 2]>,
+    across: Option<Across>,
 ) -> Result<(Vec<Complex>, Vec<Complex>), SolveError> {
     let point = harness.solve_at(contacts, s)?;
     let mut injected = Vec::new();
@@ -196,11 +271,11 @@ fn answer_to_charge(
     }
     let solver = point.solver();
     let mut solution = solver.inject(&injected);
-    if let Some([a, b]) = meter {
-        let load = Complex::real(1.0 / METER_OHM);
+    if let Some(Across { nodes: [a, b], ohm }) = across {
+        let load = Complex::real(1.0 / ohm);
         let one = Complex::ONE;
-        let ohm = solver.inject(&[(a, one), (b, -one)]).between_v(a, b);
-        let current = load * solution.between_v(a, b) / (one + load * ohm);
+        let seen_ohm = solver.inject(&[(a, one), (b, -one)]).between_v(a, b);
+        let current = load * solution.between_v(a, b) / (one + load * seen_ohm);
         injected.push((a, -current));
         injected.push((b, current));
         solution = solver.inject(&injected);

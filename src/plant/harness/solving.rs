@@ -54,6 +54,8 @@ pub struct Harness {
     coils: Coils,
     base: Arc<Base<Complex>>,
     direct_plan: Option<Arc<Plan>>,
+    /// Values at DC, for the last voltage of the regulator.
+    direct: Option<(f64, Arc<Base<f64>>)>,
     watches: Vec<Watch>,
     reduced: Vec<(Contacts, Arc<Reduced>)>,
     tables: Vec<(Contacts, WindingsK, Arc<MotorTable>)>,
@@ -82,6 +84,7 @@ impl Harness {
             coils: wiring.coils(),
             base: Arc::new(Base::new(plan, &netlist, drive)),
             direct_plan: None,
+            direct: None,
             watches: all,
             reduced: Vec::new(),
             tables: Vec::new(),
@@ -107,6 +110,7 @@ impl Harness {
         self.coils = wiring.coils();
         self.reduced.clear();
         self.tables.clear();
+        self.direct = None;
         self.wiring = wiring.clone();
         self.netlist = netlist;
         Ok(())
@@ -298,16 +302,12 @@ impl Harness {
         })
     }
 
-    /// The network at DC with the regulator giving `regulated_v` (0: board not running).
-    ///
-    /// # Errors
-    /// [`SolveError`] if a place has no path to earth at DC.
-    pub fn solve_dc(
-        &mut self,
-        contacts: Contacts,
-        regulated_v: f64,
-        temperatures_k: WindingsK,
-    ) -> Result<Point<f64>, SolveError> {
+    /// Values at DC with the regulator giving `regulated_v`.
+    fn direct_base(&mut self, regulated_v: f64) -> Result<Arc<Base<f64>>, SolveError> {
+        let same = |kept: &&(f64, Arc<Base<f64>>)| kept.0.to_bits() == regulated_v.to_bits();
+        if let Some((_, base)) = self.direct.as_ref().filter(same) {
+            return Ok(Arc::clone(base));
+        }
         let mut netlist = self.netlist.clone();
         if let Some(low) = &self.wiring.model.low_voltage {
             if let ElementKind::Source { dc_v, .. } = netlist.kind_mut(low.source) {
@@ -329,6 +329,21 @@ impl Harness {
         };
         self.direct_plan = Some(Arc::clone(&plan));
         let base = Arc::new(Base::new(plan, &netlist, Direct));
+        self.direct = Some((regulated_v, Arc::clone(&base)));
+        Ok(base)
+    }
+
+    /// The network at DC with the regulator giving `regulated_v` (0: board not running).
+    ///
+    /// # Errors
+    /// [`SolveError`] if a place has no path to earth at DC.
+    pub fn solve_dc(
+        &mut self,
+        contacts: Contacts,
+        regulated_v: f64,
+        temperatures_k: WindingsK,
+    ) -> Result<Point<f64>, SolveError> {
+        let base = self.direct_base(regulated_v)?;
         let factors = Arc::new(Factors::new(&base, contacts)?);
         let n = self.coils.count;
         let mut rows = vec![0.0; n * n];
