@@ -54,11 +54,18 @@ fn plug_pins_hold_no_more_than_a_prick_a_second_after_the_plug_came_out() {
         let peak_v = machine.nominal_supply_v() * std::f64::consts::SQRT_2;
         machine.set_plugged(false);
         let at_once = machine.plug_pin_charge().voltage_v;
-        // The meter itself takes some in the 10 ms it needs, the bleed resistor more.
-        assert!(
-            (0.9..1.02).contains(&(at_once / peak_v)),
-            "{id}: {at_once} of {peak_v} V"
-        );
+        if id == "N" {
+            // Its transformer hangs on the plug all the time and takes the charge off in
+            // milliseconds.
+            assert!(at_once < HARMLESS_V, "{id}: {at_once} V");
+        } else {
+            // The meter itself takes some in the 10 ms it needs, the bleed resistor more.
+            let ratio = at_once / peak_v;
+            assert!(
+                (0.9..1.02).contains(&ratio),
+                "{id}: {at_once} of {peak_v} V"
+            );
+        }
         machine.advance(10);
         let later = machine.plug_pin_charge();
         if id == "T" {
