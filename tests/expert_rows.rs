@@ -6,6 +6,8 @@
 //! `tests/fixtures/rows`. Each row names its outside source in its last column: enumeration, a linear
 //! program, general Bayesian-network libraries, quadrature.
 
+#[path = "expert_rows/attacks.rs"]
+mod attacks;
 #[path = "expert_rows/decision.rs"]
 mod decision;
 #[path = "expert_rows/orders.rs"]
@@ -14,6 +16,8 @@ mod orders;
 mod readings;
 #[path = "expert_rows/rows.rs"]
 mod rows;
+#[path = "expert_rows/runs.rs"]
+mod runs;
 
 use rows::Answer;
 use rows::Case;
@@ -30,6 +34,7 @@ fn answer(case: &Case, row: &Row) -> Result<Answer, String> {
         "intermittent" => readings::intermittent(case, q),
         "multi" => readings::several(case, q),
         "ambig" => readings::ambiguity(case, q),
+        "score_runs" => runs::answer(case, q),
         // The measurement of cohorts has its own test, with the same rows.
         "bkt" | "eap" | "equate" | "mh" | "cohort" | "pcm" | "fsrs6" | "score_runs" => {
             Ok(Answer::Elsewhere)

@@ -10,6 +10,7 @@ mod debrief;
 mod diagnosis;
 mod economy;
 mod evidence;
+pub mod formula; // the marks as formulas
 mod functional;
 mod procedure;
 mod report;

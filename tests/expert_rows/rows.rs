@@ -45,18 +45,20 @@ pub struct Set {
 
 /// One instance with its name, and all the others it may refer to.
 pub struct Case<'a> {
+    pub name: &'a str,
     pub value: &'a Value,
+    pub all: &'a Value,
 }
 
 impl Set {
     /// The instance of a row: by its name, or `RUN_x` as run `x` of the runs.
     pub fn case<'a>(&'a self, name: &'a str) -> Result<Case<'a>, String> {
-        let found = self.instances.get(name);
+        let found = self.instances.get(name).map(|value| (name, value));
         let of_runs = || {
-            let (runs, _) = name.split_once('_')?;
-            self.instances.get(runs)
+            let (runs, run) = name.split_once('_')?;
+            self.instances.get(runs).map(|value| (run, value))
         };
-        let value = found.or_else(of_runs).ok_or("no such instance")?;
+        let (name, value) = found.or_else(of_runs).ok_or("no such instance")?;
         Ok(Case { value })
     }
 }
