@@ -1,6 +1,7 @@
 //! Rows, the instances they belong to, and where both are found.
 
 use std::fs;
+use std::path::Path;
 use std::path::PathBuf;
 
 use serde_json::Value;
@@ -20,8 +21,6 @@ pub struct Row {
 pub enum Answer {
     Number(f64),
     Text(String),
-    /// Another test works this row out.
-    Elsewhere,
 }
 
 impl Row {
@@ -41,6 +40,7 @@ impl Row {
 pub struct Set {
     pub rows: Vec<Row>,
     instances: Value,
+    folder: PathBuf,
 }
 
 /// One instance with its name, and all the others it may refer to.
@@ -48,6 +48,8 @@ pub struct Case<'a> {
     pub name: &'a str,
     pub value: &'a Value,
     pub all: &'a Value,
+    /// Folder of the rows; data files are beside them or in `measurement` next to it.
+    pub folder: &'a Path,
 }
 
 impl Set {
@@ -59,7 +61,12 @@ impl Set {
             self.instances.get(runs).map(|value| (run, value))
         };
         let (name, value) = found.or_else(of_runs).ok_or("no such instance")?;
-        Ok(Case { value })
+        Ok(Case {
+            name,
+            value,
+            all: &self.instances,
+            folder: &self.folder,
+        })
     }
 }
 
@@ -124,7 +131,11 @@ pub fn sets() -> Vec<Set> {
             .filter_map(|name| fs::read_to_string(folder.join(name)).ok())
             .flat_map(|text| read(&text))
             .collect();
-        sets.push(Set { rows, instances });
+        sets.push(Set {
+            rows,
+            instances,
+            folder,
+        });
     }
     assert!(
         !sets.is_empty(),

@@ -101,6 +101,7 @@ pub fn mark(case: &Case, run: &Value) -> Result<Marked, String> {
         name: of,
         value,
         all: case.all,
+        folder: case.folder,
     })?;
     let callback = number(&case.value["callback"]);
     let happened = happened(&problem, run, callback)?;
