@@ -293,3 +293,19 @@ fn every_job_file_that_lies_in_the_folder_is_shipped() {
     shipped.sort();
     assert_eq!(lying, shipped);
 }
+
+/// `TUBWRIGHT_WRITE=1 cargo test --test scenario_files` lays the files out anew.
+#[test]
+fn a_shipped_job_read_and_written_again_is_the_same_to_the_byte() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/jobs");
+    for job in tubwright::scenario::job_files().expect("sound") {
+        let path = folder.join(format!("{}.json", job.id));
+        let text = std::fs::read_to_string(&path).expect("ships");
+        let again = tubwright::scenario::write::write(&job.file).expect("writes");
+        if std::env::var_os("TUBWRIGHT_WRITE").is_some() {
+            std::fs::write(&path, &again).expect("can be written");
+        } else {
+            assert!(again == text, "{} is laid out differently", job.id);
+        }
+    }
+}

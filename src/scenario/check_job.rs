@@ -1,4 +1,5 @@
-//! Reads a job file strictly and checks it against the machine and the fault catalogue.
+//! Reads a job file strictly and checks it against the machine and the fault catalogue; a job
+//! that is being written is checked in the same way, field by field.
 
 use crate::bench::scenario::QUESTIONS;
 use crate::plant::params::PlantParams;
@@ -26,6 +27,17 @@ pub fn read_job(
     catalogue: &CatalogueFile,
 ) -> Result<JobFile, FileError> {
     let job: JobFile = read(file, text)?;
+    let () = check_job(file, &job, machines, catalogue)?;
+    Ok(job)
+}
+
+/// Checks a job; `file` is the name errors use.
+pub fn check_job(
+    file: &str,
+    job: &JobFile,
+    machines: &[MachineFile],
+    catalogue: &CatalogueFile,
+) -> Result<(), FileError> {
     let mut problems = Problems::new(file);
     if job.format != JOB_FORMAT {
         let remedy = format!("this version reads {}", quoted(JOB_FORMAT));
@@ -34,8 +46,8 @@ pub fn read_job(
     problems.not_blank("title", &job.title);
     problems.in_range("site.water_l", job.site.water_l, 0.0, 70.0);
     problems.in_range("level", f64::from(job.level), 1.0, 5.0);
-    check_customer(&job, &mut problems);
-    check_site(&job, &mut problems);
+    check_customer(job, &mut problems);
+    check_site(job, &mut problems);
     check_money(&job.money, &mut problems);
     let ids = Names::known(
         "machine",
@@ -43,9 +55,9 @@ pub fn read_job(
     );
     ids.expect("machine", &job.machine, &mut problems);
     if let Some(machine) = machines.iter().find(|machine| machine.id == job.machine) {
-        check_against(&job, machine, catalogue, &mut problems);
+        check_against(job, machine, catalogue, &mut problems);
     }
-    problems.into_result(job)
+    problems.into_result(())
 }
 
 fn check_customer(job: &JobFile, problems: &mut Problems) {

@@ -12,7 +12,9 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 use serde::Serialize;
+use serde::Serializer;
 
+use crate::bench::scenario::QUESTIONS;
 use crate::scenario::fault_file::OnsetFile;
 
 /// The format this version reads and writes.
@@ -62,7 +64,19 @@ pub struct CustomerFile {
     /// The complaint in their own words.
     pub complaint: String,
     /// Answers by question; a second one comes when the question is asked differently.
+    #[serde(serialize_with = "in_order_of_the_talk")]
     pub answers: BTreeMap<String, Vec<String>>,
+}
+
+/// Answers are written in the order in which the questions are asked; others follow.
+fn in_order_of_the_talk<S: Serializer>(
+    answers: &BTreeMap<String, Vec<String>>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let place = |id: &str| QUESTIONS.iter().position(|question| question.id == id);
+    let mut list: Vec<_> = answers.iter().collect();
+    list.sort_by_key(|(id, _)| place(id).unwrap_or(QUESTIONS.len()));
+    serializer.collect_map(list)
 }
 
 /// Where the machine stands.

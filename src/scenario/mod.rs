@@ -10,6 +10,7 @@ mod check_job; // job files read and checked whole
 mod check_machine; // machine files read and checked whole
 mod check_workshop; // workshop sections that lead somewhere
 pub mod control_file; // twin of the control section
+pub mod edit; // one field of a job read and written by its path
 pub mod fault_file; // twin of the fault catalogue
 pub mod job_file; // twin of a job file
 pub mod machine_file; // twin of a machine file
@@ -20,6 +21,7 @@ pub mod read; // strict reading that reports every problem
 pub mod roles_file; // twin of the roles section
 #[cfg(not(target_arch = "wasm32"))]
 mod schema; // JSON Schema from the twins
+pub mod share; // a job as letters for a link, and a trainee's copy
 mod shipped; // the files that ship
 mod to_changes; // fault changes to plain types
 mod to_control; // control twin to plain types
@@ -29,15 +31,18 @@ mod to_wiring; // wiring twin to plain types
 mod to_workshop; // workshop twin to plain types
 pub mod wiring_file; // twin of the wiring section
 pub mod workshop_file; // twin of the workshop section
+pub mod write; // files as a person would lay them out
 
 pub use check_faults::check_catalogue_for;
 pub use check_faults::made_good;
 pub use check_faults::read_catalogue;
+pub use check_job::check_job;
 pub use check_job::read_job;
 pub use check_machine::read_machine;
 pub use pack::MachinePack;
 pub use pack::job;
 pub use pack::job_from_text;
+pub use pack::job_of;
 pub use pack::jobs;
 pub use pack::machine_from_text;
 pub use pack::machines;

@@ -17,7 +17,7 @@ use crate::machine::FaultDef;
 use crate::machine::MachineModel;
 use crate::machine::Onset;
 use crate::scenario::check_faults::check_catalogue_for;
-use crate::scenario::check_job::read_job;
+use crate::scenario::check_job::check_job;
 use crate::scenario::check_machine::read_machine;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::fault_file::FaultClassFile;
@@ -29,6 +29,7 @@ use crate::scenario::job_file::SiteFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problem;
+use crate::scenario::share::read_shared;
 use crate::scenario::shipped;
 use crate::scenario::to_roles::roles;
 use crate::units;
@@ -88,8 +89,16 @@ pub fn job(id: &str) -> Result<Option<Arc<Scenario>>, FileError> {
 /// # Errors
 /// Everything that is wrong in the file, each with its field and remedy.
 pub fn job_from_text(file: &str, id: &str, text: &str) -> Result<Scenario, FileError> {
-    let read = read_job(file, text, shipped::machine_files()?, shipped::catalogue()?)?;
-    scenario(id, &read)
+    scenario(id, &read_shared(file, text)?)
+}
+
+/// A job from its file twin, checked first; `id` names it in errors as well.
+///
+/// # Errors
+/// Everything that is wrong in it, each with its field and remedy.
+pub fn job_of(id: &str, job: &JobFile) -> Result<Scenario, FileError> {
+    check_job(id, job, shipped::machine_files()?, shipped::catalogue()?)?;
+    scenario(id, job)
 }
 
 /// A machine from the text of its file, with the shipped catalogue of faults.

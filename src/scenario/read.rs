@@ -45,7 +45,8 @@ pub fn read<T: DeserializeOwned>(file: &str, text: &str) -> Result<T, FileError>
     read_value(file, &whole)
 }
 
-fn read_value<T: DeserializeOwned>(file: &str, whole: &Value) -> Result<T, FileError> {
+/// Reads a value that is JSON already as a `T`.
+pub fn read_value<T: DeserializeOwned>(file: &str, whole: &Value) -> Result<T, FileError> {
     let mut problems = Problems::new(file);
     let mut rest = whole.clone();
     let mut taken_out = TakenOut::default();
