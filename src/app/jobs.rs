@@ -9,6 +9,7 @@ use yew::prelude::*;
 
 use crate::app::format;
 use crate::app::library;
+use crate::app::opened::OpenedJobs;
 use crate::app::route::Route;
 use crate::app::store::SavedJob;
 use crate::app::store::Store;
@@ -166,6 +167,7 @@ pub fn JobList(props: &JobListProps) -> Html {
                     </select>
                 </label>
                 <ul class="jobs__list">{ for shown.map(tile) }</ul>
+                <OpenedJobs />
                 <p class="jobs__caution">
                     { "This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone." }
                 </p>

@@ -4,6 +4,7 @@ use thiserror::Error;
 
 use crate::app::crash;
 use crate::app::library;
+use crate::app::own;
 use crate::app::session::Session;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
@@ -24,7 +25,7 @@ pub struct Loaded {
 /// Why a job cannot be opened.
 #[derive(Debug, Error)]
 pub enum LoadError {
-    /// No job of this name ships.
+    /// No job of this name ships or was opened here.
     #[error("There is no job named “{0}”.")]
     NoSuchJob(String),
     /// What was kept cannot be read.
@@ -52,7 +53,13 @@ impl LoadError {
 /// # Errors
 /// When there is no such job, or its log cannot be replayed.
 pub async fn load(id: &str) -> Result<Loaded, LoadError> {
-    let scenario = library::find(id).ok_or_else(|| LoadError::NoSuchJob(id.to_owned()))?;
+    let scenario = match library::find(id) {
+        Some(ships) => ships,
+        None => own::find(id)
+            .await
+            .map_err(LoadError::Storage)?
+            .ok_or_else(|| LoadError::NoSuchJob(id.to_owned()))?,
+    };
     let store = Store::open().await;
     let kept = store
         .get(&SavedJob::key(id))

@@ -14,6 +14,12 @@ pub enum Route {
     Debrief(String),
     /// The handbook, at a chapter or at its contents.
     Handbook(Option<String>),
+    /// The instructor's desk: its drafts, or one of them.
+    Desk(Option<String>),
+    /// A job that came as a link.
+    OpenJob(String),
+    /// What each reading tells apart on a machine.
+    Readings(Option<String>),
     /// Settings, keys and stored data.
     Settings,
     /// An address that leads nowhere.
@@ -40,6 +46,9 @@ impl Route {
             ("finding", Some(id)) => Self::Finding(id),
             ("debrief", Some(id)) => Self::Debrief(id),
             ("handbook", chapter) => Self::Handbook(chapter),
+            ("desk", draft) => Self::Desk(draft),
+            ("job", Some(letters)) => Self::OpenJob(letters),
+            ("readings", machine) => Self::Readings(machine),
             ("settings", None) => Self::Settings,
             _ => Self::Unknown,
         }
@@ -54,6 +63,11 @@ impl Route {
             Self::Debrief(id) => format!("#/debrief/{id}"),
             Self::Handbook(None) => "#/handbook".to_owned(),
             Self::Handbook(Some(chapter)) => format!("#/handbook/{chapter}"),
+            Self::Desk(None) => "#/desk".to_owned(),
+            Self::Desk(Some(draft)) => format!("#/desk/{draft}"),
+            Self::OpenJob(letters) => format!("#/job/{letters}"),
+            Self::Readings(None) => "#/readings".to_owned(),
+            Self::Readings(Some(machine)) => format!("#/readings/{machine}"),
             Self::Settings => "#/settings".to_owned(),
         }
     }

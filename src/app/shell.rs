@@ -2,12 +2,16 @@
 
 use yew::prelude::*;
 
+use crate::app::desk::DeskHome;
+use crate::app::desk::DeskScreen;
 use crate::app::handbook::HandbookScreen;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_route;
 use crate::app::job_host::JobHost;
 use crate::app::job_host::JobScreen;
 use crate::app::jobs::JobsScreen;
+use crate::app::open_job::OpenJobScreen;
+use crate::app::readings::ReadingsScreen;
 use crate::app::route::Route;
 use crate::app::settings::SettingsHandle;
 use crate::app::settings::SettingsScreen;
@@ -45,6 +49,9 @@ fn title(route: &Route) -> &'static str {
         Route::Finding(_) => "Fault found",
         Route::Debrief(_) => "Debrief",
         Route::Handbook(_) => "Handbook",
+        Route::Desk(_) => "Desk",
+        Route::OpenJob(_) => "A job for you",
+        Route::Readings(_) => "Readings and faults",
         Route::Settings => "Settings",
     }
 }
@@ -57,6 +64,10 @@ fn screen(route: &Route) -> Html {
         Route::Finding(id) => job(id, JobScreen::Finding),
         Route::Debrief(id) => job(id, JobScreen::Debrief),
         Route::Handbook(chapter) => html! { <HandbookScreen chapter={chapter.clone()} /> },
+        Route::Desk(None) => html! { <DeskHome /> },
+        Route::Desk(Some(id)) => html! { <DeskScreen key={id.clone()} id={id.clone()} /> },
+        Route::OpenJob(letters) => html! { <OpenJobScreen letters={letters.clone()} /> },
+        Route::Readings(machine) => html! { <ReadingsScreen machine={machine.clone()} /> },
         Route::Settings => html! { <SettingsScreen /> },
         Route::Unknown => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
@@ -86,6 +97,7 @@ fn TopBar(props: &TopBarProps) -> Html {
             <nav class="top-bar__nav" aria-label="Screens">
                 { link(Route::Jobs, "Jobs") }
                 { link(Route::Handbook(None), "Handbook") }
+                { link(Route::Desk(None), "Desk") }
                 { link(Route::Settings, "Settings") }
             </nav>
         </header>

@@ -4,6 +4,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use crate::bench::action::MeterMode;
 use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
 use crate::machine::MachineModel;
@@ -33,6 +34,8 @@ pub struct Scenario {
     pub van: Vec<String>,
     /// Prices and rates.
     pub money: Rates,
+    /// What the technician may use and must reach.
+    pub rules: Rules,
     /// What a skilled technician's way costs, stored with the job.
     pub reference: Reference,
 }
@@ -137,6 +140,30 @@ pub struct Rates {
     pub callback: f64,
     /// A new machine, unit.
     pub new_machine: f64,
+}
+
+/// What the technician may use and must reach.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Rules {
+    /// Modes of the instruments in the bag; none: all of them.
+    pub instruments: Option<Vec<MeterMode>>,
+    /// Hints are given; none: in opening jobs only.
+    pub hints: Option<bool>,
+    /// What the job may cost, unit.
+    pub budget: Option<f64>,
+    /// Time on site it may take, min.
+    pub minutes: Option<f64>,
+    /// Marks of 100 it must reach.
+    pub pass_marks: Option<f64>,
+}
+
+impl Rules {
+    /// An instrument with this mode is in the bag.
+    pub fn has(&self, mode: MeterMode) -> bool {
+        self.instruments
+            .as_ref()
+            .is_none_or(|bag| bag.contains(&mode))
+    }
 }
 
 /// What a skilled technician needs for this job.

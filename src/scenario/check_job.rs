@@ -8,6 +8,7 @@ use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JOB_FORMAT;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::job_file::RatesFile;
+use crate::scenario::job_file::RulesFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::names::Names;
 use crate::scenario::names::quoted;
@@ -49,6 +50,7 @@ pub fn check_job(
     check_customer(job, &mut problems);
     check_site(job, &mut problems);
     check_money(&job.money, &mut problems);
+    check_rules(&job.rules, &mut problems);
     let ids = Names::known(
         "machine",
         machines.iter().map(|machine| machine.id.as_str()),
@@ -115,6 +117,19 @@ fn check_money(money: &RatesFile, problems: &mut Problems) {
     ];
     for (field, amount) in amounts {
         problems.in_range(&format!("money.{field}"), amount, 0.0, 1.0e6);
+    }
+}
+
+fn check_rules(rules: &RulesFile, problems: &mut Problems) {
+    let bars = [
+        ("budget", rules.budget, 1.0e6),
+        ("minutes", rules.minutes, 1440.0),
+        ("pass_marks", rules.pass_marks, 100.0),
+    ];
+    for (field, bar, most) in bars {
+        if let Some(bar) = bar {
+            problems.in_range(&format!("rules.{field}"), bar, 1.0, most);
+        }
     }
 }
 

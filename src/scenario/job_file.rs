@@ -14,6 +14,7 @@ use serde::Deserialize;
 use serde::Serialize;
 use serde::Serializer;
 
+use crate::bench::action::MeterMode;
 use crate::bench::scenario::QUESTIONS;
 use crate::scenario::fault_file::OnsetFile;
 
@@ -45,6 +46,9 @@ pub struct JobFile {
     pub van: Vec<String>,
     /// Prices and rates.
     pub money: RatesFile,
+    /// What the technician may use and must reach; left out: everything, and no bar.
+    #[serde(default, skip_serializing_if = "RulesFile::is_open")]
+    pub rules: RulesFile,
     /// What a skilled technician's way costs; filled in once it is computed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reference: Option<ReferenceFile>,
@@ -138,6 +142,35 @@ pub struct RatesFile {
     pub callback: f64,
     /// A new machine, unit.
     pub new_machine: f64,
+}
+
+/// What the technician may use and must reach.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct RulesFile {
+    /// Modes of the instruments in the bag; left out: all of them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub instruments: Option<Vec<MeterMode>>,
+    /// Hints are given; left out: in opening jobs only.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hints: Option<bool>,
+    /// What the job may cost, money unit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub budget: Option<f64>,
+    /// Time on site it may take, min.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub minutes: Option<f64>,
+    /// Marks of 100 it must reach.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pass_marks: Option<f64>,
+}
+
+impl RulesFile {
+    /// Nothing is ruled.
+    pub fn is_open(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// What a skilled technician needs.

@@ -8,6 +8,7 @@ use std::sync::LazyLock;
 use crate::bench::scenario::Customer;
 use crate::bench::scenario::Rates;
 use crate::bench::scenario::Reference;
+use crate::bench::scenario::Rules;
 use crate::bench::scenario::Scenario;
 use crate::bench::scenario::Site;
 use crate::bench::workshop::Workshop;
@@ -198,6 +199,13 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
             second_visit: file.money.second_visit,
             callback: file.money.callback,
             new_machine: file.money.new_machine,
+        },
+        rules: Rules {
+            instruments: file.rules.instruments.clone(),
+            hints: file.rules.hints,
+            budget: file.rules.budget,
+            minutes: file.rules.minutes,
+            pass_marks: file.rules.pass_marks,
         },
         reference: file
             .reference

@@ -90,7 +90,8 @@ const fn within(below_ratio: f64, above_ratio: f64, floor: f64) -> Allowed {
     }
 }
 
-fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
+/// Figures of a run beside those of a sound machine, always the same lines in the same order.
+pub(in crate::score) fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec<FunctionLine> {
     let rpm = crate::units::rpm_from_rad_per_s;
     let line = |what, unit, value: f64, sound: f64, allowed: Allowed| {
         let low = sound - (sound.abs() * allowed.below_ratio).max(allowed.floor);

@@ -6,16 +6,21 @@
 //! A critical safety finding caps the score at 39. Weights are a design choice for instructors to
 //! adjust; every point is traceable to a step of the log.
 
+mod behaviour;
 mod debrief;
 mod diagnosis;
 mod economy;
 mod evidence;
 pub mod formula; // the marks as formulas
 mod functional;
+mod matrix;
 mod procedure;
 mod report;
 mod safety;
 
+pub use behaviour::Behaviour;
+pub use behaviour::BehaviourLine;
+pub use behaviour::behaviour;
 pub use debrief::Debrief;
 pub use debrief::NoteView;
 pub use debrief::StepView;
@@ -23,6 +28,10 @@ pub use debrief::Twin;
 pub use debrief::debrief;
 pub use functional::FunctionCheck;
 pub use functional::function_check;
+pub use matrix::Cell;
+pub use matrix::Column;
+pub use matrix::Matrix;
+pub use matrix::Row;
 pub use report::Part;
 pub use report::Report;
 pub use report::assess;

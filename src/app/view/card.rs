@@ -68,6 +68,29 @@ fn facts(scenario: &Scenario) -> Vec<(String, String)> {
             format::money(money.new_machine)
         ),
     );
+    let rules = &scenario.rules;
+    let bars = [
+        rules
+            .budget
+            .map(|most| format!("costs at most {}", format::money(most))),
+        rules
+            .minutes
+            .map(|most| format!("at most {most:.0} minutes on site")),
+        rules
+            .pass_marks
+            .map(|least| format!("at least {least:.0} of 100 marks")),
+    ];
+    fact(
+        "To reach",
+        format::listed(&bars.into_iter().flatten().collect::<Vec<_>>()),
+    );
+    if let Some(bag) = &rules.instruments {
+        let names: Vec<String> = bag
+            .iter()
+            .map(|mode| words::mode_name(*mode).to_owned())
+            .collect();
+        fact("In the bag", format::listed(&names));
+    }
     facts
 }
 

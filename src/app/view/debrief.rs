@@ -8,6 +8,7 @@ use crate::bench::event::Event;
 use crate::bench::job::Job;
 use crate::bench::rules::SafetyFinding;
 use crate::bench::safety;
+use crate::bench::scenario::Rules;
 use crate::machine::MachineError;
 use crate::score;
 use crate::score::Report;
@@ -103,7 +104,7 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
     let stated = finding.map(|f| f.causes.iter().map(|id| what_of(job, id)).collect());
     Ok(DebriefView {
         verdict: verdict(&report),
-        money: money(&report),
+        money: money(&report, &job.scenario().rules),
         causes: told.causes.iter().map(|c| format::sentence(c)).collect(),
         stated: stated.unwrap_or_default(),
         shown_by: told.shown_by,
@@ -150,7 +151,7 @@ fn verdict(report: &Report) -> String {
     format!("{} · {:.0} of 100", in_words(report), report.total)
 }
 
-fn money(report: &Report) -> Vec<(String, String)> {
+fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
     let mut rows = vec![("cost", format::money(report.cost))];
     if report.target_cost > 0.0 {
         rows.push(("target", format::money(report.target_cost)));
@@ -160,6 +161,23 @@ fn money(report: &Report) -> Vec<(String, String)> {
         ));
     }
     rows.push(("on site", format!("{:.0} min", report.minutes)));
+    let met = |is: bool| if is { "reached" } else { "not reached" };
+    if let Some(most) = rules.budget {
+        let words = format!(
+            "at most {}: {}",
+            format::money(most),
+            met(report.cost <= most)
+        );
+        rows.push(("budget", words));
+    }
+    if let Some(most) = rules.minutes {
+        let words = format!("at most {most:.0} min: {}", met(report.minutes <= most));
+        rows.push(("time allowed", words));
+    }
+    if let Some(least) = rules.pass_marks {
+        let words = format!("at least {least:.0}: {}", met(report.total >= least));
+        rows.push(("marks to reach", words));
+    }
     rows.into_iter()
         .map(|(name, value)| (name.to_owned(), value))
         .collect()

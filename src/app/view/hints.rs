@@ -11,7 +11,12 @@ const HINTED_LEVEL: u8 = 1;
 
 /// What to do next, in a job that teaches how a job goes.
 pub fn hint(job: &Job) -> Option<&'static str> {
-    if job.scenario().level > HINTED_LEVEL || job.is_over() {
+    let scenario = job.scenario();
+    let wanted = scenario
+        .rules
+        .hints
+        .unwrap_or(scenario.level <= HINTED_LEVEL);
+    if !wanted || job.is_over() {
         return None;
     }
     let did = |is: fn(&Action) -> bool| job.log().iter().any(|entry| is(&entry.action));

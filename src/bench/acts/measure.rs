@@ -25,6 +25,11 @@ pub(super) fn cannot_place(
     red: Option<&str>,
     black: Option<&str>,
 ) -> Option<Refusal> {
+    if !job.scenario().rules.has(mode) {
+        return Some(Refusal::NotNow {
+            why: "this instrument is not in the bag on this job".to_owned(),
+        });
+    }
     if mode.is_clamp() {
         let element = red?;
         return cannot_clamp(job, element);

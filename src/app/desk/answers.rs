@@ -1,0 +1,75 @@
+//! What the customer answers: to each question one answer, and one for when it is asked again.
+
+use serde_json::Value;
+use serde_json::json;
+use web_sys::HtmlTextAreaElement;
+use yew::prelude::*;
+
+use crate::app::desk::field::id_of;
+use crate::app::desk::field::notes;
+use crate::app::desk::state::Edit;
+use crate::bench::scenario::QUESTIONS;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::problem::Problem;
+
+/// The job and what is wrong in its answers.
+#[derive(Properties, PartialEq)]
+pub struct AnswerListProps {
+    /// The job.
+    pub job: JobFile,
+    /// Problems inside the answers.
+    pub problems: Vec<Problem>,
+    /// Where changes go.
+    pub edit: Callback<Edit>,
+}
+
+/// The list.
+#[component]
+pub fn AnswerList(props: &AnswerListProps) -> Html {
+    let one = |question: &crate::bench::scenario::Question| {
+        let answers = props.job.customer.answers.get(question.id);
+        let text = |index: usize| {
+            answers
+                .and_then(|list| list.get(index))
+                .cloned()
+                .unwrap_or_default()
+        };
+        let path = format!("customer.answers.{}", question.id);
+        let told: Vec<String> = props
+            .problems
+            .iter()
+            .filter(|p| {
+                p.path.starts_with(&path) || p.remedy.contains(&format!("\"{}\"", question.id))
+            })
+            .map(|p| p.remedy.clone())
+            .collect();
+        html! {
+            <fieldset class="desk__answer" key={question.id}>
+                <legend class="field__label">{ question.text }</legend>
+                { area(props, &format!("{path}[0]"), "Answer", text(0)) }
+                { area(props, &format!("{path}[1]"), "Asked again", text(1)) }
+                { notes(&id_of(&path), "", &told) }
+            </fieldset>
+        }
+    };
+    html! { <div class="stack" id="field-customer-answers" tabindex="-1">{ for QUESTIONS.iter().map(one) }</div> }
+}
+
+fn area(props: &AnswerListProps, path: &str, label: &'static str, value: String) -> Html {
+    let optional = path.ends_with("[1]");
+    let oninput = {
+        let (edit, path) = (props.edit.clone(), path.to_owned());
+        Callback::from(move |event: InputEvent| {
+            let text = event.target_unchecked_into::<HtmlTextAreaElement>().value();
+            let gone = optional && text.is_empty();
+            let value = if gone { Value::Null } else { json!(text) };
+            edit.emit(Edit::Set(path.clone(), value));
+        })
+    };
+    let onblur = props.edit.reform(|_: FocusEvent| Edit::Settle);
+    html! {
+        <label class="desk__say"><span class="field__hint">{ label }</span>
+            <textarea class="input" id={id_of(path)} rows="1" {value} {oninput} {onblur} />
+        </label>
+    }
+}

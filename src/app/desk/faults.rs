@@ -1,0 +1,188 @@
+//! What is wrong with the machine: faults from the catalogue with their severity and onset.
+
+use serde_json::Value;
+use serde_json::json;
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::desk::field::FieldRow;
+use crate::app::desk::field::text_of;
+use crate::app::desk::fields::Kind;
+use crate::app::desk::state::Edit;
+use crate::machine::FaultClass;
+use crate::machine::FaultDef;
+use crate::scenario;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::problem::Problem;
+
+/// The job and what is wrong in its list of faults.
+#[derive(Properties, PartialEq)]
+pub struct FaultListProps {
+    /// The job.
+    pub job: JobFile,
+    /// Problems inside the list.
+    pub problems: Vec<Problem>,
+    /// Where changes go.
+    pub edit: Callback<Edit>,
+}
+
+/// When a fault is there: name in the file, words, what it starts with, and its numbers.
+type OnsetKind = (
+    &'static str,
+    &'static str,
+    fn() -> Value,
+    &'static [(&'static str, &'static str, &'static str)],
+);
+
+const ONSETS: [OnsetKind; 5] = [
+    ("constant", "always", || json!("constant"), &[]),
+    (
+        "from",
+        "from a time on",
+        || json!({"from": {"start_min": 10.0}}),
+        &[("start_min", "Begins after", "min")],
+    ),
+    (
+        "intermittent",
+        "on and off by chance",
+        || json!({"intermittent": {"period_s": 60.0, "chance": 0.3}}),
+        &[
+            ("period_s", "Drawn anew every", "s"),
+            ("chance", "Chance to be there", "0 to 1"),
+        ],
+    ),
+    (
+        "hot",
+        "while the motor is hot",
+        || json!({"hot": {"above_degc": 80.0}}),
+        &[("above_degc", "Winding above", "°C")],
+    ),
+    (
+        "vibration",
+        "while the basket turns fast",
+        || json!({"vibration": {"above_rpm": 300.0}}),
+        &[("above_rpm", "Basket above", "r/min")],
+    ),
+];
+
+/// The list, and one more at its end.
+#[component]
+pub fn FaultList(props: &FaultListProps) -> Html {
+    let known = defs(&props.job.machine);
+    let count = props.job.faults.len();
+    let add = {
+        let edit = props.edit.clone();
+        Callback::from(move |event: Event| {
+            let select = event.target_unchecked_into::<HtmlSelectElement>();
+            let fault = json!({ "id": select.value(), "severity": 1.0 });
+            select.set_value("");
+            edit.emit(Edit::Set(format!("faults[{count}]"), fault));
+            edit.emit(Edit::Settle);
+        })
+    };
+    let row = |(index, fault): (usize, &crate::scenario::job_file::JobFaultFile)| {
+        let value = serde_json::to_value(fault).unwrap_or_default();
+        let name = known
+            .iter()
+            .find(|def| def.id == fault.id)
+            .map_or(fault.id.as_str(), |def| def.what.as_str());
+        fault_row(props, index, name, &value)
+    };
+    html! {
+        <div class="stack">
+            <ol class="desk__faults">{ for props.job.faults.iter().enumerate().map(row) }</ol>
+            <label class="field"><span class="field__label">{ "Add a fault" }</span>
+                <select id="field-faults" onchange={add}>
+                    <option value="" selected=true>{ "choose what is wrong" }</option>
+                    { for groups(known).into_iter().map(|(title, list)| html! {
+                        <optgroup label={title}>
+                            { for list.into_iter().map(|def| html! { <option value={def.id.clone()}>{ &def.what }</option> }) }
+                        </optgroup>
+                    }) }
+                </select>
+            </label>
+        </div>
+    }
+}
+
+fn defs(machine: &str) -> &'static [FaultDef] {
+    let pack = scenario::machines()
+        .ok()
+        .and_then(|packs| packs.get(machine));
+    pack.map_or(&[], |pack| &pack.model.faults)
+}
+
+/// By what kind of cause it is, then by its words.
+fn groups(known: &[FaultDef]) -> Vec<(&'static str, Vec<&FaultDef>)> {
+    let classes = [
+        (FaultClass::Part, "a part has failed"),
+        (FaultClass::Harness, "wires, pins, terminals"),
+        (FaultClass::Site, "outside the machine"),
+        (FaultClass::Refit, "left wrong last time"),
+    ];
+    let group = |(class, title): (FaultClass, &'static str)| {
+        let mut list: Vec<&FaultDef> = known.iter().filter(|def| def.class == class).collect();
+        list.sort_by(|a, b| a.what.cmp(&b.what));
+        (title, list)
+    };
+    classes.into_iter().map(group).collect()
+}
+
+fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) -> Html {
+    let at = format!("faults[{index}]");
+    let set = {
+        let (edit, at) = (props.edit.clone(), at.clone());
+        Callback::from(move |(inside, value): (String, Value)| {
+            edit.emit(Edit::Set(format!("{at}{inside}"), value));
+            edit.emit(Edit::Settle);
+        })
+    };
+    let onset = &fault["onset"];
+    let kind = onset
+        .as_str()
+        .map(str::to_owned)
+        .or_else(|| onset.as_object()?.keys().next().cloned());
+    let onchange = set.reform(|event: Event| {
+        let word = event.target_unchecked_into::<HtmlSelectElement>().value();
+        let start = ONSETS
+            .iter()
+            .find(|(id, ..)| *id == word)
+            .map_or(Value::Null, |(_, _, start, _)| start());
+        (".onset".to_owned(), start)
+    });
+    let numbers = ONSETS
+        .iter()
+        .find(|(id, ..)| Some(*id) == kind.as_deref())
+        .map_or(&[][..], |kind| kind.3);
+    let told = |path: &str| -> Vec<String> {
+        let here = props.problems.iter().filter(|p| p.path == path);
+        here.map(|p| p.remedy.clone()).collect()
+    };
+    html! {
+        <li class="desk__fault stack" key={format!("{index}-{}", text_of(&fault["id"]))}>
+            <p class="row"><strong>{ name }</strong>
+                <button type="button" class="button button--small" aria-label={format!("Take out: {name}")}
+                        onclick={set.reform(|_: MouseEvent| (String::new(), Value::Null))}>{ "Take out" }</button></p>
+            { for told(&format!("{at}.id")).into_iter().map(|words| html! { <span class="field__error">{ words }</span> }) }
+            <FieldRow path={format!("{at}.severity")} label="Severity" kind={Kind::Number("0 to 1")} value={fault["severity"].clone()}
+                      problems={told(&format!("{at}.severity"))} edit={props.edit.clone()} />
+            <label class="field"><span class="field__label">{ "It is there" }</span>
+                <select {onchange}>
+                    <option value="" selected={kind.is_none()}>{ "as it usually comes on" }</option>
+                    { for ONSETS.iter().map(|(id, words, ..)| html! {
+                        <option value={*id} selected={kind.as_deref() == Some(*id)}>{ *words }</option>
+                    }) }
+                </select>
+            </label>
+            { for numbers.iter().map(|(field, label, unit)| {
+                let inside = kind.clone().unwrap_or_default();
+                let path = format!("{at}.onset.{inside}.{field}");
+                // A check names the number by the onset alone.
+                let mut problems = told(&format!("{at}.onset.{field}"));
+                problems.extend(told(&path));
+                html! { <FieldRow key={path.clone()} path={path.clone()} label={*label} kind={Kind::Number(unit)}
+                                  value={onset[&inside][*field].clone()} {problems} edit={props.edit.clone()} /> }
+            }) }
+        </li>
+    }
+}

@@ -1,0 +1,268 @@
+//! One field of the form: its label, its control, and what is wrong with it, told beside it.
+
+use serde_json::Value;
+use serde_json::json;
+use web_sys::HtmlInputElement;
+use web_sys::HtmlSelectElement;
+use web_sys::HtmlTextAreaElement;
+use yew::prelude::*;
+
+use crate::app::desk::fields::Kind;
+use crate::app::desk::state::Edit;
+use crate::scenario;
+
+/// A field and what stands in it.
+#[derive(Properties, PartialEq)]
+pub struct FieldRowProps {
+    /// Its path in the file.
+    pub path: AttrValue,
+    /// What it is called.
+    pub label: AttrValue,
+    /// What helps to fill it in.
+    #[prop_or_default]
+    pub hint: AttrValue,
+    /// How it is filled in.
+    pub kind: Kind,
+    /// What stands there.
+    pub value: Value,
+    /// What is wrong with it.
+    #[prop_or_default]
+    pub problems: Vec<String>,
+    /// Where changes go.
+    pub edit: Callback<Edit>,
+}
+
+/// The id of a field's control.
+pub fn id_of(path: &str) -> String {
+    let plain = |c: char| if c.is_ascii_alphanumeric() { c } else { '-' };
+    format!("field-{}", path.chars().map(plain).collect::<String>())
+}
+
+/// The row.
+#[component]
+pub fn FieldRow(props: &FieldRowProps) -> Html {
+    // What is being typed, as long as the field has the focus: "3." is on its way to a number.
+    let typed = use_state(|| None::<String>);
+    let id = id_of(&props.path);
+    let shown = typed.as_ref().filter(|text| {
+        let value = value_of(props.kind, text);
+        value.is_none() || value.as_ref() == Some(&props.value)
+    });
+    let unreadable = shown.is_some_and(|text| value_of(props.kind, text).is_none());
+    let text = shown.cloned().unwrap_or_else(|| text_of(&props.value));
+    let mut problems = props.problems.clone();
+    if unreadable {
+        problems.insert(0, "a number is needed here, such as 3.5".to_owned());
+    }
+    let set = {
+        let (edit, path) = (props.edit.clone(), props.path.to_string());
+        Callback::from(move |value: Value| edit.emit(Edit::Set(path.clone(), value)))
+    };
+    let oninput = {
+        let (kind, typed, set) = (props.kind, typed.clone(), set.clone());
+        Callback::from(move |event: InputEvent| {
+            let text = if kind == Kind::Text {
+                event.target_unchecked_into::<HtmlTextAreaElement>().value()
+            } else {
+                event.target_unchecked_into::<HtmlInputElement>().value()
+            };
+            if let Some(value) = value_of(kind, &text) {
+                set.emit(value);
+            }
+            typed.set(Some(text));
+        })
+    };
+    let onblur = {
+        let (typed, edit) = (typed.clone(), props.edit.clone());
+        Callback::from(move |_: FocusEvent| {
+            typed.set(None);
+            edit.emit(Edit::Settle);
+        })
+    };
+    let invalid = (!problems.is_empty()).then_some("true");
+    let described = describes(&id, !props.hint.is_empty(), !problems.is_empty());
+    let control = match props.kind {
+        Kind::Text => html! {
+            <textarea id={id.clone()} value={text} {oninput} {onblur} aria-invalid={invalid} aria-describedby={described.clone()} />
+        },
+        Kind::Yes => return yes_row(props, &id, set),
+        Kind::Choice(_) | Kind::Machine | Kind::Level | Kind::MaybeYes(_) => {
+            let onchange = select_change(props.kind, set);
+            html! {
+                <select id={id.clone()} {onchange} {onblur} aria-invalid={invalid} aria-describedby={described.clone()}>
+                    { for choices(props.kind, &props.value).into_iter().map(|(value, words)| html! {
+                        <option selected={value == text} value={value.clone()}>{ words }</option>
+                    }) }
+                </select>
+            }
+        }
+        _ => {
+            let mode =
+                matches!(props.kind, Kind::Number(_) | Kind::MaybeNumber(_)).then_some("decimal");
+            html! {
+                <input id={id.clone()} type="text" inputmode={mode} value={text} {oninput} {onblur} autocomplete="off"
+                       aria-invalid={invalid} aria-describedby={described.clone()} />
+            }
+        }
+    };
+    html! {
+        <div class="field">
+            <label class="field__label" for={id.clone()}>{ &props.label }{ unit(props.kind) }</label>
+            { control }
+            { notes(&id, &props.hint, &problems) }
+        </div>
+    }
+}
+
+fn describes(id: &str, hint: bool, problems: bool) -> Option<String> {
+    let parts = [
+        (hint, format!("{id}-hint")),
+        (problems, format!("{id}-error")),
+    ];
+    let names: Vec<String> = parts
+        .into_iter()
+        .filter(|(is, _)| *is)
+        .map(|(_, name)| name)
+        .collect();
+    (!names.is_empty()).then(|| names.join(" "))
+}
+
+/// Hint and problems below a control.
+pub fn notes(id: &str, hint: &str, problems: &[String]) -> Html {
+    html! {
+        <>
+            if !hint.is_empty() { <span class="field__hint" id={format!("{id}-hint")}>{ hint }</span> }
+            if !problems.is_empty() {
+                <span id={format!("{id}-error")}>
+                    { for problems.iter().map(|words| html! { <span class="field__error field__error--line">{ words }</span> }) }
+                </span>
+            }
+        </>
+    }
+}
+
+fn yes_row(props: &FieldRowProps, id: &str, set: Callback<Value>) -> Html {
+    let onchange = set
+        .reform(|event: Event| json!(event.target_unchecked_into::<HtmlInputElement>().checked()));
+    html! {
+        <div class="field">
+            <label class="choice"><input id={id.to_owned()} type="checkbox" checked={props.value == json!(true)} {onchange} />
+                <span>{ &props.label }</span></label>
+            { notes(id, &props.hint, &props.problems) }
+        </div>
+    }
+}
+
+fn unit(kind: Kind) -> Html {
+    match kind {
+        Kind::Number(unit) | Kind::MaybeNumber(unit) => {
+            html! { <span class="field__unit">{ format!(", {unit}") }</span> }
+        }
+        _ => Html::default(),
+    }
+}
+
+fn select_change(kind: Kind, set: Callback<Value>) -> Callback<Event> {
+    set.reform(move |event: Event| {
+        let text = event.target_unchecked_into::<HtmlSelectElement>().value();
+        match kind {
+            Kind::Level => json!(text.parse::<u8>().unwrap_or(1)),
+            Kind::MaybeYes(_) => match text.as_str() {
+                "true" => json!(true),
+                "false" => json!(false),
+                _ => Value::Null,
+            },
+            _ => Value::String(text),
+        }
+    })
+}
+
+/// Values and their words; one that stands in the file without being on the list is kept.
+fn choices(kind: Kind, value: &Value) -> Vec<(String, String)> {
+    let pair = |value: &str, words: &str| (value.to_owned(), words.to_owned());
+    let mut list = match kind {
+        Kind::Choice(list) => list
+            .iter()
+            .map(|(value, words)| pair(value, words))
+            .collect(),
+        Kind::Machine => machines(),
+        Kind::Level => [
+            ("1", "1, an opening job"),
+            ("2", "2, one clear cause"),
+            ("3", "3, needs measuring"),
+            ("4", "4, misleading"),
+            ("5", "5, several causes or none"),
+        ]
+        .map(|(value, words)| pair(value, words))
+        .to_vec(),
+        Kind::MaybeYes(usual) => vec![pair("", usual), pair("true", "yes"), pair("false", "no")],
+        _ => Vec::new(),
+    };
+    let present = text_of(value);
+    if list.iter().all(|(known, _)| *known != present) {
+        list.push(pair(&present, &present));
+    }
+    list
+}
+
+fn machines() -> Vec<(String, String)> {
+    let packs = scenario::machines().into_iter().flatten();
+    packs
+        .map(|(id, pack)| (id.clone(), pack.model.name.clone()))
+        .collect()
+}
+
+/// A value as it stands in its control.
+pub fn text_of(value: &Value) -> String {
+    match value {
+        Value::Null => String::new(),
+        Value::String(text) => text.clone(),
+        Value::Array(list) => list.iter().map(text_of).collect::<Vec<_>>().join(", "),
+        Value::Number(number) => number
+            .as_f64()
+            .map_or_else(|| number.to_string(), |n| n.to_string()),
+        other => other.to_string(),
+    }
+}
+
+/// What a text means in a field of a kind; nothing when it means nothing.
+fn value_of(kind: Kind, text: &str) -> Option<Value> {
+    let trimmed = text.trim();
+    match kind {
+        Kind::MaybeNumber(_) if trimmed.is_empty() => Some(Value::Null),
+        Kind::Number(_) | Kind::MaybeNumber(_) => {
+            // A comma is a decimal point in half of the world.
+            let number: f64 = trimmed.replace(',', ".").parse().ok()?;
+            number.is_finite().then(|| json!(number))
+        }
+        Kind::Words => {
+            let words = text
+                .split(',')
+                .map(str::trim)
+                .filter(|word| !word.is_empty());
+            Some(json!(words.collect::<Vec<_>>()))
+        }
+        _ => Some(json!(text)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_typed_means_what_it_says() {
+        let number = |text| value_of(Kind::Number("kg"), text);
+        assert_eq!(number("3,5"), Some(json!(3.5)));
+        assert_eq!(number("3."), Some(json!(3.0)));
+        for wrong in ["", "three", "inf", "NaN", "1e999"] {
+            assert_eq!(number(wrong), None, "{wrong}");
+        }
+        assert_eq!(value_of(Kind::MaybeNumber("mA"), " "), Some(Value::Null));
+        assert_eq!(
+            value_of(Kind::Words, "ask first, , look "),
+            Some(json!(["ask first", "look"]))
+        );
+        assert_eq!(text_of(&json!(3.0)), "3");
+    }
+}

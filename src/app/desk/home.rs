@@ -1,0 +1,159 @@
+//! The desk before a draft is chosen: new, from a job that ships, from a file, or where one left off.
+
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::desk::draft::Draft;
+use crate::app::desk::draft::blank;
+use crate::app::hooks::go_to;
+use crate::app::open_files::OpenFiles;
+use crate::app::open_files::OpenedFile;
+use crate::app::route::Route;
+use crate::scenario;
+use crate::scenario::Problem;
+use crate::scenario::job_file::JobFile;
+
+/// The screen.
+#[component]
+pub fn DeskHome() -> Html {
+    let drafts = use_state(Vec::<Draft>::new);
+    let told = use_state(Vec::<String>::new);
+    let refresh = {
+        let drafts = drafts.clone();
+        Callback::from(move |()| {
+            let drafts = drafts.clone();
+            spawn_local(async move { drafts.set(Draft::all().await) });
+        })
+    };
+    {
+        let refresh = refresh.clone();
+        use_effect_with((), move |()| refresh.emit(()));
+    }
+    let begin = {
+        let told = told.clone();
+        Callback::from(move |job: JobFile| {
+            let told = told.clone();
+            spawn_local(async move {
+                let draft = Draft::of(job);
+                match draft.keep().await {
+                    Ok(()) => go_to(&Route::Desk(Some(draft.id))),
+                    Err(error) => told.set(vec![error.to_string()]),
+                }
+            });
+        })
+    };
+    let from_shipped = {
+        let begin = begin.clone();
+        Callback::from(move |event: Event| {
+            let id = event.target_unchecked_into::<HtmlSelectElement>().value();
+            let ships = scenario::job_files()
+                .ok()
+                .and_then(|jobs| jobs.iter().find(|job| job.id == id));
+            if let Some(ships) = ships {
+                begin.emit(ships.file.clone());
+            }
+        })
+    };
+    let on_files = {
+        let (told, refresh) = (told.clone(), refresh.clone());
+        Callback::from(move |files: Vec<OpenedFile>| {
+            let (told, refresh) = (told.clone(), refresh.clone());
+            spawn_local(async move {
+                told.set(take(files).await);
+                refresh.emit(());
+            });
+        })
+    };
+    let ships = scenario::job_files().unwrap_or_default();
+    html! {
+        <main class="page stack" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ "Desk" }</h1>
+                <p class="page__lead">{ "Make a job of a story from the field: choose what is wrong, see how the machine then behaves, try it, and give it to a class as a link or a file." }</p>
+            </header>
+            <div class="row">
+                <button type="button" class="button button--main" onclick={begin.reform(|_: MouseEvent| blank())}>{ "Write a new job" }</button>
+                <label class="field"><span class="field__label">{ "Or begin with one that ships" }</span>
+                    <select onchange={from_shipped}>
+                        <option value="" selected=true>{ "choose a job" }</option>
+                        { for ships.iter().map(|job| html! { <option value={job.id}>{ &job.file.title }</option> }) }
+                    </select>
+                </label>
+            </div>
+            <OpenFiles {on_files} what="Job files to work on" />
+            <ul class="opened__told" role="status">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+            { list(&drafts, &refresh) }
+            <p><a href={Route::Readings(None).href()}>{ "Readings and faults: what each reading tells apart" }</a></p>
+        </main>
+    }
+}
+
+fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
+    let forget = |id: String| {
+        let refresh = refresh.clone();
+        Callback::from(move |_: MouseEvent| {
+            let (id, refresh) = (id.clone(), refresh.clone());
+            spawn_local(async move {
+                // What cannot be forgotten stays on the list, which says it.
+                let _ = Draft::forget(&id).await;
+                refresh.emit(());
+            });
+        })
+    };
+    let name = |draft: &Draft| {
+        let title = draft.job.title.trim();
+        if title.is_empty() {
+            "A job without a title".to_owned()
+        } else {
+            title.to_owned()
+        }
+    };
+    html! {
+        <section class="stack" aria-labelledby="drafts">
+            <h2 id="drafts">{ "Drafts" }</h2>
+            if drafts.is_empty() { <p>{ "None yet. A draft is kept in this browser from its first letter on." }</p> }
+            <ul class="opened__list">
+                { for drafts.iter().map(|draft| html! {
+                    <li class="opened__job" key={draft.id.clone()}>
+                        <a href={Route::Desk(Some(draft.id.clone())).href()}>{ name(draft) }</a>
+                        <span class="opened__who">{ format!("machine {}, level {}", draft.job.machine, draft.job.level) }</span>
+                        <button type="button" class="button button--small" onclick={forget(draft.id.clone())}
+                                aria-label={format!("Forget the draft “{}”", name(draft))}>{ "Forget" }</button>
+                    </li>
+                }) }
+            </ul>
+        </section>
+    }
+}
+
+/// Every sound file becomes a draft; a trainee's copy stays shut.
+async fn take(files: Vec<OpenedFile>) -> Vec<String> {
+    let mut told = Vec::new();
+    for (index, file) in files.into_iter().enumerate() {
+        let read = file
+            .text
+            .map_err(|why| vec![format!("{}: {why}", file.name)])
+            .and_then(|text| {
+                let machines = scenario::machine_files().unwrap_or_default();
+                let catalogue = scenario::catalogue().map_err(|error| vec![error.to_string()])?;
+                scenario::read_job(&file.name, &text, machines, catalogue)
+                    .map_err(|error| error.problems.iter().map(Problem::to_string).collect())
+            });
+        match read {
+            Err(problems) => told.extend(problems),
+            Ok(job) => {
+                let mut draft = Draft::of(job);
+                draft.id = format!("{}n{index}", draft.id);
+                match draft.keep().await {
+                    Ok(()) => told.push(format!(
+                        "{}: “{}” is a draft now.",
+                        file.name, draft.job.title
+                    )),
+                    Err(error) => told.push(format!("{}: {error}", file.name)),
+                }
+            }
+        }
+    }
+    told
+}

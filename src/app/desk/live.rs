@@ -1,0 +1,193 @@
+//! Beside the form, always live: what is still wrong with the job, how its machine behaves over a
+//! program, what its customer would say of that.
+
+use std::sync::Arc;
+
+use gloo::timers::callback::Timeout;
+use serde_json::json;
+use yew::prelude::*;
+
+use crate::app::desk::field::id_of;
+use crate::app::desk::fields::label_of;
+use crate::app::desk::share::Share;
+use crate::app::desk::state::Edit;
+use crate::app::format;
+use crate::app::hooks::focus_on;
+use crate::app::route::Route;
+use crate::bench::scenario::Scenario;
+use crate::scenario;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::problem::Problem;
+use crate::score;
+use crate::score::Behaviour;
+
+/// How long a writer must pause before the machine is run, ms.
+const PAUSE_MS: u32 = 400;
+
+/// The job and what is wrong with it.
+#[derive(Properties, PartialEq)]
+pub struct LiveProps {
+    /// The job.
+    pub job: JobFile,
+    /// What is wrong.
+    pub problems: Vec<Problem>,
+    /// Where changes go.
+    pub edit: Callback<Edit>,
+}
+
+/// The right-hand side.
+#[component]
+pub fn LiveSide(props: &LiveProps) -> Html {
+    html! {
+        <div class="desk__live">
+            { checks(&props.problems) }
+            <Machine job={props.job.clone()} edit={props.edit.clone()} />
+            <section class="card stack" aria-labelledby="share">
+                <h2 class="card__title" id="share" tabindex="-1">{ "Share" }</h2>
+                if props.problems.is_empty() {
+                    <Share job={props.job.clone()} />
+                } else {
+                    <p>{ "A job can be given away once nothing above is missing." }</p>
+                }
+            </section>
+        </div>
+    }
+}
+
+fn checks(problems: &[Problem]) -> Html {
+    let line = |problem: &Problem| {
+        let path = problem.path.clone();
+        let go = Callback::from(move |_: MouseEvent| focus_on(&id_of(&path)));
+        let label = label_of(&problem.path).unwrap_or(&problem.path);
+        html! {
+            <li class="fairness__line fairness__line--unfair">
+                <button type="button" class="desk__go" onclick={go}>{ label }</button>{ format!(": {}", problem.remedy) }
+            </li>
+        }
+    };
+    html! {
+        <section class="card" aria-labelledby="checks">
+            <h2 class="card__title" id="checks">{ "Checks" }</h2>
+            <ul class="fairness desk__list" role="status">
+                if problems.is_empty() {
+                    <li class="fairness__line fairness__line--fair">{ "Everything that a job needs is there." }</li>
+                }
+                { for problems.iter().map(line) }
+            </ul>
+        </section>
+    }
+}
+
+/// What the machine depends on; a letter in the complaint does not run it again.
+#[derive(Properties, PartialEq)]
+struct MachineProps {
+    job: JobFile,
+    edit: Callback<Edit>,
+}
+
+#[component]
+fn Machine(props: &MachineProps) -> Html {
+    let told = use_state(|| None::<Result<Behaviour, String>>);
+    let seed = use_state(|| 1_u64);
+    let cause = (
+        props.job.machine.clone(),
+        props.job.site.clone(),
+        props.job.faults.clone(),
+        *seed,
+    );
+    {
+        let (told, job, seed) = (told.clone(), props.job.clone(), *seed);
+        use_effect_with(cause, move |_| {
+            let pause = Timeout::new(PAUSE_MS, move || told.set(Some(run(&job, seed))));
+            move || drop(pause)
+        });
+    }
+    let again = {
+        let seed = seed.clone();
+        Callback::from(move |_: MouseEvent| seed.set(*seed + 1))
+    };
+    let by_chance = props
+        .job
+        .faults
+        .iter()
+        .any(|fault| fault.onset.is_none_or(|onset| !onset.is_constant()));
+    html! {
+        <section class="card stack" aria-labelledby="behaviour">
+            <h2 class="card__title" id="behaviour">{ "How the machine behaves" }</h2>
+            { match &*told {
+                None => html! { <p role="status">{ "Running a program …" }</p> },
+                Some(Err(why)) => html! { <p role="status">{ why }</p> },
+                Some(Ok(behaviour)) => behaviour_of(props, behaviour),
+            } }
+            if by_chance && !props.job.faults.is_empty() {
+                <p class="row"><button type="button" class="button button--small" onclick={again}>{ "Run it again" }</button>
+                    <span class="field__hint">{ "A fault that comes and goes may show in one run and not in the next." }</span></p>
+            }
+            <p><a href={Route::Readings(Some(props.job.machine.clone())).href()}>{ "What each reading tells apart on this machine" }</a></p>
+        </section>
+    }
+}
+
+/// The machine needs the machine's half of the job only: a complaint may still be missing.
+fn run(job: &JobFile, seed: u64) -> Result<Behaviour, String> {
+    let scenario =
+        playable(job).ok_or("The machine runs once place, load and faults are in order.")?;
+    score::behaviour(&scenario, seed).map_err(|error| error.to_string())
+}
+
+fn playable(job: &JobFile) -> Option<Arc<Scenario>> {
+    let mut job = job.clone();
+    let said = |text: &mut String| {
+        if text.trim().is_empty() {
+            text.push('?');
+        }
+    };
+    said(&mut job.title);
+    said(&mut job.customer.name);
+    said(&mut job.customer.complaint);
+    job.customer.answers = crate::app::desk::draft::blank().customer.answers;
+    job.van.clear();
+    scenario::job_of("draft", &job).ok().map(Arc::new)
+}
+
+fn behaviour_of(props: &MachineProps, behaviour: &Behaviour) -> Html {
+    let line = |told: &score::BehaviourLine| {
+        let class = if told.as_sound {
+            "fairness__line fairness__line--fair"
+        } else {
+            "fairness__line fairness__line--differs"
+        };
+        html! { <li {class}>{ format::sentence(&told.words) }</li> }
+    };
+    let (wrong, right): (Vec<_>, Vec<_>) = behaviour.lines.iter().partition(|line| !line.as_sound);
+    let usual = right.len();
+    html! {
+        <>
+            <p class="field__hint">{ "Computed: the program as it starts, with this load at this place, beside a sound machine." }</p>
+            if wrong.is_empty() { <p>{ "Nothing in a whole program differs from a sound machine." }</p> }
+            <ul class="fairness desk__list">{ for wrong.into_iter().map(line) }</ul>
+            <details><summary>{ format!("{usual} figures as on a sound machine") }</summary>
+                <ul class="fairness desk__list">{ for right.into_iter().map(line) }</ul></details>
+            { suggestion(props, &behaviour.complaint) }
+        </>
+    }
+}
+
+fn suggestion(props: &MachineProps, complaint: &str) -> Html {
+    if complaint.is_empty() {
+        return Html::default();
+    }
+    let text = complaint.to_owned();
+    let take = props
+        .edit
+        .reform(move |_: MouseEvent| Edit::Set("customer.complaint".to_owned(), json!(text)));
+    html! {
+        <div class="stack">
+            <h3>{ "What its customer would say" }</h3>
+            <blockquote class="job-card__quote">{ complaint }</blockquote>
+            if props.job.customer.complaint != complaint {
+                <p><button type="button" class="button" onclick={take}>{ "Use as the complaint" }</button></p>
+            }
+        </div>
+    }
+}

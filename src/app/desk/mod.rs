@@ -1,0 +1,19 @@
+//! The instructor's desk: a job written on screen, run as it is written, tried at once, given away.
+
+mod answers;
+pub mod draft;
+mod faults;
+mod field;
+pub mod fields;
+mod form;
+mod history;
+mod home;
+mod live;
+mod qr;
+mod screen;
+mod share;
+mod state;
+mod van;
+
+pub use home::DeskHome;
+pub use screen::DeskScreen;

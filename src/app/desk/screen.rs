@@ -1,0 +1,155 @@
+//! One draft on the desk: form at the left, the live side at the right, and a bar over both.
+
+use wasm_bindgen_futures::spawn_local;
+use yew::prelude::*;
+
+use crate::app::desk::draft::Draft;
+use crate::app::desk::form::Form;
+use crate::app::desk::live::LiveSide;
+use crate::app::desk::state::Desk;
+use crate::app::desk::state::Edit;
+use crate::app::hooks::focus_on;
+use crate::app::hooks::go_to;
+use crate::app::own;
+use crate::app::route::Route;
+use crate::scenario;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::problem::Problem;
+
+/// Which draft.
+#[derive(Properties, PartialEq)]
+pub struct DeskScreenProps {
+    /// Its name.
+    pub id: AttrValue,
+}
+
+/// The screen: finds the draft, then shows it.
+#[component]
+pub fn DeskScreen(props: &DeskScreenProps) -> Html {
+    let draft = use_state(|| None::<Result<Option<Draft>, String>>);
+    {
+        let draft = draft.clone();
+        use_effect_with(props.id.clone(), move |id| {
+            let id = id.clone();
+            spawn_local(async move {
+                draft.set(Some(Draft::find(&id).await.map_err(|e| e.to_string())))
+            });
+        });
+    }
+    let words = match &*draft {
+        Some(Ok(Some(draft))) => return html! { <Editor draft={draft.clone()} /> },
+        Some(Ok(None)) => "There is no such draft in this browser.",
+        Some(Err(why)) => why,
+        None => "Opening the draft …",
+    };
+    html! {
+        <main class="page page--narrow" id="main" tabindex="-1">
+            <h1>{ "Desk" }</h1>
+            <p role="status">{ words }</p>
+            <p><a href={Route::Desk(None).href()}>{ "To all drafts" }</a></p>
+        </main>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct EditorProps {
+    draft: Draft,
+}
+
+#[component]
+fn Editor(props: &EditorProps) -> Html {
+    let first = props.draft.job.clone();
+    let desk = use_reducer(move || Desk::of(first));
+    let saved = use_state(|| "Kept in this browser".to_owned());
+    let job = desk.history.now().clone();
+    {
+        let (draft, saved) = (props.draft.clone(), saved.clone());
+        use_effect_with(job.clone(), move |job| {
+            let draft = Draft {
+                job: job.clone(),
+                saved_ms: js_sys::Date::now(),
+                ..draft
+            };
+            spawn_local(async move {
+                let words = match draft.keep().await {
+                    Ok(()) => "Kept in this browser".to_owned(),
+                    Err(error) => error.to_string(),
+                };
+                saved.set(words);
+            });
+        });
+    }
+    let edit = {
+        let desk = desk.dispatcher();
+        use_callback((), move |change: Edit, ()| desk.dispatch(change))
+    };
+    let problems = use_memo((job.clone(), desk.refused.clone()), |(job, refused)| {
+        problems(job, refused.as_ref())
+    });
+    html! {
+        <main class="page desk" id="main" tabindex="-1">
+            <Bar title={job.title.clone()} saved={(*saved).clone()} can_undo={desk.history.can_undo()} can_redo={desk.history.can_redo()}
+                 is_sound={problems.is_empty()} job={job.clone()} edit={edit.clone()} />
+            <Form job={job.clone()} problems={(*problems).clone()} edit={edit.clone()} />
+            <LiveSide {job} problems={(*problems).clone()} {edit} />
+        </main>
+    }
+}
+
+fn problems(job: &JobFile, refused: Option<&(String, String)>) -> Vec<Problem> {
+    let refused = refused.map(|(path, why)| Problem {
+        file: String::new(),
+        path: path.clone(),
+        found: String::new(),
+        remedy: why.clone(),
+    });
+    let checked = scenario::job_of("draft", job).err();
+    refused
+        .into_iter()
+        .chain(checked.into_iter().flat_map(|error| error.problems))
+        .collect()
+}
+
+#[derive(Properties, PartialEq)]
+struct BarProps {
+    title: String,
+    saved: String,
+    can_undo: bool,
+    can_redo: bool,
+    is_sound: bool,
+    job: JobFile,
+    edit: Callback<Edit>,
+}
+
+#[component]
+fn Bar(props: &BarProps) -> Html {
+    let told = use_state(String::new);
+    let attempt = {
+        let (job, told) = (props.job.clone(), told.clone());
+        Callback::from(move |_: MouseEvent| {
+            let (job, told) = (job.clone(), told.clone());
+            spawn_local(async move {
+                match own::keep_to_try(&job).await {
+                    Ok(id) => go_to(&Route::Bench(id)),
+                    Err(error) => told.set(error.to_string()),
+                }
+            });
+        })
+    };
+    let title = if props.title.is_empty() {
+        "A new job"
+    } else {
+        &props.title
+    };
+    html! {
+        <header class="desk__bar">
+            <h1>{ title }</h1>
+            <span class="field__hint desk__saved" role="status">{ if told.is_empty() { &props.saved } else { &*told } }</span>
+            <button type="button" class="button" disabled={!props.can_undo} onclick={props.edit.reform(|_: MouseEvent| Edit::Undo)}>{ "Undo" }</button>
+            <button type="button" class="button" disabled={!props.can_redo} onclick={props.edit.reform(|_: MouseEvent| Edit::Redo)}>{ "Redo" }</button>
+            <button type="button" class="button button--main" disabled={!props.is_sound} onclick={attempt}>{ "Try it" }</button>
+            <button type="button" class="button" onclick={|_: MouseEvent| focus_on("share")}>{ "Share" }</button>
+            <a class="button button--quiet" href={Route::Desk(None).href()}>{ "All drafts" }</a>
+        </header>
+    }
+}

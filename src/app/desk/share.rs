@@ -1,0 +1,141 @@
+//! Giving a job away: as a link, as a code for a classroom screen, as a file. Nothing leaves the
+//! browser by itself; what is given away is made here.
+
+use wasm_bindgen_futures::JsFuture;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::desk::qr;
+use crate::app::desk::qr::Drawn;
+use crate::app::route::Route;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::share;
+use crate::scenario::write;
+
+/// The job.
+#[derive(Properties, PartialEq)]
+pub struct ShareProps {
+    /// A sound job.
+    pub job: JobFile,
+}
+
+/// What can be given away.
+#[component]
+pub fn Share(props: &ShareProps) -> Html {
+    let address = use_memo(props.job.clone(), |job| address(&share::to_letters(job)));
+    let code = use_memo((*address).clone(), |address| qr::drawn(address));
+    let files = use_memo(props.job.clone(), files);
+    let field = use_node_ref();
+    let told = use_state(|| "");
+    let select = {
+        let field = field.clone();
+        move || {
+            if let Some(input) = field.cast::<HtmlInputElement>() {
+                input.select();
+            }
+        }
+    };
+    let copy = {
+        let (address, told, select) = (address.clone(), told.clone(), select.clone());
+        Callback::from(move |_: MouseEvent| {
+            select();
+            let (address, told) = (address.clone(), told.clone());
+            spawn_local(async move { told.set(copied(&address).await) });
+        })
+    };
+    html! {
+        <div class="stack">
+            <label class="field"><span class="field__label">{ format!("Link, {} letters", address.len()) }</span>
+                <input ref={field} readonly=true value={(*address).clone()} onfocus={move |_| select()} />
+                <span class="field__hint">{ "The whole job is in the address: it works offline, wherever this page is open. What is wrong with the machine cannot be read from it at a glance." }</span>
+            </label>
+            <p class="row"><button type="button" class="button" onclick={copy}>{ "Copy the link" }</button>
+                <span role="status">{ *told }</span></p>
+            <details><summary>{ "Code for a classroom screen" }</summary>{ picture(code.as_ref().as_ref()) }</details>
+            <p class="row">
+                { for files.iter().map(|(name, words, href)| html! {
+                    <a class="button" download={name.clone()} href={href.clone()}>{ *words }</a>
+                }) }
+            </p>
+            <p><a href={Route::Handbook(Some("sharing".to_owned())).href()}>{ "What this protects and what not" }</a></p>
+        </div>
+    }
+}
+
+fn picture(code: Option<&Drawn>) -> Html {
+    let Some(code) = code else {
+        return html! { <p>{ "This job is too long for a code: give the link or the file. Shorter answers make it fit." }</p> };
+    };
+    html! {
+        <svg class="qr" role="img" aria-label="The link as a QR code" viewBox={format!("0 0 {0} {0}", code.side)} shape-rendering="crispEdges">
+            <rect class="qr__paper" width={code.side.to_string()} height={code.side.to_string()} />
+            <path class="qr__ink" d={code.path.clone()} />
+        </svg>
+    }
+}
+
+/// The page's own address with the job behind it.
+fn address(letters: &str) -> String {
+    let here = gloo::utils::window().location().href().unwrap_or_default();
+    let page = here.split('#').next().unwrap_or_default();
+    format!("{page}{}", Route::OpenJob(letters.to_owned()).href())
+}
+
+/// Name, words and address of each file; the bytes are in the address.
+fn files(job: &JobFile) -> Vec<(String, &'static str, String)> {
+    let data = |text: String| {
+        format!(
+            "data:application/json;charset=utf-8,{}",
+            String::from(js_sys::encode_uri_component(&text))
+        )
+    };
+    let stem = file_stem(&job.title);
+    let copy = write::write(&share::sealed(job)).unwrap_or_default();
+    let whole = write::write(job).unwrap_or_default();
+    vec![
+        (
+            format!("{stem}_trainee.json"),
+            "File for trainees",
+            data(copy),
+        ),
+        (format!("{stem}.json"), "File with the answer", data(whole)),
+    ]
+}
+
+/// A title as a file's name: plain letters, digits and `_`.
+fn file_stem(title: &str) -> String {
+    let words: Vec<String> = title
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .map(str::to_lowercase)
+        .collect();
+    if words.is_empty() {
+        "job".to_owned()
+    } else {
+        words.join("_")
+    }
+}
+
+/// A page that did not come over an encrypted connection may not write to the clipboard.
+async fn copied(text: &str) -> &'static str {
+    let window = gloo::utils::window();
+    if !window.is_secure_context() {
+        return "The link is selected: copy it with the keyboard.";
+    }
+    match JsFuture::from(window.navigator().clipboard().write_text(text)).await {
+        Ok(_) => "Copied.",
+        Err(_) => "The browser did not allow it: the link is selected, copy it with the keyboard.",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_title_becomes_a_plain_file_name() {
+        assert_eq!(file_stem("It drips / and: hums!"), "it_drips_and_hums");
+        assert_eq!(file_stem("../.."), "job");
+    }
+}

@@ -1,0 +1,104 @@
+//! Jobs of one's own: opened from a file or a link, or tried from the desk. They are kept in this
+//! browser as letters that do not show the answer, under a name made from what is in them.
+
+use std::sync::Arc;
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::app::store::SavedJob;
+use crate::app::store::StorageError;
+use crate::app::store::Store;
+use crate::bench::scenario::Scenario;
+use crate::scenario;
+use crate::scenario::job_file::JobFile;
+use crate::scenario::share;
+
+const PREFIX: &str = "own/";
+
+/// A job of one's own as it is kept.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct OwnJob {
+    /// The job in letters.
+    pub letters: String,
+    /// It stands on the list of jobs; one that is only tried does not.
+    pub listed: bool,
+}
+
+/// Keeps a job; returns its name. A job that is kept already stays as it is, and is listed from
+/// the first time that it was to be.
+///
+/// # Errors
+/// When the browser refuses or has no room.
+pub async fn keep(job: &JobFile, listed: bool) -> Result<String, StorageError> {
+    let id = share::name_of(job);
+    let store = Store::open().await;
+    let earlier = store.get(&key(&id)).await?;
+    let was_listed = earlier
+        .as_deref()
+        .is_some_and(|text| read(text).is_some_and(|own| own.listed));
+    let own = OwnJob {
+        letters: share::to_letters(job),
+        listed: listed || was_listed,
+    };
+    let text = serde_json::to_string(&own).map_err(|_| StorageError::Refused)?;
+    store.put(&key(&id), &text).await?;
+    Ok(id)
+}
+
+/// Keeps a job off the list and forgets what was done on it before: to try it from the bell on.
+///
+/// # Errors
+/// When the browser refuses or has no room.
+pub async fn keep_to_try(job: &JobFile) -> Result<String, StorageError> {
+    let id = keep(job, false).await?;
+    Store::open().await.remove(&SavedJob::key(&id)).await?;
+    Ok(id)
+}
+
+/// A job of one's own by its name.
+///
+/// # Errors
+/// When the browser refuses, or what was kept cannot be read.
+pub async fn find(id: &str) -> Result<Option<Arc<Scenario>>, StorageError> {
+    let Some(text) = Store::open().await.get(&key(id)).await? else {
+        return Ok(None);
+    };
+    let own = read(&text).ok_or(StorageError::Damaged)?;
+    let scenario = open(id, &own).ok_or(StorageError::Damaged)?;
+    Ok(Some(Arc::new(scenario)))
+}
+
+/// All that stand on the list.
+pub async fn listed() -> Vec<Arc<Scenario>> {
+    // A list that cannot be read is an empty one; opening a job says why.
+    let texts = Store::open().await.all(PREFIX).await.unwrap_or_default();
+    let one = |(key, text): &(String, String)| {
+        let own = read(text).filter(|own| own.listed)?;
+        open(key.strip_prefix(PREFIX)?, &own).map(Arc::new)
+    };
+    texts.iter().filter_map(one).collect()
+}
+
+/// Forgets a job and what was done on it.
+///
+/// # Errors
+/// When the browser refuses.
+pub async fn forget(id: &str) -> Result<(), StorageError> {
+    let store = Store::open().await;
+    store.remove(&SavedJob::key(id)).await?;
+    store.remove(&key(id)).await
+}
+
+fn key(id: &str) -> String {
+    format!("{PREFIX}{id}")
+}
+
+fn read(text: &str) -> Option<OwnJob> {
+    serde_json::from_str(text).ok()
+}
+
+fn open(id: &str, own: &OwnJob) -> Option<Scenario> {
+    let job = share::from_letters(id, &own.letters).ok()?;
+    scenario::job_of(id, &job).ok()
+}

@@ -1,0 +1,171 @@
+//! Readings and faults: what each reading tells apart on a machine, computed here, to sort, print
+//! and take away.
+
+use gloo::timers::callback::Timeout;
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+use crate::app::hooks::go_to;
+use crate::app::route::Route;
+use crate::app::shared::Shared;
+use crate::scenario;
+use crate::score::Matrix;
+use crate::score::Row;
+
+/// Which machine.
+#[derive(Properties, PartialEq)]
+pub struct ReadingsProps {
+    /// Its short name; the first one without.
+    pub machine: Option<String>,
+}
+
+/// The screen: choose a machine, then its table.
+#[component]
+pub fn ReadingsScreen(props: &ReadingsProps) -> Html {
+    let Ok(packs) = scenario::machines() else {
+        return Html::default();
+    };
+    let asked = props
+        .machine
+        .as_deref()
+        .filter(|id| packs.contains_key(*id));
+    let machine = asked.unwrap_or("P").to_owned();
+    let onchange = Callback::from(|event: Event| {
+        go_to(&Route::Readings(Some(
+            event.target_unchecked_into::<HtmlSelectElement>().value(),
+        )));
+    });
+    html! {
+        <main class="page page--wide stack" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ "Readings and faults" }</h1>
+                <p class="page__lead">{ "Every fault a machine can have against the readings of its data sheet and the figures of a whole program. What a technician would notice is marked ●; what is not marked looks like a sound machine there." }</p>
+            </header>
+            <label class="field no-print"><span class="field__label">{ "Machine" }</span>
+                <select {onchange}>
+                    { for packs.iter().map(|(id, pack)| html! {
+                        <option value={id.clone()} selected={*id == machine}>{ &pack.model.name }</option>
+                    }) }
+                </select>
+            </label>
+            <Readings key={machine.clone()} machine={machine.clone()} />
+        </main>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct TableProps {
+    machine: String,
+}
+
+/// The table, computed one fault at a time so that the page stays usable.
+#[component]
+fn Readings(props: &TableProps) -> Html {
+    let pack = scenario::machines()
+        .ok()
+        .and_then(|packs| packs.get(&props.machine));
+    let matrix = use_memo(props.machine.clone(), |_| {
+        pack.and_then(|pack| Matrix::new(&pack.model, &pack.workshop).ok())
+            .map(Shared::new)
+    });
+    let rows = use_state(Vec::<Row>::new);
+    let sort = use_state(|| None::<usize>);
+    let Some(matrix) = (*matrix).clone() else {
+        return html! { <p role="status">{ "The table of this machine cannot be computed." }</p> };
+    };
+    let total = matrix.faults().len();
+    {
+        let (rows, matrix) = (rows.clone(), matrix.clone());
+        use_effect_with(rows.len(), move |done| {
+            let next = matrix.faults().get(*done).cloned();
+            let turn = next.map(|fault| {
+                Timeout::new(0, move || {
+                    let mut more = (*rows).clone();
+                    // A machine that cannot be solved has an empty row, and the next one follows.
+                    more.push(matrix.row(&fault).unwrap_or_else(|error| Row {
+                        fault: fault.id.clone(),
+                        what: format!("{}: {error}", fault.what),
+                        cells: Vec::new(),
+                    }));
+                    rows.set(more);
+                })
+            });
+            move || drop(turn)
+        });
+    }
+    let order = ordered(&rows, *sort);
+    let href = format!(
+        "data:text/csv;charset=utf-8,{}",
+        String::from(js_sys::encode_uri_component(&matrix.csv(&rows)))
+    );
+    let by = |column: Option<usize>| {
+        let sort = sort.clone();
+        Callback::from(move |_: MouseEvent| sort.set(column))
+    };
+    html! {
+        <>
+            <p class="row no-print">
+                if rows.len() < total {
+                    <span role="status">{ format!("{} of {total} faults computed …", rows.len()) }</span>
+                } else {
+                    <a class="button" download={format!("readings_{}.csv", props.machine)} {href}>{ "Save as CSV" }</a>
+                    <button type="button" class="button" onclick={|_: MouseEvent| print()}>{ "Print" }</button>
+                }
+            </p>
+            <div class="table__wrap readings" tabindex="0" role="region" aria-label="Faults against readings">
+                <table class="table table--numbers">
+                    <thead><tr>
+                        <th scope="col" aria-sort={(sort.is_none()).then_some("ascending")}>
+                            <button type="button" class="readings__sort" onclick={by(None)}>{ "What is wrong" }</button></th>
+                        { for matrix.columns().iter().enumerate().map(|(index, column)| html! {
+                            <th scope="col" aria-sort={(*sort == Some(index)).then_some("descending")}>
+                                <button type="button" class="readings__sort" onclick={by(Some(index))}>{ &column.what }</button>
+                                <br /><small>{ &column.how }</small></th>
+                        }) }
+                    </tr></thead>
+                    <tbody>
+                        { table_row(matrix.sound()) }
+                        { for order.into_iter().map(table_row) }
+                    </tbody>
+                </table>
+            </div>
+        </>
+    }
+}
+
+/// By what is wrong; or what a reading shows first, then the rest.
+fn ordered(rows: &[Row], sort: Option<usize>) -> Vec<&Row> {
+    let mut order: Vec<&Row> = rows.iter().collect();
+    match sort {
+        None => order.sort_by(|a, b| a.what.cmp(&b.what)),
+        Some(column) => {
+            let key = |row: &&Row| {
+                let cell = row.cells.get(column);
+                let value = cell.and_then(|cell| cell.value).unwrap_or(f64::INFINITY);
+                (cell.is_some_and(|cell| cell.differs), value)
+            };
+            order.sort_by(|a, b| {
+                let ((a_differs, a), (b_differs, b)) = (key(a), key(b));
+                b_differs.cmp(&a_differs).then(b.total_cmp(&a))
+            });
+        }
+    }
+    order
+}
+
+fn table_row(row: &Row) -> Html {
+    html! {
+        <tr key={row.fault.clone()}>
+            <th scope="row">{ &row.what }</th>
+            { for row.cells.iter().map(|cell| html! {
+                <td class={classes!(cell.differs.then_some("readings__differs"))}>
+                    { if cell.differs { "● " } else { "" } }{ &cell.shown }</td>
+            }) }
+        </tr>
+    }
+}
+
+fn print() {
+    // A browser that does not print says so itself.
+    let _ = gloo::utils::window().print();
+}

@@ -1,0 +1,370 @@
+//! The table of discrimination of a type of machine: every fault against every reading of its data
+//! sheet and every figure of a whole program, all computed, so that one sees what a reading can
+//! tell apart and what it cannot.
+//!
+//! Limits: faults as listed, always there, one at a time; windings cold; nominal supply.
+
+use std::sync::Arc;
+
+use crate::bench::action::MeterMode;
+use crate::bench::display;
+use crate::bench::workshop::DataSheetLine;
+use crate::bench::workshop::Workshop;
+use crate::machine::ActiveFault;
+use crate::machine::CycleFigures;
+use crate::machine::FaultDef;
+use crate::machine::Machine;
+use crate::machine::MachineError;
+use crate::machine::MachineModel;
+use crate::machine::Setup;
+use crate::plant::harness::COLD_K;
+use crate::plant::harness::Harness;
+use crate::plant::harness::Instrument;
+use crate::plant::harness::SteadyState;
+use crate::plant::harness::Wiring;
+use crate::plant::harness::instrument;
+use crate::plant::harness::steady_state::steady_state;
+use crate::score::functional::FunctionLine;
+use crate::score::functional::compare;
+
+/// Two readings this near to each other tell nothing apart, as a share of the larger. Common
+/// practice: twice the accuracy of a hand meter.
+const SAME_RATIO: f64 = 0.03;
+
+/// What is read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Column {
+    /// Plain words, such as "winding A".
+    pub what: String,
+    /// Instrument and state, such as `ohms, unplugged`; `whole program` for figures of a run.
+    pub how: String,
+    /// Below this two readings are both nothing, SI of the column.
+    floor: f64,
+    source: Source,
+}
+
+#[derive(Clone, Debug, PartialEq)]
+enum Source {
+    Meter(Box<DataSheetLine>, MeterMode),
+    Run(usize),
+}
+
+/// One reading of one machine.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cell {
+    /// As shown, with its unit; `OL` for over-range.
+    pub shown: String,
+    /// In the column's unit; none when over range.
+    pub value: Option<f64>,
+    /// A technician would see that it is not as on a sound machine.
+    pub differs: bool,
+}
+
+/// A fault with all its readings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// Name in the catalogue; empty for the sound machine.
+    pub fault: String,
+    /// What is wrong, plain words.
+    pub what: String,
+    /// One for each column.
+    pub cells: Vec<Cell>,
+}
+
+/// A type of machine with all that is read on it.
+#[derive(Debug)]
+pub struct Matrix {
+    model: Arc<MachineModel>,
+    workshop: Arc<Workshop>,
+    columns: Vec<Column>,
+    sound: Row,
+    should: CycleFigures,
+}
+
+impl Matrix {
+    /// Reads the sound machine; faults follow by [`Matrix::row`].
+    ///
+    /// # Errors
+    /// When the machine cannot be set up or solved.
+    pub fn new(model: &Arc<MachineModel>, workshop: &Arc<Workshop>) -> Result<Self, MachineError> {
+        let should = run(model, &[])?;
+        let mut matrix = Self {
+            model: Arc::clone(model),
+            workshop: Arc::clone(workshop),
+            columns: columns(model, workshop, &should),
+            sound: Row {
+                fault: String::new(),
+                what: "sound".to_owned(),
+                cells: Vec::new(),
+            },
+            should,
+        };
+        matrix.sound.cells = matrix.cells(None, &matrix.should)?;
+        Ok(matrix)
+    }
+
+    /// What is read, in the order of the data sheet, then of a program.
+    pub fn columns(&self) -> &[Column] {
+        &self.columns
+    }
+
+    /// The sound machine.
+    pub fn sound(&self) -> &Row {
+        &self.sound
+    }
+
+    /// The faults this machine can have, as the catalogue orders them.
+    pub fn faults(&self) -> &[FaultDef] {
+        &self.model.faults
+    }
+
+    /// All readings of the machine with a fault.
+    ///
+    /// # Errors
+    /// When the network cannot be solved.
+    pub fn row(&self, fault: &FaultDef) -> Result<Row, MachineError> {
+        let figures = run(&self.model, &[ActiveFault::constant(&fault.id)])?;
+        Ok(Row {
+            fault: fault.id.clone(),
+            what: fault.what.clone(),
+            cells: self.cells(Some(fault), &figures)?,
+        })
+    }
+
+    /// Columns whose readings tell two faults apart.
+    pub fn separating(&self, one: &Row, other: &Row) -> Vec<usize> {
+        let pairs = self.columns.iter().zip(one.cells.iter().zip(&other.cells));
+        let apart = |(column, (a, b)): (&Column, (&Cell, &Cell))| {
+            a.differs != b.differs || !is_same(column.floor, a.value, b.value)
+        };
+        pairs
+            .enumerate()
+            .filter_map(|(index, pair)| apart(pair).then_some(index))
+            .collect()
+    }
+
+    /// The sound machine and these rows as comma-separated values, `*` behind what differs.
+    pub fn csv(&self, rows: &[Row]) -> String {
+        let quoted = |text: &str| format!("\"{}\"", text.replace('"', "\"\""));
+        let mut text = String::from("fault,what");
+        for column in &self.columns {
+            text.push(',');
+            text.push_str(&quoted(&format!("{} ({})", column.what, column.how)));
+        }
+        text.push('\n');
+        for row in std::iter::once(&self.sound).chain(rows) {
+            text.push_str(&format!("{},{}", row.fault, quoted(&row.what)));
+            for cell in &row.cells {
+                let mark = if cell.differs { " *" } else { "" };
+                text.push(',');
+                text.push_str(&quoted(&format!("{}{mark}", cell.shown)));
+            }
+            text.push('\n');
+        }
+        text
+    }
+
+    fn cells(
+        &self,
+        fault: Option<&FaultDef>,
+        figures: &CycleFigures,
+    ) -> Result<Vec<Cell>, MachineError> {
+        let lines = compare(figures, &self.should);
+        let mut held: Option<(String, Vec<String>, Harness, SteadyState)> = None;
+        let mut cells = Vec::new();
+        for (index, column) in self.columns.iter().enumerate() {
+            let (line, mode) = match &column.source {
+                Source::Run(line) => {
+                    cells.extend(lines.get(*line).map(figure_cell));
+                    continue;
+                }
+                Source::Meter(line, mode) => (line, *mode),
+            };
+            let stands = held
+                .as_ref()
+                .is_some_and(|(state, apart, ..)| *state == line.state && *apart == line.apart);
+            if !stands {
+                let (harness, state) = self.hold(fault, line)?;
+                held = Some((line.state.clone(), line.apart.clone(), harness, state));
+            }
+            let Some((.., harness, state)) = &mut held else {
+                continue;
+            };
+            let value = self.read(harness, state, mode, line)?;
+            let (value, shown) = display::digits(mode, value);
+            let sound = self.sound.cells.get(index);
+            let moved = sound.is_some_and(|sound| !is_same(column.floor, sound.value, value));
+            cells.push(Cell {
+                shown,
+                value,
+                differs: moved && !value.is_some_and(|v| (line.low..=line.high).contains(&v)),
+            });
+        }
+        Ok(cells)
+    }
+
+    /// The wiring held in the line's state with its connectors apart.
+    fn hold(
+        &self,
+        fault: Option<&FaultDef>,
+        line: &DataSheetLine,
+    ) -> Result<(Harness, SteadyState), MachineError> {
+        let model = &self.model.wiring;
+        let mut wiring = Wiring::healthy(&Arc::new(model.clone()));
+        for change in fault.iter().flat_map(|fault| &fault.wiring) {
+            wiring.apply(change, 1.0);
+        }
+        let apart = line
+            .apart
+            .iter()
+            .filter_map(|id| self.workshop.connector(id));
+        for id in apart
+            .flat_map(|c| &c.elements)
+            .filter_map(|name| model.element(name))
+        {
+            wiring.open_by_hand(id, true);
+        }
+        let state = model.state(&line.state);
+        if let Some(state) = state {
+            wiring.set_plugged(state.is_plugged);
+        }
+        let closed = state.map(|s| s.closed.clone()).unwrap_or_default();
+        let mut harness = Harness::new(&wiring, &[])?;
+        let solved = steady_state(
+            &mut harness,
+            &closed,
+            state.and_then(|s| s.load_n_m),
+            COLD_K,
+        )?;
+        Ok((harness, solved))
+    }
+
+    fn read(
+        &self,
+        harness: &mut Harness,
+        state: &SteadyState,
+        mode: MeterMode,
+        line: &DataSheetLine,
+    ) -> Result<Option<f64>, MachineError> {
+        let model = &self.model.wiring;
+        if mode == MeterMode::Clamp {
+            let id = model.element(&line.red);
+            return Ok(id.map(|id| state.ac.network.current_a(id).abs()));
+        }
+        let (Some(red), Some(black)) = (model.node(&line.red), model.node(&line.black)) else {
+            return Ok(None);
+        };
+        let with = match mode {
+            MeterMode::LowAcVolts => Instrument::AcVoltsLowImpedance,
+            MeterMode::DcVolts => Instrument::DcVolts,
+            MeterMode::Capacitance => Instrument::Capacitance,
+            MeterMode::Insulation => Instrument::Insulation,
+            MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => Instrument::Ohms,
+            MeterMode::AcVolts | MeterMode::Clamp | MeterMode::Leakage => Instrument::AcVolts,
+        };
+        let reading = instrument::read(harness, state, with, red, black)?;
+        Ok((!reading.is_over_range).then_some(reading.value))
+    }
+}
+
+fn run(model: &Arc<MachineModel>, faults: &[ActiveFault]) -> Result<CycleFigures, MachineError> {
+    let mut machine = Machine::new(model, Setup::of_faults(faults, 1))?;
+    machine.stand_ready();
+    machine.trial()
+}
+
+fn columns(model: &MachineModel, workshop: &Workshop, should: &CycleFigures) -> Vec<Column> {
+    let read = workshop.data_sheet.iter().filter_map(|line| {
+        let mode = mode_named(&line.mode).filter(|mode| *mode != MeterMode::Leakage)?;
+        // Lines about motion are covered by the figures of a run.
+        let _ = model.wiring.state(&line.state)?;
+        let apart = if line.apart.is_empty() {
+            ""
+        } else {
+            ", pulled apart"
+        };
+        Some(Column {
+            what: line.what.clone(),
+            how: format!(
+                "{}, {}{apart}",
+                line.mode.replace('_', " "),
+                line.state.replace('_', " ")
+            ),
+            floor: floor(mode),
+            source: Source::Meter(Box::new(line.clone()), mode),
+        })
+    });
+    let figures = compare(should, should).into_iter().enumerate();
+    let figures = figures.map(|(index, line)| Column {
+        what: line.what.to_owned(),
+        how: "whole program".to_owned(),
+        floor: 0.5,
+        source: Source::Run(index),
+    });
+    read.chain(figures).collect()
+}
+
+/// The mode of a data sheet's line; none for what no hand instrument reads.
+fn mode_named(word: &str) -> Option<MeterMode> {
+    serde_json::from_value(serde_json::Value::String(word.to_owned())).ok()
+}
+
+/// What a hand meter calls nothing, in the mode's SI unit. Common practice.
+fn floor(mode: MeterMode) -> f64 {
+    match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts => 2.0,
+        MeterMode::DcVolts => 0.1,
+        MeterMode::Capacitance => 0.1e-6,
+        MeterMode::Clamp => 0.03,
+        MeterMode::Leakage => 0.1e-3,
+        MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => 0.3,
+        MeterMode::Insulation => 50e3,
+    }
+}
+
+fn figure_cell(line: &FunctionLine) -> Cell {
+    Cell {
+        shown: format!("{:.1} {}", line.value, line.unit),
+        value: Some(line.value),
+        differs: !line.ok,
+    }
+}
+
+fn is_same(floor: f64, one: Option<f64>, other: Option<f64>) -> bool {
+    match (one, other) {
+        (Some(a), Some(b)) => (a - b).abs() <= floor.max(SAME_RATIO * a.abs().max(b.abs())),
+        (None, None) => true,
+        _ => false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::machines;
+
+    #[test]
+    fn an_open_winding_shows_in_its_own_resistance_and_nowhere_in_the_supply() {
+        let pack = &machines().expect("sound")["P"];
+        let matrix = Matrix::new(&pack.model, &pack.workshop).expect("solves");
+        assert!(matrix.sound().cells.iter().all(|cell| !cell.differs));
+        assert_eq!(matrix.sound().cells.len(), matrix.columns().len());
+        let fault = |id: &str| {
+            let def = matrix.faults().iter().find(|f| f.id == id).expect("listed");
+            matrix.row(def).expect("solves")
+        };
+        let (belt, low) = (fault("belt_off"), fault("capacitor_low"));
+        let named = |row: &Row, word: &str| {
+            let found = matrix
+                .columns()
+                .iter()
+                .position(|c| c.how.starts_with(word));
+            row.cells[found.expect("a column")].clone()
+        };
+        // A belt is nothing to an ohmmeter; a weak capacitor shows on the capacitance range.
+        assert!(!named(&belt, "capacitance").differs);
+        assert!(named(&low, "capacitance").differs);
+        assert!(!matrix.separating(&belt, &low).is_empty());
+        assert!(matrix.separating(&low, &low).is_empty());
+    }
+}
