@@ -55,6 +55,9 @@ pub enum Command {
     /// List what is in the way of what: steps, tools, minutes, refit checks.
     #[command(after_help = EXIT_CODES)]
     Access(MachineArgs),
+    /// Faults of a machine against readings: what tells what apart, all computed.
+    #[command(after_help = EXIT_CODES)]
+    Matrix(MatrixArgs),
     /// Write the JSON Schema of the file formats.
     #[command(after_help = EXIT_CODES)]
     Schema(SchemaArgs),
@@ -97,6 +100,20 @@ pub struct MachineArgs {
     /// Short name of a machine that ships, or a machine file.
     #[arg(long, value_name = "P")]
     pub machine: String,
+    /// Answer as JSON.
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// A table of discrimination.
+#[derive(Debug, ClapArgs)]
+pub struct MatrixArgs {
+    /// Short name of a machine that ships, or a machine file.
+    #[arg(long, value_name = "P")]
+    pub machine: String,
+    /// The whole table as comma-separated values; `*` behind what differs from a sound machine.
+    #[arg(long, conflicts_with = "json")]
+    pub csv: bool,
     /// Answer as JSON.
     #[arg(long)]
     pub json: bool,

@@ -3,7 +3,7 @@
 //! ```text
 //! check probe simulate play          do something with a machine or a job
 //! faults rules instruments access    list what there is
-//! schema draw                        write what other programs read
+//! matrix schema draw                 write what other programs read
 //! ```
 //! Exit codes: 0 all well; 1 a check failed (a file is wrong, a row is missed, a record does not
 //! verify); 2 wrong usage, unreadable or wrong input. Answers go to standard output, everything
@@ -18,6 +18,7 @@ mod files; // foreign bytes in
 pub mod hold; // a machine held in one state, with instruments on it
 pub mod library; // machines and jobs by name or file
 mod list; // faults, rules, instruments
+mod matrix; // faults against readings
 mod mode; // instruments by the names people type
 mod play; // a log played on a job
 mod probe; // readings in a state
@@ -82,6 +83,7 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Rules(args) => list::rules(args, out),
         Command::Instruments(args) => list::instruments(args, out),
         Command::Access(args) => access::run(args, out),
+        Command::Matrix(args) => matrix::run(args, out),
         Command::Schema(args) => schema::run(args, out),
         Command::Draw(args) => draw::run(args, out),
     }

@@ -10,6 +10,8 @@ use crate::scenario::job_file::JOB_FORMAT;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::machine_file::MACHINE_FORMAT;
 use crate::scenario::machine_file::MachineFile;
+use crate::scenario::share::SEALED_FORMAT;
+use crate::scenario::share::SealedFile;
 
 /// The schema of each file format, by the format's name.
 pub fn schema() -> Vec<(&'static str, Schema)> {
@@ -17,5 +19,6 @@ pub fn schema() -> Vec<(&'static str, Schema)> {
         (MACHINE_FORMAT, schema_for!(MachineFile)),
         (FAULT_FORMAT, schema_for!(CatalogueFile)),
         (JOB_FORMAT, schema_for!(JobFile)),
+        (SEALED_FORMAT, schema_for!(SealedFile)),
     ]
 }
