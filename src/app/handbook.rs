@@ -1,43 +1,72 @@
-//! The handbook: how a job goes, making safe, measuring, and the words, in short chapters.
+//! The handbook: chapters in Markdown, machines drawn and running, parts from the machines' files,
+//! worked jobs to step through.
+
+mod live_machine;
+mod parts;
+mod worked;
 
 use yew::prelude::*;
 
+use crate::app::handbook::live_machine::LiveMachine;
+use crate::app::handbook::parts::Parts;
+use crate::app::handbook::worked::Worked;
+use crate::app::handbook::worked::title_of;
+use crate::app::markdown;
 use crate::app::route::Route;
 
-/// A chapter: name in the address, title, paragraphs. A paragraph that begins with `- ` is a line
-/// of a list.
+/// What stands below a chapter's text.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Below {
+    Nothing,
+    /// The machine, drawn and running.
+    Machine(&'static str),
+    /// The machine's parts.
+    Parts(&'static str),
+}
+
+/// A chapter: name in the address, title, text.
 struct Chapter {
     id: &'static str,
     title: &'static str,
     text: &'static str,
+    below: Below,
 }
 
-const CHAPTERS: [Chapter; 5] = [
+macro_rules! chapter {
+    ($id:literal, $title:literal, $below:expr) => {
+        Chapter {
+            id: $id,
+            title: $title,
+            text: include_str!(concat!("../../handbook/", $id, ".md")),
+            below: $below,
+        }
+    };
+}
+
+const fn parts(id: &'static str, title: &'static str, machine: &'static str) -> Chapter {
     Chapter {
-        id: "job",
-        title: "How a job goes",
-        text: include_str!("handbook/job.txt"),
-    },
-    Chapter {
-        id: "safe",
-        title: "Making safe",
-        text: include_str!("handbook/safe.txt"),
-    },
-    Chapter {
-        id: "measure",
-        title: "Measuring",
-        text: include_str!("handbook/measure.txt"),
-    },
-    Chapter {
-        id: "after",
-        title: "After a repair",
-        text: include_str!("handbook/after.txt"),
-    },
-    Chapter {
-        id: "limits",
-        title: "What this is and is not",
-        text: include_str!("handbook/limits.txt"),
-    },
+        id,
+        title,
+        text: "",
+        below: Below::Parts(machine),
+    }
+}
+
+const CHAPTERS: [Chapter; 14] = [
+    chapter!("job", "How a job goes", Below::Nothing),
+    chapter!("safe", "Making safe", Below::Nothing),
+    chapter!("measure", "Measuring", Below::Nothing),
+    chapter!("diagnose", "How to find a fault", Below::Nothing),
+    chapter!("after", "After a repair", Below::Nothing),
+    chapter!("machine_p", "How machine P works", Below::Machine("P")),
+    parts("parts_p", "Parts of machine P", "P"),
+    chapter!("machine_t", "How machine T works", Below::Machine("T")),
+    parts("parts_t", "Parts of machine T", "T"),
+    chapter!("machine_n", "How machine N works", Below::Machine("N")),
+    parts("parts_n", "Parts of machine N", "N"),
+    chapter!("desk", "Writing a job", Below::Nothing),
+    chapter!("sharing", "Sharing a job", Below::Nothing),
+    chapter!("limits", "What this is and is not", Below::Nothing),
 ];
 
 /// Which chapter.
@@ -51,33 +80,46 @@ pub struct HandbookProps {
 #[component]
 pub fn HandbookScreen(props: &HandbookProps) -> Html {
     let asked = props.chapter.as_deref().unwrap_or(CHAPTERS[0].id);
+    let worked = asked
+        .strip_prefix("worked-")
+        .filter(|id| title_of(id).is_some());
     let chapter = CHAPTERS
         .iter()
         .find(|c| c.id == asked)
         .unwrap_or(&CHAPTERS[0]);
+    let here = worked.map_or(chapter.id, |_| "diagnose");
     html! {
         <main class="page handbook" id="main" tabindex="-1">
-            <nav class="handbook__contents" aria-label="Chapters">
-                { for CHAPTERS.iter().map(|c| html! {
-                    <a href={Route::Handbook(Some(c.id.to_owned())).href()}
-                       aria-current={(c.id == chapter.id).then_some("page")}>{ c.title }</a>
-                }) }
-            </nav>
-            <article class="handbook__text prose">
-                <h1>{ chapter.title }</h1>
-                { for chapter.text.split("\n\n").map(paragraph) }
+            { contents(here) }
+            <article class="handbook__text prose" key={asked.to_owned()}>
+                if let Some(id) = worked {
+                    <h1>{ format!("Worked job: {}", title_of(id).unwrap_or_default()) }</h1>
+                    <Worked id={id.to_owned()} />
+                } else {
+                    <h1>{ chapter.title }</h1>
+                    { match chapter.below {
+                        Below::Machine(machine) => html! { <LiveMachine key={machine} machine={machine} /> },
+                        Below::Parts(machine) => html! { <Parts machine={machine} /> },
+                        Below::Nothing => Html::default(),
+                    } }
+                    { markdown::rendered(chapter.text) }
+                }
             </article>
         </main>
     }
 }
 
-fn paragraph(text: &'static str) -> Html {
-    let text = text.trim();
-    if text.starts_with("- ") {
-        let lines = text.lines().map(|line| line.trim_start_matches("- "));
-        return html! { <ul>{ for lines.map(|line| html! { <li>{ line }</li> }) }</ul> };
+/// The chapters; `here` is the one that is shown.
+pub fn contents(here: &str) -> Html {
+    html! {
+        <nav class="handbook__contents" aria-label="Chapters">
+            { for CHAPTERS.iter().map(|c| html! {
+                <a href={Route::Handbook(Some(c.id.to_owned())).href()}
+                   aria-current={(c.id == here).then_some("page")}>{ c.title }</a>
+            }) }
+            <a href={Route::Readings(None).href()}>{ "Readings and faults" }</a>
+        </nav>
     }
-    html! { <p>{ text }</p> }
 }
 
 #[cfg(all(test, not(target_arch = "wasm32")))]
@@ -94,7 +136,33 @@ mod tests {
     }
 
     #[test]
-    fn every_chapter_says_something() {
-        assert!(CHAPTERS.iter().all(|c| c.text.len() > 200));
+    fn every_chapter_says_something_and_every_link_leads_somewhere() {
+        for chapter in &CHAPTERS {
+            let has_parts = matches!(chapter.below, Below::Parts(_));
+            assert!(has_parts || chapter.text.len() > 200, "{}", chapter.id);
+            for rest in chapter.text.split("](").skip(1) {
+                let address = rest.split(')').next().unwrap_or_default();
+                let route = Route::parse(address);
+                let known = match &route {
+                    Route::Handbook(Some(id)) => {
+                        let worked = id.strip_prefix("worked-").and_then(title_of);
+                        CHAPTERS.iter().any(|c| c.id == id) || worked.is_some()
+                    }
+                    other => *other != Route::Unknown,
+                };
+                assert!(known, "{}: {address}", chapter.id);
+            }
+        }
+    }
+
+    #[test]
+    fn a_part_says_how_it_is_reached_and_checked() {
+        let text = as_text::<HandbookScreen>(|| HandbookProps {
+            chapter: Some("parts_p".into()),
+        });
+        assert!(
+            text.contains("Reach it:") && text.contains("On refit:"),
+            "{text}"
+        );
     }
 }

@@ -16,6 +16,7 @@ mod job_host;
 mod jobs;
 mod library;
 mod loading;
+mod markdown;
 mod open_files;
 mod open_job;
 mod opened;

@@ -1,0 +1,124 @@
+//! A worked job to step through: a skilled technician's log, replayed, with the machine and the
+//! meter as they were after each step.
+
+use std::sync::Arc;
+
+use yew::prelude::*;
+
+use crate::app::bench::picture::tag;
+use crate::app::library;
+use crate::app::route::Route;
+use crate::app::shared::Shared;
+use crate::app::view::debrief::DebriefView;
+use crate::app::view::debrief::StepRow;
+use crate::app::view::debrief::debrief;
+use crate::app::view::past;
+use crate::bench::job::Entry;
+use crate::bench::job::Job;
+
+/// The seed these logs were made with; none of the jobs draws by chance.
+const SEED: u64 = 1;
+
+/// Names a worked job's log: the same file that the tests replay.
+macro_rules! worked {
+    ($id:literal) => {
+        (
+            $id,
+            include_str!(concat!("../../../tests/jobs/", $id, ".json")),
+        )
+    };
+}
+
+const WORKED: [(&str, &str); 3] = [
+    worked!("no_water"),
+    worked!("washes_will_not_spin"),
+    worked!("no_spin_since_cousin"),
+];
+
+/// Which job.
+#[derive(Properties, PartialEq)]
+pub struct WorkedProps {
+    /// Its id.
+    pub id: String,
+}
+
+/// The title of a worked job; none when there is no such one.
+pub fn title_of(id: &str) -> Option<String> {
+    let _ = WORKED.iter().find(|(known, _)| *known == id)?;
+    library::find(id).map(|scenario| scenario.title.clone())
+}
+
+/// The job with all its steps explained.
+fn work(id: &str) -> Option<(Job, DebriefView)> {
+    let (_, text) = WORKED.iter().find(|(known, _)| *known == id)?;
+    let log: Vec<Entry> = serde_json::from_str(text).ok()?;
+    let (job, _) = Job::replay(Arc::clone(&library::find(id)?), SEED, &log).ok()?;
+    let view = debrief(&job).ok()?;
+    Some((job, view))
+}
+
+/// One step at a time.
+#[component]
+pub fn Worked(props: &WorkedProps) -> Html {
+    let at = use_state(|| 0_usize);
+    let worked = use_memo(props.id.clone(), |id| work(id).map(Shared::new));
+    let Some(worked) = (*worked).clone() else {
+        return html! { <p>{ "This job cannot be replayed." }</p> };
+    };
+    let (job, view) = &*worked;
+    let last = view.steps.len().saturating_sub(1);
+    let moment = use_memo(*at, |at| past::at_step(job, *at));
+    let go = |to: usize| {
+        let at = at.clone();
+        Callback::from(move |_: MouseEvent| at.set(to))
+    };
+    html! {
+        <>
+            <blockquote class="job-card__quote">{ &job.scenario().customer.complaint }</blockquote>
+            <p class="row">
+                <button type="button" class="button" disabled={*at == 0} onclick={go(at.saturating_sub(1))}>{ "Back" }</button>
+                <button type="button" class="button button--main" disabled={*at == last} onclick={go((*at + 1).min(last))}>{ "Next step" }</button>
+                <span>{ format!("step {} of {}", *at + 1, last + 1) }</span>
+            </p>
+            <div class="card stack" role="status">{ view.steps.get(*at).map(step) }
+                if let Some(past) = &*moment { <p class="field__hint">{ format!("Meter: {}", past.meter) }</p> }
+            </div>
+            if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label="The machine after this step">{ Html::from(tag(&past.svg)) }</div> }
+            if *at == last {
+                <p>{ format!("It was: {}. {}", view.causes.join(", "), view.verdict) }</p>
+            }
+            <p><a class="button" href={Route::Bench(props.id.clone()).href()}>{ "Work it yourself" }</a></p>
+        </>
+    }
+}
+
+fn step(row: &StepRow) -> Html {
+    html! {
+        <>
+            <p><strong>{ format!("{} {}", row.time, row.words) }</strong>{ format!(", cost so far {}", row.cost) }</p>
+            { for row.notes.iter().map(|(is, sound)| html! {
+                <p>{ is }
+                    if let Some(sound) = sound { <span class="debrief__sound">{ format!(" (a sound machine: {sound})") }</span> }
+                </p>
+            }) }
+        </>
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_worked_job_is_a_job_well_done() {
+        for (id, _) in WORKED {
+            let (job, view) = work(id).expect("replays");
+            assert!(
+                job.is_over() && view.verdict.contains("Repaired · safe"),
+                "{id}: {}",
+                view.verdict
+            );
+            assert!(title_of(id).is_some());
+        }
+    }
+}
