@@ -11,6 +11,12 @@ export async function screens(person) {
     { name: "jobs", at: "#/jobs" },
     ...(job ? [{ name: "bench", at: `#/bench/${job}` }, { name: "finding", at: `#/finding/${job}` }, { name: "debrief", at: `#/debrief/${job}` }] : []),
     { name: "handbook", at: "#/handbook" },
+    { name: "handbook_machine", at: "#/handbook/machine_p" },
+    { name: "handbook_parts", at: "#/handbook/parts_n" },
+    { name: "handbook_worked", at: "#/handbook/worked-no_water" },
+    { name: "desk", at: "#/desk" },
+    { name: "readings", at: "#/readings/T" },
+    { name: "link", at: "#/job/1damaged" },
     { name: "settings", at: "#/settings" },
     { name: "nowhere", at: "#/no-such-screen" },
   ];

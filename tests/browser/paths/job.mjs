@@ -3,62 +3,12 @@
 // The same acts by mouse, by keyboard alone, and by finger on a telephone; each must end the same:
 // put right, safe, the evidence ticked, and a debrief that says so.
 import assert from "node:assert/strict";
+import { shutTap } from "../acts.mjs";
 import { sizes } from "../driver.mjs";
 import { FingerHands, KeyboardHands, MouseHands } from "../hands.mjs";
 
-const hear = [
-  ["press", "When in the wash does it happen?"],
-  ["press", "Is the tap open, and is the water strong elsewhere?"],
-];
-
-// The supply, at the socket: it also proves that the tester works.
-const measure = [
-  ["lead", "red", "SL"],
-  ["lead", "black", "SN"],
-  ["settles", /^AC volts: 2[23]\d/],
-  ["press", "Note it"],
-];
-
-// A key or switch of the panel is pressed when it is touched.
-const find = [
-  ["take", "on/off switch"],
-  ["take", "start and pause key"],
-  ["take", "tap"],
-  ["act", "listen"],
-  ["act", "look"],
-];
-
-const agree = [
-  ["type", "Price for the whole job", "25"],
-  ["press", "Name the price"],
-];
-
-const repair = [
-  ["take", "on/off switch"],
-  ["take", "tap"],
-  ["act", "open the tap"],
-];
-
-// Switched on again: it fills, and nothing drips.
-const prove = [
-  ["take", "on/off switch"],
-  ["take", "start and pause key"],
-  ["wait", "a minute has passed", 3],
-  ["take", "under the machine"],
-  ["act", "look"],
-  ["take", "on/off switch"],
-];
-
-const finish = [
-  ["follow", "Finish"],
-  ["choose", "Cause", "the tap is shut"],
-  ["tick", "Evidence: tap"],
-  ["tick", "what was wrong and what was done"],
-  ["press", "State it and hand over"],
-];
-
 async function worked(hands) {
-  await hands.work([...hear, ...measure, ...find, ...agree, ...repair, ...prove, ...finish]);
+  await hands.work(shutTap);
   await hands.page.waitForURL(/#\/debrief\//);
   await hands.page.getByText("You said").waitFor();
   const words = await hands.page.locator("main").innerText();

@@ -1,0 +1,117 @@
+// The instructor's desk: a story becomes a job, and the job reaches somebody else.
+import assert from "node:assert/strict";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { shutTap } from "../acts.mjs";
+import { sizes } from "../driver.mjs";
+import { MouseHands } from "../hands.mjs";
+
+/** Writes a job by clicks, as an instructor does who knows what is wrong. */
+async function write(person) {
+  const { page } = person;
+  await page.getByRole("link", { name: "Desk" }).click();
+  await page.getByRole("button", { name: "Write a new job" }).click();
+  await page.getByLabel("Title").fill("No water since the painters");
+  await page.getByLabel("Add a fault").selectOption("tap_closed");
+  await page.getByLabel("The tap is open").uncheck();
+  await page.getByLabel("Name").fill("Mrs Varga");
+  await page.getByLabel("Home").fill("first floor");
+  await page.getByRole("button", { name: "Use as the complaint" }).click();
+  await page.getByText("Everything that a job needs is there.").waitFor();
+}
+
+const link = (person) => person.page.getByLabel(/^Link, /).inputValue();
+
+export async function a_job_written_by_clicks_is_shared_by_link_and_solved_in_another_browser_offline({ visit, pullCable }) {
+  const instructor = await visit();
+  await write(instructor);
+  await instructor.accessible();
+  assert.match(await instructor.page.getByLabel("Complaint").inputValue(), /no water comes/);
+  const address = await link(instructor);
+  assert.ok(!/tap/.test(address), "the link shows the answer");
+
+  const apprentice = await visit();
+  await apprentice.page.waitForFunction(() => navigator.serviceWorker.controller !== null, null, { timeout: 20_000 });
+  await pullCable();
+  await apprentice.page.goto(address);
+  await apprentice.page.getByRole("heading", { name: "A job for you" }).waitFor();
+  await apprentice.accessible();
+  await apprentice.page.getByRole("button", { name: "Start this job" }).click();
+  await apprentice.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await new MouseHands(apprentice).work(shutTap);
+  await apprentice.page.waitForURL(/#\/debrief\//);
+  await apprentice.page.getByText("You said").waitFor();
+  assert.match(await apprentice.page.locator("main").innerText(), /Repaired · safe/);
+}
+
+export async function nothing_is_lost_on_reload_and_every_change_can_be_undone({ visit }) {
+  const person = await visit();
+  await write(person);
+  await person.page.getByLabel("Water pressure").fill("0,5");
+  await person.page.getByLabel("Water pressure").blur();
+  await person.page.waitForTimeout(300);
+  await person.page.reload();
+  await person.drawn();
+  const title = person.page.getByLabel("Title");
+  await title.waitFor();
+  assert.equal(await title.inputValue(), "No water since the painters");
+  assert.equal(await person.page.getByLabel("Water pressure").inputValue(), "0.5");
+  await person.page.getByLabel("Dry washing in the basket").fill("90");
+  await person.page.getByText("must lie between 0 and 20").first().waitFor();
+  assert.ok(await person.page.getByRole("button", { name: "Try it" }).isDisabled());
+  await person.page.getByRole("button", { name: "Undo" }).click();
+  assert.equal(await person.page.getByLabel("Dry washing in the basket").inputValue(), "3");
+  await person.page.getByRole("button", { name: "Redo" }).click();
+  assert.equal(await person.page.getByLabel("Dry washing in the basket").inputValue(), "90");
+}
+
+export async function a_job_is_tried_on_the_bench_at_once({ visit }) {
+  const person = await visit();
+  await write(person);
+  await person.page.getByRole("button", { name: "Try it" }).click();
+  await person.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await person.page.getByText("Mrs Varga").first().waitFor();
+}
+
+export async function the_desk_fits_every_size_and_axe_finds_nothing({ visit }) {
+  const shots = process.env.TUBWRIGHT_SHOTS;
+  for (const [name, size] of Object.entries(sizes)) {
+    const person = await visit({ size });
+    await write(person);
+    await person.page.getByText("Answers to the technician's questions").click();
+    await person.page.getByText("Code for a classroom screen").click();
+    await person.fits();
+    await person.accessible();
+    if (shots) await person.page.screenshot({ path: join(shots, `desk-${name}.png`), fullPage: true });
+  }
+}
+
+export async function files_are_opened_kept_told_apart_and_forgotten({ visit }) {
+  const instructor = await visit();
+  await write(instructor);
+  const [download] = await Promise.all([
+    instructor.page.waitForEvent("download"),
+    instructor.page.getByRole("link", { name: "File for trainees" }).click(),
+  ]);
+  const copy = readFileSync(await download.path(), "utf8");
+  assert.ok(!copy.includes("tap_closed") && copy.includes("tubwright-sealed-job-1"));
+  const folder = mkdtempSync(join(tmpdir(), "jobs-"));
+  writeFileSync(join(folder, "good.json"), copy);
+  writeFileSync(join(folder, "bad.json"), copy.replace('"title": "', '"title": "<img src=x onerror=alert(1)>').slice(0, -40));
+  writeFileSync(join(folder, "poem.json"), '{"format": "tubwright-job-1", "title": "<script>alert(1)</script>"}');
+
+  const apprentice = await visit();
+  const files = ["good.json", "bad.json", "poem.json"].map((name) => join(folder, name));
+  await apprentice.page.getByLabel("Open files").setInputFiles(files);
+  const listed = apprentice.page.getByRole("link", { name: "No water since the painters" });
+  await listed.waitFor();
+  const told = await apprentice.page.locator(".opened__told").innerText();
+  assert.match(told, /bad\.json/);
+  assert.match(told, /poem\.json: missing field `level`/);
+  await apprentice.accessible();
+  await apprentice.page.reload();
+  await listed.waitFor();
+  await apprentice.page.getByRole("button", { name: /^Forget/ }).click();
+  await listed.waitFor({ state: "detached" });
+}
