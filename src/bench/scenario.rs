@@ -150,11 +150,11 @@ pub struct Rules {
     /// Hints are given; none: in opening jobs only.
     pub hints: Option<bool>,
     /// What the job may cost, unit.
-    pub budget: Option<f64>,
-    /// Time on site it may take, min.
-    pub minutes: Option<f64>,
-    /// Marks of 100 it must reach.
-    pub pass_marks: Option<f64>,
+    pub budget_price: Option<f64>,
+    /// Time on site it may take, s.
+    pub time_s: Option<f64>,
+    /// Share of the marks it must reach.
+    pub pass_ratio: Option<f64>,
 }
 
 impl Rules {

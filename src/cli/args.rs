@@ -133,6 +133,9 @@ pub struct CheckArgs {
     /// Machine, fault or job files; their `format` field says which they are.
     #[arg(required = true, value_name = "FILE")]
     pub files: Vec<String>,
+    /// Judge jobs as well: what shows their faults, what looks like them, what would be noticed.
+    #[arg(long)]
+    pub fair: bool,
     /// Answer as JSON.
     #[arg(long)]
     pub json: bool,

@@ -12,6 +12,7 @@ use crate::bench::job::Job;
 use crate::cli::Verdict;
 use crate::cli::args::CheckArgs;
 use crate::cli::failure::Failure;
+use crate::cli::fair;
 use crate::cli::files;
 use crate::machine::ActiveFault;
 use crate::machine::Machine;
@@ -30,7 +31,14 @@ pub fn run(args: &CheckArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     let mut verdict = Verdict::Passed;
     let (mut answers, mut unread) = (Vec::new(), None);
     for file in &args.files {
-        let problems = match files::text(file).and_then(|text| check(file, &text)) {
+        let mut fairness = Vec::new();
+        let problems = match files::text(file).and_then(|text| {
+            check(file, &text)?;
+            if args.fair {
+                fairness = fair::judged(file, &text)?;
+            }
+            Ok(())
+        }) {
             Ok(()) => Vec::new(),
             Err(Failure::Input(error)) => error.problems,
             Err(other) => {
@@ -52,9 +60,16 @@ pub fn run(args: &CheckArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
                 n => format!("{n} problems"),
             };
             writeln!(out, "{file}: {word}")?;
+            for line in &fairness {
+                let mark = if line.fair { "fair" } else { "warn" };
+                writeln!(out, "  {mark}: {}", line.words)?;
+            }
+        }
+        if fairness.iter().any(|line| !line.fair) {
+            verdict = Verdict::Failed;
         }
         let problems: Vec<Value> = problems.iter().map(as_json).collect();
-        answers.push(json!({ "file": file, "problems": problems }));
+        answers.push(json!({ "file": file, "problems": problems, "fairness": fairness }));
     }
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &answers)?;

@@ -14,6 +14,7 @@ mod args; // the words of the command line
 mod check; // files checked whole
 mod draw; // pictures as files
 mod failure; // why a command did not do its work
+mod fair; // jobs judged for fairness
 mod files; // foreign bytes in
 pub mod hold; // a machine held in one state, with instruments on it
 pub mod library; // machines and jobs by name or file

@@ -203,9 +203,9 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
         rules: Rules {
             instruments: file.rules.instruments.clone(),
             hints: file.rules.hints,
-            budget: file.rules.budget,
-            minutes: file.rules.minutes,
-            pass_marks: file.rules.pass_marks,
+            budget_price: file.rules.budget,
+            time_s: file.rules.minutes.map(units::s_from_min),
+            pass_ratio: file.rules.pass_marks.map(|marks| marks / 100.0),
         },
         reference: file
             .reference

@@ -43,6 +43,16 @@ pub struct Column {
     source: Source,
 }
 
+impl Column {
+    /// The instrument that reads it; none for what a run shows to eyes and ears.
+    pub fn mode(&self) -> Option<MeterMode> {
+        match &self.source {
+            Source::Meter(_, mode) => Some(*mode),
+            Source::Run(_) => None,
+        }
+    }
+}
+
 #[derive(Clone, Debug, PartialEq)]
 enum Source {
     Meter(Box<DataSheetLine>, MeterMode),
@@ -123,11 +133,23 @@ impl Matrix {
     /// # Errors
     /// When the network cannot be solved.
     pub fn row(&self, fault: &FaultDef) -> Result<Row, MachineError> {
-        let figures = run(&self.model, &[ActiveFault::constant(&fault.id)])?;
+        self.row_at(fault, 1.0)
+    }
+
+    /// As [`Matrix::row`], the fault at a severity from 0 to 1.
+    ///
+    /// # Errors
+    /// When the network cannot be solved.
+    pub fn row_at(&self, fault: &FaultDef, severity_ratio: f64) -> Result<Row, MachineError> {
+        let active = ActiveFault {
+            severity_ratio,
+            ..ActiveFault::constant(&fault.id)
+        };
+        let figures = run(&self.model, &[active])?;
         Ok(Row {
             fault: fault.id.clone(),
             what: fault.what.clone(),
-            cells: self.cells(Some(fault), &figures)?,
+            cells: self.cells(Some((fault, severity_ratio)), &figures)?,
         })
     }
 
@@ -166,7 +188,7 @@ impl Matrix {
 
     fn cells(
         &self,
-        fault: Option<&FaultDef>,
+        fault: Option<(&FaultDef, f64)>,
         figures: &CycleFigures,
     ) -> Result<Vec<Cell>, MachineError> {
         let lines = compare(figures, &self.should);
@@ -206,13 +228,15 @@ impl Matrix {
     /// The wiring held in the line's state with its connectors apart.
     fn hold(
         &self,
-        fault: Option<&FaultDef>,
+        fault: Option<(&FaultDef, f64)>,
         line: &DataSheetLine,
     ) -> Result<(Harness, SteadyState), MachineError> {
         let model = &self.model.wiring;
         let mut wiring = Wiring::healthy(&Arc::new(model.clone()));
-        for change in fault.iter().flat_map(|fault| &fault.wiring) {
-            wiring.apply(change, 1.0);
+        if let Some((fault, severity_ratio)) = fault {
+            for change in &fault.wiring {
+                wiring.apply(change, severity_ratio);
+            }
         }
         let apart = line
             .apart

@@ -12,6 +12,7 @@ mod diagnosis;
 mod economy;
 mod evidence;
 pub mod formula; // the marks as formulas
+mod fairness;
 mod functional;
 mod matrix;
 mod procedure;
@@ -26,6 +27,8 @@ pub use debrief::NoteView;
 pub use debrief::StepView;
 pub use debrief::Twin;
 pub use debrief::debrief;
+pub use fairness::Fairness;
+pub use fairness::FairnessLine;
 pub use functional::FunctionCheck;
 pub use functional::function_check;
 pub use matrix::Cell;

@@ -7,6 +7,7 @@ use gloo::timers::callback::Timeout;
 use serde_json::json;
 use yew::prelude::*;
 
+use crate::app::desk::fair::Fair;
 use crate::app::desk::field::id_of;
 use crate::app::desk::fields::label_of;
 use crate::app::desk::share::Share;
@@ -42,6 +43,12 @@ pub fn LiveSide(props: &LiveProps) -> Html {
         <div class="desk__live">
             { checks(&props.problems) }
             <Machine job={props.job.clone()} edit={props.edit.clone()} />
+            if props.problems.is_empty() {
+                <section class="card stack" aria-labelledby="fair">
+                    <h2 class="card__title" id="fair">{ "Fairness" }</h2>
+                    <Fair job={props.job.clone()} />
+                </section>
+            }
             <section class="card stack" aria-labelledby="share">
                 <h2 class="card__title" id="share" tabindex="-1">{ "Share" }</h2>
                 if props.problems.is_empty() {

@@ -2,6 +2,7 @@
 
 mod answers;
 pub mod draft;
+mod fair;
 mod faults;
 mod field;
 pub mod fields;

@@ -71,14 +71,14 @@ fn facts(scenario: &Scenario) -> Vec<(String, String)> {
     let rules = &scenario.rules;
     let bars = [
         rules
-            .budget
+            .budget_price
             .map(|most| format!("costs at most {}", format::money(most))),
         rules
-            .minutes
-            .map(|most| format!("at most {most:.0} minutes on site")),
+            .time_s
+            .map(|most_s| format!("at most {:.0} minutes on site", most_s / 60.0)),
         rules
-            .pass_marks
-            .map(|least| format!("at least {least:.0} of 100 marks")),
+            .pass_ratio
+            .map(|least| format!("at least {:.0} of 100 marks", 100.0 * least)),
     ];
     fact(
         "To reach",

@@ -162,7 +162,7 @@ fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
     }
     rows.push(("on site", format!("{:.0} min", report.minutes)));
     let met = |is: bool| if is { "reached" } else { "not reached" };
-    if let Some(most) = rules.budget {
+    if let Some(most) = rules.budget_price {
         let words = format!(
             "at most {}: {}",
             format::money(most),
@@ -170,11 +170,11 @@ fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
         );
         rows.push(("budget", words));
     }
-    if let Some(most) = rules.minutes {
+    if let Some(most) = rules.time_s.map(|most_s| most_s / 60.0) {
         let words = format!("at most {most:.0} min: {}", met(report.minutes <= most));
         rows.push(("time allowed", words));
     }
-    if let Some(least) = rules.pass_marks {
+    if let Some(least) = rules.pass_ratio.map(|least| 100.0 * least) {
         let words = format!("at least {least:.0}: {}", met(report.total >= least));
         rows.push(("marks to reach", words));
     }
