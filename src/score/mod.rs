@@ -11,8 +11,8 @@ mod debrief;
 mod diagnosis;
 mod economy;
 mod evidence;
-pub mod formula; // the marks as formulas
 mod fairness;
+pub mod formula; // the marks as formulas
 mod functional;
 mod matrix;
 mod procedure;
