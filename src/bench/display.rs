@@ -115,6 +115,18 @@ pub fn digits(mode: MeterMode, value_si: Option<f64>) -> (Option<f64>, String) {
     )
 }
 
+/// One count of the display in SI, and the counts of the range that shows `value_si`; of the highest
+/// range when the value is over it.
+pub fn resolution_si(mode: MeterMode, value_si: Option<f64>) -> (f64, f64) {
+    let all = ranges(mode);
+    let fits = |r: &&Range| value_si.is_some_and(|v| v.abs() / r.unit_si < r.full);
+    let Some(range) = all.iter().find(fits).or(all.last()) else {
+        return (1.0, COUNTS);
+    };
+    let count = libm::pow(10.0, -(decimals(range.full) as f64));
+    (count * range.unit_si, range.full / count)
+}
+
 /// Decimals that one count of the range needs.
 fn decimals(full: f64) -> usize {
     match full {

@@ -227,6 +227,42 @@ impl Job {
         }
     }
 
+    /// Does what was done on another machine, in the time it took there, whether or not hands could
+    /// have done it on this one; says whether they could. No rules are held against it.
+    pub fn follow(&mut self, entry: &Entry, ticks: Tick) -> bool {
+        self.advance_to(entry.tick);
+        let can = match acts::refusal(self, &entry.action) {
+            None => true,
+            Some(Refusal::JobOver | Refusal::Unknown { .. }) => return false,
+            Some(_) => false,
+        };
+        self.log.push(entry.clone());
+        acts::change(self, &entry.action);
+        self.advance_to(entry.tick + ticks);
+        acts::finish(self, &entry.action);
+        can
+    }
+
+    /// The same fresh job on a machine with other faults.
+    ///
+    /// # Errors
+    /// When the scenario names a fault that the machine does not have.
+    pub fn fresh_with(&self, scenario: Arc<Scenario>) -> Result<Self, MachineError> {
+        let mut job = self.clone();
+        job.scenario = scenario;
+        let setup = acts::setup_of(&job);
+        for fault in &setup.faults {
+            if job.machine.model().fault(&fault.id).is_none() {
+                return Err(MachineError::UnknownFault {
+                    machine: job.machine.model().id.clone(),
+                    name: fault.id.clone(),
+                });
+            }
+        }
+        job.machine.refit(setup);
+        Ok(job)
+    }
+
     /// Writes a line in the notebook.
     pub(in crate::bench) fn write(&mut self, entry: NoteEntry) {
         let note = Note {

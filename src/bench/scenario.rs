@@ -30,6 +30,8 @@ pub struct Scenario {
     pub site: Site,
     /// What is wrong. Read by score and debrief only.
     pub faults: Vec<ActiveFault>,
+    /// Pairs of faults that may come together, as the instructor allows.
+    pub double_faults: Vec<[String; 2]>,
     /// Parts on board; others come from the store on a second visit.
     pub van: Vec<String>,
     /// Prices and rates.

@@ -29,6 +29,8 @@ pub struct FaultDef {
     pub weight_source: String,
     /// How a customer would say it.
     pub complaint: String,
+    /// It comes in degrees: a severity below one means something.
+    pub is_graded: bool,
     /// How it usually comes on.
     pub onset: Onset,
     /// Changes of the wiring.

@@ -149,7 +149,7 @@ impl Machine {
             .is_some_and(|(a, b)| a == *cabinet || b == *cabinet)
     }
 
-    fn steady(
+    pub(super) fn steady(
         &self,
         harness: &mut crate::plant::harness::Harness,
     ) -> Result<SteadyState, MachineError> {
@@ -330,7 +330,7 @@ impl Machine {
             .collect()
     }
 
-    fn node(&self, name: &str) -> Result<NodeId, MachineError> {
+    pub(super) fn node(&self, name: &str) -> Result<NodeId, MachineError> {
         self.shared
             .node(name)
             .ok_or_else(|| MachineError::UnknownNode {

@@ -17,6 +17,7 @@ mod pose;
 mod roles;
 mod running;
 mod setup;
+mod spread;
 mod tables;
 mod trial;
 mod views;

@@ -144,6 +144,11 @@ fn check_against(
         .iter()
         .filter(|f| f.machines.contains_key(&machine.id));
     let faults = Names::known("fault of this machine", possible.map(|f| f.id.as_str()));
+    for (index, pair) in job.double_faults.iter().enumerate() {
+        for fault in pair {
+            faults.expect(&format!("double_faults[{index}]"), fault, problems);
+        }
+    }
     for (index, fault) in job.faults.iter().enumerate() {
         let at = format!("faults[{index}]");
         faults.expect(&format!("{at}.id"), &fault.id, problems);

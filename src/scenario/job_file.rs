@@ -42,6 +42,10 @@ pub struct JobFile {
     pub site: SiteFile,
     /// What is wrong; an empty list is a sound machine.
     pub faults: Vec<JobFaultFile>,
+    /// Pairs of faults, by name, that may come together; the expert reckons with them beside all
+    /// single ones.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub double_faults: Vec<[String; 2]>,
     /// Parts on board, at most eight.
     pub van: Vec<String>,
     /// Prices and rates.

@@ -160,6 +160,7 @@ fn fault_def(
         weight: fault.weight,
         weight_source: fault.weight_source.clone(),
         complaint: fault.complaint.clone(),
+        is_graded: !fault.severity.is_empty(),
         onset: onset(fault.onset),
         wiring: fault.changes(file, &machine.id, wiring)?,
         plant: fault.plant_changes(&machine.id),
@@ -192,6 +193,7 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
         },
         site: site(&file.site),
         faults: file.faults.iter().map(active).collect(),
+        double_faults: file.double_faults.clone(),
         van: file.van.clone(),
         money: Rates {
             labour_per_min: file.money.labour_per_min,

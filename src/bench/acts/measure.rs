@@ -125,6 +125,14 @@ impl Job {
         let measured = self.machine.measure(probe).ok()?;
         Some(display::reading(setting, measured))
     }
+
+    /// Standard deviation of a reading from the tolerances of this machine's parts, in the mode's SI
+    /// unit; none where there is nothing to read.
+    pub fn spread_si(&self, reading: &Reading) -> Option<f64> {
+        let red = reading.red.as_deref()?;
+        let probe = probe(reading.mode, red, reading.black.as_deref())?;
+        self.machine.spread_si(probe, reading.value?).ok()
+    }
 }
 
 fn probe<'a>(mode: MeterMode, red: &'a str, black: Option<&'a str>) -> Option<Probe<'a>> {

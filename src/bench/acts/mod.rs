@@ -70,7 +70,13 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
 /// Begins an act: changes the bench and the machine, and says what happened at once.
 pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
     let mut events = rules::before(job, action);
-    events.extend(touch::hazards(job, action));
+    events.extend(change(job, action));
+    events
+}
+
+/// What an act changes and does to people, without holding the rules against it.
+pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
+    let mut events = touch::hazards(job, action);
     match action {
         Action::TakeOff { step, helped } => access::take_off(job, step, *helped),
         Action::Refit { step, check } => access::refit(job, step, *check),

@@ -1,0 +1,105 @@
+//! What could explain a job: no fault, each single fault that the machine can have, and the pairs
+//! that an instructor allows.
+//!
+//! ```text
+//! P(fault)  ∝ weight                       the catalogue's weights
+//! P(pair)   = P(a) P(b)                    independent
+//! P(none)   = 0.02
+//! ```
+//! A fault that comes in degrees is reckoned with at full and at half severity; the two count as one
+//! cause.
+
+use serde::Serialize;
+
+use crate::bench::scenario::Scenario;
+use crate::machine::ActiveFault;
+use crate::machine::Onset;
+
+/// Prior of a sound machine. Design choice: customers do call without need.
+pub const NO_FAULT_PRIOR: f64 = 0.02;
+/// Severities of a fault that comes in degrees.
+const DEGREES: [f64; 2] = [1.0, 0.5];
+
+/// A cause: names of the faults that are there together; none for a sound machine.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(transparent)]
+pub struct Cause(pub Vec<String>);
+
+/// A cause as one machine can have it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Variant {
+    /// Place in the list of causes.
+    pub cause: usize,
+    /// The faults. One that comes by chance is there all the time; see `chance`.
+    pub faults: Vec<ActiveFault>,
+    /// Prior.
+    pub prior: f64,
+    /// A fault that comes and goes by chance.
+    pub chance: Option<Chance>,
+}
+
+/// How a fault comes and goes by chance.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Chance {
+    /// Length of a draw, s.
+    pub period_s: f64,
+    /// Chance that it is there in a period.
+    pub chance_ratio: f64,
+}
+
+/// All causes of a job, the sound machine first.
+pub fn causes(scenario: &Scenario) -> Vec<Cause> {
+    let singles = scenario.machine.faults.iter().map(|f| vec![f.id.clone()]);
+    let pairs = scenario.double_faults.iter().map(|pair| pair.to_vec());
+    std::iter::once(Vec::new())
+        .chain(singles)
+        .chain(pairs)
+        .map(Cause)
+        .collect()
+}
+
+/// The machines to reckon with, the sound one first. Priors sum to one.
+pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
+    let model = &scenario.machine;
+    let total: f64 = model.faults.iter().map(|f| f.weight).sum();
+    let mut variants = Vec::new();
+    for (index, cause) in causes.iter().enumerate() {
+        let defs: Vec<_> = cause.0.iter().filter_map(|id| model.fault(id)).collect();
+        let share: f64 = defs.iter().map(|d| d.weight / total).product();
+        let prior = if defs.is_empty() {
+            NO_FAULT_PRIOR
+        } else {
+            share * (1.0 - NO_FAULT_PRIOR)
+        };
+        let graded = defs.len() == 1 && defs[0].is_graded;
+        let degrees = &DEGREES[..if graded { 2 } else { 1 }];
+        let chance = defs.iter().find_map(|d| match d.onset {
+            Onset::Intermittent {
+                period_s,
+                chance_ratio,
+            } => Some(Chance {
+                period_s,
+                chance_ratio,
+            }),
+            _ => None,
+        });
+        for severity_ratio in degrees {
+            let faults = defs.iter().map(|d| ActiveFault {
+                id: d.id.clone(),
+                severity_ratio: *severity_ratio,
+                onset: chance.map(|_| Onset::Constant),
+            });
+            variants.push(Variant {
+                cause: index,
+                faults: faults.collect(),
+                prior: prior / degrees.len() as f64,
+                chance,
+            });
+        }
+    }
+    let sum: f64 = variants.iter().map(|v| v.prior).sum();
+    for variant in &mut variants {
+        variant.prior /= sum;
+    }
+    variants
+}

@@ -1,0 +1,34 @@
+//! What puts a fault right: works that make good all that it changes.
+
+use std::collections::BTreeSet;
+
+use crate::bench::scenario::Scenario;
+use crate::bench::workshop::Work;
+use crate::bench::workshop::WorkKind;
+use crate::machine::FaultDef;
+
+/// Works that make good all the fault changes, in the workshop's order.
+pub fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> Vec<&'a Work> {
+    let targets = fault.targets(&scenario.machine.wiring);
+    let workshop = &scenario.workshop;
+    let heals = |work: &&Work| {
+        let part = workshop
+            .part(&work.part)
+            .filter(|_| work.kind == WorkKind::Replace);
+        targets
+            .iter()
+            .all(|target| work.restores(target) || part.is_some_and(|p| p.comes_with(target)))
+    };
+    workshop.works.iter().filter(heals).collect()
+}
+
+/// One work puts both right.
+pub fn same_remedy(scenario: &Scenario, one: &FaultDef, other: &FaultDef) -> bool {
+    let ids = |fault| -> BTreeSet<&str> {
+        remedies(scenario, fault)
+            .into_iter()
+            .map(|work| work.id.as_str())
+            .collect()
+    };
+    one.id == other.id || !ids(one).is_disjoint(&ids(other))
+}

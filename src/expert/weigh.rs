@@ -1,0 +1,168 @@
+//! How well what was seen fits what a machine would have shown: likelihoods, as natural logarithms.
+//!
+//! ```text
+//! P(keys seen) = Π (1-η) where both agree, η where they differ, at least ε
+//! ```
+//! Readings by [`crate::expert::theory::reading`]. ε = 0.004 is the share of lines that say nothing
+//! (a bad contact, a wrong note) and caps the weight of any single one; η is how often a sense
+//! misleads. Shares are design choices; accuracies of a hand meter are common practice.
+
+use crate::bench::action::MeterMode;
+use crate::bench::action::Sense;
+use crate::bench::display;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Reading;
+use crate::bench::notebook::Seen;
+use crate::expert::theory::reading::Display;
+use crate::expert::theory::reading::Expected;
+use crate::expert::theory::reading::Meter;
+
+/// Share of lines that say nothing.
+pub const OUTLIER: f64 = 0.004;
+/// How often the words for what the machine is doing are noted wrongly.
+const STATE_SLIP: f64 = 0.02;
+/// Strengths noted by a person: standard deviation over the value, and at least, in their own unit.
+const AMOUNT_RATIO: f64 = 0.10;
+const AMOUNT_FLOOR: f64 = 1.0;
+
+/// Accuracy of the meter: share of the reading and counts.
+fn accuracy(mode: MeterMode) -> (f64, f64) {
+    match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts => (0.01, 3.0),
+        MeterMode::DcVolts => (0.005, 2.0),
+        MeterMode::Ohms | MeterMode::Continuity => (0.01, 5.0),
+        MeterMode::Capacitance | MeterMode::Clamp | MeterMode::Leakage => (0.02, 5.0),
+        MeterMode::Insulation => (0.05, 5.0),
+        MeterMode::EarthBond => (0.02, 5.0),
+    }
+}
+
+fn below(z: f64) -> f64 {
+    0.5 * libm::erfc(-z / core::f64::consts::SQRT_2)
+}
+
+fn meter(mode: MeterMode, value_si: Option<f64>) -> Meter {
+    let (step, counts) = display::resolution_si(mode, value_si);
+    let (accuracy_ratio, accuracy_steps) = accuracy(mode);
+    Meter {
+        step,
+        n_steps: counts as u32,
+        accuracy_ratio,
+        accuracy_steps,
+        outlier_ratio: OUTLIER,
+    }
+}
+
+/// Log likelihood of a reading where the machine would read `expected` with this spread.
+pub fn reading(is: &Reading, expected: Option<f64>, spread_si: f64) -> f64 {
+    let meter = meter(is.mode, is.value);
+    let shown = is.value.map_or(Display::OverRange, |v| Display::Value(v.abs()));
+    // The other way round it is another reading, unless both are next to nothing.
+    let turned = is.value.unwrap_or_default() * expected.unwrap_or_default() < 0.0;
+    let expected = match expected {
+        None => Expected::Open,
+        Some(mean) => Expected::Value {
+            mean: if turned { 0.0 } else { mean.abs() },
+            part_sd: spread_si,
+        },
+    };
+    libm::log(meter.probability(shown, expected))
+}
+
+/// How often a sense misleads.
+fn slip(sense: Sense) -> f64 {
+    match sense {
+        Sense::Look => 0.01,
+        Sense::Feel => 0.03,
+        Sense::Listen => 0.05,
+        Sense::Smell => 0.15,
+    }
+}
+
+/// Log likelihood of an observation.
+pub fn observation(sense: Sense, is: &[Seen], expected: &[Seen]) -> f64 {
+    let told = |list: &[Seen]| -> Vec<(String, Option<f64>)> {
+        list.iter()
+            .filter(|s| s.key != "nothing_unusual")
+            .map(|s| (s.key.clone(), s.amount))
+            .collect()
+    };
+    let (is, expected) = (told(is), told(expected));
+    let slip = slip(sense);
+    let mut sum = 0.0;
+    for (key, amount) in &is {
+        sum += match expected.iter().find(|(k, _)| k == key) {
+            Some((_, other)) => libm::log(1.0 - slip) + amounts(*amount, *other, slip),
+            None => libm::log(slip),
+        };
+    }
+    let unseen = expected
+        .iter()
+        .filter(|(k, _)| !is.iter().any(|(i, _)| i == k));
+    sum += unseen.count() as f64 * libm::log(slip);
+    sum.max(libm::log(OUTLIER))
+}
+
+fn amounts(is: Option<f64>, expected: Option<f64>, slip: f64) -> f64 {
+    let (Some(is), Some(expected)) = (is, expected) else {
+        return 0.0;
+    };
+    let sigma = AMOUNT_RATIO * is.abs().max(expected.abs()) + AMOUNT_FLOOR;
+    let z = (is - expected) / sigma;
+    (-0.5 * z * z).max(libm::log(slip))
+}
+
+/// Log likelihood of a line where the machine would have given `expected`.
+pub fn note(is: &Note, expected: Option<&Note>, spread_si: f64) -> f64 {
+    let Some(expected) = expected else {
+        return libm::log(OUTLIER);
+    };
+    match (&is.entry, &expected.entry) {
+        (NoteEntry::Reading(is), NoteEntry::Reading(other)) => reading(is, other.value, spread_si),
+        (
+            NoteEntry::Observation { sense, seen, .. },
+            NoteEntry::Observation { seen: other, .. },
+        ) => observation(*sense, seen, other),
+        _ => 0.0,
+    }
+}
+
+/// Log likelihood of the words for what the machine is doing.
+pub fn state(is: &Note, expected: Option<&Note>) -> f64 {
+    match expected {
+        Some(other) if other.state == is.state => libm::log(1.0 - STATE_SLIP),
+        _ => libm::log(STATE_SLIP),
+    }
+}
+
+/// The line tells nothing beyond an earlier one of the same thing in the same state.
+pub fn repeats(is: &Note, earlier: &Note) -> bool {
+    if is.state != earlier.state {
+        return false;
+    }
+    match (&is.entry, &earlier.entry) {
+        (NoteEntry::Reading(a), NoteEntry::Reading(b)) => {
+            let same = a.mode == b.mode && a.red == b.red && a.black == b.black;
+            same && match (a.value, b.value) {
+                (Some(x), Some(y)) => {
+                    (x - y).abs() <= 4.0 * meter(a.mode, Some(y)).sd_at(y)
+                }
+                (None, None) => true,
+                _ => false,
+            }
+        }
+        (
+            NoteEntry::Observation { place, seen, .. },
+            NoteEntry::Observation {
+                place: other_place,
+                seen: other_seen,
+                ..
+            },
+        ) => {
+            let keys = |list: &[Seen]| list.iter().map(|s| s.key.clone()).collect::<Vec<_>>();
+            place == other_place && keys(seen) == keys(other_seen)
+        }
+        _ => false,
+    }
+}
