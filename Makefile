@@ -1,7 +1,7 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve dist test check bench shots run setup clean help
+.PHONY: serve dist test check bench shots tables run setup clean help
 
 # Build the app and serve it on this machine; prints the address.
 serve:
@@ -32,6 +32,10 @@ shots:
 	@.ci/setup test
 	@.ci/dist
 	@.ci/shots
+
+# Compute anew what each fault shows to a customer (scenarios/symptoms.json); takes minutes.
+tables:
+	@TUBWRIGHT_WRITE=1 cargo test --locked --test expert shipped_table
 
 # What the continuous integration runs: check, then test.
 run:

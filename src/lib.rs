@@ -11,11 +11,7 @@ pub mod bench; // jobs: actions, access, instruments, clock and money, safety ru
 pub mod cli; // the command line, native only
 pub mod control; // state machine and cam timer; knows no plant
 pub mod drawing; // pure functions: machine data and state to SVG
-<<<<<<< HEAD
-pub mod expert; // likely causes, next step, target cost; sees what a technician could see
-=======
 pub mod expert; // likely causes, next step, target cost; receives only what a technician could see
->>>>>>> 660230f (Belief: the log runs beside on one machine a cause, and each line is weighed)
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
 pub mod plant; // physics, pure: harness and motor, water, air, belts, heat, swing, sound

@@ -43,6 +43,9 @@ pub enum Command {
     /// Play a log on a job: readings, observations, refusals, safety findings, cost, marks.
     #[command(after_help = PLAY_HELP)]
     Play(PlayArgs),
+    /// Tell which causes are likely after each step of a log, and what each step told.
+    #[command(after_help = PLAY_HELP)]
+    Belief(PlayArgs),
     /// List the faults a machine can have.
     #[command(after_help = EXIT_CODES)]
     Faults(MachineArgs),

@@ -2,6 +2,7 @@
 //!
 //! ```text
 //! check probe simulate play          do something with a machine or a job
+//! belief                             what the expert makes of a job
 //! faults rules instruments access    list what there is
 //! matrix schema draw                 write what other programs read
 //! ```
@@ -13,6 +14,7 @@ mod access; // what is in the way of what
 mod args; // the words of the command line
 mod check; // files checked whole
 mod draw; // pictures as files
+mod expert; // what the expert makes of a job
 mod failure; // why a command did not do its work
 mod fair; // jobs judged for fairness
 mod files; // foreign bytes in
@@ -80,6 +82,7 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Probe(args) => probe::run(args, out),
         Command::Simulate(args) => simulate::run(args, out),
         Command::Play(args) => play::run(args, out),
+        Command::Belief(args) => expert::belief(args, out),
         Command::Faults(args) => list::faults(args, out),
         Command::Rules(args) => list::rules(args, out),
         Command::Instruments(args) => list::instruments(args, out),

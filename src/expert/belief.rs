@@ -270,6 +270,7 @@ impl Belief {
         entropy_bits(&self.probabilities())
     }
     /// The variants' machines with their probabilities, likeliest first.
+    #[allow(dead_code, reason = "for the planner")]
     pub(super) fn ranked(&self) -> Vec<(f64, &Variant, &Twin)> {
         let shares = self.variant_probabilities();
         let mut all: Vec<_> = self

@@ -3,6 +3,7 @@
 //!
 //! Thresholds are what a customer notices, not what a technician measures: common practice.
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use serde::Deserialize;
@@ -177,17 +178,20 @@ struct Run {
     heard: Vec<(SoundKind, f64)>,
 }
 
-/// What each fault of a machine would show of a whole program.
+/// What faults of a machine would show of a whole program, by their names.
 ///
 /// # Errors
 /// When the machine has no such fault or cannot be solved.
-pub fn shown_by_each(model: &Arc<MachineModel>) -> Result<Vec<(String, Symptoms)>, MachineError> {
+pub fn shown_by_each<'a>(
+    model: &Arc<MachineModel>,
+    faults: impl Iterator<Item = &'a str>,
+) -> Result<BTreeMap<String, Symptoms>, MachineError> {
     let sound = run(model, &[])?;
-    let of = |id: &String| {
+    let of = |id: &str| {
         let fault = ActiveFault::constant(id);
-        Ok((id.clone(), shown_beside(model, &[fault], &sound)?))
+        Ok((id.to_owned(), shown_beside(model, &[fault], &sound)?))
     };
-    model.faults.iter().map(|f| of(&f.id)).collect()
+    faults.map(of).collect()
 }
 
 fn shown_beside(

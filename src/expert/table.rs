@@ -33,13 +33,17 @@ pub fn shown(model: &Arc<MachineModel>) -> Result<BTreeMap<String, Symptoms>, Ma
     {
         return Ok(table.clone());
     }
-    computed(model)
+    computed(model, 1)
 }
 
-/// The same, computed.
+/// The same, computed, for every so many-th fault.
 ///
 /// # Errors
 /// When the machine cannot be solved.
-pub fn computed(model: &Arc<MachineModel>) -> Result<BTreeMap<String, Symptoms>, MachineError> {
-    Ok(symptom::shown_by_each(model)?.into_iter().collect())
+pub fn computed(
+    model: &Arc<MachineModel>,
+    every: usize,
+) -> Result<BTreeMap<String, Symptoms>, MachineError> {
+    let faults = model.faults.iter().step_by(every.max(1));
+    symptom::shown_by_each(model, faults.map(|f| f.id.as_str()))
 }

@@ -83,14 +83,4 @@ impl Twin {
             machine.tap_open()
         )
     }
-
-    /// The bench it stands on.
-    pub fn job(&self) -> &Job {
-        &self.job
-    }
-
-    /// The bench it stands on, to try something.
-    pub fn job_mut(&mut self) -> &mut Job {
-        &mut self.job
-    }
 }

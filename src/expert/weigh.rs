@@ -38,10 +38,6 @@ fn accuracy(mode: MeterMode) -> (f64, f64) {
     }
 }
 
-fn below(z: f64) -> f64 {
-    0.5 * libm::erfc(-z / core::f64::consts::SQRT_2)
-}
-
 fn meter(mode: MeterMode, value_si: Option<f64>) -> Meter {
     let (step, counts) = display::resolution_si(mode, value_si);
     let (accuracy_ratio, accuracy_steps) = accuracy(mode);
@@ -57,7 +53,9 @@ fn meter(mode: MeterMode, value_si: Option<f64>) -> Meter {
 /// Log likelihood of a reading where the machine would read `expected` with this spread.
 pub fn reading(is: &Reading, expected: Option<f64>, spread_si: f64) -> f64 {
     let meter = meter(is.mode, is.value);
-    let shown = is.value.map_or(Display::OverRange, |v| Display::Value(v.abs()));
+    let shown = is
+        .value
+        .map_or(Display::OverRange, |v| Display::Value(v.abs()));
     // The other way round it is another reading, unless both are next to nothing.
     let turned = is.value.unwrap_or_default() * expected.unwrap_or_default() < 0.0;
     let expected = match expected {
@@ -145,9 +143,7 @@ pub fn repeats(is: &Note, earlier: &Note) -> bool {
         (NoteEntry::Reading(a), NoteEntry::Reading(b)) => {
             let same = a.mode == b.mode && a.red == b.red && a.black == b.black;
             same && match (a.value, b.value) {
-                (Some(x), Some(y)) => {
-                    (x - y).abs() <= 4.0 * meter(a.mode, Some(y)).sd_at(y)
-                }
+                (Some(x), Some(y)) => (x - y).abs() <= 4.0 * meter(a.mode, Some(y)).sd_at(y),
                 (None, None) => true,
                 _ => false,
             }

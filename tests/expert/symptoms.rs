@@ -8,25 +8,34 @@ use tubwright::expert::table;
 use tubwright::expert::table::Table;
 use tubwright::scenario::machines;
 
-/// `TUBWRIGHT_WRITE=1 cargo test --test expert shipped_table` writes the table anew.
+/// `make tables` writes the table anew; otherwise every twelfth fault is computed again.
 #[test]
 fn the_shipped_table_is_what_the_machines_do() {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/symptoms.json");
+    let writes = std::env::var_os("TUBWRIGHT_WRITE").is_some();
+    let every = if writes { 1 } else { 12 };
     let computed: BTreeMap<_, _> = machines()
         .expect("sound")
         .iter()
-        .map(|(id, pack)| (id.clone(), table::computed(&pack.model).expect("runs")))
+        .map(|(id, pack)| {
+            let shown = table::computed(&pack.model, every).expect("runs");
+            (id.clone(), shown)
+        })
         .collect();
-    let computed = Table(computed);
-    if std::env::var_os("TUBWRIGHT_WRITE").is_some() {
-        let text = serde_json::to_string(&computed).expect("writes");
+    if writes {
+        let text = serde_json::to_string(&Table(computed)).expect("writes");
         let text = text.replace("],", "],\n").replace("},", "},\n") + "\n";
         std::fs::write(&path, text).expect("can be written");
         return;
     }
     let text = std::fs::read_to_string(&path).expect("ships");
     let shipped: Table = serde_json::from_str(&text).expect("reads");
-    assert_eq!(shipped, computed, "make tables");
+    for (id, faults) in computed {
+        for (fault, symptoms) in faults {
+            let listed = shipped.0.get(&id).and_then(|table| table.get(&fault));
+            assert_eq!(listed, Some(&symptoms), "{id} {fault}: run `make tables`");
+        }
+    }
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! `play`: a log played on a job; what it read, broke, cost and earned, and the state it ended in.
 
-mod log; // the log as a file
+pub mod log; // the log as a file
 mod told; // what was played, as text
 
 use std::io::Write;
