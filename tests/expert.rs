@@ -2,5 +2,7 @@
 
 #[path = "expert/belief.rs"]
 mod belief;
+#[path = "expert/play.rs"]
+mod play;
 #[path = "expert/symptoms.rs"]
 mod symptoms;

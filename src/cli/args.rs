@@ -46,6 +46,12 @@ pub enum Command {
     /// Tell which causes are likely after each step of a log, and what each step told.
     #[command(after_help = PLAY_HELP)]
     Belief(PlayArgs),
+    /// Tell the best next step after a log, and what each candidate would cost.
+    #[command(after_help = PLAY_HELP)]
+    Advise(PlayArgs),
+    /// Tell what a skilled technician needs for a job: cost, minutes, acts.
+    #[command(after_help = EXIT_CODES)]
+    Par(ParArgs),
     /// List the faults a machine can have.
     #[command(after_help = EXIT_CODES)]
     Faults(MachineArgs),
@@ -227,6 +233,20 @@ pub struct PlayArgs {
     #[arg(value_name = "LOG")]
     pub log: String,
     /// Seed that makes the job its own: draws of intermittent faults and unchecked refits.
+    #[arg(long, default_value_t = 1)]
+    pub seed: u64,
+    /// Answer as JSON.
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// A job for the expert.
+#[derive(Debug, ClapArgs)]
+pub struct ParArgs {
+    /// Name of a job that ships, or a job file.
+    #[arg(value_name = "JOB")]
+    pub job: String,
+    /// Seed that makes the job its own.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,
     /// Answer as JSON.

@@ -1,4 +1,4 @@
-//! `belief`, `advise`, `par`, `crowd`: what the expert makes of a job.
+//! `belief`, `advise`, `par`: what the expert makes of a job.
 
 use std::io::Write;
 use std::sync::Arc;
@@ -9,13 +9,17 @@ use serde_json::json;
 use crate::bench::job::Job;
 use crate::bench::words;
 use crate::cli::Verdict;
+use crate::cli::args::ParArgs;
 use crate::cli::args::PlayArgs;
 use crate::cli::failure::Failure;
 use crate::cli::files;
 use crate::cli::library;
 use crate::cli::play::log;
+use crate::expert;
 use crate::expert::Belief;
 use crate::expert::Evidence;
+use crate::expert::Next;
+use crate::expert::Remedy;
 use crate::expert::Seen;
 use crate::machine::MachineError;
 
@@ -123,4 +127,49 @@ fn as_json(belief: &Belief, seen: &Seen, evidence: &Evidence) -> Value {
         "unexplained": evidence.is_unexplained,
         "causes": causes,
     })
+}
+
+/// Does `advise`.
+pub fn advise(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
+    let seen = seen(args)?;
+    let belief = Belief::of(&seen).map_err(|error| failed(&args.job, error))?;
+    let candidates = expert::advise(&belief, &seen.scenario);
+    if args.json {
+        let answer = json!({ "job": seen.scenario.id, "candidates": candidates });
+        serde_json::to_writer_pretty(&mut *out, &answer)?;
+        writeln!(out)?;
+        return Ok(Verdict::Passed);
+    }
+    writeln!(out, "{:>8} {:>6}  next step", "cost", "bits")?;
+    for candidate in candidates {
+        let next = match candidate.next {
+            Next::Try(name) => name,
+            Next::Do(Remedy::Work(work)) => work,
+            Next::Do(Remedy::HandOver) => "hand over".to_owned(),
+            Next::Do(Remedy::Help) => "call for help".to_owned(),
+        };
+        writeln!(
+            out,
+            "{:>8.1} {:>6.2}  {next}",
+            candidate.cost, candidate.bits
+        )?;
+    }
+    Ok(Verdict::Passed)
+}
+
+/// Does `par`.
+pub fn par(args: &ParArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
+    let scenario = library::job(&args.job)?;
+    let par = expert::par(&scenario, args.seed).map_err(|error| failed(&args.job, error))?;
+    if args.json {
+        serde_json::to_writer_pretty(&mut *out, &par)?;
+        writeln!(out)?;
+    } else {
+        writeln!(
+            out,
+            "cost {:.1}, {:.1} min, {} acts; expected from the complaint {:.1}",
+            par.cost, par.minutes, par.steps, par.expected_cost
+        )?;
+    }
+    Ok(Verdict::Passed)
 }

@@ -2,7 +2,7 @@
 //!
 //! ```text
 //! check probe simulate play          do something with a machine or a job
-//! belief                             what the expert makes of a job
+//! belief advise par                  what the expert makes of a job
 //! faults rules instruments access    list what there is
 //! matrix schema draw                 write what other programs read
 //! ```
@@ -83,6 +83,8 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Simulate(args) => simulate::run(args, out),
         Command::Play(args) => play::run(args, out),
         Command::Belief(args) => expert::belief(args, out),
+        Command::Advise(args) => expert::advise(args, out),
+        Command::Par(args) => expert::par(args, out),
         Command::Faults(args) => list::faults(args, out),
         Command::Rules(args) => list::rules(args, out),
         Command::Instruments(args) => list::instruments(args, out),

@@ -269,8 +269,11 @@ impl Belief {
     pub fn entropy_bits(&self) -> f64 {
         entropy_bits(&self.probabilities())
     }
+    /// The sound machine's twin.
+    pub(super) fn sound(&self) -> &Twin {
+        &self.lines[0].twin
+    }
     /// The variants' machines with their probabilities, likeliest first.
-    #[allow(dead_code, reason = "for the planner")]
     pub(super) fn ranked(&self) -> Vec<(f64, &Variant, &Twin)> {
         let shares = self.variant_probabilities();
         let mut all: Vec<_> = self

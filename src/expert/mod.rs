@@ -4,21 +4,38 @@
 //! without its faults. The simulator is its own likelihood: the log runs beside on one machine a
 //! cause, and what was seen is weighed against what that machine would have shown.
 
+mod advice; // what to do next, and what a job should cost
 mod belief; // probabilities of the causes after each step
 mod cause; // what could explain a job
+mod choice; // which trials a plan reckons with
+mod door; // the one door the expert works through
+mod drill; // runs of the machine that show most
+mod plan; // the planning model of a moment, and the best next step
+mod play; // whole jobs worked by the expert
 pub mod remedy; // what puts a fault right
+mod routine; // making safe, opening, closing, testing
 mod seen; // all the expert is told
 mod symptom; // what a customer can notice, and what a machine with a fault would show
 pub mod table; // symptoms of each fault, shipped
 pub mod theory; // decision theory, pure and generic
 mod told; // a customer's words read as symptoms
+mod trial; // what could be tried, and what each likely machine would show
 mod twin; // one cause's machine, running beside
 mod weigh; // how well what was seen fits what a machine would have shown
 
+pub use advice::Par;
+pub use advice::advise;
+pub use advice::par;
 pub use belief::Belief;
 pub use belief::Evidence;
 pub use cause::Cause;
 pub use cause::causes;
+pub use plan::Candidate;
+pub use plan::Next;
+pub use plan::Plan;
+pub use plan::Remedy;
+pub use play::Played;
+pub use play::play;
 pub use seen::Seen;
 pub use seen::Step;
 pub use symptom::Symptom;

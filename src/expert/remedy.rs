@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use crate::bench::scenario::Scenario;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
+use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 
 /// Works that make good all the fault changes, in the workshop's order.
@@ -31,4 +32,13 @@ pub fn same_remedy(scenario: &Scenario, one: &FaultDef, other: &FaultDef) -> boo
             .collect()
     };
     one.id == other.id || !ids(one).is_disjoint(&ids(other))
+}
+
+/// It lies in the wiring of the house and is for others to put right: all that can be done about it
+/// is to tell somebody.
+pub fn is_for_others(scenario: &Scenario, fault: &FaultDef) -> bool {
+    let works = remedies(scenario, fault);
+    fault.class == FaultClass::Site
+        && !fault.wiring.is_empty()
+        && works.iter().all(|work| work.kind == WorkKind::Instruct)
 }

@@ -83,4 +83,21 @@ impl Twin {
             machine.tap_open()
         )
     }
+
+    /// Everything its faults changed has been made good.
+    pub fn is_mended(&self) -> bool {
+        let scenario = self.job.scenario();
+        let faults = scenario.faults.iter();
+        let mut defs = faults.filter_map(|f| scenario.machine.fault(&f.id));
+        defs.all(|def| {
+            let targets = def.targets(&scenario.machine.wiring);
+            let healed = &self.job.bench().healed;
+            targets.iter().all(|target| healed.contains(target))
+        })
+    }
+
+    /// The job on this machine.
+    pub fn job(&self) -> &Job {
+        &self.job
+    }
 }

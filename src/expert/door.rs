@@ -1,0 +1,75 @@
+//! The one door through which the expert works: the job's own acts, and what a technician sees of
+//! it. Hands know what they have opened, plugged and switched; nothing else of the machine is told.
+
+use crate::bench::action::Action;
+use crate::bench::job::Bench;
+use crate::bench::job::Job;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::Tick;
+use crate::expert::seen::Seen;
+use crate::expert::seen::Step;
+use crate::machine::Hands;
+
+/// A job being worked by the expert.
+pub struct Door<'a> {
+    job: &'a mut Job,
+    seen: Seen,
+}
+
+impl<'a> Door<'a> {
+    /// Before a fresh job.
+    pub fn new(job: &'a mut Job) -> Self {
+        let seen = Seen::at_the_door(job.scenario());
+        Self { job, seen }
+    }
+
+    /// Does an act; what it showed, or nothing when it could not be done.
+    pub fn act(&mut self, action: Action) -> Option<Step> {
+        let outcome = self.job.act(action);
+        if outcome.refusal.is_some() {
+            return None;
+        }
+        self.seen.see(self.job, &outcome);
+        self.seen.steps.last().cloned()
+    }
+
+    /// Watches for a while.
+    pub fn wait(&mut self, ticks: Tick) {
+        self.job.advance(ticks);
+    }
+
+    /// Hands could do it now.
+    pub fn can(&self, action: &Action) -> bool {
+        self.job.refusal(action).is_none()
+    }
+
+    /// What was seen so far.
+    pub fn seen(&self) -> &Seen {
+        &self.seen
+    }
+    /// What hands have opened, pulled and done.
+    pub fn bench(&self) -> &Bench {
+        self.job.bench()
+    }
+    /// Positions that hands set.
+    pub fn hands(&self) -> &Hands {
+        self.job.machine().hands()
+    }
+    /// The notebook.
+    pub fn notebook(&self) -> &[Note] {
+        self.job.notebook()
+    }
+    /// Something turns: anybody sees it.
+    pub fn turns(&self) -> bool {
+        let drive = &self.job.machine().plant().state().drive;
+        drive.basket_rad_per_s.abs() + drive.rotor_rad_per_s.abs() > 0.1
+    }
+    /// Water stands in the tub: anybody sees it with the lid open.
+    pub fn has_water(&self) -> bool {
+        self.job.machine().water_kg() > 1.0
+    }
+    /// The house's protective device is open: everything in the room is off.
+    pub fn is_tripped(&self) -> bool {
+        self.job.machine().supply_tripped()
+    }
+}

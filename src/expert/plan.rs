@@ -1,0 +1,330 @@
+//! The planning model of a moment: the likeliest causes, what could be tried, what could be done
+//! about it, and what opening and closing costs; and the best next step by it.
+//!
+//! At most 15 causes and the rest as one, 10 ways for the machine to stand, 16 trials kept by bits
+//! for their cost and by the pairs they tell apart. Costs in the job's money unit, standard minutes
+//! of labour and prices. The policy is two steps ahead with the plain order after them, exact where
+//! the problem is small; its cost is no claim of the best there is.
+
+use std::collections::BTreeSet;
+
+use serde::Serialize;
+
+use crate::bench::scenario::Scenario;
+use crate::bench::workshop::Work;
+use crate::bench::workshop::WorkKind;
+use crate::expert::belief::Belief;
+use crate::expert::choice::choose;
+use crate::expert::drill::Drills;
+use crate::expert::remedy::remedies;
+use crate::expert::theory::check::ModelError;
+use crate::expert::theory::information;
+use crate::expert::theory::known::Act;
+use crate::expert::theory::known::Known;
+use crate::expert::theory::look_ahead::LookAhead;
+use crate::expert::theory::model::Model;
+use crate::expert::theory::model::Repair;
+use crate::expert::theory::model::Test;
+use crate::expert::theory::places::Places;
+use crate::expert::trial::Stand;
+use crate::expert::trial::Trial;
+
+const MOST_CAUSES: usize = 15;
+const MOST_PLACES: usize = 10;
+/// Causes are kept until this share is covered.
+const COVERED: f64 = 0.995;
+/// Standard minutes: making safe and proving it; tests and plug afterwards; a functional run; bailing
+/// out and laying down safely; what is left unexplained. Common practice.
+const ISOLATE_MIN: f64 = 5.0;
+const BRING_BACK_MIN: f64 = 2.5;
+const RUN_MIN: f64 = 9.0;
+const BAIL_MIN: f64 = 6.0;
+const UNEXPLAINED_MIN: f64 = 60.0;
+
+/// What can be done about it.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Remedy {
+    /// A work of the workshop.
+    Work(String),
+    /// Hand over as it stands.
+    HandOver,
+    /// Call for help: what is left when nothing known explains it.
+    Help,
+}
+
+/// A next step.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Next {
+    /// Try something, by its name.
+    Try(String),
+    /// Do something about it.
+    Do(Remedy),
+}
+
+/// A next step and what it costs from here on, expected.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Candidate {
+    /// The step.
+    pub next: Next,
+    /// Expected cost until the machine works and is handed over, money unit.
+    pub cost: f64,
+    /// Bits it promises.
+    pub bits: f64,
+}
+
+/// The planning model of a moment.
+pub struct Plan {
+    /// The problem.
+    pub model: Model,
+    /// What is known.
+    pub known: Known,
+    /// Trials, in the order of the problem's tests.
+    pub trials: Vec<Trial>,
+    /// Remedies, in the order of the problem's repairs.
+    pub remedies: Vec<Remedy>,
+}
+
+/// One cause as planned with.
+pub(super) struct Likely<'a> {
+    pub p: f64,
+    pub works: Vec<&'a Work>,
+    pub is_mended: bool,
+    pub job: &'a crate::bench::job::Job,
+}
+
+impl Plan {
+    /// The plan of a moment; trials named in `done` would show nothing new.
+    ///
+    /// # Errors
+    /// [`ModelError`] when the numbers make no problem; no shipped file gives that.
+    pub fn new(
+        belief: &Belief,
+        scenario: &Scenario,
+        drills: &Drills,
+        done: &BTreeSet<String>,
+    ) -> Result<Self, ModelError> {
+        let likely = likely(belief, scenario);
+        let here = stand_of(likely[0].job);
+        let mut prior: Vec<f64> = likely.iter().map(|l| l.p).collect();
+        prior.push((1.0 - prior.iter().sum::<f64>()).max(1e-4));
+        let chosen = choose(&likely, &prior, scenario, drills, done, &here);
+        let mut repairs = repairs(&likely, scenario);
+        let mut stands: Vec<Stand> = vec![Stand::Ready];
+        if here != Stand::Ready {
+            stands.push(here.clone());
+        }
+        let works = repairs.iter().filter_map(|(_, _, stand)| stand.clone());
+        let tried = chosen.iter().map(|(trial, ..)| trial.stand.clone());
+        for stand in works.chain(tried) {
+            let is_new = stand != Stand::Any && !stands.contains(&stand);
+            if is_new && stands.len() < MOST_PLACES {
+                stands.push(stand);
+            }
+        }
+        let index = |stand: &Stand| stands.iter().position(|s| s == stand);
+        let rate = scenario.money.labour_per_min;
+        let direct: Vec<Vec<f64>> = stands
+            .iter()
+            .map(|a| {
+                stands
+                    .iter()
+                    .map(|b| rate * way_min(scenario, a, b))
+                    .collect()
+            })
+            .collect();
+        let places = Places::new(&direct, 0);
+        let mut tests = Vec::new();
+        let mut trials = Vec::new();
+        for (trial, test) in chosen {
+            let place = index(&trial.stand);
+            if place.is_some() || trial.stand == Stand::Any {
+                tests.push(Test { place, ..test });
+                trials.push(trial);
+            }
+        }
+        repairs.retain(|(_, _, stand)| stand.as_ref().is_none_or(|s| index(s).is_some()));
+        let (remedies, repairs): (Vec<_>, Vec<_>) = repairs
+            .into_iter()
+            .map(|(remedy, repair, stand)| {
+                let place = stand.as_ref().and_then(&index);
+                (remedy, Repair { place, ..repair })
+            })
+            .unzip();
+        let start = index(&here).unwrap_or(0);
+        let model = Model::with_places(prior, repairs, tests, places, start)?;
+        Ok(Self {
+            known: Known::at_start(&model),
+            model,
+            trials,
+            remedies,
+        })
+    }
+
+    /// Every candidate, cheapest first.
+    pub fn candidates(&self) -> Vec<Candidate> {
+        let mut search = LookAhead::new(&self.model, 2);
+        let mut all: Vec<Candidate> = search
+            .costs(&self.known)
+            .into_iter()
+            .map(|(act, cost)| Candidate {
+                next: self.next(act),
+                cost,
+                bits: match act {
+                    Act::Test(t) => {
+                        information::expected_gain(self.known.p(), &self.model.tests()[t])
+                    }
+                    Act::Repair(_) => 0.0,
+                },
+            })
+            .collect();
+        all.sort_by(|a, b| a.cost.total_cmp(&b.cost));
+        all
+    }
+
+    fn next(&self, act: Act) -> Next {
+        match act {
+            Act::Test(t) => Next::Try(self.trials[t].name.clone()),
+            Act::Repair(r) => Next::Do(self.remedies[r].clone()),
+        }
+    }
+
+    /// The trial with this name.
+    pub fn trial(&self, name: &str) -> Option<&Trial> {
+        self.trials.iter().find(|t| t.name == name)
+    }
+}
+
+fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Likely<'a>> {
+    let mut all: Vec<Likely> = Vec::new();
+    let mut causes = Vec::new();
+    let mut covered = 0.0;
+    for (p, variant, twin) in belief.ranked() {
+        if let Some(at) = causes.iter().position(|c| *c == variant.cause) {
+            all[at].p += p;
+        } else if all.len() < MOST_CAUSES && covered < COVERED {
+            causes.push(variant.cause);
+            let ids = &belief.causes()[variant.cause].0;
+            let defs: Vec<_> = ids
+                .iter()
+                .filter_map(|id| scenario.machine.fault(id))
+                .collect();
+            all.push(Likely {
+                p,
+                works: match defs.as_slice() {
+                    [one] => remedies(scenario, one),
+                    _ => defs.iter().flat_map(|d| remedies(scenario, d)).collect(),
+                },
+                is_mended: twin.is_mended(),
+                job: twin.job(),
+            });
+        }
+        covered += p;
+    }
+    all
+}
+
+/// How the machine stands now.
+fn stand_of(job: &crate::bench::job::Job) -> Stand {
+    if job.machine().plugged() {
+        Stand::Ready
+    } else {
+        Stand::Open(job.bench().off.iter().cloned().collect())
+    }
+}
+
+/// Minutes from one stand to another.
+pub(super) fn way_min(scenario: &Scenario, from: &Stand, to: &Stand) -> f64 {
+    let none = BTreeSet::new();
+    let steps = |stand: &'_ Stand| -> BTreeSet<String> {
+        match stand {
+            Stand::Open(steps) => steps.clone(),
+            _ => none.clone(),
+        }
+    };
+    let (a, b) = (steps(from), steps(to));
+    let step = |id: &String| scenario.workshop.step(id);
+    let off: f64 = b
+        .difference(&a)
+        .filter_map(step)
+        .map(|s| s.off_s / 60.0 + if s.lays_down { BAIL_MIN } else { 0.0 })
+        .sum();
+    let on: f64 = a
+        .difference(&b)
+        .filter_map(step)
+        .map(|s| s.on_s / 60.0 + 0.5)
+        .sum();
+    let turn = match (from, to) {
+        (Stand::Ready, Stand::Open(_)) => ISOLATE_MIN,
+        (Stand::Open(_), Stand::Ready) => BRING_BACK_MIN,
+        _ => 0.0,
+    };
+    off + on + turn
+}
+
+fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, Option<Stand>)> {
+    let money = &scenario.money;
+    let n = likely.len() + 1;
+    let mut all: Vec<(Remedy, Repair, Option<Stand>)> = Vec::new();
+    let mut seen = BTreeSet::new();
+    for cause in likely.iter().filter(|l| !l.is_mended) {
+        for work in &cause.works {
+            if !seen.insert(work.id.clone()) {
+                continue;
+            }
+            let heals = |l: &Likely| !l.is_mended && l.works.iter().any(|w| w.id == work.id);
+            let after = (0..n)
+                .map(|h| (!likely.get(h).is_some_and(heals)).then_some(h))
+                .collect();
+            let minutes = work.work_s / 60.0 + 1.0 + RUN_MIN;
+            let closure = scenario.workshop.closure(&work.needs);
+            let stand = if work.needs.is_empty() {
+                None
+            } else {
+                Some(Stand::Open(closure.iter().map(|s| s.id.clone()).collect()))
+            };
+            let repair = Repair {
+                cost: money.labour_per_min * minutes + price(scenario, work),
+                cost_if_not: 0.0,
+                place: None,
+                after,
+            };
+            all.push((Remedy::Work(work.id.clone()), repair, stand));
+        }
+    }
+    let rests = |l: &Likely| l.is_mended || l.works.is_empty();
+    let hand_over = Repair {
+        cost: 5.0 * money.labour_per_min,
+        cost_if_not: money.callback,
+        place: Some(0),
+        after: (0..n)
+            .map(|h| (!likely.get(h).is_some_and(rests)).then_some(h))
+            .collect(),
+    };
+    if likely.iter().any(rests) {
+        all.push((Remedy::HandOver, hand_over, Some(Stand::Ready)));
+    }
+    let help = Repair {
+        cost: money.callback + money.second_visit + money.labour_per_min * UNEXPLAINED_MIN,
+        cost_if_not: 0.0,
+        place: None,
+        after: vec![None; n],
+    };
+    all.push((Remedy::Help, help, None));
+    all
+}
+
+fn price(scenario: &Scenario, work: &Work) -> f64 {
+    let part = scenario
+        .workshop
+        .part(&work.part)
+        .filter(|_| work.kind == WorkKind::Replace);
+    let is_away = part.is_some_and(|p| !scenario.van.contains(&p.id));
+    let visit = if is_away {
+        scenario.money.second_visit
+    } else {
+        0.0
+    };
+    work.material_price + part.map_or(0.0, |p| p.price) + visit
+}

@@ -1,0 +1,339 @@
+//! Whole jobs worked by the expert, through the same acts as a person: ask, look, make safe, measure,
+//! mend, prove, explain, hand over. Nothing here knows a machine or a fault.
+
+use std::collections::BTreeSet;
+
+use crate::bench::action::Action;
+use crate::bench::action::Advice;
+use crate::bench::action::MeterMode;
+use crate::bench::job::Job;
+use crate::bench::workshop::WorkKind;
+use crate::expert::belief::Belief;
+use crate::expert::door::Door;
+use crate::expert::drill::Drills;
+use crate::expert::drill::drills;
+use crate::expert::plan::Next;
+use crate::expert::plan::Plan;
+use crate::expert::plan::Remedy;
+use crate::expert::remedy::is_for_others;
+use crate::expert::routine::Routine;
+use crate::expert::trial::Stand;
+use crate::expert::trial::Trial;
+use crate::machine::MachineError;
+
+/// Most decisions of one job; a person would have called for help long before.
+const MOST_DECISIONS: usize = 40;
+/// Questions asked of every customer. Common practice.
+const QUESTIONS: [&str; 2] = ["when", "noise"];
+/// Lines offered with a finding.
+const MOST_EVIDENCE: usize = 3;
+/// The machine counts as mended from here.
+const SURE: f64 = 0.8;
+
+/// How a job was worked.
+#[derive(Clone, Debug)]
+pub struct Played {
+    /// What the expert believed, step by step.
+    pub belief: Belief,
+    /// Its decisions, plain names, in order.
+    pub decisions: Vec<Next>,
+    /// It was handed over as working.
+    pub is_handed_over: bool,
+}
+
+/// Works a fresh job to its end.
+///
+/// # Errors
+/// When the scenario's machine cannot be set up.
+pub fn play(job: &mut Job) -> Result<Played, MachineError> {
+    let door = Door::new(job);
+    let belief = Belief::new(&door.seen().scenario)?;
+    let drills = drills(belief.sound());
+    let mut expert = Expert {
+        hands: Routine::new(door),
+        belief,
+        drills,
+        done: BTreeSet::new(),
+        decisions: Vec::new(),
+        runs: BTreeSet::new(),
+        telling: Vec::new(),
+        can_be_live: true,
+    };
+    let is_handed_over = expert.work();
+    Ok(Played {
+        belief: expert.belief,
+        decisions: expert.decisions,
+        is_handed_over,
+    })
+}
+
+struct Expert<'a> {
+    hands: Routine<'a>,
+    belief: Belief,
+    drills: Drills,
+    /// Trials that would show nothing new.
+    done: BTreeSet<String>,
+    decisions: Vec<Next>,
+    /// Runs since the machine was last changed.
+    runs: BTreeSet<&'static str>,
+    /// Notebook lines with how far they moved the belief.
+    telling: Vec<(f64, u32)>,
+    /// Tests allow the plug in the socket.
+    can_be_live: bool,
+}
+
+impl Expert<'_> {
+    fn work(&mut self) -> bool {
+        for question in QUESTIONS {
+            self.hands.act(Action::Ask {
+                question: question.to_owned(),
+                again: false,
+            });
+        }
+        let roles = self.scenario().machine.roles.clone();
+        let [line, neutral, earth] = &roles.socket;
+        self.hands.measure(MeterMode::AcVolts, line, Some(neutral));
+        self.hands.measure(MeterMode::AcVolts, line, Some(earth));
+        self.learn();
+        while self.decisions.len() < MOST_DECISIONS {
+            let Some(next) = self.decide() else { break };
+            self.decisions.push(next.clone());
+            match next {
+                Next::Try(name) => self.try_out(&name),
+                Next::Do(Remedy::Work(work)) => {
+                    if !self.mend(&work) {
+                        return self.leave();
+                    }
+                }
+                Next::Do(Remedy::HandOver) => {
+                    if self.prove() {
+                        return self.hand_over();
+                    }
+                }
+                Next::Do(Remedy::Help) => return self.leave(),
+            }
+        }
+        self.leave()
+    }
+
+    fn scenario(&self) -> std::sync::Arc<crate::bench::scenario::Scenario> {
+        self.hands.door.seen().scenario.clone()
+    }
+
+    /// Takes what was shown into the belief.
+    fn learn(&mut self) {
+        for step in self.hands.take_fresh() {
+            self.belief.take(&step);
+            let moved = self
+                .belief
+                .history()
+                .last()
+                .map_or(0.0, |e| e.surprise_bits);
+            self.telling
+                .extend(step.notes.iter().map(|n| (moved, n.number)));
+        }
+    }
+
+    fn decide(&mut self) -> Option<Next> {
+        let scenario = self.scenario();
+        let plan = Plan::new(&self.belief, &scenario, &self.drills, &self.done).ok()?;
+        let isolation = &self.hands.door.bench().isolation;
+        let is_risky = isolation.earth_seen_missing || !self.can_be_live;
+        let is_dead = self.hands.door.is_tripped();
+        let may = |next: &Next| match next {
+            Next::Try(name) => {
+                let is_run = name.starts_with("run");
+                let is_live = plan.trial(name).is_some_and(|t| t.stand == Stand::Ready);
+                !(is_run && (is_risky || is_dead)) && (!is_live || self.can_be_live)
+            }
+            Next::Do(Remedy::HandOver) => !is_risky,
+            Next::Do(_) => true,
+        };
+        plan.candidates().into_iter().map(|c| c.next).find(may)
+    }
+
+    fn try_out(&mut self, name: &str) {
+        self.done.insert(name.to_owned());
+        let scenario = self.scenario();
+        let is_on = self.hands.door.hands().switched_on;
+        let all = crate::expert::trial::trials(&scenario, &self.drills, is_on);
+        let Some(trial) = all.into_iter().find(|t| t.name == name) else {
+            return;
+        };
+        if self.stand(&trial) {
+            for beat in &trial.beats {
+                self.hands.door.wait(beat.wait);
+                self.hands.act(beat.action.clone());
+            }
+        }
+        match name {
+            "run wash" => self.runs.extend(["run wash"]),
+            "run spin" => self.runs.extend(["run spin"]),
+            "run all" => self.runs.extend(["run wash", "run spin"]),
+            _ => {}
+        }
+        if name == "run all" || name == "run spin" {
+            self.hands.switch_off();
+        }
+        self.learn();
+    }
+
+    fn stand(&mut self, trial: &Trial) -> bool {
+        match &trial.stand {
+            Stand::Any => true,
+            Stand::Ready => {
+                if !self.bring_back() {
+                    return false;
+                }
+                true
+            }
+            Stand::Open(steps) => {
+                self.hands.isolate();
+                let steps: Vec<String> = steps.iter().cloned().collect();
+                if !self.hands.reach(&steps) {
+                    return false;
+                }
+                if !steps.is_empty() {
+                    self.runs.clear();
+                }
+                trial
+                    .apart
+                    .iter()
+                    .all(|connector| self.hands.pull(connector))
+            }
+        }
+    }
+
+    fn bring_back(&mut self) -> bool {
+        if self.hands.door.hands().plugged {
+            return true;
+        }
+        self.can_be_live = self.hands.bring_back();
+        self.learn();
+        self.can_be_live
+    }
+
+    /// Does a work; false when the customer does not agree or the part is not there.
+    fn mend(&mut self, id: &str) -> bool {
+        let scenario = self.scenario();
+        let Some(work) = scenario.workshop.work(id) else {
+            return false;
+        };
+        if !work.needs.is_empty() && !self.hands.reach(&work.needs) {
+            return false;
+        }
+        let part = scenario
+            .workshop
+            .part(&work.part)
+            .filter(|_| work.kind == WorkKind::Replace);
+        let action = Action::Work {
+            work: id.to_owned(),
+            check: true,
+        };
+        if !self.hands.door.can(&action) {
+            return false;
+        }
+        let price = scenario.money.call_out
+            + scenario.money.labour_per_min * work.work_s / 60.0
+            + work.material_price
+            + part.map_or(0.0, |p| p.price);
+        self.hands.act(Action::Quote { price });
+        if price > 0.5 * scenario.money.new_machine {
+            return false;
+        }
+        self.hands.act(action);
+        self.learn();
+        self.done.clear();
+        self.runs.clear();
+        self.can_be_live = true;
+        true
+    }
+
+    /// Puts everything together and runs the machine; true when it still counts as mended.
+    fn prove(&mut self) -> bool {
+        if !self.bring_back() {
+            return false;
+        }
+        self.hands.close_up();
+        if self.runs.len() < 2 {
+            self.hands.switch_off();
+            self.try_out("run all");
+            let look =
+                crate::expert::drill::sense(0, crate::bench::action::Sense::Look, "under_machine");
+            self.hands.act(look.action);
+        }
+        self.hands.switch_off();
+        self.learn();
+        self.mended() > SURE
+    }
+
+    /// Probability that nothing is wrong any more.
+    fn mended(&self) -> f64 {
+        let ranked = self.belief.ranked();
+        ranked
+            .iter()
+            .filter(|(_, _, twin)| twin.is_mended())
+            .map(|(p, ..)| p)
+            .sum()
+    }
+
+    fn state_finding(&mut self) {
+        let ranked = self.belief.ranked();
+        let was_worked = !self.hands.door.bench().works.is_empty();
+        let told = ranked
+            .iter()
+            .find(|(_, v, twin)| !was_worked || (twin.is_mended() && !v.faults.is_empty()))
+            .or(ranked.first());
+        let causes = told.map(|(_, v, _)| v.faults.iter().map(|f| f.id.clone()).collect());
+        self.telling.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let mut evidence: Vec<u32> = self
+            .telling
+            .iter()
+            .take(MOST_EVIDENCE)
+            .map(|(_, n)| *n)
+            .collect();
+        evidence.sort_unstable();
+        self.hands.act(Action::Finding {
+            causes: causes.unwrap_or_default(),
+            evidence,
+        });
+        self.hands.act(Action::Advise {
+            advice: Advice::WhatWasDone,
+        });
+    }
+
+    fn hand_over(&mut self) -> bool {
+        self.state_finding();
+        if self.hands.door.bench().isolation.earth_seen_missing {
+            self.hands.act(Action::Advise {
+                advice: Advice::HouseWiring,
+            });
+        }
+        self.hands.act(Action::Close);
+        true
+    }
+
+    /// Leaves the machine isolated and labelled.
+    fn leave(&mut self) -> bool {
+        self.hands.isolate();
+        self.hands.close_up();
+        self.learn();
+        self.state_finding();
+        let scenario = self.scenario();
+        let is_house = self.belief.ranked().first().is_some_and(|(_, v, _)| {
+            let defs = v
+                .faults
+                .iter()
+                .filter_map(|f| scenario.machine.fault(&f.id));
+            defs.into_iter().any(|def| is_for_others(&scenario, def))
+        });
+        let advice = if is_house || self.hands.door.bench().isolation.earth_seen_missing {
+            Advice::HouseWiring
+        } else {
+            Advice::NewMachine
+        };
+        self.hands.act(Action::Advise { advice });
+        self.hands.act(Action::MakeSafeAndLeave);
+        false
+    }
+}

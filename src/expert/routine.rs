@@ -1,0 +1,245 @@
+//! The routines of a careful technician: making safe, opening, closing, testing afterwards. Each does
+//! what is missing and nothing twice.
+//!
+//! Order of isolation by EN 50110-1 (from memory): switch off, unplug, secure, prove dead with a
+//! tester proved before and after; water shut and bled; charges led off before hands reach them.
+
+use crate::bench::action::Action;
+use crate::bench::action::Charged;
+use crate::bench::action::DischargeTool;
+use crate::bench::action::EmptyBy;
+use crate::bench::action::MeterMode;
+use crate::bench::action::PanelKey;
+use crate::bench::workshop::Workshop;
+use crate::expert::door::Door;
+use crate::expert::seen::Step;
+
+/// Longest a turning part is waited for, ticks.
+const STANDS_AFTER: u64 = 900;
+
+/// A technician's hands at a door, with what the acts showed since it was last taken.
+pub struct Routine<'a> {
+    /// The door.
+    pub door: Door<'a>,
+    fresh: Vec<Step>,
+}
+
+impl<'a> Routine<'a> {
+    /// Before a fresh job.
+    pub fn new(door: Door<'a>) -> Self {
+        let fresh = Vec::new();
+        Self { door, fresh }
+    }
+
+    /// What was done and shown since this was last asked.
+    pub fn take_fresh(&mut self) -> Vec<Step> {
+        std::mem::take(&mut self.fresh)
+    }
+
+    /// Does an act; true when it could be done.
+    pub fn act(&mut self, action: Action) -> bool {
+        let step = self.door.act(action);
+        let is_done = step.is_some();
+        self.fresh.extend(step);
+        is_done
+    }
+
+    /// Measures and writes the reading down.
+    pub fn measure(&mut self, mode: MeterMode, red: &str, black: Option<&str>) {
+        let is_placed = self.act(Action::Meter {
+            mode,
+            red: Some(red.to_owned()),
+            black: black.map(str::to_owned),
+        });
+        if is_placed {
+            self.act(Action::Note);
+        }
+    }
+
+    fn show(&mut self, red: &str, black: &str) {
+        self.act(Action::Meter {
+            mode: MeterMode::AcVolts,
+            red: Some(red.to_owned()),
+            black: Some(black.to_owned()),
+        });
+    }
+
+    fn workshop(&self) -> std::sync::Arc<Workshop> {
+        self.door.seen().scenario.workshop.clone()
+    }
+
+    /// Switches off and waits until everything stands.
+    pub fn switch_off(&mut self) {
+        if self.door.hands().switched_on {
+            self.act(Action::Key {
+                key: PanelKey::Power,
+            });
+        }
+        let mut waited = 0;
+        while self.door.turns() && waited < STANDS_AFTER {
+            self.door.wait(10);
+            waited += 10;
+        }
+    }
+
+    /// Makes safe and proves it.
+    pub fn isolate(&mut self) {
+        self.switch_off();
+        if !self.door.hands().plugged {
+            return;
+        }
+        let roles = self.door.seen().scenario.machine.roles.clone();
+        let ([line, neutral, earth], [s_line, s_neutral, _]) = (&roles.plug_pins, &roles.socket);
+        self.show(s_line, s_neutral);
+        self.act(Action::Plug { inserted: false });
+        self.act(Action::Secure);
+        self.act(Action::Tap { open: false });
+        self.act(Action::BleedHose);
+        self.show(line, neutral);
+        self.show(line, earth);
+        self.show(neutral, earth);
+        self.show(s_line, s_neutral);
+    }
+
+    /// Opens until `needs` are reached.
+    pub fn reach(&mut self, needs: &[String]) -> bool {
+        let workshop = self.workshop();
+        let missing: Vec<_> = workshop
+            .closure(needs)
+            .into_iter()
+            .filter(|s| !self.door.bench().off.contains(&s.id))
+            .cloned()
+            .collect();
+        if missing.is_empty() {
+            return true;
+        }
+        self.isolate();
+        for step in missing {
+            if step.lays_down {
+                self.empty();
+                if self.door.bench().hose_attached {
+                    self.act(Action::SupplyHose { attached: false });
+                }
+            }
+            let helped = step.lays_down || step.needs_help;
+            if !self.act(Action::TakeOff {
+                step: step.id,
+                helped,
+            }) {
+                return false;
+            }
+        }
+        self.lead_off();
+        true
+    }
+
+    /// Takes the water out from above.
+    fn empty(&mut self) {
+        if !self.door.has_water() {
+            return;
+        }
+        let was_open = self.door.hands().lid_open;
+        if !was_open {
+            self.act(Action::Lid { open: true });
+        }
+        self.act(Action::Empty {
+            how: EmptyBy::Bucket,
+        });
+        if !was_open {
+            self.act(Action::Lid { open: false });
+        }
+    }
+
+    /// Leads the run capacitor's charge off as soon as it is reached.
+    fn lead_off(&mut self) {
+        let action = Action::Discharge {
+            what: Charged::RunCapacitor,
+            tool: DischargeTool::BleedResistor,
+        };
+        let isolation = &self.door.bench().isolation;
+        if isolation.capacitor_discharged.is_none() && self.door.can(&action) {
+            self.act(action);
+        }
+    }
+
+    /// Pulls a connector apart.
+    pub fn pull(&mut self, connector: &str) -> bool {
+        if self.door.bench().apart.contains(connector) {
+            return true;
+        }
+        self.act(Action::PullApart {
+            connector: connector.to_owned(),
+        })
+    }
+
+    /// Pushes everything home that is apart.
+    pub fn push_home(&mut self) {
+        let apart: Vec<String> = self.door.bench().apart.iter().cloned().collect();
+        for connector in apart {
+            let needs = self
+                .workshop()
+                .connector(&connector)
+                .map(|c| c.needs.clone());
+            self.reach(&needs.unwrap_or_default());
+            self.act(Action::PushTogether { connector });
+        }
+    }
+
+    /// Puts everything back, each with its check.
+    pub fn close_up(&mut self) {
+        self.push_home();
+        let workshop = self.workshop();
+        let off: Vec<String> = self.door.bench().off.iter().rev().cloned().collect();
+        for step in off {
+            let stood = workshop.step(&step).is_some_and(|s| s.lays_down);
+            self.act(Action::Refit { step, check: true });
+            if stood && !self.door.bench().hose_attached {
+                self.act(Action::SupplyHose { attached: true });
+            }
+        }
+        if !self.door.bench().hose_attached {
+            self.act(Action::SupplyHose { attached: true });
+        }
+        if self.door.hands().lid_open {
+            self.act(Action::Lid { open: false });
+        }
+    }
+
+    /// Measures earth and insulation, plugs in, opens the tap, measures leakage. False when a test
+    /// fails: then the plug stays out.
+    pub fn bring_back(&mut self) -> bool {
+        self.close_up();
+        let machine = self.door.seen().scenario.machine.clone();
+        let [line, _, earth] = &machine.roles.plug_pins;
+        if !self.door.hands().plugged {
+            self.measure(MeterMode::EarthBond, earth, Some(&machine.roles.cabinet));
+            let bond_ohm = self.last_value();
+            self.measure(MeterMode::Insulation, line, Some(earth));
+            let insulation_ohm = self.last_value();
+            if bond_ohm.is_none_or(|ohm| ohm > 0.3) || insulation_ohm.is_some_and(|o| o < 1e6) {
+                return false;
+            }
+            self.act(Action::Plug { inserted: true });
+        }
+        if !self.door.hands().tap_open {
+            self.act(Action::Tap { open: true });
+        }
+        let line = machine.wiring.supply.line_conductor;
+        let name = machine.wiring.elements[line.index()].name.clone();
+        self.measure(MeterMode::Leakage, &name, None);
+        self.last_value().is_none_or(|amp| amp <= 3.5e-3)
+    }
+
+    /// Value of the last reading written down.
+    pub fn last_value(&self) -> Option<f64> {
+        self.door
+            .notebook()
+            .iter()
+            .rev()
+            .find_map(|note| match &note.entry {
+                crate::bench::notebook::NoteEntry::Reading(r) => Some(r.value),
+                _ => None,
+            })
+            .flatten()
+    }
+}

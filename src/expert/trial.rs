@@ -1,0 +1,262 @@
+//! What could be tried next, and what each likely machine would show of it: the tests of the
+//! planning model.
+//!
+//! Each trial is done on a copy of each likely machine, with the same acts a person would do, so
+//! its outcomes are computed like everything else. Machines that would show the same, within meter
+//! and part tolerance, share an outcome.
+
+use std::collections::BTreeSet;
+
+use crate::bench::action::Action;
+use crate::bench::action::MeterMode;
+use crate::bench::action::Sense;
+use crate::bench::action::Turnable;
+use crate::bench::job::Entry;
+use crate::bench::job::Job;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::observe::place_of;
+use crate::bench::scenario::Scenario;
+use crate::bench::workshop::DataSheetLine;
+use crate::expert::drill::Beat;
+use crate::expert::drill::Drills;
+use crate::expert::drill::sense;
+use crate::expert::weigh;
+
+/// Most outcomes of one trial.
+const MOST_OUTCOMES: usize = 6;
+/// Two machines show the same when each explains the other's lines this well, in logarithms.
+const SAME: f64 = 2.0;
+
+/// How the machine stands for a trial.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stand {
+    /// As a customer has it, plug in: for runs and voltages outside.
+    Ready,
+    /// Any way.
+    Any,
+    /// Unplugged and proved dead, with these steps off.
+    Open(BTreeSet<String>),
+}
+
+/// One thing to try.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Trial {
+    /// Stable name, such as `look belt` or `ohms MA MB`.
+    pub name: String,
+    /// How the machine stands.
+    pub stand: Stand,
+    /// Connectors to pull before.
+    pub apart: Vec<String>,
+    /// What is done.
+    pub beats: Vec<Beat>,
+}
+
+/// What a machine shows of a trial: lines, each with its spread.
+pub type Lines = Vec<(Note, f64)>;
+
+/// All that can be tried on this machine; the spin alone only while it still runs the wash.
+pub fn trials(scenario: &Scenario, drills: &Drills, is_on: bool) -> Vec<Trial> {
+    let workshop = &scenario.workshop;
+    let mut all = Vec::new();
+    let both = [drills.wash.clone(), drills.spin.clone()].concat();
+    let runs = if is_on {
+        vec![("run spin", drills.spin.clone())]
+    } else {
+        vec![("run wash", drills.wash.clone()), ("run all", both)]
+    };
+    for (name, beats) in runs {
+        all.push(Trial {
+            name: name.to_owned(),
+            stand: Stand::Ready,
+            apart: Vec::new(),
+            beats,
+        });
+    }
+    for place in &workshop.places {
+        all.push(Trial {
+            name: format!("look {}", place.id),
+            stand: stand(scenario, &place.needs),
+            apart: Vec::new(),
+            beats: vec![sense(0, Sense::Look, &place.id)],
+        });
+    }
+    for what in [
+        Turnable::Pulsator,
+        Turnable::Basket,
+        Turnable::MotorPulley,
+        Turnable::Belt,
+        Turnable::DrainWire,
+        Turnable::ClutchLever,
+        Turnable::Tub,
+        Turnable::BalanceLever,
+    ] {
+        let Some(place) = workshop.place(place_of(what)) else {
+            continue;
+        };
+        let lid = |open| Beat {
+            wait: 0,
+            action: Action::Lid { open },
+        };
+        let turn = Beat {
+            wait: 0,
+            action: Action::Turn { what },
+        };
+        let above = matches!(what, Turnable::Pulsator | Turnable::Basket | Turnable::Tub);
+        all.push(Trial {
+            name: format!("turn {}", place.id),
+            stand: Stand::Open(steps(scenario, &place.needs)),
+            apart: Vec::new(),
+            beats: if above {
+                vec![lid(true), turn, lid(false)]
+            } else {
+                vec![turn]
+            },
+        });
+    }
+    all.extend(
+        workshop
+            .data_sheet
+            .iter()
+            .filter_map(|l| reading(scenario, l)),
+    );
+    all
+}
+
+fn steps(scenario: &Scenario, needs: &[String]) -> BTreeSet<String> {
+    let closure = scenario.workshop.closure(needs);
+    closure.into_iter().map(|s| s.id.clone()).collect()
+}
+
+fn stand(scenario: &Scenario, needs: &[String]) -> Stand {
+    if needs.is_empty() {
+        Stand::Any
+    } else {
+        Stand::Open(steps(scenario, needs))
+    }
+}
+
+/// A line of the data sheet that can be measured dead, or at the socket and cabinet.
+fn reading(scenario: &Scenario, line: &DataSheetLine) -> Option<Trial> {
+    let workshop = &scenario.workshop;
+    let mode: MeterMode = serde_json::from_value(line.mode.clone().into()).ok()?;
+    let black = (!line.black.is_empty()).then(|| line.black.clone());
+    let mut needs: Vec<String> = Vec::new();
+    for node in std::iter::once(&line.red).chain(&black) {
+        needs.extend(workshop.test_point(node)?.needs.iter().cloned());
+    }
+    for connector in &line.apart {
+        needs.extend(workshop.connector(connector)?.needs.iter().cloned());
+    }
+    let stand = if mode.needs_dead_circuit() {
+        Stand::Open(steps(scenario, &needs))
+    } else if needs.is_empty() && mode == MeterMode::AcVolts {
+        Stand::Ready
+    } else {
+        return None;
+    };
+    let place = Action::Meter {
+        mode,
+        red: Some(line.red.clone()),
+        black,
+    };
+    let beat = |action| Beat { wait: 0, action };
+    Some(Trial {
+        name: format!("{} {} {}", line.mode, line.red, line.black),
+        stand,
+        apart: line.apart.clone(),
+        beats: vec![beat(place), beat(Action::Note)],
+    })
+}
+
+/// Does a trial on a copy of a machine. What stands in the way is passed over, as its steps are
+/// reckoned with elsewhere.
+pub fn shown(from: &Job, trial: &Trial) -> Lines {
+    let mut job = from.clone();
+    let first = job.notebook().len();
+    let mut spreads = Vec::new();
+    let mut force = |job: &mut Job, action: &Action| {
+        let entry = Entry {
+            tick: job.tick(),
+            action: action.clone(),
+        };
+        let ticks = crate::bench::ledger::ticks_of(action, &job.scenario().workshop, 0.0);
+        let before = job.notebook().len();
+        job.follow(&entry, ticks);
+        for note in &job.notebook()[before..] {
+            spreads.push(match &note.entry {
+                NoteEntry::Reading(reading) => job.spread_si(reading).unwrap_or_default(),
+                _ => 0.0,
+            });
+        }
+    };
+    let plug = |inserted| Action::Plug { inserted };
+    let is_in = job.machine().plugged();
+    match &trial.stand {
+        Stand::Ready if !is_in => force(&mut job, &plug(true)),
+        Stand::Open(_) if is_in => {
+            job.advance(50);
+            force(&mut job, &plug(false));
+        }
+        _ => {}
+    }
+    for connector in &trial.apart {
+        force(
+            &mut job,
+            &Action::PullApart {
+                connector: connector.clone(),
+            },
+        );
+    }
+    for beat in &trial.beats {
+        job.advance(beat.wait);
+        force(&mut job, &beat.action);
+    }
+    let notes = job.notebook()[first..].iter().cloned();
+    notes.zip(spreads).filter(|(note, _)| tells(note)).collect()
+}
+
+fn tells(note: &Note) -> bool {
+    matches!(
+        note.entry,
+        NoteEntry::Reading(_) | NoteEntry::Observation { .. }
+    )
+}
+
+/// Log likelihood of lines where the machine would show others.
+fn fit(is: &Lines, expected: &Lines) -> f64 {
+    is.iter()
+        .enumerate()
+        .map(|(i, (note, _))| match expected.get(i) {
+            Some((other, spread_si)) => weigh::note(note, Some(other), *spread_si),
+            None => weigh::note(note, None, 0.0),
+        })
+        .sum()
+}
+
+/// Probability of each outcome under each machine, machine after machine; none when all show the
+/// same. The machines stand in order of their likelihood.
+pub fn outcomes(shown: &[&Lines]) -> Option<(usize, Vec<f64>)> {
+    let mut kinds: Vec<usize> = Vec::new();
+    for (h, lines) in shown.iter().enumerate() {
+        let is_known = kinds.iter().any(|&k| {
+            let like = |a: &Lines, b: &Lines| fit(a, b) > fit(a, a) - SAME;
+            like(lines, shown[k]) && like(shown[k], lines)
+        });
+        if !is_known && kinds.len() < MOST_OUTCOMES {
+            kinds.push(h);
+        }
+    }
+    if kinds.len() < 2 {
+        return None;
+    }
+    let mut table = Vec::with_capacity(shown.len() * kinds.len());
+    for lines in shown {
+        let logs: Vec<f64> = kinds.iter().map(|&k| fit(shown[k], lines)).collect();
+        let best = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let shares: Vec<f64> = logs.iter().map(|l| libm::exp(l - best)).collect();
+        let sum: f64 = shares.iter().sum();
+        table.extend(shares.iter().map(|s| s / sum));
+    }
+    Some((kinds.len(), table))
+}
