@@ -119,6 +119,7 @@ pub fn blank() -> JobFile {
             floor_tilt_deg: 0.0,
             notes: String::new(),
         },
+        double_faults: Vec::new(),
         faults: Vec::new(),
         van: Vec::new(),
         money: RatesFile {
