@@ -223,11 +223,7 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
 
 fn tests(job: &Job, s: &mut Situation) {
     let bench = &job.bench;
-    let opened = job
-        .log()
-        .iter()
-        .any(|e| matches!(e.action, Action::TakeOff { .. }));
-    s.tests.work_was_done = opened || !bench.works.is_empty();
+    s.tests.work_was_done = job.hands_were_on_it();
     let since = job.last_change();
     let last = |mode: MeterMode| {
         job.notebook()

@@ -25,6 +25,7 @@ use crate::bench::notebook::Tick;
 use crate::bench::rules::SafetyFinding;
 use crate::bench::scenario::Scenario;
 use crate::bench::workshop::Effect;
+use crate::bench::workshop::WorkKind;
 use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Setup;
@@ -343,6 +344,20 @@ impl Job {
             .map(|e| e.tick)
             .max()
             .unwrap_or(0)
+    }
+
+    /// The machine was opened or something was done to it; telling the customer how to use it does
+    /// not count.
+    pub fn hands_were_on_it(&self) -> bool {
+        let workshop = &self.scenario.workshop;
+        let is_hands_on = |action: &Action| match action {
+            Action::TakeOff { .. } => true,
+            Action::Work { work, .. } => workshop
+                .work(work)
+                .is_none_or(|w| w.kind != WorkKind::Instruct),
+            _ => false,
+        };
+        self.log.iter().any(|e| is_hands_on(&e.action))
     }
 
     /// The job is over.

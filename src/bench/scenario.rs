@@ -9,6 +9,9 @@ use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
 use crate::machine::MachineModel;
 
+/// A repair above this share of a new machine's price is declined. Common practice: half.
+pub const DECLINED_ABOVE_RATIO: f64 = 0.5;
+
 /// A job before anyone has touched it.
 #[derive(Clone, Debug)]
 pub struct Scenario {

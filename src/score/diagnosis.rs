@@ -7,11 +7,14 @@
 //! share what a repair makes good. Half the points go to the first statement, half to the last.
 //! Source of the form: published (F-measure).
 
+use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
 use crate::bench::job::Finding;
 use crate::bench::job::Job;
+use crate::bench::scenario::DECLINED_ABOVE_RATIO;
 use crate::bench::scenario::Scenario;
+use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
@@ -33,6 +36,42 @@ pub(super) fn needs_others(scenario: &Scenario) -> bool {
         .any(|f| f.class == FaultClass::Site && !f.wiring.is_empty() && only_told(f))
 }
 
+/// Mending costs more than a customer pays: the cheapest remedies, with parts and standard times,
+/// come to more than the share of a new machine above which the customer declines.
+pub(super) fn not_worth_mending(scenario: &Scenario) -> bool {
+    let cheapest = |fault: &FaultDef| {
+        remedies(scenario, fault)
+            .iter()
+            .filter_map(|id| scenario.workshop.work(id))
+            .min_by(|a, b| price(scenario, a).total_cmp(&price(scenario, b)))
+    };
+    let works: BTreeMap<&str, &Work> = truth(scenario)
+        .into_iter()
+        .filter_map(cheapest)
+        .map(|work| (work.id.as_str(), work))
+        .collect();
+    let needs: Vec<String> = works.values().flat_map(|w| w.needs.clone()).collect();
+    let access_s: f64 = scenario
+        .workshop
+        .closure(&needs)
+        .iter()
+        .map(|step| step.off_s + step.on_s)
+        .sum();
+    let works_price: f64 = works.values().map(|work| price(scenario, work)).sum();
+    let labour = scenario.money.labour_per_min * access_s / 60.0;
+    works_price + labour > DECLINED_ABOVE_RATIO * scenario.money.new_machine
+}
+
+/// Part, material and working time of a work, money unit.
+fn price(scenario: &Scenario, work: &Work) -> f64 {
+    let part = scenario
+        .workshop
+        .part(&work.part)
+        .filter(|_| work.kind == WorkKind::Replace)
+        .map_or(0.0, |part| part.price);
+    part + work.material_price + scenario.money.labour_per_min * work.work_s / 60.0
+}
+
 fn truth(scenario: &Scenario) -> Vec<&FaultDef> {
     scenario
         .faults
@@ -41,7 +80,8 @@ fn truth(scenario: &Scenario) -> Vec<&FaultDef> {
         .collect()
 }
 
-/// Works that make good all the fault changes.
+/// Works that make good all the fault changes. A fault without changes (a silent buzzer) is made
+/// good by a new part only.
 fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> BTreeSet<&'a str> {
     let targets = fault.targets(&scenario.machine.wiring);
     let workshop = &scenario.workshop;
@@ -49,6 +89,9 @@ fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> BTreeSet<&'a str> {
         .works
         .iter()
         .filter(|work| {
+            if targets.is_empty() {
+                return work.kind == WorkKind::Replace && work.part == fault.part;
+            }
             let part = workshop
                 .part(&work.part)
                 .filter(|_| work.kind == WorkKind::Replace);

@@ -7,20 +7,20 @@
 
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::workshop::Part;
 use crate::bench::workshop::WorkKind;
 use crate::machine::MachineError;
-use crate::machine::Target;
 use crate::score::debrief::Twin;
-use crate::score::report::Part;
+use crate::score::report;
 
 const OF: f64 = 20.0;
 
-pub(super) fn mark(job: &Job) -> Result<Part, MachineError> {
+pub(super) fn mark(job: &Job) -> Result<report::Part, MachineError> {
     let twin = Twin::of(job)?;
     let (replaced, reasons) = replacements(job, &twin);
     let offered = offered(job, &twin);
     let points = OF * (0.5 * replaced + 0.5 * offered);
-    Ok(Part {
+    Ok(report::Part {
         name: "evidence",
         of: OF,
         points,
@@ -45,7 +45,7 @@ fn replacements(job: &Job, twin: &Twin) -> (f64, Vec<String>) {
             .any(|note| note.tick <= *tick && twin.differs(note));
         let helped = workshop
             .part(&work.part)
-            .is_some_and(|p| bore_fault(job, &p.elements, &p.params));
+            .is_some_and(|part| bore_fault(job, part));
         match (had_reason, helped) {
             (true, true) => n_justified += 1,
             (false, _) => reasons.push(format!(
@@ -66,20 +66,16 @@ fn replacements(job: &Job, twin: &Twin) -> (f64, Vec<String>) {
     (share, reasons)
 }
 
-fn bore_fault(job: &Job, elements: &[String], params: &[String]) -> bool {
+fn bore_fault(job: &Job, part: &Part) -> bool {
     let scenario = job.scenario();
     scenario
         .faults
         .iter()
         .filter_map(|f| scenario.machine.fault(&f.id))
         .any(|fault| {
-            fault
-                .targets(&scenario.machine.wiring)
-                .iter()
-                .any(|target| match target {
-                    Target::Element(name) => elements.contains(name),
-                    Target::Param(name) => params.contains(name),
-                })
+            let targets = fault.targets(&scenario.machine.wiring);
+            let is_only_named = targets.is_empty() && fault.part == part.id;
+            is_only_named || targets.iter().any(|target| part.comes_with(target))
         })
 }
 

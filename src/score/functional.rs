@@ -53,8 +53,9 @@ pub fn function_check(job: &Job) -> Result<FunctionCheck, MachineError> {
         .chain(job.bench().apart.iter())
         .cloned()
         .collect();
+    // What of the site was put right counts as right for the sound one too.
     let sound = Setup {
-        params: scenario.site.params.clone(),
+        params: job.machine().setup().params.clone(),
         ..Setup::default()
     };
     let ready = |setup: Setup| -> Result<Machine, MachineError> {

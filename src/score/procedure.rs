@@ -54,7 +54,8 @@ fn due(job: &Job) -> Vec<Step> {
             bench.off.is_empty() && bench.apart.is_empty() && bench.left_wrong.is_empty();
         step("everything back and checked", 2.0, together);
     }
-    if !bench.works.is_empty() || opened {
+    let goes_into_use = bench.ending != Some(Ending::MadeSafe);
+    if goes_into_use && job.hands_were_on_it() {
         step("a look for leaks", 1.0, looked_for_leaks(job, since));
         step(
             "protective conductor measured",
@@ -64,14 +65,14 @@ fn due(job: &Job) -> Vec<Step> {
         step("insulation measured", 1.0, insulation_measured(job, since));
         step("leakage measured", 1.0, leakage_measured(job, since));
     }
-    if bench.ending != Some(Ending::MadeSafe) {
+    if goes_into_use {
         step(
             "a run of wash, drain and spin",
             3.0,
             job.machine().milestones().all(),
         );
     }
-    if !bench.works.is_empty() {
+    if job.hands_were_on_it() && !bench.works.is_empty() {
         step("price agreed before the repair", 1.0, quoted(job));
     }
     step(

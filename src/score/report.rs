@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::bench::action::Advice;
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::machine::MachineError;
@@ -52,6 +53,14 @@ pub struct Report {
     pub function: FunctionCheck,
 }
 
+/// Nobody should mend this here: the house must be put right first, or a new machine is the better
+/// buy and the customer was told so.
+fn is_right_to_leave(job: &Job) -> bool {
+    let told = job.bench().advice.contains(&Advice::NewMachine);
+    diagnosis::needs_others(job.scenario())
+        || (told && diagnosis::not_worth_mending(job.scenario()))
+}
+
 /// Marks a job. An unfinished job is marked as it stands.
 ///
 /// # Errors
@@ -59,7 +68,7 @@ pub struct Report {
 pub fn assess(job: &Job) -> Result<Report, MachineError> {
     let function = functional::function_check(job)?;
     let rightly_left =
-        job.bench().ending == Some(Ending::MadeSafe) && diagnosis::needs_others(job.scenario());
+        job.bench().ending == Some(Ending::MadeSafe) && is_right_to_leave(job);
     let fixed = function.passed || rightly_left;
     let safety = safety::mark(job);
     let parts = vec![

@@ -7,10 +7,8 @@ use crate::bench::job::Ending;
 use crate::bench::job::Finding;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::scenario::DECLINED_ABOVE_RATIO;
 use crate::bench::scenario::QUESTIONS;
-
-/// A quote above this share of a new machine's price is declined. Common practice: half.
-const DECLINED_ABOVE_RATIO: f64 = 0.5;
 
 pub(super) fn cannot_ask(question: &str) -> Option<Refusal> {
     let known = QUESTIONS.iter().any(|q| q.id == question);
