@@ -1,14 +1,21 @@
 //! Every shipped job, worked by a careful technician's log in `tests/jobs`: nothing refused, no
 //! safety rule broken, the machine put right, the stored target met.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 use std::sync::Arc;
+use std::sync::atomic::AtomicUsize;
+use std::sync::atomic::Ordering;
 
 use tubwright::bench::action::Action;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;
 use tubwright::bench::scenario::Scenario;
+use tubwright::machine::FaultClass;
+use tubwright::machine::Onset;
 use tubwright::scenario::jobs;
+use tubwright::scenario::machine_files;
+use tubwright::scenario::set_files;
 use tubwright::score::assess;
 use tubwright::score::debrief;
 
@@ -36,10 +43,26 @@ fn worked(scenario: &Arc<Scenario>) -> Job {
     job
 }
 
+/// Does the same with every job, on all cores; a failure names its job.
+fn with_each_job(check: impl Fn(&Arc<Scenario>) + Sync) {
+    let jobs = shipped();
+    let next = AtomicUsize::new(0);
+    let cores = std::thread::available_parallelism().map_or(2, usize::from);
+    std::thread::scope(|scope| {
+        for _ in 0..cores {
+            scope.spawn(|| {
+                while let Some(scenario) = jobs.get(next.fetch_add(1, Ordering::Relaxed)) {
+                    check(scenario);
+                }
+            });
+        }
+    });
+}
+
 #[test]
 fn every_job_can_be_put_right_safely() {
-    for scenario in shipped() {
-        let job = worked(&scenario);
+    with_each_job(|scenario| {
+        let job = worked(scenario);
         let broken: Vec<&str> = job.safety().iter().map(|f| f.rule).collect();
         assert!(broken.is_empty(), "{}: {broken:?}", scenario.id);
         let report = assess(&job).expect("can be marked");
@@ -56,7 +79,7 @@ fn every_job_can_be_put_right_safely() {
             report.total,
             report.parts
         );
-    }
+    });
 }
 
 #[test]
@@ -82,23 +105,24 @@ fn a_lid_switch_left_bridged_is_no_repair() {
 
 #[test]
 fn no_job_is_right_before_anyone_has_touched_it() {
-    for scenario in shipped() {
-        let job = Job::new(Arc::clone(&scenario), SEED).expect("starts");
+    with_each_job(|scenario| {
+        let job = Job::new(Arc::clone(scenario), SEED).expect("starts");
         let report = assess(&job).expect("can be marked");
-        assert!(!report.fixed, "{} needs no repair", scenario.id);
+        let is_sound = scenario.faults.is_empty();
+        assert_eq!(report.fixed, is_sound, "{} needs no repair", scenario.id);
         assert!(
             report.total < 30.0,
             "{}: nothing done gives {}",
             scenario.id,
             report.total
         );
-    }
+    });
 }
 
 #[test]
 fn stored_targets_are_what_the_log_costs() {
-    for scenario in shipped() {
-        let job = worked(&scenario);
+    with_each_job(|scenario| {
+        let job = worked(scenario);
         let minutes = job.tick() as f64 / 600.0;
         let stored = scenario.reference;
         let near = |a: f64, b: f64| (a - b).abs() <= 0.01 * b.max(1.0);
@@ -108,7 +132,7 @@ fn stored_targets_are_what_the_log_costs() {
             scenario.id,
             job.cost(),
         );
-    }
+    });
 }
 
 #[test]
@@ -127,17 +151,18 @@ fn replaying_a_log_gives_the_same_state_and_the_same_notebook() {
 
 #[test]
 fn the_debrief_names_the_cause_and_the_lines_that_showed_it() {
-    for scenario in shipped() {
-        let explained = debrief(&worked(&scenario)).expect("can be explained");
+    with_each_job(|scenario| {
+        let explained = debrief(&worked(scenario)).expect("can be explained");
         assert_eq!(
             explained.causes.len(),
             scenario.faults.len(),
             "{}",
             scenario.id
         );
-        assert!(
-            !explained.shown_by.is_empty(),
-            "{}: nothing showed it",
+        assert_eq!(
+            explained.shown_by.is_empty(),
+            scenario.faults.is_empty(),
+            "{}: what showed it",
             scenario.id
         );
         assert_eq!(
@@ -146,5 +171,70 @@ fn the_debrief_names_the_cause_and_the_lines_that_showed_it() {
             "{}",
             scenario.id
         );
+    });
+}
+
+/// A fault's cause in the file's words: part, wiring, house, or an earlier visit.
+fn classes(scenario: &Scenario) -> Vec<FaultClass> {
+    let known = |id: &str| scenario.machine.fault(id).expect("known").class;
+    scenario.faults.iter().map(|f| known(&f.id)).collect()
+}
+
+#[test]
+fn the_library_is_as_broad_as_the_trade() {
+    let jobs = shipped();
+    let count = |holds: &dyn Fn(&Scenario) -> bool| jobs.iter().filter(|s| holds(s)).count();
+    let least = |what: &str, least: usize, holds: &dyn Fn(&Scenario) -> bool| {
+        let n = count(holds);
+        assert!(n >= least, "{what}: {n}, wanted {least}");
+    };
+    least("jobs", 60, &|_| true);
+    for machine in machine_files().expect("sound") {
+        least(&machine.id, 16, &|s| s.machine.id == machine.id);
+    }
+    for level in 1..=5 {
+        least(&format!("level {level}"), 4, &|s| s.level == level);
+    }
+    least("two causes", 12, &|s| s.faults.len() > 1);
+    least("outside the machine only", 8, &|s| {
+        !s.faults.is_empty() && classes(s).iter().all(|c| *c == FaultClass::Site)
+    });
+    least("left wrong by an earlier visit", 8, &|s| {
+        classes(s).contains(&FaultClass::Refit)
+    });
+    least("comes and goes", 6, &|s| {
+        s.faults.iter().any(|f| f.onset != Onset::Constant)
+    });
+    least("no fault", 4, &|s| {
+        s.skills.iter().any(|skill| skill == "no part needed")
+    });
+    least("not worth mending", 3, &|s| {
+        s.skills.iter().any(|skill| skill == "worth of a repair")
+    });
+}
+
+#[test]
+fn every_part_is_practised_somewhere() {
+    let jobs = shipped();
+    let practised: BTreeSet<&str> = jobs
+        .iter()
+        .flat_map(|s| s.faults.iter().filter_map(|f| s.machine.fault(&f.id)))
+        .map(|fault| fault.part.as_str())
+        .collect();
+    for scenario in &jobs {
+        for part in &scenario.workshop.parts {
+            assert!(practised.contains(part.id.as_str()), "{}: no job", part.id);
+        }
+    }
+}
+
+#[test]
+fn a_first_month_leads_from_the_opening_job_to_the_hardest() {
+    let jobs = shipped();
+    for set in set_files().expect("sound") {
+        let level = |id: &String| jobs.iter().find(|s| s.id == *id).expect("ships").level;
+        let levels: Vec<u8> = set.jobs.iter().map(level).collect();
+        assert!(levels.is_sorted(), "{}: {levels:?}", set.title);
+        assert_eq!(levels.last(), Some(&5), "{}", set.title);
     }
 }

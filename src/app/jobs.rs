@@ -4,16 +4,21 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use wasm_bindgen_futures::spawn_local;
-use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::format;
+use crate::app::job_filter::FilterBar;
+use crate::app::job_filter::JobFilter;
 use crate::app::library;
 use crate::app::opened::OpenedJobs;
 use crate::app::route::Route;
 use crate::app::store::SavedJob;
 use crate::app::store::Store;
+use crate::app::training_set;
+use crate::app::training_set::SetModel;
+use crate::app::training_set::TrainingSet;
 use crate::bench::scenario::Scenario;
+use crate::scenario::parts_of;
 
 /// How far a job has got.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -56,6 +61,10 @@ pub struct JobTile {
     pub skills: Vec<String>,
     /// What a skilled technician needs, such as `35 min`.
     pub takes: String,
+    /// Parts it is about, shown to nobody unless they choose one to practise.
+    pub parts: Vec<String>,
+    /// Marks of 100, once it is finished.
+    pub marks: Option<f64>,
     /// How far it has got.
     pub progress: Progress,
 }
@@ -65,6 +74,9 @@ pub struct JobTile {
 pub struct JobListProps {
     /// The jobs by level.
     pub tiles: Vec<JobTile>,
+    /// Training sets.
+    #[prop_or_default]
+    pub sets: Vec<SetModel>,
 }
 
 /// The screen: reads what is kept, then shows the list.
@@ -88,7 +100,12 @@ pub fn JobsScreen() -> Html {
     let Some(saved) = &*saved else {
         return html! { <main class="page jobs" id="main" tabindex="-1"><h1>{ "Jobs" }</h1></main> };
     };
-    html! { <JobList tiles={tiles(&library::all(), saved)} /> }
+    let tiles = tiles(&library::all(), saved);
+    let sets: Vec<SetModel> = library::sets()
+        .iter()
+        .map(|set| training_set::model(set, &tiles))
+        .collect();
+    html! { <JobList {tiles} {sets} /> }
 }
 
 /// The cards, by level and then by title.
@@ -105,6 +122,11 @@ pub fn tiles(scenarios: &[Arc<Scenario>], saved: &[SavedJob]) -> Vec<JobTile> {
             level: s.level,
             skills: s.skills.clone(),
             takes: takes(s.reference.minutes),
+            parts: parts_of(s),
+            marks: by_id
+                .get(s.id.as_str())
+                .and_then(|s| s.verdict.as_ref())
+                .map(|verdict| verdict.marks),
             progress: by_id
                 .get(s.id.as_str())
                 .map_or(Progress::New, |s| progress(s)),
@@ -140,17 +162,12 @@ fn progress(saved: &SavedJob) -> Progress {
 /// The list itself.
 #[component]
 pub fn JobList(props: &JobListProps) -> Html {
-    let skill = use_state(String::new);
-    let onchange = {
-        let skill = skill.clone();
-        Callback::from(move |event: Event| {
-            skill.set(event.target_unchecked_into::<HtmlSelectElement>().value())
-        })
+    let filter = use_state(JobFilter::default);
+    let on_change = {
+        let filter = filter.clone();
+        Callback::from(move |to| filter.set(to))
     };
-    let shown = props
-        .tiles
-        .iter()
-        .filter(|t| skill.is_empty() || t.skills.contains(&skill));
+    let shown: Vec<&JobTile> = props.tiles.iter().filter(|t| filter.keeps(t)).collect();
     html! {
         <main class="page jobs" id="main" tabindex="-1">
             <header class="page__head">
@@ -159,14 +176,9 @@ pub fn JobList(props: &JobListProps) -> Html {
             </header>
             <div class="page__body stack">
                 { invitation(&props.tiles) }
-                <label class="field jobs__filters">
-                    <span class="field__label">{ "Skill" }</span>
-                    <select {onchange}>
-                        <option value="" selected=true>{ "all" }</option>
-                        { for skills(&props.tiles).into_iter().map(|s| html! { <option value={s.clone()}>{ s }</option> }) }
-                    </select>
-                </label>
-                <ul class="jobs__list">{ for shown.map(tile) }</ul>
+                { for props.sets.iter().map(|set| html! { <TrainingSet set={set.clone()} /> }) }
+                <FilterBar tiles={props.tiles.clone()} filter={(*filter).clone()} n_shown={shown.len()} {on_change} />
+                <ul class="jobs__list">{ for shown.into_iter().map(tile) }</ul>
                 <OpenedJobs />
                 <p class="jobs__caution">
                     { "This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone." }
@@ -174,13 +186,6 @@ pub fn JobList(props: &JobListProps) -> Html {
             </div>
         </main>
     }
-}
-
-fn skills(tiles: &[JobTile]) -> Vec<String> {
-    let mut skills: Vec<String> = tiles.iter().flat_map(|t| t.skills.clone()).collect();
-    skills.sort();
-    skills.dedup();
-    skills
 }
 
 /// One click: to where work was left, or to the opening job.
@@ -262,6 +267,7 @@ mod tests {
         };
         JobListProps {
             tiles: vec![tile("one", Progress::New), tile("two", progress)],
+            sets: Vec::new(),
         }
     }
 

@@ -12,6 +12,7 @@ mod format;
 mod frames;
 mod handbook;
 mod hooks;
+mod job_filter;
 mod job_host;
 mod jobs;
 mod library;
@@ -30,6 +31,7 @@ mod shell;
 mod sound;
 mod store;
 mod suspects;
+mod training_set;
 mod view;
 
 #[cfg(all(test, not(target_arch = "wasm32")))]

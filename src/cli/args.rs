@@ -31,7 +31,7 @@ pub struct Args {
 /// What to do.
 #[derive(Debug, Subcommand)]
 pub enum Command {
-    /// Check machine, fault or job files whole: every problem of every file is told.
+    /// Check machine, fault, job or training set files whole: every problem of every file is told.
     #[command(after_help = EXIT_CODES)]
     Check(CheckArgs),
     /// Put instruments to a machine held in one state, or to every row of a reference file.
@@ -73,6 +73,29 @@ pub enum Command {
     /// Draw a machine as an SVG file that needs nothing else.
     #[command(after_help = EXIT_CODES)]
     Draw(DrawArgs),
+    /// Make one training set of a folder of job files, to hand to a class.
+    #[command(after_help = EXIT_CODES)]
+    Pack(PackArgs),
+}
+
+/// A folder of jobs.
+#[derive(Debug, ClapArgs)]
+pub struct PackArgs {
+    /// Folder of job files; jobs stand in order of level, then of file name.
+    #[arg(value_name = "DIR")]
+    pub dir: String,
+    /// Title of the set; the folder's name if none is given.
+    #[arg(long)]
+    pub title: Option<String>,
+    /// What the set is for.
+    #[arg(long, default_value = "")]
+    pub about: String,
+    /// Marks of 100 from which a job counts as mastered and the next one opens.
+    #[arg(long, value_name = "MARKS", default_value_t = 80.0)]
+    pub mastered_at: f64,
+    /// File to write; standard output if none is given.
+    #[arg(long, value_name = "FILE")]
+    pub out: Option<String>,
 }
 
 const PROBE_HELP: &str = "\
@@ -139,7 +162,7 @@ pub struct ListArgs {
 /// Files to check.
 #[derive(Debug, ClapArgs)]
 pub struct CheckArgs {
-    /// Machine, fault or job files; their `format` field says which they are.
+    /// Machine, fault, job or training set files; their `format` field says which they are.
     #[arg(required = true, value_name = "FILE")]
     pub files: Vec<String>,
     /// Judge jobs as well: what shows their faults, what looks like them, what would be noticed.

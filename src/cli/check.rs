@@ -101,6 +101,8 @@ fn check(file: &str, text: &str) -> Result<(), Failure> {
         runs(file, &pack)
     } else if format.starts_with("tubwright-faults") {
         Ok(faults(file, text)?)
+    } else if format.starts_with("tubwright-set") {
+        Ok(scenario::set_from_text(file, text).map(drop)?)
     } else {
         // A job, or a file whose errors the job's reader tells best.
         let id = Path::new(file)

@@ -4,7 +4,7 @@
 //! check probe simulate play          do something with a machine or a job
 //! belief advise par                  what the expert makes of a job
 //! faults rules instruments access    list what there is
-//! matrix schema draw                 write what other programs read
+//! matrix schema draw pack            write what other programs read
 //! ```
 //! Exit codes: 0 all well; 1 a check failed (a file is wrong, a row is missed, a record does not
 //! verify); 2 wrong usage, unreadable or wrong input. Answers go to standard output, everything
@@ -23,6 +23,7 @@ pub mod library; // machines and jobs by name or file
 mod list; // faults, rules, instruments
 mod matrix; // faults against readings
 mod mode; // instruments by the names people type
+mod pack; // a folder of jobs as one training set
 mod play; // a log played on a job
 mod probe; // readings in a state
 pub mod rows; // reference rows: the format, and each row's own reading
@@ -85,6 +86,7 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Belief(args) => expert::belief(args, out),
         Command::Advise(args) => expert::advise(args, out),
         Command::Par(args) => expert::par(args, out),
+        Command::Pack(args) => pack::run(args, out),
         Command::Faults(args) => list::faults(args, out),
         Command::Rules(args) => list::rules(args, out),
         Command::Instruments(args) => list::instruments(args, out),

@@ -8,6 +8,7 @@ mod check_control; // control sections that can be
 mod check_faults; // fault catalogues that can be and can be undone
 mod check_job; // job files read and checked whole
 mod check_machine; // machine files read and checked whole
+mod check_set; // training sets read and checked whole
 mod check_workshop; // workshop sections that lead somewhere
 pub mod control_file; // twin of the control section
 pub mod edit; // one field of a job read and written by its path
@@ -21,6 +22,7 @@ pub mod read; // strict reading that reports every problem
 pub mod roles_file; // twin of the roles section
 #[cfg(not(target_arch = "wasm32"))]
 mod schema; // JSON Schema from the twins
+pub mod set_file; // twin of a training set
 pub mod share; // a job as letters for a link, and a trainee's copy
 mod shipped; // the files that ship
 mod to_changes; // fault changes to plain types
@@ -41,11 +43,14 @@ pub use check_job::read_job;
 pub use check_machine::read_machine;
 pub use pack::MachinePack;
 pub use pack::job;
+pub use pack::job_file_from_text;
 pub use pack::job_from_text;
 pub use pack::job_of;
 pub use pack::jobs;
 pub use pack::machine_from_text;
 pub use pack::machines;
+pub use pack::parts_of;
+pub use pack::set_from_text;
 pub use problem::FileError;
 pub use problem::Problem;
 #[cfg(not(target_arch = "wasm32"))]
@@ -54,4 +59,5 @@ pub use shipped::ShippedJob;
 pub use shipped::catalogue;
 pub use shipped::job_files;
 pub use shipped::machine_files;
+pub use shipped::set_files;
 pub use to_wiring::wiring_model;

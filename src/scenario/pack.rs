@@ -20,6 +20,7 @@ use crate::machine::Onset;
 use crate::scenario::check_faults::check_catalogue_for;
 use crate::scenario::check_job::check_job;
 use crate::scenario::check_machine::read_machine;
+use crate::scenario::check_set::read_set;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::fault_file::FaultClassFile;
 use crate::scenario::fault_file::FaultFile;
@@ -30,6 +31,7 @@ use crate::scenario::job_file::SiteFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problem;
+use crate::scenario::set_file::SetFile;
 use crate::scenario::share::read_shared;
 use crate::scenario::shipped;
 use crate::scenario::to_roles::roles;
@@ -85,6 +87,21 @@ pub fn job(id: &str) -> Result<Option<Arc<Scenario>>, FileError> {
         .transpose()
 }
 
+/// Plain names of the parts a job is about, for choosing what to practise; empty where nothing is
+/// wrong with a part.
+pub fn parts_of(scenario: &Scenario) -> Vec<String> {
+    let mut parts: Vec<String> = scenario
+        .faults
+        .iter()
+        .filter_map(|fault| scenario.machine.fault(&fault.id))
+        .filter_map(|fault| scenario.workshop.part(&fault.part))
+        .map(|part| part.name.clone())
+        .collect();
+    parts.sort();
+    parts.dedup();
+    parts
+}
+
 /// A job from the text of its file; `id` is the file's name without its ending.
 ///
 /// # Errors
@@ -100,6 +117,25 @@ pub fn job_from_text(file: &str, id: &str, text: &str) -> Result<Scenario, FileE
 pub fn job_of(id: &str, job: &JobFile) -> Result<Scenario, FileError> {
     check_job(id, job, shipped::machine_files()?, shipped::catalogue()?)?;
     scenario(id, job)
+}
+
+/// A job's file, read and checked, from its text.
+///
+/// # Errors
+/// Everything that is wrong in the file, each with its field and remedy.
+pub fn job_file_from_text(file: &str, text: &str) -> Result<JobFile, FileError> {
+    read_shared(file, text)
+}
+
+/// A training set from the text of its file.
+///
+/// # Errors
+/// Everything that is wrong in the file, each with its field and remedy.
+pub fn set_from_text(file: &str, text: &str) -> Result<SetFile, FileError> {
+    let jobs = shipped::job_files()?;
+    let ids: Vec<&str> = jobs.iter().map(|job| job.id).collect();
+    let (machines, catalogue) = (shipped::machine_files()?, shipped::catalogue()?);
+    read_set(file, text, &ids, machines, catalogue)
 }
 
 /// A machine from the text of its file, with the shipped catalogue of faults.

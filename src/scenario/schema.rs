@@ -10,6 +10,8 @@ use crate::scenario::job_file::JOB_FORMAT;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::machine_file::MACHINE_FORMAT;
 use crate::scenario::machine_file::MachineFile;
+use crate::scenario::set_file::SET_FORMAT;
+use crate::scenario::set_file::SetFile;
 use crate::scenario::share::SEALED_FORMAT;
 use crate::scenario::share::SealedFile;
 
@@ -20,5 +22,6 @@ pub fn schema() -> Vec<(&'static str, Schema)> {
         (FAULT_FORMAT, schema_for!(CatalogueFile)),
         (JOB_FORMAT, schema_for!(JobFile)),
         (SEALED_FORMAT, schema_for!(SealedFile)),
+        (SET_FORMAT, schema_for!(SetFile)),
     ]
 }

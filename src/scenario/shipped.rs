@@ -6,10 +6,12 @@ use crate::scenario::check_faults::check_catalogue_for;
 use crate::scenario::check_faults::read_catalogue;
 use crate::scenario::check_job::read_job;
 use crate::scenario::check_machine::read_machine;
+use crate::scenario::check_set::read_set;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::problem::FileError;
+use crate::scenario::set_file::SetFile;
 
 const CATALOGUE: (&str, &str) = (
     "scenarios/faults.json",
@@ -44,24 +46,78 @@ macro_rules! shipped {
 }
 
 /// Id, file name and text of each job, in the order a beginner meets them.
-const JOBS: [(&str, &str, &str); 16] = [
+const JOBS: [(&str, &str, &str); 64] = [
     shipped!("no_water"),
+    shipped!("keys_do_nothing"),
+    shipped!("nothing_at_all"),
+    shipped!("waits_for_its_water"),
+    shipped!("white_mountain"),
     shipped!("washes_will_not_spin"),
     shipped!("hums_and_stands"),
     shipped!("stops_and_beeps_before_spin"),
     shipped!("hums_and_water_stays"),
+    shipped!("clicks_and_stirs_nothing"),
+    shipped!("everything_in_one_go"),
+    shipped!("fills_and_never_gets_full"),
+    shipped!("gives_up_at_once"),
+    shipped!("goes_quiet_in_the_middle"),
+    shipped!("slow_to_empty"),
+    shipped!("takes_an_hour_to_fill"),
+    shipped!("water_comes_back_up"),
     shipped!("walks_and_fills_again"),
     shipped!("silent_and_dry"),
     shipped!("stops_full_of_water"),
     shipped!("squeals_and_comes_out_wet"),
     shipped!("dark_panel"),
     shipped!("dial_stands_still"),
+    shipped!("bangs_like_a_drum"),
+    shipped!("bath_before_rinse"),
+    shipped!("changes_its_mind"),
+    shipped!("dead_after_the_storm"),
+    shipped!("empties_and_stops_there"),
+    shipped!("fuller_than_ever"),
+    shipped!("has_to_be_coaxed_on"),
+    shipped!("hums_quietly_no_wash"),
+    shipped!("pulls_and_nothing_opens"),
+    shipped!("shakes_the_pictures"),
+    shipped!("slow_since_the_drought"),
+    shipped!("squeals_after_the_new_belt"),
+    shipped!("third_valve_still_slow"),
+    shipped!("turns_one_way"),
+    shipped!("walked_to_the_door"),
+    shipped!("whines_and_stands"),
+    shipped!("whirls_and_does_not_wring"),
     shipped!("no_spin_since_cousin"),
     shipped!("overflows_since_the_repair"),
     shipped!("water_runs_at_once"),
     shipped!("hot_and_stops"),
+    shipped!("dead_after_a_buzz"),
+    shipped!("drinks_and_slaps_over"),
+    shipped!("drips_and_slips"),
+    shipped!("forgets_what_it_was_doing"),
+    shipped!("half_as_strong_since_the_fitter"),
+    shipped!("hot_since_the_cheap_part"),
+    shipped!("one_way_only_and_hot"),
+    shipped!("prickles_in_the_scullery"),
+    shipped!("rests_after_ten_minutes"),
+    shipped!("smells_and_counts_for_nothing"),
+    shipped!("takes_its_time_stopping"),
+    shipped!("weak_in_the_new_place"),
     shipped!("bites_bare_feet"),
+    shipped!("creeps_and_tears_sheets"),
+    shipped!("grandmothers_machine"),
+    shipped!("no_heart_after_a_while"),
+    shipped!("rust_and_rumble"),
+    shipped!("starts_when_it_likes"),
+    shipped!("stops_when_it_gets_going"),
+    shipped!("trips_and_old"),
 ];
+
+/// File name and text of each training set.
+const SETS: [(&str, &str); 1] = [(
+    "scenarios/sets/first_month.json",
+    include_str!("../../scenarios/sets/first_month.json"),
+)];
 
 /// A job that ships.
 #[derive(Clone, Debug, PartialEq)]
@@ -79,6 +135,7 @@ struct Shipped {
     catalogue: CatalogueFile,
     machines: Vec<MachineFile>,
     jobs: Vec<ShippedJob>,
+    sets: Vec<SetFile>,
 }
 
 fn read_all() -> Result<Shipped, FileError> {
@@ -102,6 +159,14 @@ fn read_all() -> Result<Shipped, FileError> {
             Err(error) => problems.extend(error.problems),
         }
     }
+    let ids = JOBS.map(|(id, _, _)| id);
+    let mut sets = Vec::new();
+    for (file, text) in SETS {
+        match read_set(file, text, &ids, &machines, &catalogue) {
+            Ok(set) => sets.push(set),
+            Err(error) => problems.extend(error.problems),
+        }
+    }
     if !problems.is_empty() {
         return Err(FileError { problems });
     }
@@ -109,6 +174,7 @@ fn read_all() -> Result<Shipped, FileError> {
         catalogue,
         machines,
         jobs,
+        sets,
     })
 }
 
@@ -133,6 +199,14 @@ pub fn job_files() -> Result<&'static [ShippedJob], FileError> {
     SHIPPED
         .as_ref()
         .map(|all| all.jobs.as_slice())
+        .map_err(Clone::clone)
+}
+
+/// The training sets that ship. A test holds that they are sound.
+pub fn set_files() -> Result<&'static [SetFile], FileError> {
+    SHIPPED
+        .as_ref()
+        .map(|all| all.sets.as_slice())
         .map_err(Clone::clone)
 }
 

@@ -67,8 +67,7 @@ fn is_right_to_leave(job: &Job) -> bool {
 /// When the scenario's machine cannot be set up.
 pub fn assess(job: &Job) -> Result<Report, MachineError> {
     let function = functional::function_check(job)?;
-    let rightly_left =
-        job.bench().ending == Some(Ending::MadeSafe) && is_right_to_leave(job);
+    let rightly_left = job.bench().ending == Some(Ending::MadeSafe) && is_right_to_leave(job);
     let fixed = function.passed || rightly_left;
     let safety = safety::mark(job);
     let parts = vec![

@@ -97,8 +97,7 @@ fn show_tester(job: &mut Job) {
     let [line, _, earth] = &job.machine.model().roles.socket;
     let at_earth = [&red, &black].iter().all(|n| *n == line || *n == earth);
     // A dead line reads nothing to earth as well: only a live one tells.
-    let is_supplied =
-        job.bench.isolation.tester_proved.is_some() && !job.machine.supply_tripped();
+    let is_supplied = job.bench.isolation.tester_proved.is_some() && !job.machine.supply_tripped();
     if at_earth && value < LIVE_RATIO * nominal_v && is_supplied {
         job.bench.isolation.earth_seen_missing = true;
     }
