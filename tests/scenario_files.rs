@@ -209,7 +209,7 @@ fn titles_and_answers_do_not_name_the_cause() {
 fn shipped_files() -> Vec<(String, Value)> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
     let mut files = vec![root.join("faults.json")];
-    for folder in ["machines", "jobs"] {
+    for folder in ["machines", "jobs", "sets"] {
         let entries = fs::read_dir(root.join(folder)).expect("ships");
         files.extend(entries.map(|entry| entry.expect("readable").path()));
     }

@@ -46,12 +46,13 @@ macro_rules! shipped {
 }
 
 /// Id, file name and text of each job, in the order a beginner meets them.
-const JOBS: [(&str, &str, &str); 64] = [
+const JOBS: [(&str, &str, &str); 68] = [
     shipped!("no_water"),
     shipped!("keys_do_nothing"),
     shipped!("nothing_at_all"),
     shipped!("waits_for_its_water"),
     shipped!("white_mountain"),
+    shipped!("says_later"),
     shipped!("washes_will_not_spin"),
     shipped!("hums_and_stands"),
     shipped!("stops_and_beeps_before_spin"),
@@ -87,6 +88,7 @@ const JOBS: [(&str, &str, &str); 64] = [
     shipped!("walked_to_the_door"),
     shipped!("whines_and_stands"),
     shipped!("whirls_and_does_not_wring"),
+    shipped!("slaps_and_rubs"),
     shipped!("no_spin_since_cousin"),
     shipped!("overflows_since_the_repair"),
     shipped!("water_runs_at_once"),
@@ -103,6 +105,8 @@ const JOBS: [(&str, &str, &str); 64] = [
     shipped!("smells_and_counts_for_nothing"),
     shipped!("takes_its_time_stopping"),
     shipped!("weak_in_the_new_place"),
+    shipped!("fuller_and_splashing"),
+    shipped!("stops_if_you_look_at_it"),
     shipped!("bites_bare_feet"),
     shipped!("creeps_and_tears_sheets"),
     shipped!("grandmothers_machine"),

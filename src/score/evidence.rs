@@ -74,8 +74,7 @@ fn bore_fault(job: &Job, part: &Part) -> bool {
         .filter_map(|f| scenario.machine.fault(&f.id))
         .any(|fault| {
             let targets = fault.targets(&scenario.machine.wiring);
-            let is_only_named = targets.is_empty() && fault.part == part.id;
-            is_only_named || targets.iter().any(|target| part.comes_with(target))
+            fault.part == part.id || targets.iter().any(|target| part.comes_with(target))
         })
 }
 
