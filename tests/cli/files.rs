@@ -59,7 +59,7 @@ fn check_goes_on_behind_a_file_that_cannot_be_read_and_ends_with_two() {
 fn shipped_files_are_sound() {
     let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("scenarios");
     let mut files = vec!["scenarios/faults.json".to_owned()];
-    for kind in ["jobs", "machines"] {
+    for kind in ["jobs", "machines", "sets"] {
         for entry in std::fs::read_dir(folder.join(kind)).expect("a folder") {
             let name = entry
                 .expect("an entry")
@@ -130,4 +130,26 @@ fn odd_bytes() -> impl FnMut() -> u8 {
         state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
         (state >> 24) as u8
     }
+}
+
+#[test]
+fn a_folder_of_jobs_becomes_a_set_that_check_accepts() {
+    let dir = env!("CARGO_TARGET_TMPDIR").to_owned() + "/jobs_to_pack";
+    std::fs::create_dir_all(&dir).expect("a folder");
+    for name in ["no_water", "hot_and_stops"] {
+        let from = format!("{}/scenarios/jobs/{name}.json", env!("CARGO_MANIFEST_DIR"));
+        std::fs::copy(from, format!("{dir}/{name}.json")).expect("copied");
+    }
+    let output = run(&["pack", &dir, "--title", "Two", "--mastered-at", "70"]);
+    assert_eq!(code(&output), 0, "{}", said(&output));
+    let set = String::from_utf8(output.stdout).expect("text");
+    let value: serde_json::Value = serde_json::from_str(&set).expect("JSON");
+    assert_eq!(
+        value["jobs"],
+        serde_json::json!(["no_water", "hot_and_stops"])
+    );
+    assert_eq!(code(&piped(&["check", "-"], set.as_bytes())), 0);
+    let output = run(&["pack", "/no/such/folder"]);
+    assert_eq!(code(&output), 2);
+    assert!(said(&output).contains("/no/such/folder"));
 }

@@ -104,6 +104,7 @@ fn help_of_every_command_says_its_exit_codes() {
         "access",
         "schema",
         "draw",
+        "pack",
     ];
     let whole = run(&["--help"]);
     let listed = String::from_utf8_lossy(&whole.stdout).into_owned();
