@@ -203,7 +203,10 @@ fn the_library_is_as_broad_as_the_trade() {
         classes(s).contains(&FaultClass::Refit)
     });
     least("comes and goes", 6, &|s| {
-        s.faults.iter().any(|f| f.onset != Onset::Constant)
+        s.faults.iter().any(|f| {
+            let listed = s.machine.fault(&f.id).expect("known").onset;
+            f.onset.unwrap_or(listed) != Onset::Constant
+        })
     });
     least("no fault", 4, &|s| {
         s.skills.iter().any(|skill| skill == "no part needed")
