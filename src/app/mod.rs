@@ -33,6 +33,7 @@ mod store;
 mod suspects;
 mod training_set;
 mod view;
+mod waiting;
 
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod as_text;

@@ -16,28 +16,19 @@ use crate::app::view::Until;
 use crate::app::view::meter::Hold;
 use crate::app::view::notice;
 use crate::app::view::verbs;
+use crate::app::waiting::Wait;
 use crate::bench::action::Action;
 use crate::bench::action::PanelKey;
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
-use crate::bench::observe;
+use crate::bench::recorder::Channel;
+use crate::bench::recorder::Recorder;
 
 /// Longest step of real time that is made good, s: what a hidden tab missed is dropped.
 const LONGEST_FRAME_S: f64 = 0.25;
-/// Longest wait for something to change, s of bench time. Design choice.
-const PATIENCE_S: u64 = 20 * 60;
 /// How long a display takes to settle, s. Common practice: about half a second.
 const SETTLE_S: f64 = 0.5;
-
-/// Letting time pass until something is so.
-#[derive(Clone, Debug, PartialEq)]
-struct Wait {
-    until: Until,
-    from: Tick,
-    state: String,
-    seen: (String, String),
-}
 
 /// A job on the bench.
 pub struct Session {
@@ -59,6 +50,8 @@ pub struct Session {
     pub probing: bool,
     /// For the screen reader.
     pub said: String,
+    /// The strip-chart recorder.
+    pub recorder: Recorder,
     wait: Option<Wait>,
     /// Bench time that is due and not yet a whole tick, s.
     due_s: f64,
@@ -98,6 +91,7 @@ impl Session {
             speed: Speed::default(),
             probing: false,
             said: String::new(),
+            recorder: Recorder::default(),
             wait: None,
             due_s: 0.0,
             settle_s: 0.0,
@@ -132,6 +126,9 @@ impl Session {
         let ticks = (self.due_s * TICKS_PER_S as f64) as Tick;
         self.due_s -= ticks as f64 / TICKS_PER_S as f64;
         self.live.advance(ticks);
+        if ticks > 0 {
+            self.recorder.look(&self.live);
+        }
         ticks > 0
     }
 
@@ -141,24 +138,16 @@ impl Session {
             return;
         };
         self.live.advance(TICKS_PER_S);
-        let passed_s = (self.live.tick() - wait.from) / TICKS_PER_S;
-        let over = match wait.until {
-            Until::Minute => passed_s >= 60,
-            Until::StateEnds => self.live.machine().state_words() != wait.state,
-            Until::Change => seen(&self.live) != wait.seen,
+        self.recorder.look(&self.live);
+        let Some(end) = wait.end(&self.live) else {
+            return;
         };
-        if over {
-            self.wait = None;
-            self.said = format!(
-                "After {passed_s} seconds: {}",
-                self.live.machine().state_words()
-            );
-        } else if passed_s >= PATIENCE_S {
-            self.wait = None;
-            self.said = format!("Nothing has changed in {} minutes.", PATIENCE_S / 60);
+        self.wait = None;
+        self.said = end.said(&self.live);
+        if end.is_in_vain {
             self.notice = Some(NoticeView {
                 title: "Nothing has changed".to_owned(),
-                text: vec![format!("You have waited {} minutes.", PATIENCE_S / 60)],
+                text: vec![format!("You have waited {} minutes.", end.passed_s / 60)],
                 ..NoticeView::default()
             });
         }
@@ -175,6 +164,17 @@ impl Session {
                 self.hold.turn(mode);
                 return self.place_leads();
             }
+            Order::Measure(mode, red, black) => {
+                self.hold.turn(mode);
+                (self.hold.red, self.hold.black) = (Some(red), black);
+                return self.place_leads();
+            }
+            Order::Follow(channel) => {
+                self.recorder.follow(channel);
+            }
+            Order::FollowMeter => self.follow_meter(),
+            Order::LiftPen(pen) => self.recorder.lift(pen),
+            Order::FreshStrip => self.recorder.begin(),
             Order::Put(lead, at) => {
                 self.hold.put(lead, at);
                 return self.place_leads();
@@ -220,17 +220,19 @@ impl Session {
         }
     }
 
+    fn follow_meter(&mut self) {
+        if let (true, Some(red)) = (self.hold.is_complete(), self.hold.red.clone()) {
+            let (mode, black) = (self.hold.mode, self.hold.black.clone());
+            self.recorder.follow(Channel::Meter { mode, red, black });
+        }
+    }
+
     fn wait_until(&mut self, until: Until) {
         if self.job.is_over() {
             return;
         }
         self.notice = None;
-        self.wait = Some(Wait {
-            until,
-            from: self.live.tick(),
-            state: self.live.machine().state_words(),
-            seen: seen(&self.live),
-        });
+        self.wait = Some(Wait::new(until, &self.live));
     }
 
     /// The job learns of the leads once they are placed, or once they were and are no longer.
@@ -298,14 +300,6 @@ impl Session {
         self.due_s = 0.0;
         true
     }
-}
-
-/// What a person standing there would notice: sound and display.
-fn seen(job: &Job) -> (String, String) {
-    (
-        observe::caption(job.machine()),
-        job.machine().display_words(),
-    )
 }
 
 #[cfg(test)]

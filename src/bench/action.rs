@@ -6,6 +6,8 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::bench::gauge::Gauge;
+
 /// One act at the bench.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
@@ -36,6 +38,15 @@ pub enum Action {
     },
     /// Set the house's breaker or residual current device again.
     Breaker,
+    /// Switch the circuit of the socket off at the house's board, or on.
+    HouseSwitch {
+        /// True to switch it on.
+        on: bool,
+    },
+    /// Hold the tester to a known source of its own: it shows what it must, or it is no tester.
+    ProveTester,
+    /// Put new fuses into the meter and the earth bond tester.
+    NewMeterFuse,
     /// Keep the plug in sight or locked, so that nobody puts it back.
     Secure,
     /// Open or shut the tap.
@@ -110,6 +121,19 @@ pub enum Action {
         /// Node under the black lead.
         #[serde(default)]
         black: Option<String>,
+    },
+    /// Put an instrument that needs no circuit to a place, read it and note it.
+    Gauge {
+        /// The instrument.
+        gauge: Gauge,
+        /// Name of the place.
+        place: String,
+    },
+    /// Put the splitter lead between plug and socket, or take it away: it leads each conductor of
+    /// the cord apart, for the clamp.
+    Splitter {
+        /// True to put it in.
+        fitted: bool,
     },
     /// Write the meter's reading into the notebook.
     Note,
@@ -243,6 +267,12 @@ pub enum MeterMode {
     Continuity,
     /// Capacitance.
     Capacitance,
+    /// Frequency.
+    Frequency,
+    /// Diode test: the drop at about 1 mA.
+    Diode,
+    /// AC amperes through the leads, 0.05 Ω behind a 10 A fuse.
+    Amps,
     /// Clamp ammeter round one conductor.
     Clamp,
     /// Insulation resistance at 500 V DC.
@@ -251,6 +281,8 @@ pub enum MeterMode {
     EarthBond,
     /// Leakage clamp round line and neutral together.
     Leakage,
+    /// Touch current: what flows through 2 kΩ, as through a person.
+    TouchCurrent,
 }
 
 /// Ways to empty the tub.
@@ -285,17 +317,21 @@ pub enum Advice {
 
 impl MeterMode {
     /// All modes, in the order a technician meets them on the instruments.
-    pub const ALL: [MeterMode; 10] = [
+    pub const ALL: [MeterMode; 14] = [
         MeterMode::AcVolts,
         MeterMode::LowAcVolts,
         MeterMode::DcVolts,
         MeterMode::Ohms,
         MeterMode::Continuity,
         MeterMode::Capacitance,
+        MeterMode::Frequency,
+        MeterMode::Diode,
+        MeterMode::Amps,
         MeterMode::Clamp,
         MeterMode::Insulation,
         MeterMode::EarthBond,
         MeterMode::Leakage,
+        MeterMode::TouchCurrent,
     ];
 
     /// The mode needs a dead circuit: its own source drives the current.
@@ -305,6 +341,7 @@ impl MeterMode {
             MeterMode::Ohms
                 | MeterMode::Continuity
                 | MeterMode::Capacitance
+                | MeterMode::Diode
                 | MeterMode::Insulation
                 | MeterMode::EarthBond
         )

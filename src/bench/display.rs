@@ -48,6 +48,14 @@ const FARADS: [Range; 4] = [
     range(1e-6, "µF", 6.0),
     range(1e-6, "µF", 600.0),
 ];
+const HERTZ: [Range; 5] = [
+    range(1.0, "Hz", 60.0),
+    range(1.0, "Hz", 600.0),
+    range(1e3, "kHz", 6.0),
+    range(1e3, "kHz", 60.0),
+    range(1e3, "kHz", 600.0),
+];
+const DROP: [Range; 1] = [range(1.0, "V", 2.0)];
 const AMPS: [Range; 2] = [range(1.0, "A", 6.0), range(1.0, "A", 60.0)];
 const LEAKAGE: [Range; 3] = [
     range(1e-3, "mA", 6.0),
@@ -68,8 +76,10 @@ fn ranges(mode: MeterMode) -> &'static [Range] {
         MeterMode::Ohms => &OHMS,
         MeterMode::Continuity => &TONE_OHMS,
         MeterMode::Capacitance => &FARADS,
-        MeterMode::Clamp => &AMPS,
-        MeterMode::Leakage => &LEAKAGE,
+        MeterMode::Frequency => &HERTZ,
+        MeterMode::Diode => &DROP,
+        MeterMode::Clamp | MeterMode::Amps => &AMPS,
+        MeterMode::Leakage | MeterMode::TouchCurrent => &LEAKAGE,
         MeterMode::Insulation => &MEGOHMS,
         MeterMode::EarthBond => &BOND,
     }

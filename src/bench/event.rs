@@ -89,6 +89,13 @@ pub enum Event {
         /// Energy of what turned, J.
         energy_j: f64,
     },
+    /// Something heavy fell.
+    Dropped {
+        /// Energy of the fall, J.
+        energy_j: f64,
+        /// Plain words.
+        what: String,
+    },
     /// A safety rule was broken; the finding's number in the job's list.
     Rule {
         /// Name of the rule.

@@ -9,6 +9,7 @@ use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
 use crate::bench::acts;
+use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::safety::situation::Act;
@@ -30,7 +31,7 @@ pub fn situation(job: &Job, action: &Action) -> Situation {
     let act = act_of(job, action);
     let mut s = Situation::orderly(act);
     supply(job, action, &mut s);
-    proof(job, &mut s);
+    proof(job, action, &mut s);
     touched(job, action, &mut s);
     probe(job, action, &mut s);
     machine(job, &mut s);
@@ -80,6 +81,8 @@ fn act_of(job: &Job, action: &Action) -> Act {
             key: PanelKey::Start,
         } => Act::Start,
         Action::Breaker => Act::ResetDevice,
+        Action::Gauge { gauge, place } => gauge_act(job, *gauge, place),
+        Action::HouseSwitch { on: true } if job.machine.plugged() => Act::PlugIn,
         Action::SupplyHose { attached: false } => Act::PullInletHose,
         Action::Tap { open: true } => Act::OpenTap,
         Action::MakeSafeAndLeave => Act::LeaveUntil,
@@ -88,9 +91,27 @@ fn act_of(job: &Job, action: &Action) -> Act {
     }
 }
 
+/// Fitting a tee opens the supply line; a hand at a place behind covers reaches inside.
+fn gauge_act(job: &Job, gauge: Gauge, place: &str) -> Act {
+    let is_new = gauge.is_fitted() && !job.bench().fitted.contains(&gauge);
+    let is_behind = |id: &str| {
+        let place = job.scenario().workshop.place(id);
+        place.is_some_and(|place| !place.needs.is_empty())
+    };
+    match gauge {
+        Gauge::PressureGauge if is_new => Act::PullInletHose,
+        // Read by its beam, from outside.
+        Gauge::Tachometer => Act::Other,
+        _ if is_behind(place) => Act::ReachInside,
+        _ => Act::Other,
+    }
+}
+
 fn supply(job: &Job, action: &Action, s: &mut Situation) {
     let goes_in = matches!(action, Action::Plug { inserted: true });
-    s.supply.is_plugged = job.machine.plugged() || goes_in;
+    // A circuit switched off at the board isolates as a pulled plug does.
+    let isolation = &job.bench.isolation;
+    s.supply.is_plugged = (job.machine.plugged() || goes_in) && !isolation.house_off;
     if matches!(action, Action::MakeSafeAndLeave) {
         // Part of the act: plug out, tap shut, label on.
         s.supply.is_plugged = false;
@@ -100,9 +121,23 @@ fn supply(job: &Job, action: &Action, s: &mut Situation) {
     s.supply.has_tripped_unexplained = job.machine.supply_tripped();
 }
 
-fn proof(job: &Job, s: &mut Situation) {
+/// What was shown dead counts where it is touched: at the plug or socket, which feed it all, or
+/// at the place where the hands go.
+fn proof(job: &Job, action: &Action, s: &mut Situation) {
     let isolation = &job.bench.isolation;
-    let n = isolation.shown_dead.len() + isolation.proved_dead.len();
+    let roles = &job.machine.model().roles;
+    let workshop = &job.scenario().workshop;
+    let touched = acts::touched_nodes(job, action);
+    let place_of = |node: &str| workshop.test_point(node).map(|t| t.place.as_str());
+    let counts = |node: &String| {
+        let feeds = roles.plug_pins.contains(node) || roles.socket.contains(node);
+        let place = place_of(node);
+        feeds
+            || touched.contains(node)
+            || (place.is_some() && touched.iter().any(|t| place_of(t) == place))
+    };
+    let pairs = isolation.shown_dead.iter().chain(&isolation.proved_dead);
+    let n = pairs.filter(|(a, b)| counts(a) && counts(b)).count();
     s.proof.kind = if n > 0 {
         DeadProof::Volts
     } else {
@@ -150,8 +185,15 @@ fn probe(job: &Job, action: &Action, s: &mut Situation) {
         return;
     };
     s.probe.mode = match mode {
-        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => ProbeMode::Volts,
-        MeterMode::Ohms | MeterMode::Continuity | MeterMode::Capacitance => ProbeMode::Ohms,
+        MeterMode::AcVolts
+        | MeterMode::LowAcVolts
+        | MeterMode::DcVolts
+        | MeterMode::Frequency
+        | MeterMode::TouchCurrent => ProbeMode::Volts,
+        MeterMode::Ohms | MeterMode::Continuity | MeterMode::Capacitance | MeterMode::Diode => {
+            ProbeMode::Ohms
+        }
+        MeterMode::Amps => ProbeMode::Amperes,
         MeterMode::Clamp | MeterMode::Leakage => ProbeMode::Clamp,
         MeterMode::Insulation => ProbeMode::Insulation,
         MeterMode::EarthBond => ProbeMode::EarthBond,

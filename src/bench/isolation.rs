@@ -13,7 +13,9 @@ pub struct Isolation {
     pub switched_off: bool,
     /// Plug out of the socket.
     pub unplugged: bool,
-    /// Plug kept in sight or locked.
+    /// The socket's circuit switched off at the house's board.
+    pub house_off: bool,
+    /// Plug kept in sight or locked; the board's switch locked and labelled.
     pub secured: bool,
     /// Tap shut.
     pub tap_shut: bool,
@@ -39,6 +41,7 @@ impl Isolation {
     /// The mains comes back: nothing that was shown or proved holds any longer.
     pub fn energise(&mut self) {
         self.unplugged = false;
+        self.house_off = false;
         self.secured = false;
         self.pins_discharged = None;
         self.capacitor_discharged = None;
@@ -56,13 +59,18 @@ impl Isolation {
     /// The tester shows nothing between two points while the plug is out.
     pub fn tester_shows_dead(&mut self, red: &str, black: &str) {
         let pair = (red.to_owned(), black.to_owned());
-        if self.unplugged
+        if self.is_isolated()
             && self.tester_proved.is_some()
             && !self.shown_dead.contains(&pair)
             && !self.proved_dead.contains(&pair)
         {
             self.shown_dead.push(pair);
         }
+    }
+
+    /// Cut off from the supply, by the plug or at the board.
+    pub fn is_isolated(&self) -> bool {
+        self.unplugged || self.house_off
     }
 
     /// Some points of the machine were proved dead.

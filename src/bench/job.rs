@@ -16,8 +16,9 @@ use crate::bench::action::MeterMode;
 use crate::bench::acts;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
+use crate::bench::gauge::Gauge;
+use crate::bench::gauge::GaugeReading;
 use crate::bench::isolation::Isolation;
-use crate::bench::ledger;
 use crate::bench::ledger::Ledger;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
@@ -54,6 +55,9 @@ pub struct Outcome {
     /// Numbers of the notebook lines written.
     pub notes: Vec<u32>,
 }
+
+/// What a clamp's jaws are said to hold when they go round the cord as it is.
+pub const WHOLE_CORD: &str = "cord";
 
 /// The meter as it is set now.
 #[derive(Clone, Debug, PartialEq)]
@@ -109,6 +113,16 @@ pub struct Bench {
     pub hose_attached: bool,
     /// The meter.
     pub meter: Option<MeterSetting>,
+    /// The splitter lead is between plug and socket.
+    pub splitter: bool,
+    /// Modes whose fuse has gone.
+    pub blown: BTreeSet<MeterMode>,
+    /// Water on the floor that was told of, kg.
+    pub floor_told_kg: f64,
+    /// Instruments fitted into a line, where they stay.
+    pub fitted: BTreeSet<Gauge>,
+    /// What such an instrument showed last.
+    pub gauge: Option<GaugeReading>,
     /// Isolation: done and proved.
     pub isolation: Isolation,
     /// Prices named.
@@ -212,7 +226,7 @@ impl Job {
             tick: start,
             action: action.clone(),
         });
-        let ticks = ledger::ticks_of(&action, &self.scenario.workshop, self.water_kg());
+        let ticks = acts::ticks(self, &action);
         let mut events = acts::perform(self, &action);
         self.advance(ticks);
         events.extend(acts::finish(self, &action));
@@ -363,9 +377,5 @@ impl Job {
     /// The job is over.
     pub fn is_over(&self) -> bool {
         self.bench.ending.is_some()
-    }
-
-    fn water_kg(&self) -> f64 {
-        self.machine.water_kg()
     }
 }

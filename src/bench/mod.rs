@@ -2,17 +2,21 @@
 
 pub mod action; // every act, as a log keeps it
 mod acts; // what each act does
+pub mod after_repair; // tests after a repair, their limits, what was shown
 pub mod body; // a person as part of a circuit
 pub mod discharge; // a charged capacitor into a hand
 pub mod display; // digits and units of the instruments
 pub mod event; // what an act can bring besides its purpose
 pub mod facts; // a job as the safety rules look at it
+pub mod gauge; // instruments that need no circuit
+mod gauge_scales; // their scales
 pub mod isolation; // made safe: done and proved
 pub mod job; // scenario + seed + log
 pub mod ledger; // clock and money
 pub mod notebook; // readings, looks, answers, acts
 pub mod observe; // what senses give, from the machine's state
 pub mod protection; // residual current devices, breakers, fuses
+pub mod recorder; // strip-chart recorder
 pub mod rules; // safety findings of a job
 pub mod safety; // safety rules as data and predicates
 pub mod scenario; // one customer's call

@@ -6,6 +6,7 @@ use serde::Serialize;
 
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
+use crate::bench::gauge::GaugeReading;
 
 /// A moment of a job in ticks of 0.1 s since the technician rang the bell.
 pub type Tick = u64;
@@ -32,6 +33,8 @@ pub struct Note {
 pub enum NoteEntry {
     /// A reading of an instrument.
     Reading(Reading),
+    /// A reading of an instrument that needs no circuit.
+    Gauge(GaugeReading),
     /// What looking, listening, feeling, smelling or moving by hand gave.
     Observation {
         /// The sense used; feel for moving by hand.

@@ -8,6 +8,7 @@ use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
+use crate::bench::gauge::GaugeReading;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
@@ -31,6 +32,15 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         Action::Plug { inserted: true } => "put the plug in".to_owned(),
         Action::Plug { inserted: false } => "pull the plug".to_owned(),
         Action::Breaker => "set the breaker again".to_owned(),
+        Action::HouseSwitch { on: true } => "switch the socket's circuit on".to_owned(),
+        Action::HouseSwitch { on: false } => {
+            "switch the socket's circuit off at the board".to_owned()
+        }
+        Action::ProveTester => "prove the tester on its known source".to_owned(),
+        Action::NewMeterFuse => "put new fuses into the instruments".to_owned(),
+        Action::Splitter { fitted: true } => "put the splitter lead in".to_owned(),
+        Action::Splitter { fitted: false } => "take the splitter lead away".to_owned(),
+        Action::Gauge { gauge, place: id } => format!("{}: {}", gauge.about().name, place(id)),
         Action::Secure => "keep the plug in sight".to_owned(),
         Action::Tap { open: true } => "open the tap".to_owned(),
         Action::Tap { open: false } => "shut the tap".to_owned(),
@@ -82,6 +92,7 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
 pub fn note(note: &Note, workshop: &Workshop) -> String {
     match &note.entry {
         NoteEntry::Reading(reading) => self::reading(reading, workshop),
+        NoteEntry::Gauge(reading) => gauge(reading, workshop),
         NoteEntry::Observation { place, seen, .. } => {
             let name = workshop
                 .place(place)
@@ -105,6 +116,15 @@ pub fn reading(reading: &Reading, workshop: &Workshop) -> String {
     format!("{what}: {}", reading.display)
 }
 
+/// A reading of an instrument that needs no circuit, plain words.
+pub fn gauge(reading: &GaugeReading, workshop: &Workshop) -> String {
+    let place = workshop
+        .place(&reading.place)
+        .map_or(reading.place.as_str(), |p| p.name.as_str());
+    let name = reading.gauge.about().name;
+    format!("{name}, {place}: {}", reading.display)
+}
+
 /// Name of a meter mode on screens.
 pub fn mode_name(mode: MeterMode) -> &'static str {
     match mode {
@@ -114,11 +134,25 @@ pub fn mode_name(mode: MeterMode) -> &'static str {
         MeterMode::Ohms => "ohms",
         MeterMode::Continuity => "continuity",
         MeterMode::Capacitance => "capacitance",
+        MeterMode::Frequency => "frequency",
+        MeterMode::Diode => "diode test",
+        MeterMode::Amps => "AC amperes through the leads",
         MeterMode::Clamp => "clamp",
         MeterMode::Insulation => "insulation",
         MeterMode::EarthBond => "earth bond",
         MeterMode::Leakage => "leakage clamp",
+        MeterMode::TouchCurrent => "touch current",
     }
+}
+
+/// Where an instrument's leads are, plain words.
+pub fn placed(
+    mode: MeterMode,
+    red: Option<&str>,
+    black: Option<&str>,
+    workshop: &Workshop,
+) -> String {
+    meter(mode, red, black, workshop)
 }
 
 fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Workshop) -> String {

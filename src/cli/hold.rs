@@ -20,11 +20,15 @@ use crate::plant::harness::SteadyState;
 use crate::plant::harness::Wiring;
 use crate::plant::harness::WiringChange;
 use crate::plant::harness::WiringModel;
+use crate::plant::harness::frequency;
 use crate::plant::harness::instrument;
+use crate::plant::harness::level::level_frequency_hz;
 use crate::plant::harness::steady_state::steady_state;
 use crate::scenario::names::Names;
 use crate::scenario::problem::Problems;
 
+/// Lowest logic supply the level oscillator runs with, V. Design choice.
+const LOGIC_RUNS_V: f64 = 4.5;
 /// Largest resistance an earth-bond tester shows, Ω. Common practice.
 const BOND_LIMIT_OHM: f64 = 60.0;
 
@@ -246,6 +250,19 @@ impl Held {
         })
     }
 
+    /// Counts between two nodes, the tub empty.
+    fn frequency(&mut self, [red, black]: [NodeId; 2]) -> Result<Found, SolveError> {
+        let is_fed = self.state.regulated_v >= LOGIC_RUNS_V;
+        let hz = level_frequency_hz(&mut self.harness, self.state.contacts, 0.0)?;
+        let level_hz = (is_fed && hz > 0.0).then_some(hz);
+        let found = frequency::read(&self.harness, &self.state, level_hz, red, black)?;
+        Ok(Found {
+            value_si: found.unwrap_or(0.0),
+            is_over_range: found.is_none(),
+            is_live: false,
+        })
+    }
+
     /// Reads an instrument of the bench put across two nodes, or round an element or the cord.
     ///
     /// # Errors
@@ -259,13 +276,21 @@ impl Held {
             }
             At::Cord => return Ok(Found::plain(self.leakage_a())),
         };
+        if mode == MeterMode::Frequency {
+            return self.frequency(pair);
+        }
         let instrument = match mode {
             MeterMode::LowAcVolts => Instrument::AcVoltsLowImpedance,
             MeterMode::DcVolts => Instrument::DcVolts,
             MeterMode::Capacitance => Instrument::Capacitance,
+            MeterMode::Diode => Instrument::Diode,
+            MeterMode::TouchCurrent => Instrument::TouchCurrent,
+            MeterMode::Amps => Instrument::Amps,
             MeterMode::Insulation => Instrument::Insulation,
             MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => Instrument::Ohms,
-            MeterMode::AcVolts | MeterMode::Clamp | MeterMode::Leakage => Instrument::AcVolts,
+            MeterMode::AcVolts | MeterMode::Frequency | MeterMode::Clamp | MeterMode::Leakage => {
+                Instrument::AcVolts
+            }
         };
         let mut found = self.read(instrument, pair)?;
         if mode == MeterMode::EarthBond {

@@ -6,6 +6,7 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::bench::action::MeterMode;
+use crate::bench::gauge::Gauge;
 use crate::bench::safety;
 use crate::bench::words;
 use crate::cli::Verdict;
@@ -57,18 +58,37 @@ pub fn rules(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
 
 /// Instruments of the bench.
 pub fn instruments(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
-    let list: Vec<Value> = MeterMode::ALL
-        .iter()
-        .map(|mode| {
-            json!({
-                "mode": mode::id(*mode),
-                "name": words::mode_name(*mode),
-                "unit": mode::unit(*mode),
-                "clamp": mode.is_clamp(),
-                "needs_dead_circuit": mode.needs_dead_circuit(),
-            })
+    let in_circuit = MeterMode::ALL.iter().map(|mode| {
+        json!({
+            "mode": mode::id(*mode),
+            "act": "meter",
+            "name": words::mode_name(*mode),
+            "unit": mode::unit(*mode),
+            "clamp": mode.is_clamp(),
+            "needs_dead_circuit": mode.needs_dead_circuit(),
         })
-        .collect();
+    });
+    let at_places = Gauge::ALL.iter().map(|gauge| {
+        let about = gauge.about();
+        json!({
+            "mode": about.id,
+            "act": "gauge",
+            "name": about.name,
+            "unit": about.quantity.unit(),
+            "quantity": about.quantity.id(),
+            "scale": about.unit,
+            "resolution": about.resolution * about.unit_si,
+            "scatter": about.scatter * about.unit_si,
+            "scatter_share": about.scatter_ratio,
+            "seconds": about.seconds,
+            "fitting_seconds": about.fitting_s,
+            "places": about.places,
+            "caution": about.caution,
+            "clamp": false,
+            "needs_dead_circuit": false,
+        })
+    });
+    let list: Vec<Value> = in_circuit.chain(at_places).collect();
     write(&list, &["mode", "unit", "name"], args.json, out)
 }
 

@@ -11,10 +11,14 @@ pub fn id(mode: MeterMode) -> &'static str {
         MeterMode::Ohms => "ohms",
         MeterMode::Continuity => "continuity",
         MeterMode::Capacitance => "capacitance",
+        MeterMode::Frequency => "frequency",
+        MeterMode::Diode => "diode",
+        MeterMode::Amps => "amps",
         MeterMode::Clamp => "clamp",
         MeterMode::Insulation => "insulation",
         MeterMode::EarthBond => "earth_bond",
         MeterMode::Leakage => "leakage",
+        MeterMode::TouchCurrent => "touch_current",
     }
 }
 
@@ -32,7 +36,9 @@ pub fn unit(mode: MeterMode) -> &'static str {
             "ohm"
         }
         MeterMode::Capacitance => "F",
-        MeterMode::Clamp | MeterMode::Leakage => "A",
+        MeterMode::Frequency => "Hz",
+        MeterMode::Diode => "V",
+        MeterMode::Amps | MeterMode::Clamp | MeterMode::Leakage | MeterMode::TouchCurrent => "A",
     }
 }
 

@@ -150,7 +150,7 @@ impl Machine {
             params.inlet.tap_closed_ratio = 1.0;
         }
         wiring.set_plugged(self.hands.plugged);
-        if self.is_tripped {
+        if self.is_tripped || self.hands.house_off {
             wiring.set_value(self.shared.supply.source, 0.0);
         }
         if self.hands.lid_bridged {

@@ -8,6 +8,8 @@ use crate::machine::StateHasher;
 pub struct Hands {
     /// Mains plug in its socket.
     pub plugged: bool,
+    /// The socket's circuit switched off at the house's board.
+    pub house_off: bool,
     /// Mechanical on/off switch pressed in.
     pub switched_on: bool,
     /// Lid open.
@@ -28,6 +30,7 @@ impl Hands {
     /// A machine in a home: plugged in, off, lid shut, tap open.
     pub const AT_HOME: Hands = Hands {
         plugged: true,
+        house_off: false,
         switched_on: false,
         lid_open: false,
         lid_bridged: false,
@@ -39,6 +42,7 @@ impl Hands {
 
     pub(super) fn hash_into(&self, hasher: &mut StateHasher) {
         let flags = [
+            self.house_off,
             self.lid_bridged,
             self.plugged,
             self.switched_on,

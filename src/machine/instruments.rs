@@ -7,11 +7,13 @@ use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Stored;
 use crate::machine::assembly::LID_BRIDGE;
+use crate::network::Complex;
 use crate::network::ElementId;
 use crate::network::ElementKind;
 use crate::network::NodeId;
 use crate::plant::harness::Instrument;
 use crate::plant::harness::SteadyState;
+use crate::plant::harness::frequency;
 use crate::plant::harness::instrument;
 
 /// Test current of an earth-bond tester, A, and its largest indication, Ω. Common practice.
@@ -34,6 +36,10 @@ pub enum Probe<'a> {
     Clamp(&'a str),
     /// A clamp round line and neutral of the cord together.
     Leakage,
+    /// A clamp round the whole cord.
+    Cord,
+    /// A frequency counter between two nodes.
+    Frequency(&'a str, &'a str),
 }
 
 /// What an instrument finds, before its display rounds it.
@@ -90,6 +96,26 @@ impl Machine {
                 let id = self.element(element)?;
                 Ok(plain(state.ac.network.current_a(id).abs()))
             }
+            Probe::Cord => {
+                let network = &state.ac.network;
+                // What goes out comes back in the same cord, but for what leaks another way.
+                let sum = self
+                    .shared
+                    .supply
+                    .plug_contacts
+                    .map(|contact| network.current_a(contact))
+                    .into_iter()
+                    .fold(Complex::default(), |sum, current| sum + current);
+                Ok(plain(sum.abs()))
+            }
+            Probe::Frequency(a, b) => {
+                let (a, b) = (self.node(a)?, self.node(b)?);
+                let hz = frequency::read(&harness, &state, self.level_hz(), a, b)?;
+                Ok(Measured {
+                    value_si: hz,
+                    foreign_v: 0.0,
+                })
+            }
             Probe::Leakage => {
                 let supply = &self.shared.supply;
                 let [line, neutral, _] = supply.plug_contacts;
@@ -140,6 +166,19 @@ impl Machine {
             .between_v(a, b)
             .abs()
             .max(self.stored_v([a, b]).abs())
+    }
+
+    /// Current that a resistance put between two nodes would draw now, A; 0 when a name is unknown.
+    pub fn current_through(&self, a: &str, b: &str, ohm: f64) -> f64 {
+        let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else {
+            return 0.0;
+        };
+        let mut harness = self.electrics.harness().clone();
+        let Ok(state) = self.steady(&mut harness) else {
+            return 0.0;
+        };
+        let load = Complex::real(1.0 / ohm);
+        state.ac.network.seen(a, b).loaded_v(load).abs() / ohm
     }
 
     /// The element bonds metal to the cabinet.

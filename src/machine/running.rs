@@ -109,6 +109,14 @@ impl Machine {
         self.tick += 1;
     }
 
+    /// Frequency of the level oscillator, Hz; none when it does not run or there is none.
+    pub fn level_hz(&self) -> Option<f64> {
+        let is_fed = self.live.regulated_v >= LOGIC_RUNS_V;
+        self.oscillator
+            .hz(self.plant.sensor_hz())
+            .filter(|_| is_fed)
+    }
+
     fn control_inputs(&self) -> Inputs {
         let level_hz = self.oscillator.hz(self.plant.sensor_hz());
         Inputs {

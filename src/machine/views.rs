@@ -50,6 +50,13 @@ impl Machine {
             self.rewire();
         }
     }
+    /// Switches the socket's circuit at the house's board.
+    pub fn switch_house(&mut self, on: bool) {
+        if self.hands.house_off == on {
+            self.hands.house_off = !on;
+            self.rewire();
+        }
+    }
     /// Opens or shuts the lid.
     pub fn set_lid(&mut self, open: bool) {
         self.hands.lid_open = open;
@@ -150,6 +157,11 @@ impl Machine {
     pub fn empty_tub(&mut self) {
         let water_kg = self.plant.state().tub.free_kg;
         self.plant.pour_kg(-(water_kg - 0.5).max(0.0));
+    }
+
+    /// Water runs onto the floor from outside the tub, kg.
+    pub fn spill(&mut self, water_kg: f64) {
+        self.plant.spill(water_kg);
     }
 
     /// The house's protective device has opened.

@@ -330,6 +330,11 @@ pub fn strand_force_n(p: &BeltParams, deflection_m: f64) -> f64 {
     4.0 * p.tension_n * deflection_m / p.centre_m.max(1.0e-3)
 }
 
+/// Deflection at mid-span under a force, m: `d = F L / (4 T)`. Closed form of a taut string.
+pub fn strand_deflection_m(p: &BeltParams, force_n: f64) -> f64 {
+    force_n * p.centre_m / (4.0 * p.tension_n.max(1.0e-3))
+}
+
 /// Largest torque the belt passes at the motor, N·m.
 pub fn belt_torque_n_m(p: &BeltParams, rotor_rad_per_s: f64) -> f64 {
     let grip = belt_tension_ratio(p);

@@ -116,6 +116,23 @@ fn series_flow(p: &InletParams, opening_ratio: f64, valve: f64) -> f64 {
     (p.supply_pa.max(0.0) / resistance).sqrt()
 }
 
+/// Flow out of the open end of the supply hose, m³/s: tap and hose alone hold it back.
+pub fn open_hose_m3_per_s(p: &InletParams) -> f64 {
+    let open = (1.0 - p.tap_closed_ratio).max(0.0) * (1.0 - p.hose_kinked_ratio).max(0.0);
+    p.hose_m3_per_s_sqrt_pa * open * p.supply_pa.max(0.0).sqrt()
+}
+
+/// Pressure over air at the machine's end of the supply hose while `flow_m3_per_s` runs, Pa; none
+/// where tap or hose is shut.
+pub fn line_pa(p: &InletParams, flow_m3_per_s: f64) -> f64 {
+    let hose = p.hose_m3_per_s_sqrt_pa * (1.0 - p.tap_closed_ratio) * (1.0 - p.hose_kinked_ratio);
+    if hose < 1.0e-14 {
+        return 0.0;
+    }
+    let lost = flow_m3_per_s / hose;
+    (p.supply_pa - lost * lost).max(0.0)
+}
+
 /// Pressure rise when a flow of `speed_m_per_s` is stopped within `closing_s`, Pa.
 pub fn water_hammer_pa(
     p: &InletParams,

@@ -127,6 +127,15 @@ impl Plant {
         self.params = params;
     }
 
+    /// Water spilt onto the floor from outside the tub, kg.
+    pub fn spill(&mut self, water_kg: f64) {
+        if water_kg.is_finite() && water_kg > 0.0 {
+            self.apply_pending();
+            self.state.tub.puddle_kg += water_kg;
+            self.state.tub.supplied_kg += water_kg;
+        }
+    }
+
     /// Pours water into the tub, or bails it out when negative, kg; returns what really moved.
     pub fn pour_kg(&mut self, mass_kg: f64) -> f64 {
         if !mass_kg.is_finite() {

@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::bench::gauge::Quantity;
 use crate::scenario::names::Names;
 use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
@@ -12,23 +13,30 @@ use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::WorkKindFile;
 use crate::scenario::workshop_file::WorkshopFile;
 
-/// Instrument functions a data sheet line may name; the first ten are the hand meters'.
-pub const SHEET_MODES: [&str; 15] = [
+/// Instrument functions a data sheet line may name; the first fourteen take leads or jaws.
+pub const SHEET_MODES: [&str; 22] = [
     "ac_volts",
     "low_ac_volts",
     "dc_volts",
     "ohms",
     "continuity",
     "capacitance",
+    "frequency",
+    "diode",
+    "amps",
     "clamp",
     "insulation",
     "earth_bond",
     "leakage",
-    "frequency",
-    "speed",
-    "time",
+    "touch_current",
     "flow",
+    "time",
+    "pressure",
+    "speed",
+    "slope",
     "length",
+    "force",
+    "temperature",
 ];
 
 /// What the other sections of a machine file define.
@@ -297,7 +305,7 @@ fn check_data_sheet(
                     .elements
                     .expect(&format!("{at}.red"), &line.red, problems);
             }
-            "speed" | "time" | "flow" | "length" => {
+            mode if Quantity::ALL.iter().any(|q| q.id() == mode) => {
                 own.places.expect(&format!("{at}.red"), &line.red, problems);
             }
             _ => {

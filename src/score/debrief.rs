@@ -8,6 +8,7 @@ use serde::Serialize;
 
 use crate::bench::action::MeterMode;
 use crate::bench::event::Event;
+use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 use crate::bench::job::Outcome;
 use crate::bench::notebook::Note;
@@ -20,6 +21,8 @@ use crate::machine::MachineError;
 /// A reading further than this from the sound machine's counts as different. Meter and part
 /// tolerance together, common practice.
 const DIFFERENT_RATIO: f64 = 0.10;
+/// The same for a frequency, which a hand meter reads to a few parts in ten thousand.
+const DIFFERENT_HZ_RATIO: f64 = 0.005;
 
 /// Readings closer than this are the same whatever their ratio, in the mode's SI unit: what a hand
 /// meter, its leads and a used machine scatter by. Common practice.
@@ -30,8 +33,10 @@ fn scatter_si(mode: MeterMode) -> f64 {
         MeterMode::EarthBond => 0.05,
         MeterMode::Insulation => 1e5,
         MeterMode::Capacitance => 0.1e-6,
-        MeterMode::Clamp => 0.02,
-        MeterMode::Leakage => 0.2e-3,
+        MeterMode::Frequency => 20.0,
+        MeterMode::Diode => 0.02,
+        MeterMode::Clamp | MeterMode::Amps => 0.02,
+        MeterMode::Leakage | MeterMode::TouchCurrent => 0.2e-3,
     }
 }
 
@@ -78,6 +83,9 @@ impl Twin {
             (NoteEntry::Reading(is), Some(NoteEntry::Reading(sound))) => {
                 !near(is.mode, is.value, sound.value)
             }
+            (NoteEntry::Gauge(is), Some(NoteEntry::Gauge(sound))) => {
+                !near_on_scale(is.gauge, is.value_si, sound.value_si)
+            }
             (
                 NoteEntry::Observation { seen: is, .. },
                 Some(NoteEntry::Observation { seen, .. }),
@@ -95,8 +103,26 @@ impl Twin {
 fn near(mode: MeterMode, is: Option<f64>, sound: Option<f64>) -> bool {
     match (is, sound) {
         (Some(a), Some(b)) => {
-            let allowed = (DIFFERENT_RATIO * a.abs().max(b.abs())).max(scatter_si(mode));
+            let ratio = match mode {
+                MeterMode::Frequency => DIFFERENT_HZ_RATIO,
+                _ => DIFFERENT_RATIO,
+            };
+            let allowed = (ratio * a.abs().max(b.abs())).max(scatter_si(mode));
             (a - b).abs() <= allowed
+        }
+        (None, None) => true,
+        _ => false,
+    }
+}
+
+/// Both readings could be of the same thing: four standard deviations, or the usual share.
+fn near_on_scale(gauge: Gauge, is: Option<f64>, sound: Option<f64>) -> bool {
+    match (is, sound) {
+        (Some(a), Some(b)) => {
+            let zero = gauge.about().zero_si;
+            let most = (a - zero).abs().max((b - zero).abs());
+            let scatter = 4.0 * gauge.scatter_si(a).max(gauge.scatter_si(b));
+            (a - b).abs() <= scatter.max(DIFFERENT_RATIO * most)
         }
         (None, None) => true,
         _ => false,

@@ -88,7 +88,7 @@ fn offered(job: &Job, twin: &Twin) -> f64 {
         let n = job
             .notebook()
             .iter()
-            .filter(|n| matches!(n.entry, NoteEntry::Reading(_)))
+            .filter(|n| matches!(n.entry, NoteEntry::Reading(_) | NoteEntry::Gauge(_)))
             .count();
         return (n as f64 / 3.0).min(1.0);
     }

@@ -38,8 +38,9 @@ pub fn Instrument(props: &InstrumentProps) -> Html {
         .on_order
         .reform(|_: MouseEvent| Order::Do(vec![Action::Note]));
     html! {
-        <section class="instrument" aria-label="Instrument in hand">
+        <section class={classes!("instrument", own_class(meter.mode))} aria-label="Instrument in hand">
             <h2 class="instrument__name">{ instrument_name(meter.mode) }</h2>
+            if let Some(about) = about(meter.mode) { <p class="instrument__about">{ about }</p> }
             <Face face={props.face.clone()} mode={meter.mode} />
             if !props.over {
                 { modes(props) }
@@ -113,7 +114,7 @@ fn modes(props: &InstrumentProps) -> Html {
 }
 
 /// So many of the modes are those of the multimeter; the others are instruments of their own.
-const MULTIMETER: usize = 6;
+const MULTIMETER: usize = 9;
 
 fn mode_key(props: &InstrumentProps, index: usize, checked: bool) -> Html {
     let mode = MeterMode::ALL[index];
@@ -147,8 +148,33 @@ fn instrument_name(mode: MeterMode) -> &'static str {
         MeterMode::Insulation => "Insulation tester",
         MeterMode::EarthBond => "Earth bond tester",
         MeterMode::Leakage => "Leakage clamp",
+        MeterMode::TouchCurrent => "Touch current tester",
         _ => "Multimeter",
     }
+}
+
+/// The ending of the class of an instrument with a panel of its own.
+fn own_class(mode: MeterMode) -> Option<&'static str> {
+    Some(match mode {
+        MeterMode::Clamp => "instrument--clamp",
+        MeterMode::Leakage => "instrument--leakage",
+        MeterMode::TouchCurrent => "instrument--touch",
+        MeterMode::Insulation => "instrument--insulation",
+        MeterMode::EarthBond => "instrument--bond",
+        _ => return None,
+    })
+}
+
+/// What is printed on such an instrument: how it is used, and the limit it is used for.
+fn about(mode: MeterMode) -> Option<&'static str> {
+    Some(match mode {
+        MeterMode::Clamp => "one conductor only: round a whole cord it reads nothing",
+        MeterMode::Leakage => "line and neutral together on its own lead · limit 3.5 mA",
+        MeterMode::TouchCurrent => "metal to earth through 2 kΩ, running · limit 0.5 mA",
+        MeterMode::Insulation => "500 V DC · plug out, switch pressed in · limit 1 MΩ",
+        MeterMode::EarthBond => "0.2 A · plug out, earth pin to metal · limit 0.3 Ω",
+        _ => return None,
+    })
 }
 
 /// The mark on the key.
@@ -160,9 +186,13 @@ fn short(mode: MeterMode) -> &'static str {
         MeterMode::Ohms => "Ω",
         MeterMode::Continuity => "tone",
         MeterMode::Capacitance => "µF",
+        MeterMode::Frequency => "Hz",
+        MeterMode::Diode => "diode",
+        MeterMode::Amps => "A~",
         MeterMode::Clamp => "clamp A",
         MeterMode::Insulation => "insulation",
         MeterMode::EarthBond => "earth bond",
         MeterMode::Leakage => "leakage",
+        MeterMode::TouchCurrent => "touch mA",
     }
 }

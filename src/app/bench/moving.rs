@@ -6,9 +6,11 @@ use crate::app::bench::contexts::use_bench;
 use crate::app::bench::contexts::use_door;
 use crate::app::bench::contexts::use_live;
 use crate::app::bench::estimate::Estimate;
+use crate::app::bench::gauges::Gauges;
 use crate::app::bench::instrument::Face;
 use crate::app::bench::instrument::Instrument;
 use crate::app::bench::job_bar::JobBar;
+use crate::app::bench::recorder::Recorder;
 use crate::app::bench::time_bar::TimeBar;
 use crate::app::hooks::use_slow_words;
 use crate::app::settings::SettingsHandle;
@@ -30,7 +32,18 @@ pub fn MovingJobBar() -> Html {
 #[component]
 pub fn MovingInstrument() -> Html {
     let (bench, live, on_order) = (use_bench(), use_live(), use_door());
-    html! { <Instrument meter={bench.meter.clone()} face={live.face.clone()} over={bench.over} {on_order} /> }
+    let is_reading = bench.meter.red.is_some();
+    html! {
+        <>
+            <Instrument meter={bench.meter.clone()} face={live.face.clone()} over={bench.over} on_order={on_order.clone()} />
+            if !bench.over {
+                <div class="instrument instrument--more">
+                    <Gauges gauges={bench.gauges.clone()} face={bench.gauge.clone()} on_order={on_order.clone()} />
+                    <Recorder view={live.recorder.clone()} can_follow_meter={is_reading} {on_order} />
+                </div>
+            }
+        </>
+    }
 }
 
 /// The instrument as a bar, where the drawer with it is shut.

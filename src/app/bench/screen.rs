@@ -24,6 +24,7 @@ use crate::app::bench::safe_strip::SafeStrip;
 use crate::app::bench::selection_bar::SelectionBar;
 use crate::app::bench::suspects::Suspects;
 use crate::app::bench::tabs::Tabs;
+use crate::app::bench::tests_list::TestsList;
 use crate::app::hooks::focus_first;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_keys;
@@ -41,8 +42,12 @@ use crate::bench::action::Action;
 struct Sides {
     card_open: bool,
     tool_open: bool,
-    notebook_up: bool,
+    up: usize,
 }
+
+/// Sides of the card after the job card itself.
+const NOTEBOOK: usize = 1;
+const TESTS: usize = 2;
 
 /// The bench.
 #[component]
@@ -102,24 +107,30 @@ pub fn BenchScreen() -> Html {
 fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<Sides>) -> Html {
     let show = {
         let sides = sides.clone();
-        Callback::from(move |tab: usize| {
-            sides.set(Sides {
-                notebook_up: tab == 1,
-                ..*sides
-            })
-        })
+        Callback::from(move |tab: usize| sides.set(Sides { up: tab, ..*sides }))
     };
     let words = vec![
         "Job card".into(),
         format!("Notebook {}", bench.notes.len()).into(),
+        format!(
+            "Tests {}",
+            bench
+                .tests
+                .iter()
+                .filter(|t| t.passed == Some(true))
+                .count()
+        )
+        .into(),
     ];
-    let up = usize::from(sides.notebook_up);
+    let up = sides.up;
     html! {
         <>
             <Tabs id="side" label="Card" {words} shown={up} panel="side-panel" on_show={show} />
             <div id="side-panel" class="tabs__panel" role="tabpanel" tabindex="0" aria-labelledby={format!("side-{up}")}>
-                if sides.notebook_up {
+                if up == NOTEBOOK {
                     <Notebook notes={bench.notes.clone()} />
+                } else if up == TESTS {
+                    <TestsList tests={bench.tests.clone()} over={bench.over} on_order={door.clone()} />
                 } else {
                     <JobCard card={bench.card.clone()} over={bench.over} on_order={door.clone()} />
                     <Suspects suspects={bench.suspects.clone()} causes={bench.causes.clone()} on_order={door.clone()} />
@@ -196,13 +207,13 @@ fn press(what: KeyUse, door: &Callback<Order>, sides: &UseStateHandle<Sides>) {
             focus_on(id);
         }
         KeyUse::JobCard | KeyUse::Notebook => {
-            let notebook_up = what == KeyUse::Notebook;
+            let up = usize::from(what == KeyUse::Notebook);
             sides.set(Sides {
                 card_open: true,
                 tool_open: false,
-                notebook_up,
+                up,
             });
-            focus_on(if notebook_up { "side-1" } else { "side-0" });
+            focus_on(if up == NOTEBOOK { "side-1" } else { "side-0" });
         }
         KeyUse::Note => door.emit(Order::Do(vec![Action::Note])),
         KeyUse::Run(speed) => door.emit(Order::Run(speed)),

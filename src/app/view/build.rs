@@ -8,6 +8,7 @@ use crate::app::shared::Shared;
 use crate::app::view::BenchView;
 use crate::app::view::CardView;
 use crate::app::view::CauseView;
+use crate::app::view::GaugeView;
 use crate::app::view::LiveView;
 use crate::app::view::MeterView;
 use crate::app::view::NoteView;
@@ -15,6 +16,7 @@ use crate::app::view::Picture;
 use crate::app::view::PointView;
 use crate::app::view::SuspectView;
 use crate::app::view::card;
+use crate::app::view::gauges;
 use crate::app::view::hints;
 use crate::app::view::meter;
 use crate::app::view::names::name_of;
@@ -47,6 +49,7 @@ pub struct Kept {
     notes: Shared<Vec<NoteView>>,
     points: Shared<Vec<PointView>>,
     causes: Shared<Vec<CauseView>>,
+    gauges: Shared<Vec<GaugeView>>,
 }
 
 impl Kept {
@@ -60,6 +63,7 @@ impl Kept {
             notes: Shared::new(card::notes(job)),
             points: Shared::new(meter::points(job, clamp)),
             causes: Shared::new(card::causes(job.scenario())),
+            gauges: Shared::new(gauges::gauges(job)),
         }
     }
 
@@ -98,6 +102,9 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
             probing: session.probing,
             ..meter::meter(job, &session.hold, kept.points.clone())
         },
+        gauges: kept.gauges.clone(),
+        gauge: gauges::face(job),
+        tests: gauges::tests(job),
         selection: session
             .selected
             .as_ref()
@@ -124,6 +131,7 @@ pub fn live(session: &Session, reading: Option<&Reading>) -> LiveView {
         speed: session.speed,
         waiting: session.is_waiting(),
         said: session.said.clone(),
+        recorder: gauges::recorder(job, &session.recorder),
     }
 }
 

@@ -140,6 +140,13 @@ fn line(job: &Job, note: &Note) -> NoteView {
         let (red, black) = (reading.red.as_deref(), reading.black.as_deref());
         view.sheet = sheet::range(workshop, reading.mode, red, black, &note.state);
     }
+    if let NoteEntry::Gauge(reading) = &note.entry {
+        let whole = words::gauge(reading, workshop);
+        let ending = format!(": {}", reading.display);
+        view.text = whole.strip_suffix(&ending).unwrap_or(&whole).to_owned();
+        view.value = Some(reading.display.clone());
+        view.sheet = sheet::gauge_range(workshop, reading.gauge, &reading.place, &note.state);
+    }
     view
 }
 
@@ -151,7 +158,7 @@ fn what_was_measured(job: &Job, reading: &Reading) -> String {
 
 fn kind(entry: &NoteEntry) -> NoteKind {
     match entry {
-        NoteEntry::Reading(_) => NoteKind::Reading,
+        NoteEntry::Reading(_) | NoteEntry::Gauge(_) => NoteKind::Reading,
         NoteEntry::Observation {
             sense: Sense::Listen,
             ..

@@ -7,8 +7,11 @@ use crate::app::view::MeterView;
 use crate::app::view::PointView;
 use crate::app::view::sheet;
 use crate::app::view::way;
+use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
+use crate::bench::event::Refusal;
 use crate::bench::job::Job;
+use crate::bench::job::WHOLE_CORD;
 use crate::bench::notebook::Reading;
 use crate::network::ElementKind;
 use crate::network::NodeId;
@@ -107,29 +110,47 @@ pub fn points(job: &Job, clamp: bool) -> Vec<PointView> {
         .collect()
 }
 
-/// Conductors that jaws go round: what carries current between two places, one of which can be
-/// reached.
+/// Conductors that jaws go round: the cord as it is, then what carries current between two places,
+/// one of which can be reached.
 fn conductors(job: &Job) -> Vec<PointView> {
     let workshop = &job.scenario().workshop;
     let wiring = &job.scenario().machine.wiring;
-    let reach = |node: NodeId| {
-        let point = workshop.test_point(&wiring.nodes.get(node.index())?.name)?;
-        Some(way::missing(job, &point.needs))
+    let is_point = |node: NodeId| {
+        let node = wiring.nodes.get(node.index());
+        node.is_some_and(|node| workshop.test_point(&node.name).is_some())
     };
-    wiring
+    let cord = PointView {
+        id: WHOLE_CORD.to_owned(),
+        name: "the whole cord".to_owned(),
+        blocked: None,
+    };
+    let inside = wiring
         .elements
         .iter()
         .filter(|e| !e.is_lower_bound && !matches!(e.kind, ElementKind::Capacitor { .. }))
-        .filter_map(|element| {
-            let ways = element.nodes.into_iter().filter_map(reach);
-            let shortest = ways.min_by_key(Vec::len)?;
-            Some(PointView {
-                id: element.name.clone(),
-                name: element.what.clone(),
-                blocked: way::in_the_way(&shortest),
-            })
-        })
-        .collect()
+        .filter(|e| e.nodes.into_iter().any(is_point))
+        .map(|element| PointView {
+            id: element.name.clone(),
+            name: element.what.clone(),
+            blocked: blocked(job, &element.name),
+        });
+    std::iter::once(cord).chain(inside).collect()
+}
+
+/// Why the jaws cannot go round it now, plain words.
+fn blocked(job: &Job, element: &str) -> Option<String> {
+    let refusal = job.refusal(&Action::Meter {
+        mode: MeterMode::Clamp,
+        red: Some(element.to_owned()),
+        black: None,
+    })?;
+    match refusal {
+        Refusal::InTheWay { steps } => {
+            way::in_the_way(&way::steps(&job.scenario().workshop, &steps))
+        }
+        Refusal::NotNow { why } => Some(why),
+        _ => None,
+    }
 }
 
 /// The face: what the instrument shows, or dashes while it is connected to nothing.
@@ -156,13 +177,15 @@ pub fn face(reading: Option<&Reading>, mode: MeterMode, settling: bool) -> FaceV
 
 fn flag(mode: MeterMode) -> &'static str {
     match mode {
-        MeterMode::AcVolts | MeterMode::Clamp | MeterMode::Leakage => "AC",
+        MeterMode::AcVolts | MeterMode::Amps | MeterMode::Clamp | MeterMode::Leakage => "AC",
+        MeterMode::TouchCurrent => "2 kΩ",
         MeterMode::LowAcVolts => "AC LoZ",
         MeterMode::DcVolts => "DC",
         MeterMode::Continuity => "tone",
         MeterMode::Insulation => "500 V",
         MeterMode::EarthBond => "0.2 A",
-        MeterMode::Ohms | MeterMode::Capacitance => "",
+        MeterMode::Diode => "diode",
+        MeterMode::Ohms | MeterMode::Capacitance | MeterMode::Frequency => "",
     }
 }
 

@@ -3,9 +3,11 @@
 //! Components get these and nothing else, so they can be tested as text. They are built from a
 //! job by the functions in this folder, which know no browser.
 
+mod around; // what hands do around the machine
 pub mod build; // all of it from a session
 pub mod card; // job card, notebook, causes
 pub mod debrief; // the explained replay
+pub mod gauges; // instruments without a circuit, tests after a repair, the recorder
 pub mod hints; // one at a time, in the opening jobs
 pub mod meter; // the instrument and its face
 pub mod models; // what the screens show
@@ -18,8 +20,10 @@ pub mod points; // finding a point by typing
 pub mod safe; // done and proved
 pub mod selection; // what is in hand
 pub mod sheet; // the data sheet beside a reading
+pub mod tool_models; // instruments, tests, recorder
 pub mod verbs; // what can be done with it
 pub mod way; // what is in the way
 
 pub use models::*;
 pub use orders::*;
+pub use tool_models::*;

@@ -5,6 +5,10 @@ use crate::app::view::orders::Lead;
 use crate::app::view::orders::Order;
 use crate::app::view::orders::Picture;
 use crate::app::view::orders::Speed;
+use crate::app::view::tool_models::GaugeFaceView;
+use crate::app::view::tool_models::GaugeView;
+use crate::app::view::tool_models::RecorderView;
+use crate::app::view::tool_models::TestView;
 use crate::bench::action::MeterMode;
 use crate::drawing::svg::Element;
 
@@ -265,6 +269,8 @@ pub struct LiveView {
     pub waiting: bool,
     /// For the screen reader.
     pub said: String,
+    /// The recorder's strip.
+    pub recorder: RecorderView,
 }
 
 /// What changes when something is done or taken in hand.
@@ -288,6 +294,12 @@ pub struct BenchView {
     pub safe: Vec<SafeItem>,
     /// The instrument.
     pub meter: MeterView,
+    /// Instruments that need no circuit.
+    pub gauges: Shared<Vec<GaugeView>>,
+    /// What one of them showed last.
+    pub gauge: Option<GaugeFaceView>,
+    /// The tests after a repair.
+    pub tests: Vec<TestView>,
     /// What is in hand.
     pub selection: Option<SelectionView>,
     /// The calm card.

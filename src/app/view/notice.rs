@@ -91,6 +91,9 @@ fn underneath(job: &Job, action: &Action, ids: &[String]) -> NoticeView {
 
 /// What would have to be done first, where one act does it.
 fn first(job: &Job, why: &str, then: &Action) -> Vec<VerbView> {
+    if why.contains("splitter lead") {
+        return vec![by_splitter(job, then)];
+    }
     let before = if why.contains("lid is shut") && !job.machine().lid_open() {
         Action::Lid { open: true }
     } else if why.contains("supply hose") && job.bench().hose_attached {
@@ -109,6 +112,23 @@ fn first(job: &Job, why: &str, then: &Action) -> Vec<VerbView> {
         blocked: false,
         order,
     }]
+}
+
+/// The splitter lead goes in with the plug out, and the plug back as it was.
+fn by_splitter(job: &Job, then: &Action) -> VerbView {
+    let mut acts = vec![Action::Splitter { fitted: true }];
+    if job.machine().plugged() {
+        acts.insert(0, Action::Plug { inserted: false });
+        acts.push(Action::Plug { inserted: true });
+    }
+    acts.push(then.clone());
+    VerbView {
+        word: "plug in by the splitter lead, then clamp".to_owned(),
+        takes: String::new(),
+        hint: "the machine goes off meanwhile".to_owned(),
+        blocked: false,
+        order: Order::Do(acts),
+    }
 }
 
 /// What happened; `None` when nothing did that needs a card.
@@ -193,6 +213,11 @@ pub fn words_of(event: &Event) -> Option<(String, String, bool)> {
                 "It turned at {:.0} r/min with {energy_j:.0} J.",
                 crate::units::rpm_from_rad_per_s(*speed_rad_per_s)
             ),
+            true,
+        ),
+        Event::Dropped { energy_j, what } => (
+            "Something fell",
+            format!("{}; {energy_j:.0} J.", format::sentence(what)),
             true,
         ),
         Event::Consent { agreed: true } => {

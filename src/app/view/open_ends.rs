@@ -1,6 +1,7 @@
 //! What is still off, apart or shut: a last look round.
 
 use crate::app::format;
+use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 
 /// One line for each thing that is not as a working machine stands.
@@ -30,6 +31,20 @@ pub fn still_open(job: &Job) -> Vec<String> {
         }
     };
     line(!bench.hose_attached, "The supply hose is off");
+    line(bench.splitter, "The splitter lead is still in the socket");
+    line(
+        bench.fitted.contains(&Gauge::PressureGauge),
+        "The tee with the pressure gauge is in the supply line",
+    );
+    line(
+        bench.fitted.contains(&Gauge::UTube),
+        "The tee with the U-tube is in the air hose",
+    );
+    line(
+        bench.isolation.house_off,
+        "The socket's circuit is off at the board",
+    );
+    line(machine.lid_bridged(), "The lid switch is bridged");
     line(machine.lid_open(), "The lid is open");
     line(!machine.tap_open(), "The tap is shut");
     line(!machine.plugged(), "The plug is out");

@@ -3,6 +3,7 @@
 
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
+use crate::bench::recorder::Channel;
 
 /// A picture of the machine.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -181,6 +182,16 @@ pub enum Order {
     Do(Vec<Action>),
     /// Turn the meter to a mode.
     Mode(MeterMode),
+    /// Turn the meter to a mode and put its leads where they are to go.
+    Measure(MeterMode, String, Option<String>),
+    /// Put a pen of the recorder on a quantity.
+    Follow(Channel),
+    /// Put a pen on what the meter reads.
+    FollowMeter,
+    /// Lift a pen.
+    LiftPen(usize),
+    /// Begin the strip anew.
+    FreshStrip,
     /// Put a lead on a point, or let it hang.
     Put(Lead, Option<String>),
     /// Take a lead in hand: the next point touched gets it.

@@ -20,7 +20,7 @@ pub fn items(isolation: &Isolation, workshop: &Workshop, tap_known: bool) -> Vec
     };
     vec![
         done("off", isolation.switched_off),
-        done("unplugged", isolation.unplugged),
+        cut_off(isolation),
         done("secured", isolation.secured),
         done("tap shut", isolation.tap_shut && tap_known),
         done("hose bled", isolation.hose_bled),
@@ -28,6 +28,24 @@ pub fn items(isolation: &Isolation, workshop: &Workshop, tap_known: bool) -> Vec
         done("tester proved", isolation.tester_proved.is_some()),
         proved_dead(isolation, workshop),
     ]
+}
+
+fn cut_off(isolation: &Isolation) -> SafeItem {
+    let at_board = isolation.house_off && !isolation.unplugged;
+    SafeItem {
+        word: if at_board {
+            "off at the board"
+        } else {
+            "unplugged"
+        }
+        .to_owned(),
+        state: if isolation.is_isolated() {
+            SafeState::Done
+        } else {
+            SafeState::Open
+        },
+        detail: String::new(),
+    }
 }
 
 fn discharged(isolation: &Isolation) -> SafeItem {

@@ -2,6 +2,7 @@
 
 use crate::bench::action::MeterMode;
 use crate::bench::display;
+use crate::bench::gauge::Gauge;
 use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Workshop;
 
@@ -33,6 +34,26 @@ pub fn range(
         said.push_str(&format!(", {name} apart"));
     }
     Some(said)
+}
+
+/// The range of a good machine for an instrument that needs no circuit, at a place.
+pub fn gauge_range(workshop: &Workshop, gauge: Gauge, place: &str, state: &str) -> Option<String> {
+    let quantity = gauge.about().quantity.id();
+    let mut fitting: Vec<&DataSheetLine> = workshop
+        .data_sheet
+        .iter()
+        .filter(|line| line.mode == quantity && line.red == place)
+        .collect();
+    fitting.sort_by_key(|line| line.state != state);
+    let line = fitting.first()?;
+    let (_, low) = gauge.shown(line.low);
+    let (over, high) = gauge.shown(line.high);
+    let number = low.split(' ').next().unwrap_or(&low);
+    let said = match over {
+        Some(_) => format!("{number} to {high}"),
+        None => format!("{low} or more"),
+    };
+    Some(format!("{said}, {}", state_words(&line.state)))
 }
 
 fn same_points(
@@ -90,10 +111,14 @@ fn key(mode: MeterMode) -> &'static str {
         MeterMode::Ohms => "ohms",
         MeterMode::Continuity => "continuity",
         MeterMode::Capacitance => "capacitance",
+        MeterMode::Frequency => "frequency",
+        MeterMode::Diode => "diode",
+        MeterMode::Amps => "amps",
         MeterMode::Clamp => "clamp",
         MeterMode::Insulation => "insulation",
         MeterMode::EarthBond => "earth_bond",
         MeterMode::Leakage => "leakage",
+        MeterMode::TouchCurrent => "touch_current",
     }
 }
 

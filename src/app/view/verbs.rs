@@ -5,22 +5,20 @@ use crate::app::format;
 use crate::app::view::Order;
 use crate::app::view::Thing;
 use crate::app::view::VerbView;
+use crate::app::view::around::around;
+use crate::app::view::around::hands;
+use crate::app::view::gauges;
 use crate::app::view::names::place_of;
 use crate::app::view::names::resolve;
 use crate::app::view::names::step_of;
 use crate::bench::action::Action;
-use crate::bench::action::Charged;
-use crate::bench::action::DischargeTool;
-use crate::bench::action::EmptyBy;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
-use crate::bench::action::Turnable;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::bench::ledger::ticks_of;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
-use crate::bench::words::turnable_name;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::Workshop;
@@ -35,7 +33,11 @@ pub struct Candidate {
     act: Action,
 }
 
-fn candidate(word: impl Into<String>, hint: impl Into<String>, act: Action) -> Candidate {
+pub(super) fn candidate(
+    word: impl Into<String>,
+    hint: impl Into<String>,
+    act: Action,
+) -> Candidate {
     Candidate {
         word: word.into(),
         hint: hint.into(),
@@ -46,7 +48,7 @@ fn candidate(word: impl Into<String>, hint: impl Into<String>, act: Action) -> C
 /// All verbs for a thing that make sense now. What something is in the way of is left out: the
 /// way is cleared first.
 pub fn verbs(job: &Job, thing: &Thing) -> Vec<VerbView> {
-    candidates(&job.scenario().workshop, thing)
+    candidates(job, thing)
         .into_iter()
         .filter_map(|candidate| verb(job, candidate))
         .collect()
@@ -83,7 +85,8 @@ fn verb(job: &Job, candidate: Candidate) -> Option<VerbView> {
     })
 }
 
-fn candidates(workshop: &Workshop, thing: &Thing) -> Vec<Candidate> {
+fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
+    let workshop = &job.scenario().workshop;
     let id = resolve(workshop, thing.id());
     let mut list = Vec::new();
     match thing {
@@ -99,6 +102,9 @@ fn candidates(workshop: &Workshop, thing: &Thing) -> Vec<Candidate> {
             }
             senses(workshop, id, &mut list);
             hands(id, &mut list);
+            for (word, hint, act) in gauges::verbs_at(job, id) {
+                list.push(candidate(word, hint, act));
+            }
             let place = place_of(workshop, id).map_or(id, |place| place.id.as_str());
             for found in workshop
                 .connectors
@@ -274,98 +280,6 @@ fn work(work: &Work, list: &mut Vec<Candidate>) {
             format!("{}, no check", work.name),
             &work.caution,
             act(false),
-        ));
-    }
-}
-
-/// What hands do to plug, tap, hose, lid, charge and water.
-fn around(id: &str, list: &mut Vec<Candidate>) {
-    let mut add = |word: &str, act: Action| list.push(candidate(word, "", act));
-    match id {
-        "plug" | "socket" | "mains_cord" => {
-            add("pull the plug", Action::Plug { inserted: false });
-            add("put the plug in", Action::Plug { inserted: true });
-            add("keep it in sight", Action::Secure);
-            discharge("plug pins", Charged::PlugPins, &mut add);
-        }
-        "tap" => {
-            add("shut the tap", Action::Tap { open: false });
-            add("open the tap", Action::Tap { open: true });
-            add("bleed the hose into a bucket", Action::BleedHose);
-        }
-        "supply_hose" | "inlet_filter" => {
-            add("bleed it into a bucket", Action::BleedHose);
-            add("take the hose off", Action::SupplyHose { attached: false });
-            add("screw the hose on", Action::SupplyHose { attached: true });
-        }
-        "lid" => {
-            add("open", Action::Lid { open: true });
-            add("shut", Action::Lid { open: false });
-        }
-        "lid_switch" => {
-            add("bridge it", Action::BridgeLid { fitted: true });
-            add("take the bridge off", Action::BridgeLid { fitted: false });
-        }
-        "on_off_switch" => add(
-            "press",
-            Action::Key {
-                key: PanelKey::Power,
-            },
-        ),
-        "run_capacitor" => discharge("it", Charged::RunCapacitor, &mut add),
-        "outer_tub" | "tub" | "basket" => add(
-            "bail the water out",
-            Action::Empty {
-                how: EmptyBy::Bucket,
-            },
-        ),
-        "drain_motor" | "drain_valve" => {
-            add(
-                "let the water out by the wire",
-                Action::Empty {
-                    how: EmptyBy::DrainWire,
-                },
-            );
-        }
-        _ => {}
-    }
-}
-
-fn discharge(what: &str, charged: Charged, add: &mut impl FnMut(&str, Action)) {
-    add(
-        &format!("discharge {what} with the resistor"),
-        Action::Discharge {
-            what: charged,
-            tool: DischargeTool::BleedResistor,
-        },
-    );
-    add(
-        &format!("short {what} with a screwdriver"),
-        Action::Discharge {
-            what: charged,
-            tool: DischargeTool::Screwdriver,
-        },
-    );
-}
-
-/// What turns or moves by hand.
-fn hands(id: &str, list: &mut Vec<Candidate>) {
-    let whats: &[Turnable] = match id {
-        "pulsator" => &[Turnable::Pulsator],
-        "basket" => &[Turnable::Basket],
-        "motor_pulley" | "wash_motor" => &[Turnable::MotorPulley],
-        "belt" => &[Turnable::Belt],
-        "drain_motor" => &[Turnable::DrainWire],
-        "clutch_lever" => &[Turnable::ClutchLever],
-        "outer_tub" | "tub" | "suspension_rods" => &[Turnable::Tub],
-        "out_of_balance_switch" | "balance_switch" => &[Turnable::BalanceLever],
-        _ => &[],
-    };
-    for what in whats {
-        list.push(candidate(
-            turnable_name(*what),
-            "",
-            Action::Turn { what: *what },
         ));
     }
 }

@@ -6,19 +6,32 @@
 
 use crate::bench::action::Action;
 use crate::bench::action::Turnable;
+use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Bench;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::observe;
+use crate::bench::workshop::Effect;
 use crate::bench::workshop::Mistake;
 use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
 use crate::machine::Target;
 use crate::machine::draw_ratio;
+use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 /// Purpose of the draw that decides whether an unchecked refit leaves something wrong.
 const MISTAKE_PURPOSE: u64 = 0x6d69_7374;
+/// Purpose of the draw that decides whether a machine laid down alone falls, and how often it does.
+/// Common practice, less sure: one in four.
+const DROP_PURPOSE: u64 = 0x6472_6f70;
+const DROP_RATIO: f64 = 0.25;
+/// How far its centre of mass falls, m. Design choice.
+const FALL_M: f64 = 0.25;
+/// Share of the weight on firm feet with one bent. Design choice.
+const BENT_FOOT_RATIO: f64 = 0.5;
+/// What it costs, money units. Design choice.
+const DROP_DAMAGE: f64 = 20.0;
 /// Deepest water one can leave in the tub and still lay the machine down, kg.
 const TILT_WATER_KG: f64 = 3.0;
 
@@ -155,19 +168,41 @@ pub(super) fn cannot_bail(job: &Job) -> Option<Refusal> {
     }
 }
 
-pub(super) fn take_off(job: &mut Job, id: &str, helped: bool) {
-    if job
-        .scenario()
-        .workshop
-        .step(id)
-        .is_some_and(|s| s.lays_down)
-    {
+pub(super) fn take_off(job: &mut Job, id: &str, helped: bool) -> Option<Event> {
+    let step = job.scenario().workshop.step(id);
+    let lays_down = step.is_some_and(|s| s.lays_down);
+    if lays_down {
         job.bench.propped = helped;
     }
+    let dropped = if lays_down && !helped {
+        dropped(job)
+    } else {
+        None
+    };
     job.bench.off.push(id.to_owned());
     job.bench.left_wrong.remove(id);
     job.bench.checked.remove(id);
     job.refit_machine();
+    dropped
+}
+
+/// Laid down by one person without a strap it may fall: a foot bends, the floor is chipped.
+fn dropped(job: &mut Job) -> Option<Event> {
+    let index = job.log().len() as u64;
+    if draw_ratio(job.seed(), DROP_PURPOSE, index) >= DROP_RATIO {
+        return None;
+    }
+    let params = &job.machine.plant().params().suspension;
+    let mass_kg = params.cabinet_kg + params.mass_kg;
+    let effect = Effect::Param("site.foot_firm_ratio".to_owned(), BENT_FOOT_RATIO);
+    job.bench
+        .left_wrong
+        .insert("dropped".to_owned(), vec![effect]);
+    job.ledger.damage += DROP_DAMAGE;
+    Some(Event::Dropped {
+        energy_j: mass_kg * STANDARD_GRAVITY_M_PER_S2 * FALL_M,
+        what: "the machine slipped from the hands: a foot is bent, the floor is chipped".to_owned(),
+    })
 }
 
 pub(super) fn refit(job: &mut Job, id: &str, check: bool) {

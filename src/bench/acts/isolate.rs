@@ -27,6 +27,7 @@ pub(super) fn already_so(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Tap { open } => job.machine.tap_open() == *open,
         Action::Lid { open } => job.machine.lid_open() == *open,
         Action::BridgeLid { fitted } => job.machine.lid_bridged() == *fitted,
+        Action::HouseSwitch { on } => job.bench.isolation.house_off != *on,
         _ => false,
     };
     same.then_some(Refusal::AlreadySo)
@@ -53,6 +54,11 @@ pub(super) fn cannot_reset(job: &Job) -> Option<Refusal> {
 pub(super) fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
     match action {
         Action::Plug { inserted } => plug(job, *inserted),
+        Action::HouseSwitch { on } => house_switch(job, *on),
+        Action::ProveTester => {
+            let tick = job.tick();
+            job.bench.isolation.tester_shows_live(tick);
+        }
         Action::Secure => job.bench.isolation.secured = true,
         Action::Breaker => job.machine.reset_supply(),
         Action::Tap { open } => {
@@ -91,10 +97,24 @@ fn press(job: &mut Job, key: PanelKey) {
 
 fn plug(job: &mut Job, inserted: bool) {
     job.machine.set_plugged(inserted);
-    if inserted {
+    if inserted && job.bench.isolation.house_off {
+        job.bench.isolation.unplugged = false;
+    } else if inserted {
         job.bench.isolation.energise();
     } else {
         job.bench.isolation.unplugged = true;
+    }
+}
+
+fn house_switch(job: &mut Job, on: bool) {
+    job.machine.switch_house(on);
+    let isolation = &mut job.bench.isolation;
+    if !on {
+        isolation.house_off = true;
+    } else if isolation.unplugged {
+        isolation.house_off = false;
+    } else {
+        isolation.energise();
     }
 }
 

@@ -9,13 +9,24 @@ use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::bench::job::MeterSetting;
+use crate::bench::job::WHOLE_CORD;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
+use crate::bench::recorder::Channel;
 use crate::machine::Probe;
 use crate::plant::harness::Instrument;
+use crate::plant::harness::instrument::AMPS_OHM;
 
 /// Share of the nominal supply that counts as "shows a live source".
 const LIVE_RATIO: f64 = 0.5;
+/// Inner resistance of the earth bond tester, Ω. From memory.
+const BOND_TESTER_OHM: f64 = 1.0;
+/// Fuse of the current range and of the bond tester, A; its melting integral, A²s. From memory of
+/// fast high-breaking fuses.
+const FUSE_A: f64 = 10.0;
+const FUSE_A2_S: f64 = 100.0;
+/// Charge that an instrument does not take quietly, V. Published: IEC 60335-1 (from memory: 34 V).
+const CHARGE_NOTICED_V: f64 = 34.0;
 /// Below this a tester shows dead, V. Common practice.
 const DEAD_V: f64 = 5.0;
 
@@ -29,6 +40,10 @@ pub(super) fn cannot_place(
         return Some(Refusal::NotNow {
             why: "this instrument is not in the bag on this job".to_owned(),
         });
+    }
+    if mode == MeterMode::Leakage {
+        // It comes with its own lead for line and neutral together.
+        return None;
     }
     if mode.is_clamp() {
         let element = red?;
@@ -49,14 +64,43 @@ fn cannot_touch(job: &Job, node: &str) -> Option<Refusal> {
     (!steps.is_empty()).then_some(Refusal::InTheWay { steps })
 }
 
+/// The splitter lead goes between plug and socket, with the plug out.
+pub(super) fn cannot_split(job: &Job, fitted: bool) -> Option<Refusal> {
+    if job.bench.splitter == fitted {
+        return Some(Refusal::AlreadySo);
+    }
+    job.machine.plugged().then(|| Refusal::NotNow {
+        why: "the plug is in the socket: pull it first".to_owned(),
+    })
+}
+
 fn cannot_clamp(job: &Job, element: &str) -> Option<Refusal> {
+    if element == WHOLE_CORD {
+        return None;
+    }
     let Some((from, to)) = job.machine.element_ends(element) else {
         return Some(Refusal::Unknown {
             name: element.to_owned(),
         });
     };
+    // Outside, the cord's conductors lie in one sheath: jaws go round one of them on the splitter
+    // lead, or inside the machine where they part.
+    let pins = &job.machine.model().roles.plug_pins;
+    let is_sheathed = |node: &String| !job.bench.splitter && pins.contains(node);
+    let reach = |node: &String| match is_sheathed(node) {
+        true => Some(Refusal::NotNow {
+            why: "the cord's conductors lie in one sheath: put the splitter lead in".to_owned(),
+        }),
+        false => cannot_touch(job, node),
+    };
     // Either end of a wire will do for the jaws.
-    cannot_touch(job, &from).and_then(|_| cannot_touch(job, &to))
+    match (reach(&from), reach(&to)) {
+        (None, _) | (_, None) => None,
+        (Some(Refusal::NotNow { why }), _) | (_, Some(Refusal::NotNow { why })) => {
+            Some(Refusal::NotNow { why })
+        }
+        (first, _) => first,
+    }
 }
 
 pub(super) fn cannot_note(job: &Job) -> Option<Refusal> {
@@ -71,9 +115,50 @@ pub(super) fn place(
     red: Option<String>,
     black: Option<String>,
 ) -> Vec<Event> {
+    let events = overload(job, mode, red.as_deref(), black.as_deref());
     job.bench.meter = Some(MeterSetting { mode, red, black });
     show_tester(job);
-    Vec::new()
+    events
+}
+
+/// New fuses in all instruments.
+pub(super) fn renew_fuses(job: &mut Job) {
+    job.bench.blown.clear();
+}
+
+/// What a live or charged circuit does to an instrument that is nearly a short circuit, or that
+/// expects a dead one.
+fn overload(job: &mut Job, mode: MeterMode, red: Option<&str>, black: Option<&str>) -> Vec<Event> {
+    let mut events = Vec::new();
+    let (Some(red), Some(black)) = (red, black) else {
+        return events;
+    };
+    let inner_ohm = match mode {
+        MeterMode::Amps => AMPS_OHM,
+        MeterMode::EarthBond => BOND_TESTER_OHM,
+        _ => f64::INFINITY,
+    };
+    let current_a = job.machine.current_through(red, black, inner_ohm);
+    if current_a > FUSE_A && job.bench.blown.insert(mode) {
+        let time_ms = 1e3 * FUSE_A2_S / (current_a * current_a);
+        events.push(Event::MeterFuse {
+            why: format!("{current_a:.0} A through the instrument until its 10 A fuse opened, {time_ms:.1} ms"),
+        });
+    }
+    let stored = job.machine.run_capacitor_charge();
+    let lugs = &job.machine.model().roles.run_capacitor;
+    let on_lugs = [red, black]
+        .iter()
+        .all(|node| **node == lugs.0 || **node == lugs.1);
+    if mode.needs_dead_circuit() && on_lugs && stored.voltage_v > CHARGE_NOTICED_V {
+        job.machine.discharge_run_capacitor();
+        events.push(Event::Discharge {
+            from_v: stored.voltage_v,
+            energy_j: stored.energy_j,
+            through: "the instrument".to_owned(),
+        });
+    }
+    events
 }
 
 /// Keeps what a voltage tester shows for the proof of dead.
@@ -117,14 +202,39 @@ pub(super) fn note(job: &mut Job) {
 impl Job {
     /// What the meter shows now; none when it is connected to nothing.
     pub fn reading(&self) -> Option<Reading> {
-        let setting = self.bench.meter.as_ref()?;
+        self.reading_of(self.bench.meter.as_ref()?)
+    }
+
+    /// What a pen of the recorder follows, at this moment, SI; none where it cannot be reached.
+    pub fn sample(&self, channel: &Channel) -> Option<f64> {
+        match channel {
+            Channel::Gauge { gauge, place } => super::gauge::instant(self, *gauge, place),
+            Channel::Meter { mode, red, black } => {
+                if cannot_place(self, *mode, Some(red), black.as_deref()).is_some() {
+                    return None;
+                }
+                self.reading_of(&MeterSetting {
+                    mode: *mode,
+                    red: Some(red.clone()),
+                    black: black.clone(),
+                })?
+                .value
+            }
+        }
+    }
+
+    fn reading_of(&self, setting: &MeterSetting) -> Option<Reading> {
         let red = setting.red.as_deref()?;
         let black = setting.black.as_deref();
         if black.is_none() && !setting.mode.is_clamp() {
             return None;
         }
         let probe = probe(setting.mode, red, black)?;
-        let measured = self.machine.measure(probe).ok()?;
+        let mut measured = self.machine.measure(probe).ok()?;
+        if self.bench.blown.contains(&setting.mode) {
+            // Without its fuse no current gets in: the ammeter shows nothing, the tester an open.
+            measured.value_si = (setting.mode == MeterMode::Amps).then_some(0.0);
+        }
         Some(display::reading(setting, measured))
     }
 
@@ -147,6 +257,11 @@ fn probe<'a>(mode: MeterMode, red: &'a str, black: Option<&'a str>) -> Option<Pr
         MeterMode::Capacitance => between(Instrument::Capacitance),
         MeterMode::Insulation => between(Instrument::Insulation),
         MeterMode::EarthBond => Some(Probe::Bond(red, black?)),
+        MeterMode::Frequency => Some(Probe::Frequency(red, black?)),
+        MeterMode::Diode => between(Instrument::Diode),
+        MeterMode::TouchCurrent => between(Instrument::TouchCurrent),
+        MeterMode::Amps => between(Instrument::Amps),
+        MeterMode::Clamp if red == WHOLE_CORD => Some(Probe::Cord),
         MeterMode::Clamp => Some(Probe::Clamp(red)),
         MeterMode::Leakage => Some(Probe::Leakage),
     }

@@ -7,6 +7,7 @@
 mod access;
 mod arrive;
 mod finishing;
+mod gauge;
 mod isolate;
 mod measure;
 mod setup;
@@ -21,8 +22,13 @@ use crate::bench::action::EmptyBy;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
+use crate::bench::ledger;
+use crate::bench::notebook::Tick;
 use crate::bench::observe;
 use crate::bench::rules;
+
+/// Water on the floor that nobody overlooks, kg. Common practice.
+const FLOOD_KG: f64 = 2.0;
 
 /// Why hands cannot do this now; `None` when they can.
 pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
@@ -38,6 +44,9 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Meter { mode, red, black } => {
             measure::cannot_place(job, *mode, red.as_deref(), black.as_deref())
         }
+        Action::Gauge { gauge, place } => gauge::cannot(job, *gauge, place),
+        Action::Splitter { fitted } => measure::cannot_split(job, *fitted),
+        Action::HouseSwitch { .. } => isolate::already_so(job, action),
         Action::Note => measure::cannot_note(job),
         Action::Sense { place, .. } => access::cannot_reach_place(job, place),
         Action::Turn { what } => access::cannot_turn(job, *what),
@@ -60,10 +69,20 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Secure
         | Action::Key { .. }
         | Action::BleedHose
+        | Action::ProveTester
+        | Action::NewMeterFuse
         | Action::Quote { .. }
         | Action::Advise { .. }
         | Action::MakeSafeAndLeave
         | Action::Close => None,
+    }
+}
+
+/// Time an act takes from now.
+pub fn ticks(job: &Job, action: &Action) -> Tick {
+    match action {
+        Action::Gauge { gauge, place } => gauge::ticks(job, *gauge, place),
+        _ => ledger::ticks_of(action, &job.scenario().workshop, job.machine.water_kg()),
     }
 }
 
@@ -78,7 +97,7 @@ pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
 pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
     let mut events = touch::hazards(job, action);
     match action {
-        Action::TakeOff { step, helped } => access::take_off(job, step, *helped),
+        Action::TakeOff { step, helped } => events.extend(access::take_off(job, step, *helped)),
         Action::Refit { step, check } => access::refit(job, step, *check),
         Action::PullApart { connector } => access::pull_apart(job, connector),
         Action::PushTogether { connector } => access::push_together(job, connector),
@@ -86,7 +105,12 @@ pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
         Action::Meter { mode, red, black } => {
             events.extend(measure::place(job, *mode, red.clone(), black.clone()));
         }
+        Action::Gauge { gauge, place } => events.extend(gauge::apply(job, *gauge, place)),
+        Action::Splitter { fitted } => job.bench.splitter = *fitted,
+        Action::NewMeterFuse => measure::renew_fuses(job),
         Action::Plug { .. }
+        | Action::HouseSwitch { .. }
+        | Action::ProveTester
         | Action::Secure
         | Action::Tap { .. }
         | Action::BleedHose
@@ -99,15 +123,36 @@ pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
         Action::Empty { .. } => job.machine.empty_tub(),
         _ => {}
     }
+    for event in &events {
+        if let Event::Spill { water_kg, .. } = event {
+            job.machine.spill(*water_kg);
+            job.bench.floor_told_kg += water_kg;
+        }
+    }
     events
 }
 
-/// Ends an act: notes what it gave.
+/// Ends an act: notes what it gave, and says what has run onto the floor meanwhile.
 pub fn finish(job: &mut Job, action: &Action) -> Vec<Event> {
+    let mut events = finish_act(job, action);
+    let floor_kg = job.machine.plant().readings().puddle_kg;
+    let more_kg = floor_kg - job.bench.floor_told_kg;
+    if more_kg > FLOOD_KG {
+        job.bench.floor_told_kg = floor_kg;
+        events.push(Event::Spill {
+            water_kg: more_kg,
+            why: "water has run onto the floor".to_owned(),
+        });
+    }
+    events
+}
+
+fn finish_act(job: &mut Job, action: &Action) -> Vec<Event> {
     match action {
         Action::Sense { sense, place } => observe::note_sense(job, *sense, place),
         Action::Turn { what } => observe::note_turn(job, *what),
         Action::Note => measure::note(job),
+        Action::Gauge { .. } => gauge::note(job),
         Action::Ask { question, again } => finishing::answer(job, question, *again),
         Action::Quote { price } => return finishing::quote(job, *price),
         Action::Finding { causes, evidence } => finishing::state(job, causes, evidence),

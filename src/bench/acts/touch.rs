@@ -4,7 +4,9 @@
 //! from the conductor. Currents, times and zones by IEC 60479-1 (from memory).
 
 use crate::bench::action::Action;
+use crate::bench::action::Turnable;
 use crate::bench::body::Body;
+use crate::bench::body::Skin;
 use crate::bench::event::Event;
 use crate::bench::job::Job;
 use crate::bench::protection::Breaker;
@@ -20,6 +22,10 @@ const FELT_A: f64 = 0.0005;
 const BREAKER_A: f64 = 16.0;
 /// Basket speed from which a hand is caught, rad/s. Common practice.
 const CATCHES_RAD_PER_S: f64 = 3.0;
+/// Water on the floor that wets the shoes, kg.
+const WET_FLOOR_KG: f64 = 0.5;
+/// Wet shoes on a wet floor, Ω. From memory, less sure.
+const WET_SHOES_OHM: f64 = 200.0;
 /// Charge that is felt when it goes through a hand, V.
 const CHARGE_FELT_V: f64 = 34.0;
 
@@ -89,7 +95,7 @@ fn shocked(job: &mut Job, nodes: &[String]) -> Option<Event> {
         reactance_ohm: worst.reactance_ohm,
     };
     let line_a = job.machine.live().line_a;
-    let shock = shock::shock(&Body::ORDINARY, source, &protection, line_a, true);
+    let shock = shock::shock(&body(job), source, &protection, line_a, true);
     if shock.current_a < FELT_A {
         return None;
     }
@@ -103,8 +109,20 @@ fn shocked(job: &mut Job, nodes: &[String]) -> Option<Event> {
         opened_by: shock
             .opening
             .map_or("nothing".to_owned(), |o| o.device.words().to_owned()),
-        zone: shock.zone.words().to_owned(),
+        zone: format!("{} ({})", shock.zone.name(), shock.zone.words()),
     })
+}
+
+/// Whoever stands on a wet floor has little left between them and earth.
+fn body(job: &Job) -> Body {
+    if job.machine.plant().readings().puddle_kg > WET_FLOOR_KG {
+        return Body {
+            skin: Skin::Wet,
+            series_ohm: WET_SHOES_OHM,
+            ..Body::ORDINARY
+        };
+    }
+    Body::ORDINARY
 }
 
 fn charged(job: &mut Job, nodes: &[String]) -> Option<Event> {
@@ -123,15 +141,25 @@ fn charged(job: &mut Job, nodes: &[String]) -> Option<Event> {
 }
 
 fn caught(job: &Job, action: &Action) -> Option<Event> {
-    let speed = job.machine.basket_rad_per_s().abs();
-    if !matches!(action, Action::Turn { .. }) || speed < CATCHES_RAD_PER_S {
+    let Action::Turn { what } = action else {
         return None;
-    }
+    };
     let params = job.machine.plant().params();
-    let load_kg = params.load.dry_kg + job.machine.plant().state().tub.textile_kg;
-    let inertia =
-        params.basket.inertia_kg_m2 + load_kg * params.load.gyration_m * params.load.gyration_m;
-    Some(Event::Caught {
+    let (speed, inertia) = match what {
+        Turnable::MotorPulley | Turnable::Belt => (
+            job.machine.plant().readings().rotor_rad_per_s.abs(),
+            params.rotor.inertia_kg_m2,
+        ),
+        _ => {
+            let load_kg = params.load.dry_kg + job.machine.plant().state().tub.textile_kg;
+            let gyration = params.load.gyration_m * params.load.gyration_m;
+            (
+                job.machine.basket_rad_per_s().abs(),
+                params.basket.inertia_kg_m2 + load_kg * gyration,
+            )
+        }
+    };
+    (speed >= CATCHES_RAD_PER_S).then_some(Event::Caught {
         speed_rad_per_s: speed,
         energy_j: 0.5 * inertia * speed * speed,
     })

@@ -137,6 +137,7 @@ fn happened(event: &Event) -> String {
         Event::SupplyTripped { opened_by } => format!("the supply went off: {opened_by}"),
         Event::MeterFuse { why } => format!("the meter's fuse blew: {why}"),
         Event::Spill { water_kg, why } => format!("{water_kg:.1} kg of water: {why}"),
+        Event::Dropped { energy_j, what } => format!("fell with {energy_j:.0} J: {what}"),
         Event::Caught {
             speed_rad_per_s,
             energy_j,

@@ -103,7 +103,12 @@ impl Quantity {
             Quantity::LevelFrequency { .. } => 0.0,
             Quantity::PlugPins { .. } => 2e-9,
             Quantity::Between { instrument, .. } => match instrument {
-                Instrument::AcVolts | Instrument::AcVoltsLowImpedance | Instrument::DcVolts => 2e-6,
+                Instrument::AcVolts
+                | Instrument::AcVoltsLowImpedance
+                | Instrument::DcVolts
+                | Instrument::Diode
+                | Instrument::TouchCurrent
+                | Instrument::Amps => 2e-6,
                 Instrument::Capacitance => 1e-6,
                 Instrument::Ohms | Instrument::Insulation => 0.0,
             },

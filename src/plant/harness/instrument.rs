@@ -4,6 +4,9 @@
 //! volts          open_v / (1 + Y ohm)           Y of the meter's input
 //! ohms           V / I of a source behind its resistance
 //! capacitance    Im(I / V) / (2 pi 100 Hz)
+//! touch          |V| / 2 kohm, the 2 kohm across the probes
+//! diode          the part of 3 V behind 3 kohm that is left across the probes
+//! frequency      of the stronger of mains and level oscillator, each where it reaches the probes
 //! ```
 //! Inputs and test voltages: common practice (values in the data sheet of the machine set).
 //! An ohmmeter on a live circuit shows what the physics gives, flagged as live.
@@ -30,6 +33,16 @@ pub const OHMS_LIMIT_OHM: f64 = 50e6;
 pub const INSULATION_SOURCE: (f64, f64) = (500.0, 100e3);
 /// Resistance above which the insulation tester shows over-range, ohm.
 pub const INSULATION_LIMIT_OHM: f64 = 4e9;
+/// Test voltage and inner resistance of the diode test: about 1 mA.
+pub const DIODE_SOURCE: (f64, f64) = (3.0, 3e3);
+/// Drop above which the diode test shows over-range, V.
+pub const DIODE_LIMIT_V: f64 = 2.0;
+/// Shunt of the current range with its leads and fuse, ohm. From memory.
+pub const AMPS_OHM: f64 = 0.05;
+/// Largest current it shows, A.
+pub const AMPS_LIMIT_A: f64 = 10.0;
+/// A person in a touch current tester, ohm. Published: EN 50699 (from memory).
+pub const TOUCH_OHM: f64 = 2e3;
 /// Frequency of the capacitance meter, Hz.
 pub const CAPACITANCE_HZ: f64 = 100.0;
 /// Voltage above which a circuit counts as live for the dead tests, V. Design choice.
@@ -50,6 +63,12 @@ pub enum Instrument {
     Insulation,
     /// Capacitance at 100 Hz.
     Capacitance,
+    /// Diode test, 3 V behind 3 kohm: the voltage left across the probes.
+    Diode,
+    /// Touch current, A through 2 kohm.
+    TouchCurrent,
+    /// AC amperes, 0.05 ohm.
+    Amps,
 }
 
 /// What an instrument shows.
@@ -107,6 +126,22 @@ pub fn read(
                 state.ac.network.seen(a, b).loaded_v(load).abs(),
             ))
         }
+        Instrument::Amps => {
+            let shunt = Complex::real(1.0 / AMPS_OHM);
+            let value = state.ac.network.seen(a, b).loaded_v(shunt).abs() / AMPS_OHM;
+            Ok(Reading {
+                is_over_range: value.is_nan() || value > AMPS_LIMIT_A,
+                ..Reading::plain(instrument, value)
+            })
+        }
+        Instrument::TouchCurrent => {
+            let across = state
+                .ac
+                .network
+                .seen(a, b)
+                .loaded_v(Complex::real(1.0 / TOUCH_OHM));
+            Ok(Reading::plain(instrument, across.abs() / TOUCH_OHM))
+        }
         Instrument::DcVolts => {
             let point = harness.solve_dc(state.contacts, state.regulated_v, COLD_K)?;
             Ok(Reading::plain(
@@ -130,6 +165,18 @@ pub fn read(
                 value,
                 is_over_range,
                 is_live,
+            })
+        }
+        Instrument::Diode => {
+            let point = harness.solve_dc(state.contacts, state.regulated_v, COLD_K)?;
+            let seen = point.seen(a, b);
+            let (source_v, source_ohm) = DIODE_SOURCE;
+            let value = seen.open_v + (source_v - seen.open_v) * seen.ohm / (source_ohm + seen.ohm);
+            Ok(Reading {
+                mode: instrument,
+                value,
+                is_over_range: value.is_nan() || value.abs() > DIODE_LIMIT_V,
+                is_live: is_live(state, a, b) || seen.open_v.abs() > LIVE_V,
             })
         }
         Instrument::Capacitance => {

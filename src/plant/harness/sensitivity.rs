@@ -36,7 +36,7 @@ pub struct Sensitivities {
     pub by_winding_ohm: [f64; 2],
 }
 
-/// Sensitivities of a voltage or resistance reading; none for capacitance.
+/// Sensitivities of a voltage or resistance reading; none for the others.
 ///
 /// # Errors
 /// [`SolveError`] if the network cannot be solved.
@@ -74,7 +74,10 @@ pub fn sensitivities(
             let value = point.seen(a, b).ohm;
             Ok(Some(gather(harness, instrument, value, &gradient, |d| d)))
         }
-        Instrument::Capacitance => Ok(None),
+        Instrument::Capacitance
+        | Instrument::Diode
+        | Instrument::TouchCurrent
+        | Instrument::Amps => Ok(None),
     }
 }
 

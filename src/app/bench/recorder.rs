@@ -1,0 +1,107 @@
+//! The strip-chart recorder: a lane for each pen, and the same as a table.
+
+use yew::prelude::*;
+
+use crate::app::view::Order;
+use crate::app::view::PenView;
+use crate::app::view::RecorderView;
+
+/// What the recorder shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct RecorderProps {
+    /// The strip.
+    pub view: RecorderView,
+    /// A pen can be put on what the meter reads now.
+    pub can_follow_meter: bool,
+    /// Puts and lifts pens.
+    pub on_order: Callback<Order>,
+}
+
+/// The recorder.
+#[component]
+pub fn Recorder(props: &RecorderProps) -> Html {
+    let follow = props.on_order.reform(|_: MouseEvent| Order::FollowMeter);
+    let fresh = props.on_order.reform(|_: MouseEvent| Order::FreshStrip);
+    let pens = &props.view.pens;
+    html! {
+        <details class="instrument__more recorder">
+            <summary class="instrument__heading">{ format!("recorder, {} of 4 pens", pens.len()) }</summary>
+            <div class="recorder__keys">
+                <button type="button" class="button button--small" onclick={follow} disabled={!props.can_follow_meter || pens.len() >= 4}>
+                    { "record the meter" }
+                </button>
+                if !pens.is_empty() {
+                    <button type="button" class="button button--small" onclick={fresh}>{ "fresh strip" }</button>
+                }
+            </div>
+            if pens.is_empty() {
+                <p class="instrument__sheet">{ "Put a pen on the meter as it is set, or on a speed, a pressure or a temperature above." }</p>
+            }
+            { for pens.iter().enumerate().map(|(index, pen)| lane(props, index, pen)) }
+            if !pens.is_empty() { { table(&props.view) } }
+        </details>
+    }
+}
+
+fn lane(props: &RecorderProps, index: usize, pen: &PenView) -> Html {
+    let lift = props
+        .on_order
+        .reform(move |_: MouseEvent| Order::LiftPen(index));
+    let label = format!(
+        "{}, {} to {} in {} s, now {}",
+        pen.name, pen.low, pen.high, props.view.seconds, pen.now
+    );
+    html! {
+        <figure class="recorder__lane">
+            <figcaption class="recorder__name">
+                <span>{ &pen.name }</span><b class="numbers">{ &pen.now }</b>
+                <button type="button" class="button button--small" onclick={lift}
+                        aria-label={format!("Lift the pen: {}", pen.name)}>{ "lift" }</button>
+            </figcaption>
+            <svg class="recorder__strip" viewBox="0 -3 300 62" preserveAspectRatio="none" role="img" aria-label={label}>
+                <path class="recorder__rule" d="M0 0 H300 M0 28 H300 M0 56 H300" />
+                <path class={format!("recorder__pen recorder__pen--{index}")} d={pen.path.clone()} />
+            </svg>
+            <p class="recorder__ends numbers"><span>{ &pen.low }</span><span>{ &pen.high }</span></p>
+        </figure>
+    }
+}
+
+fn table(view: &RecorderView) -> Html {
+    html! {
+        <details class="recorder__table">
+            <summary>{ "as a table" }</summary>
+            <table>
+                <thead><tr><th scope="col">{ "time" }</th>{ for view.pens.iter().map(|pen| html! { <th scope="col">{ &pen.name }</th> }) }</tr></thead>
+                <tbody>{ for view.rows.iter().map(|row| html! { <tr>{ for row.iter().map(|cell| html! { <td class="numbers">{ cell }</td> }) }</tr> }) }</tbody>
+            </table>
+        </details>
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+
+    #[test]
+    fn each_lane_is_told_in_words_and_again_as_a_table() {
+        let text = as_text::<Recorder>(|| RecorderProps {
+            view: RecorderView {
+                pens: vec![PenView {
+                    name: "tachometer, basket".into(),
+                    path: "M0 56 L300 0".into(),
+                    low: "0 r/min".into(),
+                    high: "750 r/min".into(),
+                    now: "750 r/min".into(),
+                }],
+                rows: vec![vec!["09:00:01".into(), "12 r/min".into()]],
+                seconds: 30,
+            },
+            can_follow_meter: false,
+            on_order: Callback::noop(),
+        });
+        assert!(text.contains("0 r/min to 750 r/min in 30 s"), "{text}");
+        assert!(text.contains("<td class=\"numbers\">12 r/min"), "{text}");
+    }
+}

@@ -1,0 +1,252 @@
+//! Instruments that need no circuit, the tests after a repair and the recorder, as the screens show
+//! them.
+
+use crate::app::format;
+use crate::app::view::GaugeFaceView;
+use crate::app::view::GaugePlaceView;
+use crate::app::view::GaugeView;
+use crate::app::view::Order;
+use crate::app::view::PenView;
+use crate::app::view::RecorderView;
+use crate::app::view::TestView;
+use crate::app::view::VerbView;
+use crate::app::view::names::name_of;
+use crate::app::view::sheet;
+use crate::app::view::way;
+use crate::bench::action::Action;
+use crate::bench::after_repair;
+use crate::bench::after_repair::Shown;
+use crate::bench::display;
+use crate::bench::gauge::Gauge;
+use crate::bench::job::Job;
+use crate::bench::notebook::TICKS_PER_S;
+use crate::bench::recorder::Channel;
+use crate::bench::recorder::Recorder;
+use crate::bench::words;
+
+/// Lines of the table under the chart.
+const TABLE_LINES: usize = 12;
+/// The chart's lane, in its own units.
+const LANE: (f64, f64) = (300.0, 56.0);
+
+/// Every instrument with the places it goes to on this machine.
+pub fn gauges(job: &Job) -> Vec<GaugeView> {
+    Gauge::ALL
+        .into_iter()
+        .map(|gauge| GaugeView {
+            gauge,
+            name: gauge.about().name,
+            caution: gauge.about().caution,
+            places: places(job, gauge),
+        })
+        .filter(|view| !view.places.is_empty())
+        .collect()
+}
+
+fn places(job: &Job, gauge: Gauge) -> Vec<GaugePlaceView> {
+    let workshop = &job.scenario().workshop;
+    let known = gauge.about().places.iter();
+    known
+        .filter_map(|id| {
+            let place = workshop.place(id)?;
+            Some(GaugePlaceView {
+                name: format!("{}, {}", place.name, way_of(gauge, id)),
+                blocked: way::in_the_way(&way::missing(job, &place.needs)),
+                sheet: sheet::gauge_range(workshop, gauge, id, ""),
+                channel: gauge.is_continuous().then(|| Channel::Gauge {
+                    gauge,
+                    place: place.id.clone(),
+                }),
+                order: Order::Do(vec![act(gauge, id)]),
+            })
+        })
+        .collect()
+}
+
+fn act(gauge: Gauge, place: &str) -> Action {
+    Action::Gauge {
+        gauge,
+        place: place.to_owned(),
+    }
+}
+
+/// What the instrument does at a place, in words for a key.
+fn way_of(gauge: Gauge, place: &str) -> &'static str {
+    match (gauge, place) {
+        (Gauge::JugAndWatch, "tub") => "the stream that runs in",
+        (Gauge::JugAndWatch, "supply_hose") => "its open end over a bucket",
+        (Gauge::JugAndWatch, _) => "the stream that runs out",
+        (Gauge::Watch, "basket") => "until it stands",
+        (Gauge::Watch, "tub") => "until it has filled",
+        (Gauge::Watch, "drain_hose") => "until no more water comes",
+        (Gauge::Watch, _) => "until its wire stands",
+        (Gauge::PressureGauge, _) => "pressure in the line",
+        (Gauge::UTube, _) => "pressure in the hose",
+        (Gauge::Tachometer, _) => "highest speed in ten seconds",
+        (Gauge::SpiritLevel, _) => "slope",
+        (Gauge::SpringBalance, _) => "gives at 7 N",
+        (Gauge::BeltGauge, _) => "tension by its tone",
+        (Gauge::Thermometer, "motor") => "hottest winding",
+        (Gauge::Thermometer, "tub") => "the water",
+        (Gauge::Thermometer, _) => "the room",
+        (Gauge::Rule, "drain_motor") => "travel of its wire",
+        (Gauge::Rule, "drain_hose") => "height of its end over the floor",
+        (Gauge::Rule, "balance_switch") => "gap to the tub",
+        (Gauge::Rule, _) => "play",
+    }
+}
+
+/// What can be gauged at a thing, as verbs of what is in hand.
+pub fn verbs_at(job: &Job, id: &str) -> Vec<(String, &'static str, Action)> {
+    let known = |gauge: &Gauge| gauge.about().places.contains(&id);
+    let workshop = &job.scenario().workshop;
+    if workshop.place(id).is_none() {
+        return Vec::new();
+    }
+    let verb = |gauge: Gauge| {
+        let about = gauge.about();
+        let word = format!("{}: {}", about.name, way_of(gauge, id));
+        (word, about.caution, act(gauge, id))
+    };
+    Gauge::ALL.into_iter().filter(known).map(verb).collect()
+}
+
+/// What such an instrument showed last.
+pub fn face(job: &Job) -> Option<GaugeFaceView> {
+    let reading = job.bench().gauge.as_ref()?;
+    let workshop = &job.scenario().workshop;
+    let about = reading.gauge.about();
+    let shown = reading.display.split_once(' ');
+    let (value, unit) = shown.unwrap_or((&reading.display, ""));
+    let share = reading.value_si.map(|si| {
+        let on_scale = (si - about.zero_si) / about.unit_si;
+        (on_scale / about.full).clamp(0.0, 1.0)
+    });
+    Some(GaugeFaceView {
+        gauge: reading.gauge,
+        value: value.to_owned(),
+        unit: unit.to_owned(),
+        share,
+        place: name_of(workshop, &reading.place),
+        sheet: sheet::gauge_range(workshop, reading.gauge, &reading.place, ""),
+    })
+}
+
+/// The tests after a repair.
+pub fn tests(job: &Job) -> Vec<TestView> {
+    after_repair::tests(job)
+        .into_iter()
+        .map(|test| {
+            let (value, passed) = match &test.shown {
+                Shown::NotYet => (None, None),
+                Shown::Seen => (Some("seen".to_owned()), Some(true)),
+                Shown::Value { display, passed } => (Some(display.clone()), Some(*passed)),
+            };
+            TestView {
+                what: test.what,
+                how: test.how,
+                limit: test.limit,
+                source: test.source,
+                value,
+                passed,
+                measure: test.leads.map(|leads| VerbView {
+                    word: "leads there".to_owned(),
+                    takes: String::new(),
+                    hint: test.how.to_owned(),
+                    blocked: false,
+                    order: Order::Measure(leads.mode, leads.red, leads.black),
+                }),
+            }
+        })
+        .collect()
+}
+
+/// The recorder's strip.
+pub fn recorder(job: &Job, recorder: &Recorder) -> RecorderView {
+    let samples = recorder.samples();
+    let (first, last) = match (samples.first(), samples.last()) {
+        (Some(first), Some(last)) => (first.tick, last.tick),
+        _ => (job.tick(), job.tick()),
+    };
+    let span = (last - first).max(1) as f64;
+    let pens = recorder.channels().iter().enumerate();
+    let pens = pens
+        .map(|(pen, channel)| {
+            let points = samples
+                .iter()
+                .map(|s| ((s.tick - first) as f64 / span, s.values[pen]));
+            pen_view(job, channel, points)
+        })
+        .collect();
+    let step = samples.len().div_ceil(TABLE_LINES).max(1);
+    let rows = samples
+        .iter()
+        .step_by(step)
+        .map(|sample| {
+            let shown = recorder.channels().iter().zip(sample.values);
+            let mut row = vec![format::clock_with_seconds(sample.tick)];
+            row.extend(shown.map(|(channel, value)| show(channel, value)));
+            row
+        })
+        .collect();
+    RecorderView {
+        pens,
+        rows,
+        seconds: (last - first) / TICKS_PER_S,
+    }
+}
+
+fn pen_view(
+    job: &Job,
+    channel: &Channel,
+    points: impl Iterator<Item = (f64, Option<f64>)> + Clone,
+) -> PenView {
+    let values = points.clone().filter_map(|(_, value)| value);
+    let (low, high) = values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
+        (low.min(v), high.max(v))
+    });
+    let (low, high) = if low <= high { (low, high) } else { (0.0, 0.0) };
+    // A lane never magnifies less than a hundredth of its value into noise.
+    let room = (high - low)
+        .max(0.01 * high.abs().max(low.abs()))
+        .max(1e-12);
+    let mut path = String::new();
+    let mut is_down = false;
+    for (along, value) in points.clone() {
+        let Some(value) = value else {
+            is_down = false;
+            continue;
+        };
+        let (x, y) = (along * LANE.0, LANE.1 * (1.0 - (value - low) / room));
+        let pen = if is_down { 'L' } else { 'M' };
+        path.push_str(&format!("{pen}{x:.1} {y:.1} "));
+        is_down = true;
+    }
+    PenView {
+        name: channel_name(job, channel),
+        path,
+        low: show(channel, Some(low)),
+        high: show(channel, Some(high)),
+        now: show(channel, points.last().and_then(|(_, value)| value)),
+    }
+}
+
+fn show(channel: &Channel, value: Option<f64>) -> String {
+    match (channel, value) {
+        (_, None) => "–".to_owned(),
+        (Channel::Meter { mode, .. }, value) => display::digits(*mode, value).1,
+        (Channel::Gauge { gauge, .. }, Some(value)) => gauge.shown(value).1,
+    }
+}
+
+fn channel_name(job: &Job, channel: &Channel) -> String {
+    let workshop = &job.scenario().workshop;
+    match channel {
+        Channel::Meter { mode, red, black } => {
+            words::placed(*mode, Some(red), black.as_deref(), workshop)
+        }
+        Channel::Gauge { gauge, place } => {
+            format!("{}, {}", gauge.about().name, name_of(workshop, place))
+        }
+    }
+}

@@ -1,0 +1,96 @@
+//! Plain models of the instruments that need no circuit, the tests after a repair and the recorder.
+
+use crate::app::view::models::VerbView;
+use crate::app::view::orders::Order;
+use crate::bench::gauge::Gauge;
+use crate::bench::recorder::Channel;
+
+/// An instrument that needs no circuit.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GaugeView {
+    /// Which.
+    pub gauge: Gauge,
+    /// Its name.
+    pub name: &'static str,
+    /// What to mind.
+    pub caution: &'static str,
+    /// Where it goes on this machine.
+    pub places: Vec<GaugePlaceView>,
+}
+
+/// A place such an instrument goes to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GaugePlaceView {
+    /// Place and what is read there.
+    pub name: String,
+    /// What is in the way, plain words.
+    pub blocked: Option<String>,
+    /// What the data sheet says of a good machine.
+    pub sheet: Option<String>,
+    /// What a recorder's pen would follow there.
+    pub channel: Option<Channel>,
+    /// Puts it there.
+    pub order: Order,
+}
+
+/// What such an instrument showed last.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GaugeFaceView {
+    /// Which.
+    pub gauge: Gauge,
+    /// Digits or words.
+    pub value: String,
+    /// Unit.
+    pub unit: String,
+    /// Share of its scale.
+    pub share: Option<f64>,
+    /// Name of the place.
+    pub place: String,
+    /// What the data sheet says of a good machine.
+    pub sheet: Option<String>,
+}
+
+/// One of the tests after a repair.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TestView {
+    /// What is tested.
+    pub what: &'static str,
+    /// How.
+    pub how: &'static str,
+    /// The limit.
+    pub limit: &'static str,
+    /// Where the limit comes from.
+    pub source: &'static str,
+    /// What was read or seen since the last change.
+    pub value: Option<String>,
+    /// Within the limit; none before it was done.
+    pub passed: Option<bool>,
+    /// Puts the leads there.
+    pub measure: Option<VerbView>,
+}
+
+/// One pen of the recorder.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct PenView {
+    /// What it follows.
+    pub name: String,
+    /// Its line in the lane, as an SVG path.
+    pub path: String,
+    /// Lowest value on the strip.
+    pub low: String,
+    /// Highest value on the strip.
+    pub high: String,
+    /// Value now.
+    pub now: String,
+}
+
+/// The recorder's strip.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct RecorderView {
+    /// Its pens.
+    pub pens: Vec<PenView>,
+    /// A few lines of it: time and the values of the pens.
+    pub rows: Vec<Vec<String>>,
+    /// Its length, s.
+    pub seconds: u64,
+}

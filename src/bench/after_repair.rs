@@ -1,0 +1,202 @@
+//! The tests after a repair in their order: what is measured, its limit, where the limit comes
+//! from, and what has been shown since the machine was last changed.
+//!
+//! Order: look, protective conductor, insulation, currents with the plug in, functions. Order and
+//! limits: published, EN 50678 and EN 50699 (from memory; the current editions win).
+
+use crate::bench::action::MeterMode;
+use crate::bench::action::Sense;
+use crate::bench::job::Job;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Reading;
+use crate::bench::notebook::Tick;
+
+/// Protective conductor, cord up to 5 m, Ω.
+pub const BOND_LIMIT_OHM: f64 = 0.3;
+/// Insulation, class I, Ω.
+pub const INSULATION_LIMIT_OHM: f64 = 1e6;
+/// Protective-conductor current, A.
+pub const LEAKAGE_LIMIT_A: f64 = 3.5e-3;
+/// Touch current, A.
+pub const TOUCH_LIMIT_A: f64 = 0.5e-3;
+
+/// How far a test has got.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Shown {
+    /// Not done since the last change.
+    NotYet,
+    /// Done: the value as displayed, and whether it keeps the limit.
+    Value {
+        /// Digits and unit.
+        display: String,
+        /// Within the limit.
+        passed: bool,
+    },
+    /// Seen to be right.
+    Seen,
+}
+
+/// Where the leads go for a test.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Leads {
+    /// Mode of the instrument.
+    pub mode: MeterMode,
+    /// Red lead or jaws.
+    pub red: String,
+    /// Black lead.
+    pub black: Option<String>,
+}
+
+/// One test.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Test {
+    /// What is tested.
+    pub what: &'static str,
+    /// How, in one sentence.
+    pub how: &'static str,
+    /// The limit, plain words.
+    pub limit: &'static str,
+    /// Where it comes from.
+    pub source: &'static str,
+    /// Where the leads go; none for a look or a run.
+    pub leads: Option<Leads>,
+    /// How far it has got.
+    pub shown: Shown,
+}
+
+const FAMILY: &str = "EN 50678 / EN 50699 (from memory)";
+const PRACTICE: &str = "common practice";
+
+/// All tests in their order.
+pub fn tests(job: &Job) -> Vec<Test> {
+    let since = job.last_change();
+    let roles = &job.machine().model().roles;
+    let [line_pin, _, earth_pin] = roles.plug_pins.clone();
+    let [_, _, house_earth] = roles.socket.clone();
+    let cabinet = roles.cabinet.clone();
+    let seen = job.machine().milestones();
+    let done = |is_so: bool| if is_so { Shown::Seen } else { Shown::NotYet };
+    let measured = |mode, red: &str, black: Option<&str>, keeps: fn(Option<f64>) -> bool| {
+        let leads = Leads {
+            mode,
+            red: red.to_owned(),
+            black: black.map(str::to_owned),
+        };
+        (Some(leads), last(job, since, mode, keeps))
+    };
+    let (bond_at, bond) = measured(MeterMode::EarthBond, &earth_pin, Some(&cabinet), |ohm| {
+        ohm.is_some_and(|ohm| ohm <= BOND_LIMIT_OHM)
+    });
+    let (insulation_at, insulation) =
+        measured(MeterMode::Insulation, &line_pin, Some(&earth_pin), |ohm| {
+            // Over range is better than any limit.
+            ohm.is_none_or(|ohm| ohm >= INSULATION_LIMIT_OHM)
+        });
+    let line_conductor = line_conductor(job);
+    let (leakage_at, leakage) = measured(MeterMode::Leakage, &line_conductor, None, |a| {
+        a.is_some_and(|a| a <= LEAKAGE_LIMIT_A)
+    });
+    let (touch_at, touch) = measured(MeterMode::TouchCurrent, &cabinet, Some(&house_earth), |a| {
+        a.is_some_and(|a| a <= TOUCH_LIMIT_A)
+    });
+    vec![
+        Test {
+            what: "look",
+            how: "plug, cord, covers and screws; nothing left off, no wire under an edge",
+            limit: "nothing damaged or missing",
+            source: FAMILY,
+            leads: None,
+            shown: done(looked(job, since, "plug") && job.bench().off.is_empty()),
+        },
+        Test {
+            what: "protective conductor",
+            how: "plug out: earth pin to the cabinet, the cord moved meanwhile",
+            limit: "0.3 Ω at most",
+            source: FAMILY,
+            leads: bond_at,
+            shown: bond,
+        },
+        Test {
+            what: "insulation",
+            how: "plug out, switch pressed in: line and neutral together to the earth pin, 500 V",
+            limit: "1 MΩ at least",
+            source: FAMILY,
+            leads: insulation_at,
+            shown: insulation,
+        },
+        Test {
+            what: "protective-conductor current",
+            how: "plug in, running: the leakage clamp on its lead",
+            limit: "3.5 mA at most",
+            source: FAMILY,
+            leads: leakage_at,
+            shown: leakage,
+        },
+        Test {
+            what: "touch current",
+            how: "plug in, running: metal that a hand reaches, through 2 kΩ to earth",
+            limit: "0.5 mA at most",
+            source: FAMILY,
+            leads: touch_at,
+            shown: touch,
+        },
+        Test {
+            what: "functions",
+            how: "fill, wash both ways, drain, spin",
+            limit: "each of them seen",
+            source: PRACTICE,
+            leads: None,
+            shown: done(seen.all()),
+        },
+        Test {
+            what: "lid",
+            how: "opened at full spin: the basket stands within 7 s",
+            limit: "7 s at most",
+            source: "from memory",
+            leads: None,
+            shown: done(seen.lid_stopped),
+        },
+        Test {
+            what: "leaks",
+            how: "after filling and draining, look under the machine",
+            limit: "dry",
+            source: PRACTICE,
+            leads: None,
+            shown: done(seen.filled && looked(job, since, "under_machine")),
+        },
+    ]
+}
+
+/// The conductor that the leakage clamp's lead leads apart with neutral.
+fn line_conductor(job: &Job) -> String {
+    let wiring = &job.machine().model().wiring;
+    let line = wiring.supply.line_conductor;
+    wiring
+        .elements
+        .get(line.index())
+        .map_or_else(String::new, |e| e.name.clone())
+}
+
+/// The last reading of a mode since the machine was changed.
+fn last(job: &Job, since: Tick, mode: MeterMode, keeps: fn(Option<f64>) -> bool) -> Shown {
+    let of_mode = |reading: &Reading| Shown::Value {
+        display: reading.display.clone(),
+        passed: keeps(reading.value),
+    };
+    job.notebook()
+        .iter()
+        .rev()
+        .filter(|note| note.tick >= since)
+        .find_map(|note| match &note.entry {
+            NoteEntry::Reading(reading) if reading.mode == mode => Some(of_mode(reading)),
+            _ => None,
+        })
+        .unwrap_or(Shown::NotYet)
+}
+
+fn looked(job: &Job, since: Tick, at: &str) -> bool {
+    job.notebook().iter().any(|note| {
+        note.tick >= since
+            && matches!(&note.entry, NoteEntry::Observation { sense: Sense::Look, place, .. } if place == at)
+    })
+}

@@ -1,0 +1,15 @@
+//! The bench: every act with its precondition, effect and cost, instruments against what physics
+//! says from outside, making safe in its order, and random acts that never break anything.
+
+#[path = "bench/acts.rs"]
+mod acts;
+#[path = "bench/gauges.rs"]
+mod gauges;
+#[path = "bench/making_safe.rs"]
+mod making_safe;
+#[path = "bench/random.rs"]
+mod random;
+#[path = "bench/repairs.rs"]
+mod repairs;
+#[path = "bench/scene.rs"]
+mod scene;
