@@ -27,6 +27,8 @@ use crate::plant::harness::steady_state::steady_state;
 use crate::score::functional::FunctionLine;
 use crate::score::functional::compare;
 
+const LEFT_OUT: [MeterMode; 2] = [MeterMode::Leakage, MeterMode::Frequency]; // not of a held state
+
 /// Two readings this near to each other tell nothing apart, as a share of the larger. Common
 /// practice: twice the accuracy of a hand meter.
 const SAME_RATIO: f64 = 0.03;
@@ -284,7 +286,10 @@ impl Matrix {
             MeterMode::Capacitance => Instrument::Capacitance,
             MeterMode::Insulation => Instrument::Insulation,
             MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => Instrument::Ohms,
-            MeterMode::AcVolts | MeterMode::Clamp | MeterMode::Leakage => Instrument::AcVolts,
+            MeterMode::Diode => Instrument::Diode,
+            MeterMode::Amps => Instrument::Amps,
+            MeterMode::TouchCurrent => Instrument::TouchCurrent,
+            _ => Instrument::AcVolts,
         };
         let reading = instrument::read(harness, state, with, red, black)?;
         Ok((!reading.is_over_range).then_some(reading.value))
@@ -299,7 +304,7 @@ fn run(model: &Arc<MachineModel>, faults: &[ActiveFault]) -> Result<CycleFigures
 
 fn columns(model: &MachineModel, workshop: &Workshop, should: &CycleFigures) -> Vec<Column> {
     let read = workshop.data_sheet.iter().filter_map(|line| {
-        let mode = mode_named(&line.mode).filter(|mode| *mode != MeterMode::Leakage)?;
+        let mode = mode_named(&line.mode).filter(|mode| !LEFT_OUT.contains(mode))?;
         // Lines about motion are covered by the figures of a run.
         let _ = model.wiring.state(&line.state)?;
         let apart = if line.apart.is_empty() {
@@ -337,10 +342,11 @@ fn mode_named(word: &str) -> Option<MeterMode> {
 fn floor(mode: MeterMode) -> f64 {
     match mode {
         MeterMode::AcVolts | MeterMode::LowAcVolts => 2.0,
-        MeterMode::DcVolts => 0.1,
+        MeterMode::DcVolts | MeterMode::Diode => 0.1,
+        MeterMode::Frequency => 20.0,
         MeterMode::Capacitance => 0.1e-6,
-        MeterMode::Clamp => 0.03,
-        MeterMode::Leakage => 0.1e-3,
+        MeterMode::Clamp | MeterMode::Amps => 0.03,
+        MeterMode::Leakage | MeterMode::TouchCurrent => 0.1e-3,
         MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => 0.3,
         MeterMode::Insulation => 50e3,
     }
