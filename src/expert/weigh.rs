@@ -34,7 +34,9 @@ fn accuracy(mode: MeterMode) -> (f64, f64) {
         MeterMode::Ohms | MeterMode::Continuity => (0.01, 5.0),
         MeterMode::Capacitance | MeterMode::Clamp | MeterMode::Leakage => (0.02, 5.0),
         MeterMode::Insulation => (0.05, 5.0),
-        MeterMode::EarthBond => (0.02, 5.0),
+        MeterMode::EarthBond | MeterMode::Amps | MeterMode::TouchCurrent => (0.02, 5.0),
+        MeterMode::Frequency => (0.0005, 2.0),
+        MeterMode::Diode => (0.01, 3.0),
     }
 }
 

@@ -23,6 +23,8 @@ const PART_RATIO: f64 = 0.05;
 const REACTIVE_RATIO: f64 = 0.10;
 const SUPPLY_RATIO: f64 = 0.03;
 const LOOSE_RATIO: f64 = 0.5;
+/// A matched coil and capacitor, and the mains. Data sheet: 26.0 kHz within 0.1.
+const FREQUENCY_RATIO: f64 = 0.002;
 
 impl Machine {
     /// Standard deviation of a reading from part tolerances, in the reading's SI unit. `value_si` is
@@ -33,9 +35,13 @@ impl Machine {
     pub fn spread_si(&self, probe: Probe<'_>, value_si: f64) -> Result<f64, MachineError> {
         let in_proportion = REACTIVE_RATIO * value_si.abs() / 3.0_f64.sqrt();
         let (instrument, a, b) = match probe {
-            Probe::Between(Instrument::Capacitance, ..) | Probe::Clamp(_) | Probe::Leakage => {
+            Probe::Between(Instrument::Capacitance, ..)
+            | Probe::Clamp(_)
+            | Probe::Leakage
+            | Probe::Cord => {
                 return Ok(in_proportion);
             }
+            Probe::Frequency(..) => return Ok(FREQUENCY_RATIO * value_si.abs()),
             Probe::Between(instrument, a, b) => (instrument, a, b),
             Probe::Bond(a, b) => (Instrument::Ohms, a, b),
         };
