@@ -7,6 +7,7 @@ mod worked;
 
 use yew::prelude::*;
 
+use crate::app::faults::FAULTS;
 use crate::app::handbook::live_machine::LiveMachine;
 use crate::app::handbook::parts::Parts;
 use crate::app::handbook::worked::Worked;
@@ -109,7 +110,7 @@ pub fn HandbookScreen(props: &HandbookProps) -> Html {
     }
 }
 
-/// The chapters; `here` is the one that is shown.
+/// The chapters, and the list of faults; `here` is the one that is shown.
 pub fn contents(here: &str) -> Html {
     html! {
         <nav class="handbook__contents" aria-label="Chapters">
@@ -117,6 +118,7 @@ pub fn contents(here: &str) -> Html {
                 <a href={Route::Handbook(Some(c.id.to_owned())).href()}
                    aria-current={(c.id == here).then_some("page")}>{ c.title }</a>
             }) }
+            <a href={Route::faults().href()} aria-current={(here == FAULTS).then_some("page")}>{ "Faults" }</a>
             <a href={Route::Readings(None).href()}>{ "Readings and faults" }</a>
         </nav>
     }

@@ -7,6 +7,7 @@ mod bench;
 mod crash;
 mod debrief;
 mod desk;
+mod faults;
 mod finding;
 mod format;
 mod frames;

@@ -20,6 +20,13 @@ pub enum Route {
     OpenJob(String),
     /// What each reading tells apart on a machine.
     Readings(Option<String>),
+    /// The handbook's faults: of which machine, and which one.
+    Faults {
+        /// Short name of the machine; the first that ships without.
+        machine: Option<String>,
+        /// Name or number of the fault; the list without.
+        fault: Option<String>,
+    },
     /// Settings, keys and stored data.
     Settings,
     /// An address that leads nowhere.
@@ -33,11 +40,20 @@ impl Route {
         let path = path.split('?').next().unwrap_or("");
         let mut words = path.split('/');
         let screen = words.next().unwrap_or("");
-        let subject = words
-            .next()
-            .filter(|word| !word.is_empty())
-            .map(str::to_owned);
+        let mut next = || {
+            words
+                .next()
+                .filter(|word| !word.is_empty())
+                .map(str::to_owned)
+        };
+        let (subject, machine, fault) = (next(), next(), next());
         if words.next().is_some() {
+            return Self::Unknown;
+        }
+        if screen == "handbook" && subject.as_deref() == Some("faults") {
+            return Self::Faults { machine, fault };
+        }
+        if machine.is_some() {
             return Self::Unknown;
         }
         match (screen, subject) {
@@ -68,7 +84,37 @@ impl Route {
             Self::OpenJob(letters) => format!("#/job/{letters}"),
             Self::Readings(None) => "#/readings".to_owned(),
             Self::Readings(Some(machine)) => format!("#/readings/{machine}"),
+            Self::Faults { machine, fault } => {
+                let words = [machine, fault].map(|word| word.as_deref().unwrap_or(""));
+                format!("#/handbook/faults/{}", words.join("/"))
+                    .trim_end_matches('/')
+                    .to_owned()
+            }
             Self::Settings => "#/settings".to_owned(),
+        }
+    }
+
+    /// The list of faults.
+    pub fn faults() -> Self {
+        Self::Faults {
+            machine: None,
+            fault: None,
+        }
+    }
+
+    /// The list of a machine's faults.
+    pub fn faults_of(machine: &str) -> Self {
+        Self::Faults {
+            machine: Some(machine.to_owned()),
+            fault: None,
+        }
+    }
+
+    /// The page of a fault.
+    pub fn fault(machine: &str, fault: &str) -> Self {
+        Self::Faults {
+            machine: Some(machine.to_owned()),
+            fault: Some(fault.to_owned()),
         }
     }
 }
@@ -86,6 +132,9 @@ mod tests {
             Route::Debrief("j1".into()),
             Route::Handbook(None),
             Route::Handbook(Some("safety".into())),
+            Route::faults(),
+            Route::faults_of("P"),
+            Route::fault("P", "capacitor_low"),
             Route::Settings,
         ] {
             let href = route.href();
@@ -103,7 +152,14 @@ mod tests {
 
     #[test]
     fn a_foreign_address_leads_nowhere_instead_of_failing() {
-        for text in ["#/bench", "#/bench/a/b", "#top", "#/jobs/x", "#/💧"] {
+        for text in [
+            "#/bench",
+            "#/bench/a/b",
+            "#top",
+            "#/jobs/x",
+            "#/💧",
+            "#/handbook/faults/a/b/c",
+        ] {
             assert_eq!(Route::parse(text), Route::Unknown, "{text}");
         }
     }

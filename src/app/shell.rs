@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use crate::app::desk::DeskHome;
 use crate::app::desk::DeskScreen;
+use crate::app::faults::FaultsScreen;
 use crate::app::handbook::HandbookScreen;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_route;
@@ -48,7 +49,7 @@ fn title(route: &Route) -> &'static str {
         Route::Bench(_) => "Bench",
         Route::Finding(_) => "Fault found",
         Route::Debrief(_) => "Debrief",
-        Route::Handbook(_) => "Handbook",
+        Route::Handbook(_) | Route::Faults { .. } => "Handbook",
         Route::Desk(_) => "Desk",
         Route::OpenJob(_) => "A job for you",
         Route::Readings(_) => "Readings and faults",
@@ -68,6 +69,9 @@ fn screen(route: &Route) -> Html {
         Route::Desk(Some(id)) => html! { <DeskScreen key={id.clone()} id={id.clone()} /> },
         Route::OpenJob(letters) => html! { <OpenJobScreen letters={letters.clone()} /> },
         Route::Readings(machine) => html! { <ReadingsScreen machine={machine.clone()} /> },
+        Route::Faults { machine, fault } => html! {
+            <FaultsScreen machine={machine.clone()} fault={fault.clone()} />
+        },
         Route::Settings => html! { <SettingsScreen /> },
         Route::Unknown => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
@@ -88,7 +92,11 @@ struct TopBarProps {
 #[component]
 fn TopBar(props: &TopBarProps) -> Html {
     let link = |route: Route, words: &'static str| {
-        let here = std::mem::discriminant(&route) == std::mem::discriminant(&props.route);
+        let of = |route: &Route| match route {
+            Route::Faults { .. } => std::mem::discriminant(&Route::Handbook(None)),
+            other => std::mem::discriminant(other),
+        };
+        let here = of(&route) == of(&props.route);
         html! { <a href={route.href()} aria-current={here.then_some("page")}>{ words }</a> }
     };
     html! {

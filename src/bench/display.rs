@@ -85,6 +85,22 @@ fn ranges(mode: MeterMode) -> &'static [Range] {
     }
 }
 
+/// Readings closer than this are the same whatever their ratio, in the mode's SI unit: what a hand
+/// meter, its leads and a used machine scatter by. Common practice.
+pub fn scatter_si(mode: MeterMode) -> f64 {
+    match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => 0.5,
+        MeterMode::Ohms | MeterMode::Continuity => 0.3,
+        MeterMode::EarthBond => 0.05,
+        MeterMode::Insulation => 1e5,
+        MeterMode::Capacitance => 0.1e-6,
+        MeterMode::Frequency => 20.0,
+        MeterMode::Diode => 0.02,
+        MeterMode::Clamp | MeterMode::Amps => 0.02,
+        MeterMode::Leakage | MeterMode::TouchCurrent => 0.2e-3,
+    }
+}
+
 /// The reading an instrument set like this shows for what is there.
 pub fn reading(setting: &MeterSetting, measured: Measured) -> Reading {
     let (value, display) = digits(setting.mode, measured.value_si);

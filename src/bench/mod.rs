@@ -21,5 +21,6 @@ pub mod rules; // safety findings of a job
 pub mod safety; // safety rules as data and predicates
 pub mod scenario; // one customer's call
 pub mod shock; // what a current does to a person, and what ends it
+pub mod signature; // what a fault makes different, computed
 pub mod words; // plain words for acts and notes
 pub mod workshop; // parts, access, connectors, test points of a type of machine

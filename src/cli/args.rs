@@ -15,8 +15,8 @@ Exit codes:
   1  a check failed: a file is wrong, a row is missed
   2  wrong usage, or input that cannot be read or is wrong
 
-Machines are named by their short name (P, T, N) or by a machine file; faults by name or by
-reference number (capacitor_low or E51), with =SEVERITY from 0 to 1 behind it. FILE may be -
+Machines are named by their short name (P, T, N) or by a machine file, whose faults stand in
+x.faults.json beside x.json; faults by name or by reference number (capacitor_low or E51), with =SEVERITY from 0 to 1 behind it. FILE may be -
 for standard input.";
 
 /// Work on simulated top-loading washing machines.
@@ -52,9 +52,9 @@ pub enum Command {
     /// Tell what a skilled technician needs for a job: cost, minutes, acts.
     #[command(after_help = EXIT_CODES)]
     Par(ParArgs),
-    /// List the faults a machine can have.
+    /// List the faults a machine can have, or tell what one of them makes different.
     #[command(after_help = EXIT_CODES)]
-    Faults(MachineArgs),
+    Faults(FaultsArgs),
     /// List the safety rules.
     #[command(after_help = EXIT_CODES)]
     Rules(ListArgs),
@@ -146,6 +146,20 @@ pub struct MatrixArgs {
     /// The whole table as comma-separated values; `*` behind what differs from a sound machine.
     #[arg(long, conflicts_with = "json")]
     pub csv: bool,
+    /// Answer as JSON.
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Faults of a machine.
+#[derive(Debug, ClapArgs)]
+pub struct FaultsArgs {
+    /// Short name of a machine that ships, or a machine file.
+    #[arg(long, value_name = "P")]
+    pub machine: String,
+    /// One fault: what it changes, what a customer says, and what reads differently, computed.
+    #[arg(long, value_name = "FAULT")]
+    pub id: Option<String>,
     /// Answer as JSON.
     #[arg(long)]
     pub json: bool,

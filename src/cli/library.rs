@@ -10,7 +10,11 @@ use crate::machine::Onset;
 use crate::scenario;
 use crate::scenario::MachinePack;
 
-/// A machine by short name, or from its file.
+/// Ending of a catalogue of faults that lies beside a machine's file and belongs to it.
+const FAULTS_BESIDE: &str = ".faults.json";
+
+/// A machine by short name, or from its file; beside `x.json` a file `x.faults.json` holds its
+/// faults.
 ///
 /// # Errors
 /// When there is no such machine, or its file is wrong.
@@ -20,7 +24,16 @@ pub fn machine(name: &str) -> Result<MachinePack, Failure> {
         return Ok(pack.clone());
     }
     if name.contains(['.', '/']) {
-        return Ok(scenario::machine_from_text(name, &files::text(name)?)?);
+        let text = files::text(name)?;
+        let faults = name.strip_suffix(".json").unwrap_or(name).to_owned() + FAULTS_BESIDE;
+        if std::path::Path::new(&faults).is_file() {
+            let its_faults = files::text(&faults)?;
+            return Ok(scenario::machine_with_faults(
+                (name, &text),
+                (&faults, &its_faults),
+            )?);
+        }
+        return Ok(scenario::machine_from_text(name, &text)?);
     }
     let known: Vec<&str> = shipped.keys().map(String::as_str).collect();
     let remedy = format!("name one of {} or a machine file", known.join(", "));

@@ -10,15 +10,20 @@ use crate::bench::gauge::Gauge;
 use crate::bench::safety;
 use crate::bench::words;
 use crate::cli::Verdict;
+use crate::cli::args::FaultsArgs;
 use crate::cli::args::ListArgs;
-use crate::cli::args::MachineArgs;
 use crate::cli::failure::Failure;
+use crate::cli::fault_page;
 use crate::cli::library;
 use crate::cli::mode;
 
-/// Faults of a machine.
-pub fn faults(args: &MachineArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
+/// Faults of a machine, or one of them in full.
+pub fn faults(args: &FaultsArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     let pack = library::machine(&args.machine)?;
+    if let Some(id) = &args.id {
+        let page = fault_page::of(&pack, id)?;
+        return fault_page::write(&page, args.json, out);
+    }
     let list: Vec<Value> = pack
         .model
         .faults

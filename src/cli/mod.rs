@@ -17,6 +17,7 @@ mod draw; // pictures as files
 mod expert; // what the expert makes of a job
 mod failure; // why a command did not do its work
 mod fair; // jobs judged for fairness
+mod fault_page; // one fault in full
 mod files; // foreign bytes in
 pub mod hold; // a machine held in one state, with instruments on it
 pub mod library; // machines and jobs by name or file

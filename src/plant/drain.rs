@@ -21,6 +21,8 @@ component_params! {
         bore_m = 0.026, 1.0e-3 => 0.1, "the drain hose's bore";
         /// Sum of loss coefficients of valve, hose and exit. Design choice.
         loss_ratio = 9.0, 0.0 => 1000.0, "the drain path's loss";
+        /// Loss of a hose end that sits deep and airtight in a standpipe, besides; 51 is bad.
+        standpipe_loss_ratio = 0.0, 0.0 => 1000.0, "the loss in the standpipe";
         /// Height of the hose's end above the tub floor; below it for gravity. Design choice.
         outlet_m = -0.15, -2.0 => 5.0, "the height of the drain hose's end";
         /// Open share of the path: lint, cloth, a kink or ice close it.
@@ -113,7 +115,7 @@ fn gravity_m3_per_s(p: &DrainParams, d: &DrainDerived, valve_ratio: f64, h: f64)
     let valve = valve_ratio.max(p.valve_min_open_ratio);
     let mut flow = 0.0;
     if valve > 1.0e-3 && p.open_ratio > 1.0e-3 {
-        let loss = p.loss_ratio + orifice_loss(p.open_ratio * valve);
+        let loss = p.loss_ratio + p.standpipe_loss_ratio + orifice_loss(p.open_ratio * valve);
         flow = d.bore_m2 * (2.0 * STANDARD_GRAVITY_M_PER_S2 * head_m / loss).sqrt();
         flow *= (h / FADE_M).min(1.0);
     }

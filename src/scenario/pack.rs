@@ -18,7 +18,9 @@ use crate::machine::FaultDef;
 use crate::machine::MachineModel;
 use crate::machine::Onset;
 use crate::scenario::check_faults::check_catalogue_for;
+use crate::scenario::check_faults::read_catalogue;
 use crate::scenario::check_job::check_job;
+use crate::scenario::check_job::read_job;
 use crate::scenario::check_machine::read_machine;
 use crate::scenario::check_set::read_set;
 use crate::scenario::fault_file::CatalogueFile;
@@ -149,6 +151,39 @@ pub fn machine_from_text(file: &str, text: &str) -> Result<MachinePack, FileErro
     pack(file, &read, catalogue)
 }
 
+/// A machine from the text of its file, with a catalogue of its own: further machines and further
+/// faults need no Rust. Each text comes with the name of its file.
+///
+/// # Errors
+/// Everything that is wrong in either file, each with its field and remedy.
+pub fn machine_with_faults(
+    (file, text): (&str, &str),
+    (faults_file, faults_text): (&str, &str),
+) -> Result<MachinePack, FileError> {
+    let catalogue = read_catalogue(faults_file, faults_text)?;
+    let read = read_machine(file, text, &catalogue)?;
+    check_catalogue_for(faults_file, &catalogue, &read)?;
+    pack(file, &read, &catalogue)
+}
+
+/// A job on such a machine, from the texts of the three files, each with the name of its file; `id`
+/// is the job file's name without its ending.
+///
+/// # Errors
+/// Everything that is wrong in a file, each with its field and remedy.
+pub fn job_with_machine(
+    id: &str,
+    (file, text): (&str, &str),
+    machine: (&str, &str),
+    faults: (&str, &str),
+) -> Result<Scenario, FileError> {
+    let catalogue = read_catalogue(faults.0, faults.1)?;
+    let machines = [read_machine(machine.0, machine.1, &catalogue)?];
+    let read = read_job(file, text, &machines, &catalogue)?;
+    let pack = machine_with_faults(machine, faults)?;
+    Ok(on_machine(id, &read, &pack))
+}
+
 fn pack(
     file: &str,
     machine: &MachineFile,
@@ -213,7 +248,11 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
             remedy: "name a machine that ships".to_owned(),
         }],
     })?;
-    Ok(Scenario {
+    Ok(on_machine(id, file, pack))
+}
+
+fn on_machine(id: &str, file: &JobFile, pack: &MachinePack) -> Scenario {
+    Scenario {
         id: id.to_owned(),
         title: file.title.clone(),
         level: file.level,
@@ -252,7 +291,7 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
                 minutes: r.minutes,
             })
             .unwrap_or_default(),
-    })
+    }
 }
 
 fn active(fault: &JobFaultFile) -> ActiveFault {

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use serde::Serialize;
 
 use crate::bench::action::MeterMode;
+use crate::bench::display;
 use crate::bench::event::Event;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
@@ -23,22 +24,6 @@ use crate::machine::MachineError;
 const DIFFERENT_RATIO: f64 = 0.10;
 /// The same for a frequency, which a hand meter reads to a few parts in ten thousand.
 const DIFFERENT_HZ_RATIO: f64 = 0.005;
-
-/// Readings closer than this are the same whatever their ratio, in the mode's SI unit: what a hand
-/// meter, its leads and a used machine scatter by. Common practice.
-fn scatter_si(mode: MeterMode) -> f64 {
-    match mode {
-        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => 0.5,
-        MeterMode::Ohms | MeterMode::Continuity => 0.3,
-        MeterMode::EarthBond => 0.05,
-        MeterMode::Insulation => 1e5,
-        MeterMode::Capacitance => 0.1e-6,
-        MeterMode::Frequency => 20.0,
-        MeterMode::Diode => 0.02,
-        MeterMode::Clamp | MeterMode::Amps => 0.02,
-        MeterMode::Leakage | MeterMode::TouchCurrent => 0.2e-3,
-    }
-}
 
 /// The same log on a sound machine of the same type on a sound site.
 pub struct Twin {
@@ -107,7 +92,7 @@ fn near(mode: MeterMode, is: Option<f64>, sound: Option<f64>) -> bool {
                 MeterMode::Frequency => DIFFERENT_HZ_RATIO,
                 _ => DIFFERENT_RATIO,
             };
-            let allowed = (ratio * a.abs().max(b.abs())).max(scatter_si(mode));
+            let allowed = (ratio * a.abs().max(b.abs())).max(display::scatter_si(mode));
             (a - b).abs() <= allowed
         }
         (None, None) => true,

@@ -75,7 +75,7 @@ fn same_points(
 }
 
 /// What the machine is doing, for the names that machine files give their states.
-fn state_words(state: &str) -> String {
+pub fn state_words(state: &str) -> String {
     let words = match state {
         "unplugged_on" => "unplugged, switch pressed in",
         "standby" => "switched on, waiting",

@@ -1,0 +1,131 @@
+//! The handbook's faults: a list by part that narrows while typing, and a page for each fault.
+
+mod list;
+mod page;
+mod wash;
+
+use yew::prelude::*;
+
+use crate::app::handbook::contents;
+use crate::app::route::Route;
+use crate::scenario;
+use crate::scenario::MachinePack;
+
+pub use list::FaultList;
+pub use page::FaultPage;
+
+/// Name of the chapter in addresses.
+pub const FAULTS: &str = "faults";
+
+/// Which machine and which fault.
+#[derive(Properties, PartialEq)]
+pub struct FaultsProps {
+    /// Short name of the machine; the first that ships without.
+    pub machine: Option<String>,
+    /// Name or number of the fault; the list without.
+    pub fault: Option<String>,
+}
+
+/// The screen.
+#[component]
+pub fn FaultsScreen(props: &FaultsProps) -> Html {
+    html! {
+        <main class="page handbook" id="main" tabindex="-1">
+            { contents(FAULTS) }
+            <article class="handbook__text prose">
+                { content(props.machine.as_deref(), props.fault.as_deref()) }
+            </article>
+        </main>
+    }
+}
+
+fn content(machine: Option<&str>, fault: Option<&str>) -> Html {
+    let Ok(machines) = scenario::machines() else {
+        return html! { <p>{ "The machines that ship cannot be read." }</p> };
+    };
+    let asked = machine.map(str::to_uppercase);
+    let pack = match &asked {
+        Some(id) => machines.get(id),
+        None => machines.get("P"),
+    };
+    let Some(pack) = pack else {
+        return html! {
+            <>
+                <h1>{ "No such machine" }</h1>
+                <p><a href={Route::faults().href()}>{ "To the list of faults" }</a></p>
+            </>
+        };
+    };
+    let Some(fault) = fault else {
+        return html! { <FaultList machine={pack.model.id.clone()} /> };
+    };
+    match pack.model.fault(fault) {
+        Some(known) => html! {
+            <FaultPage
+                key={format!("{} {}", pack.model.id, known.id)}
+                machine={pack.model.id.clone()}
+                fault={known.id.clone()}
+            />
+        },
+        None => html! {
+            <>
+                <h1>{ "This machine cannot have that fault" }</h1>
+                <p>
+                    <a href={Route::faults_of(&pack.model.id).href()}>
+                        { format!("To the faults of {}", pack.model.name) }
+                    </a>
+                </p>
+            </>
+        },
+    }
+}
+
+/// A machine that ships.
+fn shipped(id: &str) -> Option<&'static MachinePack> {
+    scenario::machines().ok()?.get(id)
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+
+    fn text(machine: Option<&str>, fault: Option<&str>) -> String {
+        let (machine, fault) = (machine.map(str::to_owned), fault.map(str::to_owned));
+        as_text::<FaultsScreen>(move || FaultsProps {
+            machine: machine.clone(),
+            fault: fault.clone(),
+        })
+    }
+
+    #[test]
+    fn the_list_names_every_fault_of_the_machine_under_its_part() {
+        let text = text(Some("P"), None);
+        let pack = shipped("P").expect("ships");
+        for fault in &pack.model.faults {
+            assert!(
+                text.contains(&format!("faults/P/{}\"", fault.id)),
+                "{}",
+                fault.id
+            );
+        }
+        assert!(text.contains("run capacitor"));
+    }
+
+    #[test]
+    fn a_page_tells_words_values_and_readings() {
+        let text = text(Some("P"), Some("E51"));
+        assert!(
+            text.contains("the run capacitor has lost most of its value"),
+            "{text}"
+        );
+        assert!(text.contains("It starts when it is empty"), "{text}");
+        assert!(text.contains("10.0 µF") && text.contains("4.0"), "{text}");
+    }
+
+    #[test]
+    fn what_is_not_there_is_said() {
+        assert!(text(Some("Z"), None).contains("No such machine"));
+        assert!(text(Some("P"), Some("no_such_fault")).contains("cannot have that fault"));
+    }
+}
