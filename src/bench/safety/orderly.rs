@@ -63,7 +63,7 @@ impl Situation {
             },
             water: Water {
                 tap_is_open: false,
-                inlet_hose_is_on: act != Act::Tilt,
+                inlet_hose_is_on: true,
                 hose_pressure_is_released: true,
                 tub_m3: 0.0,
                 tub_temperature_k: ROOM_K,

@@ -63,15 +63,6 @@ pub const RULES: &[Rule] = &[
         is_broken: |s| s.act == Act::Tilt && s.water.tub_m3 > RESIDUE_M3,
     },
     Rule {
-        id: "tilted_on_its_hose",
-        severity: Severity::Minor,
-        title: "Laid the machine down with the supply hose on",
-        why: "The hose tears at the valve or the tap, and a torn hose under pressure floods the room.",
-        source: "common practice",
-        right_way: "Shut the tap, let the pressure down, take the hose off, then move the machine.",
-        is_broken: |s| s.act == Act::Tilt && s.water.inlet_hose_is_on,
-    },
-    Rule {
         id: "hot_water_let_out",
         severity: Severity::Major,
         title: "Let hot water out over hands",

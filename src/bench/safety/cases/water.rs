@@ -36,12 +36,6 @@ pub const CASES: &[Case] = &[
         |s| s.water.tub_m3 = 0.001,
     ),
     Case(
-        "tilted_on_its_hose",
-        Act::Tilt,
-        |s| s.water.inlet_hose_is_on = true,
-        |s| s.water.inlet_hose_is_on = false,
-    ),
-    Case(
         "hot_water_let_out",
         Act::PullDrainHose,
         |s| {
