@@ -90,17 +90,16 @@ mod tests {
     use super::*;
     use crate::app::as_text::as_text;
 
-    fn text(machine: Option<&str>, fault: Option<&str>) -> String {
-        let (machine, fault) = (machine.map(str::to_owned), fault.map(str::to_owned));
-        as_text::<FaultsScreen>(move || FaultsProps {
-            machine: machine.clone(),
-            fault: fault.clone(),
-        })
+    fn at(machine: &str, fault: Option<&str>) -> FaultsProps {
+        FaultsProps {
+            machine: Some(machine.to_owned()),
+            fault: fault.map(str::to_owned),
+        }
     }
 
     #[test]
     fn the_list_names_every_fault_of_the_machine_under_its_part() {
-        let text = text(Some("P"), None);
+        let text = as_text::<FaultsScreen>(|| at("P", None));
         let pack = shipped("P").expect("ships");
         for fault in &pack.model.faults {
             assert!(
@@ -114,7 +113,7 @@ mod tests {
 
     #[test]
     fn a_page_tells_words_values_and_readings() {
-        let text = text(Some("P"), Some("E51"));
+        let text = as_text::<FaultsScreen>(|| at("P", Some("E51")));
         assert!(
             text.contains("the run capacitor has lost most of its value"),
             "{text}"
@@ -125,7 +124,10 @@ mod tests {
 
     #[test]
     fn what_is_not_there_is_said() {
-        assert!(text(Some("Z"), None).contains("No such machine"));
-        assert!(text(Some("P"), Some("no_such_fault")).contains("cannot have that fault"));
+        assert!(as_text::<FaultsScreen>(|| at("Z", None)).contains("No such machine"));
+        assert!(
+            as_text::<FaultsScreen>(|| at("P", Some("no_such_fault")))
+                .contains("cannot have that fault")
+        );
     }
 }
