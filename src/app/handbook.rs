@@ -38,7 +38,7 @@ macro_rules! chapter {
         Chapter {
             id: $id,
             title: $title,
-            text: include_str!(concat!("../../handbook/", $id, ".md")),
+            text: include_str!(concat!(env!("OUT_DIR"), "/", $id, ".txt")),
             below: $below,
         }
     };
@@ -142,8 +142,11 @@ mod tests {
         for chapter in &CHAPTERS {
             let has_parts = matches!(chapter.below, Below::Parts(_));
             assert!(has_parts || chapter.text.len() > 200, "{}", chapter.id);
-            for rest in chapter.text.split("](").skip(1) {
-                let address = rest.split(')').next().unwrap_or_default();
+            for address in chapter
+                .text
+                .lines()
+                .filter_map(|line| line.strip_prefix('@'))
+            {
                 let route = Route::parse(address);
                 let known = match &route {
                     Route::Handbook(Some(id)) => {

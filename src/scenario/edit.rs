@@ -14,8 +14,10 @@ const MOST_ENTRIES: usize = 1000;
 
 /// A job as JSON, to look fields up in.
 pub fn as_value(job: &JobFile) -> Value {
-    // A job has text keys and finite numbers only, which JSON can hold.
-    serde_json::to_value(job).unwrap_or_default()
+    // A job has text keys and finite numbers only, which JSON can hold. By way of its text, since
+    // the page carries that writer anyway.
+    let text = serde_json::to_string(job).unwrap_or_default();
+    serde_json::from_str(&text).unwrap_or_default()
 }
 
 /// The value at a path such as `customer.answers.when[0]`; none when nothing stands there.

@@ -317,7 +317,7 @@ fn columns(model: &MachineModel, workshop: &Workshop, should: &CycleFigures) -> 
             how: format!(
                 "{}, {}{apart}",
                 line.mode.replace('_', " "),
-                line.state.replace('_', " ")
+                state_words(&line.state)
             ),
             floor: floor(mode),
             source: Source::Meter(Box::new(line.clone()), mode),
@@ -331,6 +331,16 @@ fn columns(model: &MachineModel, workshop: &Workshop, should: &CycleFigures) -> 
         source: Source::Run(index),
     });
     read.chain(figures).collect()
+}
+
+/// A state of the wiring, plain words.
+fn state_words(state: &str) -> String {
+    match state {
+        "agitA" => "washing one way".to_owned(),
+        "agitB" => "washing the other way".to_owned(),
+        "unplugged_on" => "unplugged, switch on".to_owned(),
+        other => other.replace('_', " "),
+    }
 }
 
 /// The mode of a data sheet's line; none for what no hand instrument reads.

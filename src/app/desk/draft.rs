@@ -4,21 +4,43 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 use serde::Serialize;
+use serde_json::Value;
 
 use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::bench::scenario::QUESTIONS;
+use crate::scenario::edit;
 use crate::scenario::job_file::CustomerFile;
 use crate::scenario::job_file::JOB_FORMAT;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::job_file::RatesFile;
 use crate::scenario::job_file::RulesFile;
 use crate::scenario::job_file::SiteFile;
+use crate::scenario::read::read_value;
 
 const PREFIX: &str = "draft/";
 
-/// A draft as it is kept.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+/// A draft as it is kept: the job stands in it as JSON.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    id: String,
+    job: Value,
+    saved_ms: f64,
+}
+
+impl Kept {
+    fn read(text: &str) -> Option<Draft> {
+        let kept: Self = serde_json::from_str(text).ok()?;
+        Some(Draft {
+            id: kept.id,
+            job: read_value("draft", &kept.job).ok()?,
+            saved_ms: kept.saved_ms,
+        })
+    }
+}
+
+/// A draft.
+#[derive(Clone, Debug, PartialEq)]
 pub struct Draft {
     /// Its name in the address.
     pub id: String,
@@ -44,7 +66,12 @@ impl Draft {
     /// # Errors
     /// When the browser refuses or has no room.
     pub async fn keep(&self) -> Result<(), StorageError> {
-        let text = serde_json::to_string(self).map_err(|_| StorageError::Refused)?;
+        let kept = Kept {
+            id: self.id.clone(),
+            job: edit::as_value(&self.job),
+            saved_ms: self.saved_ms,
+        };
+        let text = serde_json::to_string(&kept).map_err(|_| StorageError::Refused)?;
         Store::open().await.put(&key(&self.id), &text).await
     }
 
@@ -54,7 +81,7 @@ impl Draft {
     /// When the browser refuses, or what was kept cannot be read.
     pub async fn find(id: &str) -> Result<Option<Self>, StorageError> {
         let text = Store::open().await.get(&key(id)).await?;
-        text.map(|text| serde_json::from_str(&text).map_err(|_| StorageError::Damaged))
+        text.map(|text| Kept::read(&text).ok_or(StorageError::Damaged))
             .transpose()
     }
 
@@ -62,7 +89,7 @@ impl Draft {
     pub async fn all() -> Vec<Self> {
         // A list that cannot be read is an empty one; the screen says where things are kept.
         let texts = Store::open().await.all(PREFIX).await.unwrap_or_default();
-        let read = |(_, text): &(String, String)| serde_json::from_str::<Self>(text).ok();
+        let read = |(_, text): &(String, String)| Kept::read(text);
         let mut drafts: Vec<Self> = texts.iter().filter_map(read).collect();
         drafts.sort_by(|a, b| b.saved_ms.total_cmp(&a.saved_ms));
         drafts

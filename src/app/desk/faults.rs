@@ -12,6 +12,7 @@ use crate::app::desk::state::Edit;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::scenario;
+use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::problem::Problem;
 
@@ -69,6 +70,7 @@ const ONSETS: [OnsetKind; 5] = [
 #[component]
 pub fn FaultList(props: &FaultListProps) -> Html {
     let known = defs(&props.job.machine);
+    let whole = edit::as_value(&props.job);
     let count = props.job.faults.len();
     let add = {
         let edit = props.edit.clone();
@@ -81,7 +83,9 @@ pub fn FaultList(props: &FaultListProps) -> Html {
         })
     };
     let row = |(index, fault): (usize, &crate::scenario::job_file::JobFaultFile)| {
-        let value = serde_json::to_value(fault).unwrap_or_default();
+        let value = edit::get(&whole, &format!("faults[{index}]"))
+            .cloned()
+            .unwrap_or_default();
         let name = known
             .iter()
             .find(|def| def.id == fault.id)

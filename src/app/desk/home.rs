@@ -82,7 +82,7 @@ pub fn DeskHome() -> Html {
                 </label>
             </div>
             <OpenFiles {on_files} what="Job files to work on" />
-            <ul class="opened__told" role="status">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+            <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
             { list(&drafts, &refresh) }
             <p><a href={Route::Readings(None).href()}>{ "Readings and faults: what each reading tells apart" }</a></p>
         </main>

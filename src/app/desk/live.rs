@@ -75,12 +75,12 @@ fn checks(problems: &[Problem]) -> Html {
     html! {
         <section class="card" aria-labelledby="checks">
             <h2 class="card__title" id="checks">{ "Checks" }</h2>
-            <ul class="fairness desk__list" role="status">
+            <div role="status"><ul class="fairness desk__list">
                 if problems.is_empty() {
                     <li class="fairness__line fairness__line--fair">{ "Everything that a job needs is there." }</li>
                 }
                 { for problems.iter().map(line) }
-            </ul>
+            </ul></div>
         </section>
     }
 }
@@ -113,11 +113,7 @@ fn Machine(props: &MachineProps) -> Html {
         let seed = seed.clone();
         Callback::from(move |_: MouseEvent| seed.set(*seed + 1))
     };
-    let by_chance = props
-        .job
-        .faults
-        .iter()
-        .any(|fault| fault.onset.is_none_or(|onset| !onset.is_constant()));
+    let by_chance = comes_and_goes(&props.job);
     html! {
         <section class="card stack" aria-labelledby="behaviour">
             <h2 class="card__title" id="behaviour">{ "How the machine behaves" }</h2>
@@ -126,13 +122,27 @@ fn Machine(props: &MachineProps) -> Html {
                 Some(Err(why)) => html! { <p role="status">{ why }</p> },
                 Some(Ok(behaviour)) => behaviour_of(props, behaviour),
             } }
-            if by_chance && !props.job.faults.is_empty() {
+            if by_chance {
                 <p class="row"><button type="button" class="button button--small" onclick={again}>{ "Run it again" }</button>
                     <span class="field__hint">{ "A fault that comes and goes may show in one run and not in the next." }</span></p>
             }
             <p><a href={Route::Readings(Some(props.job.machine.clone())).href()}>{ "What each reading tells apart on this machine" }</a></p>
         </section>
     }
+}
+
+/// A fault's own onset says so, or its usual one.
+fn comes_and_goes(job: &JobFile) -> bool {
+    let pack = scenario::machines()
+        .ok()
+        .and_then(|packs| packs.get(&job.machine));
+    let defs = pack.map_or(&[][..], |pack| &pack.model.faults);
+    job.faults.iter().any(|fault| match fault.onset {
+        Some(onset) => !onset.is_constant(),
+        None => defs
+            .iter()
+            .any(|def| def.id == fault.id && def.onset.varies()),
+    })
 }
 
 /// The machine needs the machine's half of the job only: a complaint may still be missing.

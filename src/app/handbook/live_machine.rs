@@ -14,6 +14,8 @@ use crate::drawing::DrawingInput;
 use crate::drawing::Features;
 use crate::drawing::Probes;
 use crate::drawing::View;
+use crate::drawing::svg::Element;
+use crate::drawing::svg::Node;
 use crate::machine::Machine;
 use crate::machine::Setup;
 use crate::scenario::MachinePack;
@@ -81,8 +83,7 @@ pub fn LiveMachine(props: &LiveMachineProps) -> Html {
         pose: &pose,
         names: &drawing::plain_name,
     };
-    let mut svg = drawing::draw(View::Section, &input);
-    still(&mut svg);
+    let svg = still(&drawing::draw(View::Section, &input));
     let key = |(index, (name, _)): (usize, &Moment)| {
         let moment = moment.clone();
         html! {
@@ -99,7 +100,7 @@ pub fn LiveMachine(props: &LiveMachineProps) -> Html {
 }
 
 /// A picture in a book is looked at, not touched.
-fn still(element: &mut drawing::svg::Element) {
+pub fn still(element: &Element) -> Element {
     let touched = [
         "tabindex",
         "role",
@@ -107,14 +108,15 @@ fn still(element: &mut drawing::svg::Element) {
         "aria-pressed",
         "aria-disabled",
     ];
-    element
-        .attributes
+    let mut copy = element.clone();
+    copy.attributes
         .retain(|(name, _)| !touched.contains(&&**name));
-    for child in &mut element.children {
-        if let drawing::svg::Node::Element(inside) = child {
-            still(inside);
+    for child in &mut copy.children {
+        if let Node::Element(inside) = child {
+            *inside = still(inside);
         }
     }
+    copy
 }
 
 /// A sound machine that has come to the moment.

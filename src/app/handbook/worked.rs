@@ -6,6 +6,7 @@ use std::sync::Arc;
 use yew::prelude::*;
 
 use crate::app::bench::picture::tag;
+use crate::app::handbook::live_machine::still;
 use crate::app::library;
 use crate::app::route::Route;
 use crate::app::shared::Shared;
@@ -83,7 +84,7 @@ pub fn Worked(props: &WorkedProps) -> Html {
             <div class="card stack" role="status">{ view.steps.get(*at).map(step) }
                 if let Some(past) = &*moment { <p class="field__hint">{ format!("Meter: {}", past.meter) }</p> }
             </div>
-            if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label="The machine after this step">{ Html::from(tag(&past.svg)) }</div> }
+            if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label="The machine after this step">{ Html::from(tag(&still(&past.svg))) }</div> }
             if *at == last {
                 <p>{ format!("It was: {}. {}", view.causes.join(", "), view.verdict) }</p>
             }
