@@ -15,6 +15,7 @@ mod fairness;
 pub mod formula; // the marks as formulas
 mod functional;
 mod matrix;
+mod matrix_csv;
 mod procedure;
 mod report;
 mod safety;

@@ -1,0 +1,27 @@
+//! The table of discrimination as comma-separated values, for a spreadsheet.
+
+use crate::score::matrix::Matrix;
+use crate::score::matrix::Row;
+
+impl Matrix {
+    /// The sound machine and these rows as comma-separated values, `*` behind what differs.
+    pub fn csv(&self, rows: &[Row]) -> String {
+        let quoted = |text: &str| format!("\"{}\"", text.replace('"', "\"\""));
+        let mut text = String::from("fault,what");
+        for column in self.columns() {
+            text.push(',');
+            text.push_str(&quoted(&format!("{} ({})", column.what, column.how)));
+        }
+        text.push('\n');
+        for row in std::iter::once(self.sound()).chain(rows) {
+            text.push_str(&format!("{},{}", row.fault, quoted(&row.what)));
+            for cell in &row.cells {
+                let mark = if cell.differs { " *" } else { "" };
+                text.push(',');
+                text.push_str(&quoted(&format!("{}{mark}", cell.shown)));
+            }
+            text.push('\n');
+        }
+        text
+    }
+}
