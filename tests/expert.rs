@@ -2,6 +2,8 @@
 
 #[path = "expert/belief.rs"]
 mod belief;
+#[path = "expert/blind.rs"]
+mod blind;
 #[path = "expert/play.rs"]
 mod play;
 #[path = "expert/symptoms.rs"]
