@@ -16,6 +16,15 @@ mod quantity;
 
 use std::collections::BTreeMap;
 
+use rand_chacha::ChaCha8Rng;
+use rand_core::RngCore;
+use rand_core::SeedableRng;
+
+use tubwright::records::measurement::calibration::SlopeRule;
+use tubwright::records::measurement::calibration::calibrate;
+use tubwright::records::measurement::priors::Priors;
+use tubwright::records::measurement::responses::Responses;
+
 use cohort::Cohort;
 use files::Row;
 
@@ -120,4 +129,35 @@ fn thin_groups_merge_as_published() {
     let mut cohort = Cohort::read(&text);
     let got = cohort.merged_score_fit(2);
     assert!((got - 0.871).abs() < 5e-3, "{got}");
+}
+
+/// What data were drawn from is found again within the errors that are told.
+#[test]
+fn forty_jobs_of_a_thousand_people_are_found_again() {
+    let mut rng = ChaCha8Rng::seed_from_u64(11);
+    let mut even = || (rng.next_u64() >> 11) as f64 / 2f64.powi(53);
+    let truth: Vec<f64> = (0..40).map(|job| f64::from(job) / 10.0 - 2.0).collect();
+    let rows: Vec<Vec<Option<u8>>> = (0..1000)
+        .map(|_| {
+            // Twelve even numbers make a normal one near enough.
+            let ability = (0..12).map(|_| even()).sum::<f64>() - 6.0;
+            let mut score = |b: &f64| {
+                let chance = 1.0 / (1.0 + f64::exp(b - ability));
+                // One job in five is missing by design.
+                (even() > 0.2).then(|| u8::from(even() < chance))
+            };
+            truth.iter().map(&mut score).collect()
+        })
+        .collect();
+    let responses = Responses::new(&rows).expect("scores");
+    let fitted = calibrate(&responses, SlopeRule::Common, &Priors::none()).expect("settles");
+    assert!(fitted.is_settled);
+    assert!((fitted.items[0].slope - 1.0).abs() < 4.0 * fitted.slope_se(0));
+    for (job, b) in truth.iter().enumerate() {
+        let (away, se) = (fitted.items[job].steps[0] - b, fitted.step_se(job, 0));
+        assert!(
+            away.abs() < 4.0 * se && se < 0.2,
+            "job {job}: {away} +- {se}"
+        );
+    }
 }

@@ -1,11 +1,18 @@
 //! The words of the command line, read by clap. What a word means is said here once and shown by
 //! `--help`; what is done with it stands in the file of each command.
 
+pub mod results; // words of the commands about records and assessments
+
 use clap::Args as ClapArgs;
 use clap::Parser;
 use clap::Subcommand;
 use clap::ValueEnum;
 
+use crate::cli::args::results::AssessArgs;
+use crate::cli::args::results::CohortArgs;
+use crate::cli::args::results::PackageArgs;
+use crate::cli::args::results::StatementsArgs;
+use crate::cli::args::results::VerifyArgs;
 use crate::drawing::View;
 
 /// Shown under every help.
@@ -43,6 +50,21 @@ pub enum Command {
     /// Play a log on a job: readings, observations, refusals, safety findings, cost, marks.
     #[command(after_help = PLAY_HELP)]
     Play(PlayArgs),
+    /// Verify records: links, seals, and every log run again, on all cores.
+    #[command(after_help = results::VERIFY_HELP)]
+    Verify(VerifyArgs),
+    /// Work out a cohort from its records: abilities, jobs, reliability, safety, faults confused.
+    #[command(after_help = results::COHORT_HELP)]
+    Cohort(CohortArgs),
+    /// Draw one candidate's jobs in an assessment, with their start code.
+    #[command(after_help = EXIT_CODES)]
+    Assess(AssessArgs),
+    /// Write a record as statements for a store of learning records (xAPI).
+    #[command(after_help = EXIT_CODES)]
+    Statements(StatementsArgs),
+    /// Pack a build of the page as a course for a training system.
+    #[command(after_help = EXIT_CODES)]
+    Package(PackageArgs),
     /// Tell which causes are likely after each step of a log, and what each step told.
     #[command(after_help = PLAY_HELP)]
     Belief(PlayArgs),
@@ -272,6 +294,12 @@ pub struct PlayArgs {
     /// Seed that makes the job its own: draws of intermittent faults and unchecked refits.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,
+    /// Write the result as a record, too.
+    #[arg(long, value_name = "FILE", requires = "candidate")]
+    pub record: Option<String>,
+    /// Number or pseudonym of whoever did it, for the record.
+    #[arg(long, value_name = "NUMBER")]
+    pub candidate: Option<String>,
     /// Answer as JSON.
     #[arg(long)]
     pub json: bool,
@@ -294,7 +322,7 @@ pub struct ParArgs {
 /// Schemas.
 #[derive(Debug, ClapArgs)]
 pub struct SchemaArgs {
-    /// One format only: machine, faults, job.
+    /// One format only: machine, faults, job, record, erased.
     #[arg(value_name = "FORMAT")]
     pub format: Option<String>,
 }

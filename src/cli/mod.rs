@@ -3,6 +3,8 @@
 //! ```text
 //! check probe simulate play          do something with a machine or a job
 //! belief advise par                  what the expert makes of a job
+//! verify cohort statements           check results, work them out, hand them on
+//! assess package                     one candidate's jobs; a course for a training system
 //! faults rules instruments access    list what there is
 //! matrix schema draw pack            write what other programs read
 //! ```
@@ -12,7 +14,9 @@
 
 mod access; // what is in the way of what
 mod args; // the words of the command line
+mod assess; // one candidate's jobs
 mod check; // files checked whole
+mod cohort; // what records say together
 mod draw; // pictures as files
 mod expert; // what the expert makes of a job
 mod failure; // why a command did not do its work
@@ -25,11 +29,15 @@ mod list; // faults, rules, instruments
 mod matrix; // faults against readings
 mod mode; // instruments by the names people type
 mod pack; // a folder of jobs as one training set
+mod package; // course packages for training systems
 mod play; // a log played on a job
 mod probe; // readings in a state
+mod records; // records from files and folders
 pub mod rows; // reference rows: the format, and each row's own reading
 mod schema; // descriptions of the file formats
 mod simulate; // a whole program run at once
+mod statements; // records as statements
+mod verify; // records checked
 
 use std::ffi::OsString;
 use std::io;
@@ -88,6 +96,11 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Advise(args) => expert::advise(args, out),
         Command::Par(args) => expert::par(args, out),
         Command::Pack(args) => pack::run(args, out),
+        Command::Verify(args) => verify::run(args, out),
+        Command::Cohort(args) => cohort::run(args, out),
+        Command::Assess(args) => assess::run(args, out),
+        Command::Statements(args) => statements::run(args, out),
+        Command::Package(args) => package::run(args, out),
         Command::Faults(args) => list::faults(args, out),
         Command::Rules(args) => list::rules(args, out),
         Command::Instruments(args) => list::instruments(args, out),

@@ -8,11 +8,13 @@ use serde_json::Value;
 use crate::cli::Verdict;
 use crate::cli::args::SchemaArgs;
 use crate::cli::failure::Failure;
+use crate::records;
 use crate::scenario;
 
 /// Does it.
 pub fn run(args: &SchemaArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
-    let schemas = scenario::schema();
+    let mut schemas = scenario::schema();
+    schemas.extend(records::schema());
     let Some(format) = &args.format else {
         let all: Map<String, Value> = schemas
             .into_iter()

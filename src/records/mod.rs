@@ -1,3 +1,20 @@
 //! Results: what a job came to as a record that can be checked, and what records say together.
 
+pub mod chain; // a candidate's records in a row
+pub mod check; // a record replayed and compared
+pub mod cohort; // what records say together
+pub mod library; // jobs to replay records on
+pub mod manifest; // course files for training systems
+mod markup; // XML as text
 pub mod measurement; // statistics of people and jobs, pure
+pub mod record; // the file
+pub mod result; // what a job came to, in numbers
+#[cfg(not(target_arch = "wasm32"))]
+mod schema; // JSON Schema from the types
+pub mod seal; // hashes and seals
+pub mod sitting; // one candidate's jobs in an assessment
+pub mod table; // tables as CSV
+pub mod xapi; // statements for stores of learning records
+
+#[cfg(not(target_arch = "wasm32"))]
+pub use schema::schema;

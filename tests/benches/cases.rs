@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use crate::measure::Case;
+use crate::results;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;
 use tubwright::drawing::Command;
@@ -42,6 +43,8 @@ pub fn all() -> Vec<Case> {
         probe_of_a_reading(),
         whole_wash(),
         log_of_a_job(),
+        results::one_record_verified(),
+        results::thousand_by_forty(),
     ]
 }
 

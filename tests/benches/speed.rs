@@ -5,6 +5,7 @@
 mod cases;
 mod clock;
 mod measure;
+mod results;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() {

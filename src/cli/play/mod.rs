@@ -19,6 +19,10 @@ use crate::cli::failure::Failure;
 use crate::cli::files;
 use crate::cli::library;
 use crate::machine::MachineError;
+use crate::records::check;
+use crate::records::library::Library;
+use crate::records::record::Body;
+use crate::records::record::Record;
 use crate::score;
 use crate::score::Debrief;
 use crate::score::Report;
@@ -57,6 +61,9 @@ pub fn run(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
         debrief: score::debrief(&job).map_err(failed)?,
         job,
     };
+    if let (Some(file), Some(candidate)) = (&args.record, &args.candidate) {
+        record(&played, file, candidate)?;
+    }
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &as_json(&played))?;
         writeln!(out)?;
@@ -64,6 +71,20 @@ pub fn run(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
         told::write(&played, out)?;
     }
     Ok(Verdict::Passed)
+}
+
+/// Writes a practice record: it can be checked by replay, and carries no seal.
+fn record(played: &Played, file: &str, candidate: &str) -> Result<(), Failure> {
+    let job = &played.job;
+    let task = Library::shipped()?.task(&job.scenario().id).cloned();
+    let remedy = "a record is of a job that ships: others have no place in a library yet";
+    let task = task.ok_or_else(|| Failure::usage("JOB", &job.scenario().id, remedy))?;
+    let root = Body::root(candidate, None);
+    let body = check::body_of(job, &task, candidate, root).map_err(|error| Failure::Machine {
+        what: format!("job {}", job.scenario().id),
+        error,
+    })?;
+    files::write(file, &Record::close(body, None, None)?.write()?)
 }
 
 /// The job's own log has the ticks at which acts began, refused ones left out.

@@ -1,0 +1,173 @@
+//! Passed, not passed, or on the border, where more jobs decide.
+//!
+//! Minima stand beside the cut: good marks never buy off a broken safety rule.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use crate::assess::assessment_file::CutFile;
+use crate::assess::assessment_file::PassFile;
+
+/// What is decided.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Decision {
+    /// All that is asked was shown.
+    Passed,
+    /// Too near the cut to tell: more jobs, not a fail.
+    Border,
+    /// Not yet.
+    NotYet,
+}
+
+/// One job as it counts.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Taken {
+    /// Marks of 100.
+    pub marks: f64,
+    /// No critical safety rule was broken.
+    pub safe: bool,
+    /// The machine was put right, or rightly left.
+    pub fixed: bool,
+    /// Share of each part of the mark sheet, by its name.
+    pub parts: BTreeMap<String, f64>,
+}
+
+/// A decision with its reasons.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Decided {
+    /// What is decided.
+    pub decision: Decision,
+    /// Mean marks of 100.
+    pub marks: f64,
+    /// The cut, marks of 100.
+    pub cut: f64,
+    /// Standard error of the cut among the judges; 0 for a fixed one.
+    pub cut_se: f64,
+    /// Each in a sentence.
+    pub reasons: Vec<String>,
+}
+
+/// Marks of 100 that pass, and how far judges were apart.
+pub fn cut(rule: &CutFile) -> (f64, f64) {
+    let judges = match rule {
+        CutFile::Fixed(marks) => return (*marks, 0.0),
+        CutFile::Judges(judges) => judges,
+    };
+    let means: Vec<f64> = judges.iter().map(|judge| mean(judge)).collect();
+    let middle = mean(&means);
+    let squares: f64 = means.iter().map(|m| (m - middle) * (m - middle)).sum();
+    let n = means.len() as f64;
+    let se = if means.len() > 1 {
+        (squares / (n - 1.0) / n).sqrt()
+    } else {
+        0.0
+    };
+    (middle, se)
+}
+
+/// Decides; jobs that were not taken count as 0. `n_jobs` is how many there were to take.
+pub fn decide(rules: &PassFile, taken: &[Taken], n_jobs: usize) -> Decided {
+    let n = n_jobs.max(taken.len()).max(1) as f64;
+    let marks = taken.iter().map(|job| job.marks).sum::<f64>() / n;
+    let (cut, cut_se) = cut(&rules.cut);
+    let mut reasons = Vec::new();
+    let critical = taken.iter().filter(|job| !job.safe).count();
+    if rules.no_critical && critical > 0 {
+        reasons.push(format!(
+            "a critical safety rule was broken in {critical} of the jobs"
+        ));
+    }
+    let fixed = taken.iter().filter(|job| job.fixed).count() as f64 / n;
+    if fixed < rules.fixed_share {
+        reasons.push(format!(
+            "{:.0} % of the jobs were put right, {:.0} % are asked",
+            100.0 * fixed,
+            100.0 * rules.fixed_share
+        ));
+    }
+    for (part, least) in &rules.parts {
+        let own = taken
+            .iter()
+            .filter_map(|job| job.parts.get(part))
+            .sum::<f64>()
+            / n;
+        if own < *least {
+            reasons.push(format!(
+                "{part}: {:.0} % of its points, {:.0} % are asked",
+                100.0 * own,
+                100.0 * least
+            ));
+        }
+    }
+    let is_near = (marks - cut).abs() < rules.border;
+    let decision = if !reasons.is_empty() {
+        Decision::NotYet
+    } else if is_near {
+        reasons.push(format!(
+            "{marks:.1} marks are within {:.1} of {cut:.1}: more jobs decide",
+            rules.border
+        ));
+        Decision::Border
+    } else if marks >= cut {
+        Decision::Passed
+    } else {
+        reasons.push(format!("{marks:.1} marks, {cut:.1} are asked"));
+        Decision::NotYet
+    };
+    Decided {
+        decision,
+        marks,
+        cut,
+        cut_se,
+        reasons,
+    }
+}
+
+fn mean(list: &[f64]) -> f64 {
+    list.iter().sum::<f64>() / list.len().max(1) as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn rules() -> PassFile {
+        PassFile {
+            cut: CutFile::Judges(vec![vec![60.0, 70.0], vec![64.0, 74.0], vec![62.0, 66.0]]),
+            border: 4.0,
+            no_critical: true,
+            fixed_share: 0.5,
+            parts: BTreeMap::from([("safety".to_owned(), 0.7)]),
+        }
+    }
+
+    fn job(marks: f64, safe: bool) -> Taken {
+        Taken {
+            marks,
+            safe,
+            fixed: true,
+            parts: BTreeMap::from([("safety".to_owned(), if safe { 1.0 } else { 0.0 })]),
+        }
+    }
+
+    #[test]
+    fn near_the_cut_more_jobs_decide() {
+        let decision = |marks| decide(&rules(), &[job(marks, true), job(marks, true)], 2).decision;
+        // Judges' means are 65, 69 and 64: the cut is 66.
+        assert!((cut(&rules().cut).0 - 66.0).abs() < 1e-12);
+        assert_eq!(decision(80.0), Decision::Passed);
+        assert_eq!(decision(64.0), Decision::Border);
+        assert_eq!(decision(40.0), Decision::NotYet);
+    }
+
+    #[test]
+    fn marks_do_not_buy_off_safety_and_missing_jobs_count() {
+        let decided = decide(&rules(), &[job(100.0, true), job(100.0, false)], 2);
+        assert_eq!(decided.decision, Decision::NotYet);
+        assert_eq!(decided.reasons.len(), 2, "{:?}", decided.reasons);
+        let decided = decide(&rules(), &[job(100.0, true)], 4);
+        assert!((decided.marks - 25.0).abs() < 1e-12 && decided.decision == Decision::NotYet);
+    }
+}

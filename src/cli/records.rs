@@ -1,0 +1,88 @@
+//! Records from files and folders, read and checked on all cores.
+
+use std::path::Path;
+
+use rayon::prelude::*;
+
+use crate::cli::failure::Failure;
+use crate::cli::files;
+use crate::records::record::Record;
+use crate::records::seal::AssessmentKey;
+
+/// A record's file and what is in it, or why it is none.
+pub struct Found {
+    /// Its name.
+    pub file: String,
+    /// What is in it.
+    pub record: Result<Box<Record>, String>,
+}
+
+/// Names of all record files: as given, folders with what is below them ending in `.json`.
+///
+/// # Errors
+/// When a folder cannot be read.
+pub fn names(given: &[String]) -> Result<Vec<String>, Failure> {
+    let mut names = Vec::new();
+    for name in given {
+        if Path::new(name).is_dir() {
+            let before = names.len();
+            walk(Path::new(name), &mut names)?;
+            names[before..].sort();
+        } else {
+            names.push(name.clone());
+        }
+    }
+    if names.is_empty() {
+        let remedy = "name a record or a folder with records ending in .json";
+        return Err(Failure::usage("FILE", &given.join(" "), remedy));
+    }
+    Ok(names)
+}
+
+fn walk(folder: &Path, names: &mut Vec<String>) -> Result<(), Failure> {
+    let failed = |error: std::io::Error| Failure::File {
+        file: folder.display().to_string(),
+        error,
+        remedy: "name a folder that can be read",
+    };
+    for entry in std::fs::read_dir(folder).map_err(failed)? {
+        let path = entry.map_err(failed)?.path();
+        // A link to a folder may lead back here; only folders themselves are gone into.
+        let is_folder = std::fs::symlink_metadata(&path).is_ok_and(|m| m.is_dir());
+        if is_folder {
+            walk(&path, names)?;
+        } else if path.extension().is_some_and(|ending| ending == "json") {
+            names.push(path.display().to_string());
+        }
+    }
+    Ok(())
+}
+
+/// Reads files and does something with each, on all cores, answers in the order of names.
+pub fn each<T: Send>(names: &[String], f: impl Fn(Found) -> T + Sync) -> Vec<T> {
+    names
+        .par_iter()
+        .map(|file| {
+            let record = files::text(file)
+                .map_err(|error| error.to_string())
+                .and_then(|text| Record::read(file, &text).map_err(|error| error.to_string()));
+            f(Found {
+                file: file.clone(),
+                record: record.map(Box::new),
+            })
+        })
+        .collect()
+}
+
+/// The assessment's key from its file.
+///
+/// # Errors
+/// When it is no key.
+pub fn key(file: Option<&str>) -> Result<Option<AssessmentKey>, Failure> {
+    let Some(file) = file else { return Ok(None) };
+    let text = files::text(file)?;
+    // What stands there is a secret or a slip with one: it is not repeated.
+    let key = AssessmentKey::read(&text);
+    key.map(Some)
+        .map_err(|remedy| Failure::usage("--key", file, remedy))
+}

@@ -1,0 +1,319 @@
+//! What records say together: people with their ability and its error, jobs with their difficulty
+//! and fit, how far the whole can be relied on, safety by kind, faults taken for others.
+//!
+//! Jobs count with graded scores 0 to 3, by the partial credit model with priors, so that a cohort
+//! of any size comes out finite. Ability is in logits, 0 the cohort's middle.
+
+pub mod lines; // the answer: people, jobs, safety, faults confused
+
+use std::collections::BTreeMap;
+use std::collections::BTreeSet;
+
+use crate::records::cohort::lines::Cohort;
+use crate::records::cohort::lines::ConfusedLine;
+use crate::records::cohort::lines::JobLine;
+use crate::records::cohort::lines::Measured;
+use crate::records::cohort::lines::PersonLine;
+use crate::records::cohort::lines::Reliability;
+use crate::records::cohort::lines::SafetyLine;
+use crate::records::measurement::ability;
+use crate::records::measurement::ability::Estimate;
+use crate::records::measurement::calibration::Calibration;
+use crate::records::measurement::calibration::SlopeRule;
+use crate::records::measurement::calibration::calibrate;
+use crate::records::measurement::classical::spearman_brown;
+use crate::records::measurement::error::MeasurementError;
+use crate::records::measurement::grid::Normal;
+use crate::records::measurement::item_fit;
+use crate::records::measurement::person_fit::person_fit;
+use crate::records::measurement::priors::Priors;
+use crate::records::measurement::responses::Responses;
+use crate::records::measurement::responses::Row;
+use crate::records::result::JobResult;
+
+/// Highest graded score of a job.
+const HIGHEST: u8 = 3;
+/// With fewer people a job's numbers would be noise: none are given.
+const FEWEST_FOR_NUMBERS: usize = 10;
+/// From here on the spread of abilities is estimated instead of assumed.
+const FEWEST_FOR_SPREAD: usize = 200;
+/// A decision about one person needs this. Common practice in testing.
+const FOR_A_DECISION: f64 = 0.8;
+
+/// One job of one candidate.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Attempt {
+    /// Number or pseudonym.
+    pub candidate: String,
+    /// Name of the job; variants of one job are one job.
+    pub job: String,
+    /// What it came to.
+    pub result: JobResult,
+    /// What was wrong, by name in the catalogue; empty where it is not known.
+    pub truth: Vec<String>,
+}
+
+/// Attempts by person and job; the first of several at the same job counts.
+struct Sheet<'a> {
+    people: Vec<&'a str>,
+    jobs: Vec<&'a str>,
+    cells: BTreeMap<(usize, usize), &'a Attempt>,
+    n_repeats: usize,
+}
+
+/// Works out a cohort.
+///
+/// # Errors
+/// When there is no attempt.
+pub fn cohort(attempts: &[Attempt]) -> Result<Cohort, MeasurementError> {
+    let sheet = sheet(attempts);
+    let rows: Vec<Row> = (0..sheet.people.len())
+        .map(|person| {
+            (0..sheet.jobs.len())
+                .map(|job| sheet.cells.get(&(person, job)).map(|a| a.result.graded()))
+                .collect()
+        })
+        .collect();
+    let n_jobs = sheet.jobs.len();
+    let responses = Responses::new(&rows)?.with_highest(&vec![HIGHEST; n_jobs])?;
+    let rule = if sheet.people.len() < FEWEST_FOR_SPREAD {
+        SlopeRule::Fixed
+    } else {
+        SlopeRule::Common
+    };
+    let calibration = calibrate(&responses, rule, &Priors::small_cohort(n_jobs))?;
+    let abilities: Vec<Estimate> = (0..sheet.people.len())
+        .map(|p| ability::eap(&calibration.items, responses.person(p), &Normal::STANDARD))
+        .collect();
+    let reliability = ability::reliability(&abilities);
+    Ok(Cohort {
+        people: people(&sheet, &responses, &calibration, &abilities),
+        jobs: jobs(&sheet, &responses, &calibration, &abilities),
+        reliability: Reliability {
+            value: reliability,
+            words: reliability_words(reliability, attempts.len() / sheet.people.len().max(1)),
+        },
+        safety: safety(&sheet),
+        confused: confused(&sheet),
+        n_repeats: sheet.n_repeats,
+    })
+}
+
+fn sheet(attempts: &[Attempt]) -> Sheet<'_> {
+    let names: BTreeSet<&str> = attempts.iter().map(|a| a.candidate.as_str()).collect();
+    let people: Vec<&str> = names.into_iter().collect();
+    let names: BTreeSet<&str> = attempts.iter().map(|a| a.job.as_str()).collect();
+    let jobs: Vec<&str> = names.into_iter().collect();
+    let mut cells = BTreeMap::new();
+    let mut n_repeats = 0;
+    for attempt in attempts {
+        let person = people.binary_search(&attempt.candidate.as_str());
+        let job = jobs.binary_search(&attempt.job.as_str());
+        if let (Ok(person), Ok(job)) = (person, job) {
+            match cells.entry((person, job)) {
+                std::collections::btree_map::Entry::Vacant(free) => {
+                    free.insert(attempt);
+                }
+                std::collections::btree_map::Entry::Occupied(_) => n_repeats += 1,
+            }
+        }
+    }
+    Sheet {
+        people,
+        jobs,
+        cells,
+        n_repeats,
+    }
+}
+
+/// One person's scale has slope 1 on it.
+fn on_logits(calibration: &Calibration, ability: Estimate) -> Measured {
+    let slope = calibration.items.first().map_or(1.0, |item| item.slope);
+    Measured {
+        value: ability.value * slope,
+        se: ability.se * slope,
+    }
+}
+
+fn people(
+    sheet: &Sheet<'_>,
+    responses: &Responses,
+    calibration: &Calibration,
+    abilities: &[Estimate],
+) -> Vec<PersonLine> {
+    let line = |person: usize| {
+        let own: Vec<&JobResult> = (0..sheet.jobs.len())
+            .filter_map(|job| sheet.cells.get(&(person, job)))
+            .map(|attempt| &attempt.result)
+            .collect();
+        let scores = responses.person(person);
+        let fit = person_fit(&calibration.items, scores, abilities[person].value);
+        let broken = || own.iter().flat_map(|result| result.safety.iter());
+        PersonLine {
+            candidate: sheet.people[person].to_owned(),
+            n_jobs: own.len(),
+            ability: on_logits(calibration, abilities[person]),
+            is_unusual: fit.is_some_and(|fit| fit.is_unusual),
+            marks: mean(own.iter().map(|r| r.total)),
+            n_fixed: own.iter().filter(|r| r.fixed).count(),
+            n_critical: broken().filter(|s| s.severity == "critical").count(),
+            n_safety: broken().count(),
+            minutes: mean(own.iter().map(|r| r.minutes)),
+            cost_to_target: cost_to_target(&own),
+        }
+    };
+    (0..sheet.people.len()).map(line).collect()
+}
+
+fn jobs(
+    sheet: &Sheet<'_>,
+    responses: &Responses,
+    calibration: &Calibration,
+    abilities: &[Estimate],
+) -> Vec<JobLine> {
+    let values: Vec<Option<f64>> = abilities.iter().map(|a| Some(a.value)).collect();
+    let fit = item_fit::mean_squares(&calibration.items, responses, &values);
+    let line = |job: usize| {
+        let own: Vec<&JobResult> = (0..sheet.people.len())
+            .filter_map(|person| sheet.cells.get(&(person, job)))
+            .map(|attempt| &attempt.result)
+            .collect();
+        let is_enough = own.len() >= FEWEST_FOR_NUMBERS;
+        let difficulty = Estimate {
+            value: calibration.items[job].difficulty(),
+            se: calibration.difficulty_se(job),
+        };
+        let difficulty = is_enough.then(|| on_logits(calibration, difficulty));
+        JobLine {
+            job: sheet.jobs[job].to_owned(),
+            n_people: own.len(),
+            mean_score: mean(own.iter().map(|r| f64::from(r.graded()))),
+            words: difficulty.map_or("too few people to say", difficulty_words),
+            difficulty,
+            discrimination: is_enough.then(|| discrimination(responses, job)).flatten(),
+            infit: is_enough.then_some(fit[job].infit),
+            outfit: is_enough.then_some(fit[job].outfit),
+            minutes: mean(own.iter().map(|r| r.minutes)),
+            cost: mean(own.iter().map(|r| r.cost)),
+            cost_to_target: cost_to_target(&own),
+        }
+    };
+    (0..sheet.jobs.len()).map(line).collect()
+}
+
+/// Correlation of a job's score with the mean score of each person's other jobs.
+fn discrimination(responses: &Responses, job: usize) -> Option<f64> {
+    let pairs: Vec<(f64, f64)> = (0..responses.n_people())
+        .filter_map(|person| {
+            let scores = responses.person(person);
+            let own = f64::from(scores[job]?);
+            let others: Vec<f64> = scores
+                .iter()
+                .enumerate()
+                .filter(|(other, _)| *other != job)
+                .filter_map(|(_, score)| score.map(f64::from))
+                .collect();
+            (!others.is_empty()).then(|| (own, mean(others.into_iter())))
+        })
+        .collect();
+    let (x, y) = (
+        mean(pairs.iter().map(|p| p.0)),
+        mean(pairs.iter().map(|p| p.1)),
+    );
+    let (mut xy, mut xx, mut yy) = (0.0, 0.0, 0.0);
+    for (a, b) in &pairs {
+        xy += (a - x) * (b - y);
+        xx += (a - x) * (a - x);
+        yy += (b - y) * (b - y);
+    }
+    (xx > 0.0 && yy > 0.0).then(|| xy / (xx * yy).sqrt())
+}
+
+fn safety(sheet: &Sheet<'_>) -> Vec<SafetyLine> {
+    let mut kinds: BTreeMap<(&str, &str), (usize, BTreeSet<usize>)> = BTreeMap::new();
+    for ((person, _), attempt) in &sheet.cells {
+        for broken in &attempt.result.safety {
+            let kind = kinds.entry((&broken.rule, &broken.severity)).or_default();
+            kind.0 += 1;
+            kind.1.insert(*person);
+        }
+    }
+    let mut lines: Vec<SafetyLine> = kinds
+        .into_iter()
+        .map(|((rule, severity), (n, people))| SafetyLine {
+            rule: rule.to_owned(),
+            severity: severity.to_owned(),
+            n,
+            n_people: people.len(),
+        })
+        .collect();
+    lines.sort_by_key(|line| std::cmp::Reverse(line.n));
+    lines
+}
+
+/// Pairs of a fault that was there and was not stated with one that was stated and not there.
+fn confused(sheet: &Sheet<'_>) -> Vec<ConfusedLine> {
+    let mut pairs: BTreeMap<(&str, &str), usize> = BTreeMap::new();
+    for attempt in sheet.cells.values() {
+        let stated = &attempt.result.stated;
+        for is in attempt.truth.iter().filter(|is| !stated.contains(is)) {
+            for other in stated.iter().filter(|s| !attempt.truth.contains(s)) {
+                *pairs.entry((is, other)).or_default() += 1;
+            }
+        }
+    }
+    let mut lines: Vec<ConfusedLine> = pairs
+        .into_iter()
+        .map(|((is, stated), n)| ConfusedLine {
+            is: is.to_owned(),
+            stated: stated.to_owned(),
+            n,
+        })
+        .collect();
+    lines.sort_by_key(|line| std::cmp::Reverse(line.n));
+    lines
+}
+
+fn cost_to_target(results: &[&JobResult]) -> Option<f64> {
+    let known = || results.iter().filter(|r| r.target_cost > 0.0);
+    let target: f64 = known().map(|r| r.target_cost).sum();
+    (target > 0.0).then(|| known().map(|r| r.cost).sum::<f64>() / target)
+}
+
+fn mean(numbers: impl Iterator<Item = f64>) -> f64 {
+    let (n, sum) = numbers.fold((0_usize, 0.0), |(n, sum), x| (n + 1, sum + x));
+    if n == 0 { 0.0 } else { sum / n as f64 }
+}
+
+/// Words only where the difficulty is surely on one side of the middle.
+fn difficulty_words(difficulty: Measured) -> &'static str {
+    if difficulty.value - 2.0 * difficulty.se > 0.0 {
+        "hard for this cohort"
+    } else if difficulty.value + 2.0 * difficulty.se < 0.0 {
+        "easy for this cohort"
+    } else {
+        "neither easy nor hard, or not sure yet"
+    }
+}
+
+/// What a reliability allows, and how many jobs a decision would need.
+fn reliability_words(reliability: Option<f64>, n_jobs: usize) -> String {
+    let Some(value) = reliability else {
+        return "one person alone: reliability cannot be told".to_owned();
+    };
+    let judged = match value {
+        r if r >= 0.9 => "people can be told apart one by one",
+        r if r >= FOR_A_DECISION => {
+            "enough for a decision about one person, with a border zone that means more jobs"
+        }
+        r if r >= 0.7 => "enough to compare groups, not for a decision about one person",
+        _ => "too low for any decision about one person",
+    };
+    if value >= FOR_A_DECISION || value <= 0.0 {
+        return judged.to_owned();
+    }
+    let factor = FOR_A_DECISION * (1.0 - value) / (value * (1.0 - FOR_A_DECISION));
+    let needed = (factor * n_jobs as f64).ceil();
+    let reached = spearman_brown(value, needed / n_jobs.max(1) as f64);
+    format!("{judged}; about {needed} jobs a person would reach {reached:.2}")
+}

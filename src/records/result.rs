@@ -1,0 +1,144 @@
+//! What a job came to, in numbers a record keeps: marks, money, time, safety, what was stated.
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::bench::job::Ending;
+use crate::bench::job::Job;
+use crate::bench::safety::Severity;
+use crate::machine::MachineError;
+use crate::score;
+
+/// A part's share of its points from which it counts as shown. Design choice.
+const SHOWN: f64 = 0.5;
+
+/// Marks, money, time, safety.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct JobResult {
+    /// How it ended: `closed`, `made_safe` or `open`.
+    pub ending: String,
+    /// The machine does what it should.
+    pub fixed: bool,
+    /// No critical safety rule was broken.
+    pub safe: bool,
+    /// Marks of 100.
+    pub total: f64,
+    /// The parts of the mark sheet.
+    pub parts: Vec<PartResult>,
+    /// Cost, money unit.
+    pub cost: f64,
+    /// Target cost, money unit.
+    pub target_cost: f64,
+    /// Time on site, min.
+    pub minutes: f64,
+    /// Safety rules broken.
+    pub safety: Vec<SafetyResult>,
+    /// Causes stated last, by name in the catalogue.
+    pub stated: Vec<String>,
+}
+
+/// One part of the mark sheet.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct PartResult {
+    /// Plain name.
+    pub name: String,
+    /// Points it can give.
+    pub of: f64,
+    /// Points it gave.
+    pub points: f64,
+}
+
+/// One safety rule broken.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct SafetyResult {
+    /// Name of the rule.
+    pub rule: String,
+    /// `minor`, `major` or `critical`.
+    pub severity: String,
+    /// Step of the log, from 1.
+    pub step: usize,
+}
+
+impl JobResult {
+    /// Of a job as it stands.
+    ///
+    /// # Errors
+    /// When the scenario's machine cannot be set up.
+    pub fn of(job: &Job) -> Result<Self, MachineError> {
+        let report = score::assess(job)?;
+        let ending = match job.bench().ending {
+            Some(Ending::Closed) => "closed",
+            Some(Ending::MadeSafe) => "made_safe",
+            None => "open",
+        };
+        Ok(Self {
+            ending: ending.to_owned(),
+            fixed: report.fixed,
+            safe: report.safe,
+            total: report.total,
+            parts: report
+                .parts
+                .iter()
+                .map(|part| PartResult {
+                    name: part.name.to_owned(),
+                    of: part.of,
+                    points: part.points,
+                })
+                .collect(),
+            cost: report.cost,
+            target_cost: report.target_cost,
+            minutes: report.minutes,
+            safety: job
+                .safety()
+                .iter()
+                .map(|finding| SafetyResult {
+                    rule: finding.rule.to_owned(),
+                    severity: severity_name(finding.severity).to_owned(),
+                    step: finding.step,
+                })
+                .collect(),
+            stated: job
+                .bench()
+                .findings
+                .last()
+                .map(|finding| finding.causes.clone())
+                .unwrap_or_default(),
+        })
+    }
+
+    /// The job as one graded score, for measurement: 0 unsafe or not put right, 1 put right without
+    /// evidence, 2 with evidence, 3 and at a good cost.
+    pub fn graded(&self) -> u8 {
+        if !self.safe || !self.fixed {
+            0
+        } else if self.share("evidence") < SHOWN {
+            1
+        } else if self.share("economy") < SHOWN {
+            2
+        } else {
+            3
+        }
+    }
+
+    /// Share of a part's points, 0 to 1; 0 for a part that is not on the sheet.
+    pub fn share(&self, part: &str) -> f64 {
+        self.parts
+            .iter()
+            .find(|p| p.name == part && p.of > 0.0)
+            .map_or(0.0, |p| p.points / p.of)
+    }
+}
+
+fn severity_name(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Minor => "minor",
+        Severity::Major => "major",
+        Severity::Critical => "critical",
+    }
+}

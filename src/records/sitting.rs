@@ -1,0 +1,146 @@
+//! One candidate's jobs in an assessment, and whether a record is of the job that was drawn.
+
+use std::collections::BTreeMap;
+
+use thiserror::Error;
+
+use crate::assess::assessment_file::AssessmentFile;
+use crate::assess::assessment_file::read_assessment;
+use crate::assess::decide::Taken;
+use crate::assess::draw;
+use crate::assess::draw::Drawn;
+use crate::records::check;
+use crate::records::check::Difference;
+use crate::records::check::SealState;
+use crate::records::library::Library;
+use crate::records::record::Record;
+use crate::records::record::Sitting;
+use crate::records::result::JobResult;
+use crate::records::seal::AssessmentKey;
+use crate::records::seal::Hash;
+use crate::scenario;
+use crate::scenario::FileError;
+
+/// An assessment ready to be drawn from.
+#[derive(Clone, Debug)]
+pub struct Assessment {
+    /// The file.
+    pub file: AssessmentFile,
+    /// Its hash.
+    pub hash: Hash,
+    machines_of_fault: BTreeMap<String, Vec<String>>,
+}
+
+/// Why a record is not what was asked of its candidate.
+#[derive(Clone, Debug, PartialEq, Error)]
+pub enum NotDrawn {
+    /// It belongs to another assessment or none.
+    #[error("it is of another assessment than {0}")]
+    OtherAssessment(String),
+    /// The candidate was given another job at this place.
+    #[error("job {place} of this candidate is {own}, not {said}")]
+    OtherJob {
+        /// Which, from 1.
+        place: u32,
+        /// As it was drawn.
+        own: String,
+        /// As it stands.
+        said: String,
+    },
+    /// The drawn variant is no job.
+    #[error("the variant that was drawn is no job: {0}")]
+    Variant(FileError),
+    /// The record itself.
+    #[error(transparent)]
+    Record(#[from] Difference),
+}
+
+impl Assessment {
+    /// Reads an assessment against a library; `file` is the name errors use.
+    ///
+    /// # Errors
+    /// Everything that is wrong in it.
+    pub fn read(file: &str, text: &str, library: &Library) -> Result<Self, FileError> {
+        let catalogue = scenario::catalogue()?;
+        let read = read_assessment(file, text, library.files(), catalogue)?;
+        let canonical = serde_json::to_vec(&read).unwrap_or_default();
+        Ok(Self {
+            hash: Hash::of("tubwright assessment 1", &[&canonical]),
+            file: read,
+            machines_of_fault: catalogue
+                .faults
+                .iter()
+                .map(|fault| (fault.id.clone(), fault.machines.keys().cloned().collect()))
+                .collect(),
+        })
+    }
+
+    /// The jobs of one candidate under one released code.
+    pub fn draw(&self, library: &Library, candidate: &str, release: &str) -> Vec<Drawn> {
+        let parts = [&self.hash.0[..], candidate.as_bytes(), release.as_bytes()];
+        let seed = Hash::of("tubwright draw 1", &parts);
+        draw::draw(&self.file, library.files(), &self.machines_of_fault, seed.0)
+            // A library that has shrunk since the assessment was read.
+            .unwrap_or_default()
+    }
+
+    /// What a record of this assessment says about where it belongs.
+    pub fn sitting(&self, release: &str, place: u32) -> Sitting {
+        Sitting {
+            assessment: self.file.id.clone(),
+            file: self.hash,
+            release: release.to_owned(),
+            place,
+        }
+    }
+
+    /// Checks a record whole: it is of this assessment, of the job and variant its candidate was
+    /// given, and holds when it is run again.
+    ///
+    /// # Errors
+    /// The first thing that is not so.
+    pub fn check(
+        &self,
+        record: &Record,
+        library: &Library,
+        key: Option<&AssessmentKey>,
+    ) -> Result<SealState, NotDrawn> {
+        let body = &record.body;
+        let other = || NotDrawn::OtherAssessment(self.file.id.clone());
+        let sitting = body.sitting.as_ref().ok_or_else(other)?;
+        if sitting.assessment != self.file.id || sitting.file != self.hash {
+            return Err(other());
+        }
+        let drawn = self.draw(library, &body.candidate, &sitting.release);
+        let place = (sitting.place as usize).wrapping_sub(1);
+        let own = drawn.get(place);
+        let own = own.filter(|own| own.job == body.job && own.seed == body.seed);
+        let Some(own) = own else {
+            return Err(NotDrawn::OtherJob {
+                place: sitting.place,
+                own: drawn
+                    .get(place)
+                    .map_or("none".to_owned(), |own| format!("{} {}", own.job, own.seed)),
+                said: format!("{} {}", body.job, body.seed),
+            });
+        };
+        let task = library.prepare(&own.job, &own.file);
+        let task = task.map_err(NotDrawn::Variant)?;
+        Ok(check::check_on(record, &task, key)?)
+    }
+}
+
+impl From<&JobResult> for Taken {
+    fn from(result: &JobResult) -> Self {
+        Self {
+            marks: result.total,
+            safe: result.safe,
+            fixed: result.fixed,
+            parts: result
+                .parts
+                .iter()
+                .map(|part| (part.name.clone(), result.share(&part.name)))
+                .collect(),
+        }
+    }
+}
