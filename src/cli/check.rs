@@ -18,6 +18,9 @@ use crate::machine::ActiveFault;
 use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Setup;
+use crate::records::library::Library;
+use crate::records::record::Record;
+use crate::records::sitting::Assessment;
 use crate::scenario;
 use crate::scenario::FileError;
 use crate::scenario::MachinePack;
@@ -103,6 +106,13 @@ fn check(file: &str, text: &str) -> Result<(), Failure> {
         Ok(faults(file, text)?)
     } else if format.starts_with("tubwright-set") {
         Ok(scenario::set_from_text(file, text).map(drop)?)
+    } else if format.starts_with("tubwright-assessment") {
+        Assessment::read(file, text, &Library::shipped()?)?;
+        Ok(())
+    } else if format.starts_with("tubwright-record") {
+        // Whether it holds is for `verify` to say.
+        Record::read(file, text)?;
+        Ok(())
     } else {
         // A job, or a file whose errors the job's reader tells best.
         let id = Path::new(file)

@@ -36,6 +36,14 @@ fn what_was_played_verifies_and_what_was_edited_does_not() {
     let file = played(&folder, "no_water", "c-1");
     played(&folder, "hums_and_stands", "c-1");
     let all = folder.display().to_string();
+    assert_eq!(
+        code(&run(&[
+            "check",
+            &file,
+            "scenarios/assessments/first_visits.json"
+        ])),
+        0
+    );
     let answers = json(&["verify", &all, "--json"]);
     let accepted = |answers: &serde_json::Value| {
         let list = answers.as_array().expect("a list").clone();
