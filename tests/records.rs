@@ -200,6 +200,7 @@ fn changed(body: &Body, rng: &mut ChaCha8Rng) -> Record {
             let at = pick(rng, body.notebook.len());
             match &mut body.notebook[at].entry {
                 NoteEntry::Reading(reading) => reading.display.push('1'),
+                NoteEntry::Gauge(gauge) => gauge.display.push('1'),
                 NoteEntry::Observation { place, .. } => place.push('x'),
                 NoteEntry::Answer { text, .. } | NoteEntry::Act { text } => text.push('x'),
             }
