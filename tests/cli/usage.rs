@@ -164,6 +164,6 @@ fn lists_have_what_their_help_says() {
     assert!(
         json(&["schema"])
             .as_object()
-            .is_some_and(|formats| formats.len() == 3)
+            .is_some_and(|formats| formats.len() == 5)
     );
 }

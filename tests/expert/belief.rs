@@ -47,10 +47,35 @@ fn truth_share(scenario: &Scenario, belief: &Belief) -> f64 {
         .sum()
 }
 
+/// Jobs with one cause from every part of the trade; the whole library takes minutes. All of it runs
+/// with `TUBWRIGHT_ALL=1`; jobs with two causes at once are not held yet.
+const WEIGHED: [&str; 16] = [
+    "bites_bare_feet",
+    "dark_panel",
+    "dial_stands_still",
+    "hot_and_stops",
+    "hums_and_stands",
+    "hums_and_water_stays",
+    "no_spin_since_cousin",
+    "no_water",
+    "overflows_since_the_repair",
+    "silent_and_dry",
+    "squeals_and_comes_out_wet",
+    "stops_and_beeps_before_spin",
+    "stops_full_of_water",
+    "walks_and_fills_again",
+    "washes_will_not_spin",
+    "water_runs_at_once",
+];
+
 #[test]
 fn a_careful_log_leads_to_the_true_cause() {
+    let all = std::env::var_os("TUBWRIGHT_ALL").is_some();
     let mut low = Vec::new();
     for scenario in jobs().expect("sound") {
+        if !all && !WEIGHED.contains(&scenario.id.as_str()) {
+            continue;
+        }
         let Some(log) = log_of(&scenario) else {
             continue;
         };
