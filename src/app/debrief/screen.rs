@@ -92,6 +92,8 @@ fn Told(props: &ToldProps) -> Html {
 }
 
 fn head(view: &DebriefView, title: &str, id: &str, again: Callback<MouseEvent>) -> Html {
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
     html! {
         <header class="debrief__head">
             <h1>{ format!("Debrief: {title}") }</h1>
@@ -100,6 +102,7 @@ fn head(view: &DebriefView, title: &str, id: &str, again: Callback<MouseEvent>) 
                 { for view.money.iter().map(|(name, value)| html! { <div><dt>{ name }</dt><dd class="numbers">{ value }</dd></div> }) }
             </dl>
             <div class="row no-print">
+                <button type="button" class="button" onclick={print}>{ "Print" }</button>
                 <a class="button" href={Route::Bench(id.to_owned()).href()} onclick={again}>{ "Do it again" }</a>
                 <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
             </div>

@@ -1,0 +1,117 @@
+//! What the notes pointed at, step by step: a row a cause, a bar a step, as high as it was likely.
+
+use yew::prelude::*;
+
+/// Width of a row of bars in picture units.
+const WIDTH: f64 = 1000.0;
+/// Height of a row.
+const HEIGHT: f64 = 24.0;
+
+/// A cause through the job.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LikelyRow {
+    /// Part and fault in plain words.
+    pub name: String,
+    /// How likely after each step, 0 to 1.
+    pub shares: Vec<f64>,
+    /// It is what was wrong.
+    pub is_true: bool,
+}
+
+/// What the chart shows and tells.
+#[derive(Properties, PartialEq)]
+pub struct LikelyProps {
+    /// Causes, the likeliest at the end first.
+    pub rows: Vec<LikelyRow>,
+    /// Place of the step shown, from 0.
+    pub shown: usize,
+}
+
+/// The chart, with a table behind it.
+#[component]
+pub fn Likely(props: &LikelyProps) -> Html {
+    html! {
+        <section class="likely" aria-labelledby="likely">
+            <h2 id="likely">{ "What your notes pointed at" }</h2>
+            <div class="likely__chart" aria-hidden="true">
+                { for props.rows.iter().map(|row| bars(row, props.shown)) }
+            </div>
+            <details>
+                <summary>{ "As a table" }</summary>
+                { table(&props.rows) }
+            </details>
+        </section>
+    }
+}
+
+fn bars(row: &LikelyRow, shown: usize) -> Html {
+    let step = WIDTH / row.shares.len().max(1) as f64;
+    let now = row.shares.get(shown).copied().unwrap_or_default();
+    let bar = |(index, share): (usize, &f64)| {
+        let share = share.clamp(0.0, 1.0);
+        let class = classes!(
+            "likely__bar",
+            (index == shown).then_some("likely__bar--shown")
+        );
+        html! {
+            <rect {class} x={format!("{:.1}", step * index as f64)} width={format!("{:.1}", (step * 0.85).max(1.0))}
+                y={format!("{:.1}", HEIGHT * (1.0 - share))} height={format!("{:.1}", HEIGHT * share)} />
+        }
+    };
+    html! {
+        <div class={classes!("likely__row", row.is_true.then_some("likely__row--true"))}>
+            <span class="likely__name">{ &row.name }</span>
+            <svg class="likely__bars" viewBox={format!("0 0 {WIDTH} {HEIGHT}")} preserveAspectRatio="none">
+                { for row.shares.iter().enumerate().map(bar) }
+            </svg>
+            <span class="likely__now numbers">{ percent(now) }</span>
+        </div>
+    }
+}
+
+fn table(rows: &[LikelyRow]) -> Html {
+    let steps = rows
+        .iter()
+        .map(|row| row.shares.len())
+        .max()
+        .unwrap_or_default();
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="Likely causes after each step">
+            <table class="table numbers">
+                <thead><tr>
+                    <th scope="col">{ "After step" }</th>
+                    { for rows.iter().map(|row| html! { <th scope="col">{ &row.name }</th> }) }
+                </tr></thead>
+                <tbody>{ for (0..steps).map(|step| html! {
+                    <tr>
+                        <th scope="row">{ step + 1 }</th>
+                        { for rows.iter().map(|row| html! { <td>{ row.shares.get(step).map(|share| percent(*share)) }</td> }) }
+                    </tr>
+                }) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// Such as `97 %`; what is not nothing never reads as nothing.
+fn percent(share: f64) -> String {
+    match share * 100.0 {
+        p if p > 0.0 && p < 1.0 => "under 1 %".to_owned(),
+        p if p > 99.0 && p < 100.0 => "over 99 %".to_owned(),
+        p => format!("{p:.0} %"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::percent;
+
+    #[test]
+    fn a_small_chance_never_reads_as_none_nor_a_great_one_as_certain() {
+        assert_eq!(percent(0.004), "under 1 %");
+        assert_eq!(percent(0.9999), "over 99 %");
+        assert_eq!(percent(0.0), "0 %");
+        assert_eq!(percent(1.0), "100 %");
+        assert_eq!(percent(0.425), "42 %");
+    }
+}
