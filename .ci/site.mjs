@@ -56,6 +56,11 @@ page = page.replace(
   `<link rel="manifest" href="${put("manifest.webmanifest", JSON.stringify(manifest))}">\n<script defer src="${register}"></script>\n</head>`,
 );
 
+const glue = /<link rel="modulepreload" href="([^"]+)"/.exec(page)?.[1] ?? fail("the page names no program: did trunk change its output?");
+const threadSource = readFileSync(join(dirname(fileURLToPath(import.meta.url)), "../src/app/worker/thread.js"), "utf8");
+const thread = put("thread.js", threadSource.replace("{{program}}", glue));
+page = page.replace("</head>", `<meta name="thread" content="${thread}">\n</head>`);
+
 const policy = [
   "default-src 'none'",
   "script-src 'self' 'wasm-unsafe-eval'",

@@ -2,21 +2,12 @@
 
 use yew::prelude::*;
 
+use crate::app::view::likely::LikelyRow;
+
 /// Width of a row of bars in picture units.
 const WIDTH: f64 = 1000.0;
 /// Height of a row.
 const HEIGHT: f64 = 24.0;
-
-/// A cause through the job.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct LikelyRow {
-    /// Part and fault in plain words.
-    pub name: String,
-    /// How likely after each step, 0 to 1.
-    pub shares: Vec<f64>,
-    /// It is what was wrong.
-    pub is_true: bool,
-}
 
 /// What the chart shows and tells.
 #[derive(Properties, PartialEq)]

@@ -1,5 +1,6 @@
 //! The debrief: the job explained step by step, with what was wrong and how it showed.
 
+mod asked;
 mod likely;
 mod marks;
 mod screen;

@@ -6,6 +6,9 @@ use yew::prelude::*;
 use crate::app::bench::contexts::use_bench;
 use crate::app::bench::contexts::use_door;
 use crate::app::bench::picture::Picture;
+use crate::app::debrief::asked::Asked;
+use crate::app::debrief::asked::use_likely;
+use crate::app::debrief::likely::Likely;
 use crate::app::debrief::marks::Marks;
 use crate::app::debrief::step::StepDetail;
 use crate::app::debrief::track::Track;
@@ -15,6 +18,7 @@ use crate::app::view::Order;
 use crate::app::view::debrief::DebriefView;
 use crate::app::view::debrief::StepRow;
 use crate::app::view::debrief::debrief;
+use crate::app::view::likely;
 use crate::app::view::past;
 use crate::bench::job::Job;
 
@@ -63,6 +67,7 @@ fn Told(props: &ToldProps) -> Html {
     let past = use_memo((props.job.clone(), *shown), |(job, step)| {
         past::at_step(job, *step)
     });
+    let asked = use_likely(&props.job);
     let view = &props.view;
     let go = {
         let shown = shown.clone();
@@ -73,11 +78,12 @@ fn Told(props: &ToldProps) -> Html {
         <main class="page debrief" id="main" tabindex="-1">
             { head(view, &bench.card.title, &bench.id, again) }
             { truth(view) }
+            { pointed(&props.job, &asked, *shown) }
             <Track steps={view.steps.clone()} shown={*shown} on_show={go.clone()} />
             <div class="debrief__body">
                 { steps(&view.steps, *shown, &go) }
                 if let Some(step) = view.steps.get(*shown) {
-                    <StepDetail step={step.clone()} count={view.steps.len()} />
+                    <StepDetail step={step.clone()} count={view.steps.len()} worth={worth(&asked, *shown)} />
                 }
                 if let Some(past) = &*past {
                     <section class="debrief__state" aria-label="The machine as it was">
@@ -88,6 +94,28 @@ fn Told(props: &ToldProps) -> Html {
             </div>
             <Marks marks={view.marks.clone()} />
         </main>
+    }
+}
+
+/// The chart of likely causes, or how far it is.
+fn pointed(job: &Shared<Job>, asked: &Asked, shown: usize) -> Html {
+    match asked {
+        Asked::Told(told) => html! { <Likely rows={likely::rows(job, told)} {shown} /> },
+        Asked::Waiting(done, of) => html! {
+            <p class="likely__wait">
+                <label>{ "Working out what your notes pointed at " }<progress max={of.max(&1).to_string()} value={done.to_string()} /></label>
+            </p>
+        },
+        Asked::None(why) => {
+            html! { <p>{ format!("What your notes pointed at cannot be told. {why}") }</p> }
+        }
+    }
+}
+
+fn worth(asked: &Asked, shown: usize) -> Option<String> {
+    match asked {
+        Asked::Told(told) => likely::worth(told, shown),
+        _ => None,
     }
 }
 

@@ -13,6 +13,8 @@ pub struct StepDetailProps {
     pub step: StepRow,
     /// How many there are.
     pub count: usize,
+    /// What it was worth, once that is known.
+    pub worth: Option<String>,
 }
 
 /// The step.
@@ -25,6 +27,7 @@ pub fn StepDetail(props: &StepDetailProps) -> Html {
             <p class="numbers">{ format!("{} · cost so far {}", step.time, step.cost) }</p>
             <p class="debrief__did">{ &step.words }</p>
             { for step.notes.iter().map(note) }
+            if let Some(worth) = &props.worth { <p class="debrief__worth">{ worth }</p> }
             { for step.events.iter().map(|event| html! { <p class="notice notice--danger">{ event }</p> }) }
             { for step.rules.iter().map(rule) }
         </section>

@@ -9,6 +9,7 @@ pub mod card; // job card, notebook, causes
 pub mod debrief; // the explained replay
 pub mod gauges; // instruments without a circuit, tests after a repair, the recorder
 pub mod hints; // one at a time, in the opening jobs
+pub mod likely;
 pub mod meter; // the instrument and its face
 pub mod models; // what the screens show
 pub mod names; // plain names

@@ -1,0 +1,93 @@
+//! What the notes pointed at, in plain words, from the thread's answer.
+
+use std::collections::BTreeSet;
+
+use crate::app::format;
+use crate::app::worker::Likely;
+use crate::bench::job::Job;
+
+/// A cause through the job.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LikelyRow {
+    /// Part and fault in plain words.
+    pub name: String,
+    /// How likely after each step, 0 to 1.
+    pub shares: Vec<f64>,
+    /// It is what was wrong.
+    pub is_true: bool,
+}
+
+/// Rows of the chart.
+pub fn rows(job: &Job, likely: &Likely) -> Vec<LikelyRow> {
+    let truth: BTreeSet<&str> = job
+        .scenario()
+        .faults
+        .iter()
+        .map(|f| f.id.as_str())
+        .collect();
+    likely
+        .causes
+        .iter()
+        .enumerate()
+        .map(|(place, ids)| LikelyRow {
+            name: name(job, ids),
+            // The first row is the complaint, before any step.
+            shares: likely.after.iter().skip(1).map(|row| row[place]).collect(),
+            is_true: ids.iter().map(String::as_str).collect::<BTreeSet<_>>() == truth,
+        })
+        .collect()
+}
+
+/// What a step was worth, in a sentence; `step` from 0.
+pub fn worth(likely: &Likely, step: usize) -> Option<String> {
+    let bits = *likely.bits.get(step + 1)?;
+    let gone = likely.ruled_out.get(step + 1).copied().unwrap_or_default();
+    let told = match bits {
+        b if b < -0.05 => "It made the picture less clear, and rightly so.",
+        b if b < 0.05 => "It told nothing new about the cause.",
+        b if b < 0.5 => "It told a little about the cause.",
+        b if b < 1.5 => "It told something about the cause.",
+        _ => "It told a great deal about the cause.",
+    };
+    Some(match gone {
+        0 => told.to_owned(),
+        1 => format!("{told} It ruled out one."),
+        n => format!("{told} It ruled out {n}."),
+    })
+}
+
+fn name(job: &Job, ids: &[String]) -> String {
+    let machine = &job.scenario().machine;
+    if ids.is_empty() {
+        return "Nothing wrong".to_owned();
+    }
+    let words: Vec<&str> = ids
+        .iter()
+        .map(|id| machine.fault(id).map_or(id.as_str(), |f| f.what.as_str()))
+        .collect();
+    format::sentence(&words.join(", and "))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_step_is_worth_what_it_took_away_in_uncertainty() {
+        let likely = Likely {
+            bits: vec![0.4, 0.0, 2.0, -0.3],
+            ruled_out: vec![0, 0, 12, 0],
+            ..Likely::default()
+        };
+        assert_eq!(
+            worth(&likely, 0).as_deref(),
+            Some("It told nothing new about the cause.")
+        );
+        assert_eq!(
+            worth(&likely, 1).as_deref(),
+            Some("It told a great deal about the cause. It ruled out 12.")
+        );
+        assert!(worth(&likely, 2).is_some_and(|words| words.contains("less clear")));
+        assert_eq!(worth(&likely, 3), None);
+    }
+}

@@ -1,0 +1,42 @@
+//! The thread's side: takes a question, says how far it is, answers.
+
+use wasm_bindgen::JsCast;
+use wasm_bindgen::JsValue;
+use wasm_bindgen::closure::Closure;
+use web_sys::DedicatedWorkerGlobalScope;
+use web_sys::MessageEvent;
+
+use crate::app::worker::messages::Answer;
+use crate::app::worker::messages::Question;
+use crate::app::worker::work;
+
+/// Serves questions for as long as the thread lives.
+pub fn serve() {
+    let Ok(scope) = js_sys::global().dyn_into::<DedicatedWorkerGlobalScope>() else {
+        return;
+    };
+    let asked = scope.clone();
+    let on_message = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
+        let answer = match read(&event) {
+            Ok(question) => work::answer(question, &mut |progress| tell(&asked, &progress)),
+            Err(why) => Answer::Failed { why },
+        };
+        tell(&asked, &answer);
+    });
+    scope.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
+    // It lives as long as the thread.
+    on_message.forget();
+    tell(&scope, &Answer::Ready);
+}
+
+fn read(event: &MessageEvent) -> Result<Question, String> {
+    let text = event.data().as_string().unwrap_or_default();
+    serde_json::from_str(&text).map_err(|error| format!("The question cannot be read: {error}"))
+}
+
+fn tell(scope: &DedicatedWorkerGlobalScope, answer: &Answer) {
+    if let Ok(text) = serde_json::to_string(answer) {
+        // Where the page is gone there is nobody to tell.
+        let _ = scope.post_message(&JsValue::from_str(&text));
+    }
+}

@@ -1,0 +1,69 @@
+//! The page's side: starts the thread, asks, and hears the answers.
+
+use gloo::events::EventListener;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::JsValue;
+use web_sys::MessageEvent;
+use web_sys::Worker;
+use web_sys::WorkerOptions;
+use web_sys::WorkerType;
+use yew::Callback;
+
+use crate::app::worker::messages::Answer;
+use crate::app::worker::messages::Question;
+
+/// Where the page says the thread's script is.
+const ADDRESS: &str = "meta[name=thread]";
+
+/// A thread with one question; it ends when this is dropped, answered or not.
+pub struct Thread {
+    worker: Worker,
+    _heard: [EventListener; 2],
+}
+
+impl Thread {
+    /// Starts a thread and asks; none where the browser has no threads.
+    pub fn ask(question: &Question, answered: Callback<Answer>) -> Option<Self> {
+        let text = serde_json::to_string(question).ok()?;
+        let options = WorkerOptions::new();
+        options.set_type(WorkerType::Module);
+        let worker = Worker::new_with_options(&address()?, &options).ok()?;
+        let asked = worker.clone();
+        let failed = answered.clone();
+        let heard = EventListener::new(&worker, "message", move |event| {
+            let told = event
+                .dyn_ref::<MessageEvent>()
+                .and_then(|message| message.data().as_string())
+                .and_then(|text| serde_json::from_str(&text).ok());
+            match told {
+                Some(Answer::Ready) => {
+                    // A thread that has ended meanwhile is heard of below.
+                    let _ = asked.post_message(&JsValue::from_str(&text));
+                }
+                Some(answer) => answered.emit(answer),
+                None => {}
+            }
+        });
+        let broken = EventListener::new(&worker, "error", move |_| {
+            failed.emit(Answer::Failed {
+                why: "The browser has stopped the computation.".to_owned(),
+            });
+        });
+        worker.post_message(&wasm_bindgen::module()).ok()?;
+        Some(Self {
+            worker,
+            _heard: [heard, broken],
+        })
+    }
+}
+
+impl Drop for Thread {
+    fn drop(&mut self) {
+        self.worker.terminate();
+    }
+}
+
+fn address() -> Option<String> {
+    let meta = gloo::utils::document().query_selector(ADDRESS).ok()??;
+    meta.get_attribute("content")
+}
