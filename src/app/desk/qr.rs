@@ -45,9 +45,9 @@ mod tests {
     fn a_code_has_its_three_corner_marks_and_a_quiet_edge() {
         // Version 1 has 21 squares a side; each corner mark begins with a run of seven.
         let code = drawn("https://a.example").expect("short");
-        assert_eq!(code.side, 25 + 8);
+        assert_eq!(code.side, 21 + 8);
         assert!(
-            code.path.starts_with("M4 4h7v1h-7z") && code.path.contains("M22 4h7v1h-7z"),
+            code.path.starts_with("M4 4h7v1h-7z") && code.path.contains("M18 4h7v1h-7z"),
             "{}",
             code.path
         );
