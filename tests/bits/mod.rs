@@ -49,16 +49,23 @@ pub const LOGS: [Log; 68] = logs!(
     "whirls_and_does_not_wring" "white_mountain"
 );
 
-/// Everything computed anew, one line each.
-pub fn computed() -> Vec<String> {
-    let mut lines: Vec<String> = LOGS.iter().map(job).collect();
+/// Computes one line.
+pub type Task = Box<dyn Fn() -> String + Send + Sync>;
+
+/// What is computed anew, one task a line, in the order they are written down.
+pub fn tasks() -> Vec<Task> {
+    let mut tasks: Vec<Task> = Vec::new();
+    for log in &LOGS {
+        tasks.push(Box::new(|| job(log)));
+    }
     for (id, pack) in scenario::machines().expect("shipped machines are sound") {
-        lines.push(wash(id, &pack.model, None));
-        for fault in &pack.model.faults {
-            lines.push(wash(id, &pack.model, Some(&fault.id)));
+        let faults = pack.model.faults.iter().map(|fault| Some(fault.id.clone()));
+        for fault in std::iter::once(None).chain(faults) {
+            let model = Arc::clone(&pack.model);
+            tasks.push(Box::new(move || wash(id, &model, fault.as_deref())));
         }
     }
-    lines
+    tasks
 }
 
 /// The lines that differ from what is written down, as sentences.
