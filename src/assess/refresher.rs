@@ -46,20 +46,31 @@ pub struct Due {
     pub is_by_rule: bool,
 }
 
+/// What is known of a skill: whether safety hangs on it, and a grade each day it was shown.
+#[derive(Default)]
+struct Practice {
+    is_safety: bool,
+    grades: Vec<(f64, Grade)>,
+}
+
 /// What is due, safety first among equals, soonest first. Entries dated after today, as a wrong
 /// clock leaves them, count as today.
 pub fn due(shown: &[Shown], today: f64, rules: &RefreshFile) -> Vec<Due> {
-    let mut skills: BTreeMap<&str, (bool, Vec<(f64, Grade)>)> = BTreeMap::new();
+    let mut skills: BTreeMap<&str, Practice> = BTreeMap::new();
     for entry in shown {
-        let skill = skills.entry(&entry.skill).or_default();
-        skill.0 |= entry.is_safety;
-        skill.1.push((entry.day.min(today), entry.grade));
+        let practice = skills.entry(&entry.skill).or_default();
+        practice.is_safety |= entry.is_safety;
+        practice.grades.push((entry.day.min(today), entry.grade));
     }
     let mut list: Vec<Due> = skills
         .into_iter()
-        .filter_map(|(skill, (is_safety, mut history))| {
-            history.sort_by(|a, b| a.0.total_cmp(&b.0));
-            let (last, memory) = memory::after(&history)?;
+        .filter_map(|(skill, practice)| {
+            let Practice {
+                is_safety,
+                mut grades,
+            } = practice;
+            grades.sort_by(|a, b| a.0.total_cmp(&b.0));
+            let (last, memory) = memory::after(&grades)?;
             let (share, months) = if is_safety {
                 (SAFETY_SHARE, rules.safety_months)
             } else {
