@@ -167,7 +167,7 @@ fn the_debrief_names_the_cause_and_the_lines_that_showed_it() {
         );
         assert_eq!(
             explained.steps.len(),
-            log_of(&scenario).len(),
+            log_of(scenario).len(),
             "{}",
             scenario.id
         );

@@ -89,6 +89,6 @@ mod tests {
         let fit = |scores: &[Option<u8>]| person_fit(&items, scores, 0.0).expect("scored");
         assert!(!fit(&usual).is_unusual && fit(&usual).outfit < 1.0);
         assert!(fit(&odd).is_unusual && fit(&odd).outfit > 1.5);
-        assert!(person_fit(&items, &vec![None; 10], 0.0).is_none());
+        assert!(person_fit(&items, &[None; 10], 0.0).is_none());
     }
 }
