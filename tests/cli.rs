@@ -4,6 +4,8 @@
 mod files;
 #[path = "cli/probe.rs"]
 mod probe;
+#[path = "cli/records.rs"]
+mod records;
 #[path = "cli/runs.rs"]
 mod runs;
 #[path = "cli/usage.rs"]

@@ -1,0 +1,173 @@
+//! `play --record`, `verify`, `cohort`, `statements`, `assess`, `package`: results as files.
+
+use crate::code;
+use crate::json;
+use crate::run;
+use crate::said;
+
+/// A folder of this test's own.
+fn folder(name: &str) -> std::path::PathBuf {
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir_all(&folder).expect("a folder");
+    folder
+}
+
+fn played(folder: &std::path::Path, job: &str, candidate: &str) -> String {
+    let file = folder.join(format!("{job}_{}.json", candidate.len()));
+    let file = file.display().to_string();
+    let log = format!("tests/jobs/{job}.json");
+    let output = run(&[
+        "play",
+        job,
+        &log,
+        "--record",
+        &file,
+        "--candidate",
+        candidate,
+    ]);
+    assert_eq!(code(&output), 0, "{}", said(&output));
+    file
+}
+
+#[test]
+fn what_was_played_verifies_and_what_was_edited_does_not() {
+    let folder = folder("verify");
+    let file = played(&folder, "no_water", "c-1");
+    played(&folder, "hums_and_stands", "c-1");
+    let all = folder.display().to_string();
+    assert_eq!(
+        code(&run(&[
+            "check",
+            &file,
+            "scenarios/assessments/first_visits.json"
+        ])),
+        0
+    );
+    let answers = json(&["verify", &all, "--json"]);
+    let accepted = |answers: &serde_json::Value| {
+        let list = answers.as_array().expect("a list").clone();
+        list.iter().filter(|a| a["accepted"] == true).count()
+    };
+    assert_eq!(accepted(&answers), 2);
+    let text = std::fs::read_to_string(&file).expect("written");
+    let edited = text.replacen("\"safe\":true", "\"safe\":false", 1);
+    assert_ne!(edited, text);
+    std::fs::write(&file, edited).expect("writes");
+    let output = run(&["verify", &all]);
+    assert_eq!(code(&output), 1);
+    let told = String::from_utf8_lossy(&output.stdout).into_owned();
+    assert!(told.contains("the record was edited"), "{told}");
+    assert!(told.contains("1 of 2 accepted"), "{told}");
+}
+
+#[test]
+fn a_cohort_as_csv_is_safe_to_open() {
+    let folder = folder("cohort");
+    played(&folder, "no_water", "=1+1");
+    played(&folder, "hums_and_stands", "=1+1");
+    played(&folder, "no_water", "\u{202e}ab,\"c");
+    let all = folder.display().to_string();
+    let output = run(&["cohort", &all, "--csv"]);
+    assert_eq!(code(&output), 0, "{}", said(&output));
+    let text = String::from_utf8(output.stdout).expect("text");
+    let lines: Vec<&str> = text.split_terminator("\r\n").collect();
+    assert_eq!(lines.len(), 3, "{text}");
+    assert!(lines[1].starts_with("'=1+1,2,"), "{text}");
+    assert!(
+        lines[2].starts_with("\"\u{202e}ab,\"\"c\u{202c}\",1,"),
+        "{text}"
+    );
+    let found = json(&["cohort", &all, "--json"]);
+    assert_eq!(found["people"].as_array().map(Vec::len), Some(2));
+    assert!(found["reliability"]["words"].is_string());
+}
+
+#[test]
+fn an_assessment_is_drawn_and_packed() {
+    let folder = folder("package");
+    let assessment = "scenarios/assessments/first_visits.json";
+    let key = folder.join("key").display().to_string();
+    std::fs::write(&key, format!("{}\n", "5a".repeat(32))).expect("writes");
+    let words = [
+        "assess",
+        assessment,
+        "--candidate",
+        "c-1",
+        "--release",
+        "r",
+        "--key",
+        &key,
+    ];
+    let answer = json(&[&words[..], &["--json"]].concat());
+    assert_eq!(answer["jobs"].as_array().map(Vec::len), Some(4));
+    assert_eq!(answer["start_code"].as_str().map(str::len), Some(19));
+
+    let dist = folder.join("dist");
+    std::fs::create_dir_all(dist.join("styles")).expect("a folder");
+    std::fs::write(dist.join("index.html"), "<!doctype html>").expect("writes");
+    std::fs::write(dist.join("styles/a b.css"), "p{}").expect("writes");
+    let dist = dist.display().to_string();
+    for (kind, manifest) in [
+        ("--scorm12", "imsmanifest.xml"),
+        ("--scorm2004", "imsmanifest.xml"),
+        ("--cmi5", "cmi5.xml"),
+    ] {
+        let zip = folder.join("course.zip");
+        let out = zip.display().to_string();
+        let output = run(&[
+            "package",
+            kind,
+            "--assessment",
+            assessment,
+            "--dist",
+            &dist,
+            "--out",
+            &out,
+        ]);
+        assert_eq!(code(&output), 0, "{}", said(&output));
+        let mut package =
+            zip::ZipArchive::new(std::fs::File::open(&zip).expect("written")).expect("a zip");
+        for name in [
+            manifest,
+            "index.html",
+            "styles/a b.css",
+            "assessments/first_visits.json",
+        ] {
+            assert!(package.index_for_name(name).is_some(), "{name} is packed");
+        }
+        let text =
+            std::io::read_to_string(package.by_name(manifest).expect("there")).expect("text");
+        assert!(text.contains("First visits alone"));
+        assert!(
+            kind == "--cmi5" || text.contains("href=\"styles/a%20b.css\""),
+            "{text}"
+        );
+    }
+}
+
+#[test]
+fn statements_come_from_a_record() {
+    let folder = folder("statements");
+    let file = played(&folder, "no_water", "c-1");
+    let words = [
+        "statements",
+        &file,
+        "--base",
+        "https://school.example/",
+        "--home-page",
+        "https://school.example",
+    ];
+    let all = json(&[&words[..], &["--json"]].concat());
+    assert!(all.as_array().is_some_and(|all| all.len() > 4));
+    let output = run(&[
+        "statements",
+        &file,
+        "--base",
+        "school",
+        "--home-page",
+        "https://a.example",
+    ]);
+    assert_eq!(code(&output), 2);
+    assert!(said(&output).contains("--base"), "{}", said(&output));
+}
