@@ -1,6 +1,7 @@
 //! Numbers as people read them: clock, durations, money. The only place where the screens turn
 //! ticks and ratios into text; readings come formatted from the instrument.
 
+use crate::assess::date::civil;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 
@@ -39,6 +40,12 @@ pub fn seconds(time_s: f64) -> String {
 /// Minutes since the bell, such as `24 min`.
 pub fn on_site(tick: Tick) -> String {
     format!("{} min", tick / (60 * TICKS_PER_S))
+}
+
+/// A day since 1 January 1970 as ISO 8601 writes it, such as `2031-03-04`.
+pub fn date(day: f64) -> String {
+    let (year, month, day) = civil(day.floor() as i64);
+    format!("{year:04}-{month:02}-{day:02}")
 }
 
 /// An amount in the job's money unit, whole units.

@@ -19,6 +19,7 @@ use crate::app::frames::Frames;
 use crate::app::loading;
 use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
+use crate::app::me::history;
 use crate::app::route::Route;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
@@ -274,14 +275,17 @@ impl JobHost {
             return;
         }
         crash::all_well();
-        open.saved.take(&open.session, js_sys::Date::now());
+        let finished = open.saved.take(&open.session, js_sys::Date::now());
         let (key, text) = (SavedJob::key(&open.saved.scenario), open.saved.write());
         let told = ctx.link().callback(Msg::Saved);
         spawn_local(async move {
-            let result = match text {
+            let mut result = match text {
                 Ok(text) => Store::open().await.put(&key, &text).await,
                 Err(error) => Err(error),
             };
+            if let (Ok(()), Some(finished)) = (&result, &finished) {
+                result = history::keep(finished).await;
+            }
             told.emit(result);
         });
     }

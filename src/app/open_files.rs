@@ -11,7 +11,7 @@ use yew::prelude::*;
 
 /// Files taken at once.
 const MOST_FILES: usize = 500;
-/// Largest file read, bytes.
+/// Largest file read unless another bound is given, bytes.
 const MOST_BYTES: f64 = 4_000_000.0;
 
 /// A file as it was given.
@@ -30,13 +30,17 @@ pub struct OpenFilesProps {
     pub on_files: Callback<Vec<OpenedFile>>,
     /// What can be opened, such as "Job files and trainee's copies".
     pub what: AttrValue,
+    /// Largest file read, bytes.
+    #[prop_or(MOST_BYTES)]
+    pub most_bytes: f64,
 }
 
 /// Two buttons and a place to drop files.
 #[component]
 pub fn OpenFiles(props: &OpenFilesProps) -> Html {
     let over = use_state(|| false);
-    let onchange = props.on_files.reform_files();
+    let most_bytes = props.most_bytes;
+    let onchange = props.on_files.reform_files(most_bytes);
     let ondragover = {
         let over = over.clone();
         Callback::from(move |event: DragEvent| {
@@ -56,6 +60,7 @@ pub fn OpenFiles(props: &OpenFilesProps) -> Html {
             give(
                 event.data_transfer().and_then(|data| data.files()),
                 on_files.clone(),
+                most_bytes,
             );
         })
     };
@@ -74,22 +79,22 @@ pub fn OpenFiles(props: &OpenFilesProps) -> Html {
 
 /// A callback of files as a callback of an input's change.
 trait Reform {
-    fn reform_files(&self) -> Callback<Event>;
+    fn reform_files(&self, most_bytes: f64) -> Callback<Event>;
 }
 
 impl Reform for Callback<Vec<OpenedFile>> {
-    fn reform_files(&self) -> Callback<Event> {
+    fn reform_files(&self, most_bytes: f64) -> Callback<Event> {
         let on_files = self.clone();
         Callback::from(move |event: Event| {
             let input = event.target_unchecked_into::<HtmlInputElement>();
-            give(input.files(), on_files.clone());
+            give(input.files(), on_files.clone(), most_bytes);
             // The same file can be chosen again.
             input.set_value("");
         })
     }
 }
 
-fn give(list: Option<FileList>, to: Callback<Vec<OpenedFile>>) {
+fn give(list: Option<FileList>, to: Callback<Vec<OpenedFile>>, most_bytes: f64) {
     // Taken out now: the browser empties the list once this returns.
     let files: Vec<File> = list
         .iter()
@@ -102,16 +107,16 @@ fn give(list: Option<FileList>, to: Callback<Vec<OpenedFile>>) {
         for file in files {
             opened.push(OpenedFile {
                 name: file.name(),
-                text: text_of(&file).await,
+                text: text_of(&file, most_bytes).await,
             });
         }
         to.emit(opened);
     });
 }
 
-async fn text_of(file: &File) -> Result<String, String> {
-    if file.size() > MOST_BYTES {
-        return Err("this file is larger than any job".to_owned());
+async fn text_of(file: &File, most_bytes: f64) -> Result<String, String> {
+    if file.size() > most_bytes {
+        return Err("this file is larger than any that is meant here".to_owned());
     }
     let text = JsFuture::from(file.unchecked_ref::<web_sys::Blob>().text()).await;
     text.ok()

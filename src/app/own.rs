@@ -90,6 +90,11 @@ pub async fn forget(id: &str) -> Result<(), StorageError> {
     store.remove(&key(id)).await
 }
 
+/// A text as it is kept under this name.
+pub fn is_readable(id: &str, text: &str) -> bool {
+    read(text).is_some_and(|own| open(id, &own).is_some())
+}
+
 fn key(id: &str) -> String {
     format!("{PREFIX}{id}")
 }

@@ -27,6 +27,8 @@ pub enum Route {
         /// Name or number of the fault; the list without.
         fault: Option<String>,
     },
+    /// One's own skills, jobs and data.
+    Me,
     /// Settings, keys and stored data.
     Settings,
     /// An address that leads nowhere.
@@ -65,6 +67,7 @@ impl Route {
             ("desk", draft) => Self::Desk(draft),
             ("job", Some(letters)) => Self::OpenJob(letters),
             ("readings", machine) => Self::Readings(machine),
+            ("me", None) => Self::Me,
             ("settings", None) => Self::Settings,
             _ => Self::Unknown,
         }
@@ -90,6 +93,7 @@ impl Route {
                     .trim_end_matches('/')
                     .to_owned()
             }
+            Self::Me => "#/me".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
     }
@@ -135,6 +139,7 @@ mod tests {
             Route::faults(),
             Route::faults_of("P"),
             Route::fault("P", "capacitor_low"),
+            Route::Me,
             Route::Settings,
         ] {
             let href = route.href();

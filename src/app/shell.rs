@@ -11,6 +11,7 @@ use crate::app::hooks::use_route;
 use crate::app::job_host::JobHost;
 use crate::app::job_host::JobScreen;
 use crate::app::jobs::JobsScreen;
+use crate::app::me::MeScreen;
 use crate::app::open_job::OpenJobScreen;
 use crate::app::readings::ReadingsScreen;
 use crate::app::route::Route;
@@ -53,6 +54,7 @@ fn title(route: &Route) -> &'static str {
         Route::Desk(_) => "Desk",
         Route::OpenJob(_) => "A job for you",
         Route::Readings(_) => "Readings and faults",
+        Route::Me => "Me",
         Route::Settings => "Settings",
     }
 }
@@ -72,6 +74,7 @@ fn screen(route: &Route) -> Html {
         Route::Faults { machine, fault } => html! {
             <FaultsScreen machine={machine.clone()} fault={fault.clone()} />
         },
+        Route::Me => html! { <MeScreen /> },
         Route::Settings => html! { <SettingsScreen /> },
         Route::Unknown => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
@@ -106,6 +109,7 @@ fn TopBar(props: &TopBarProps) -> Html {
                 { link(Route::Jobs, "Jobs") }
                 { link(Route::Handbook(None), "Handbook") }
                 { link(Route::Desk(None), "Desk") }
+                { link(Route::Me, "Me") }
                 { link(Route::Settings, "Settings") }
             </nav>
         </header>

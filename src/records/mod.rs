@@ -7,6 +7,7 @@ pub mod library; // jobs to replay records on
 pub mod manifest; // course files for training systems
 mod markup; // XML as text
 pub mod measurement; // statistics of people and jobs, pure
+pub mod practice; // finished jobs of practice, and how well each skill is known
 pub mod record; // the file
 pub mod result; // what a job came to, in numbers
 #[cfg(not(target_arch = "wasm32"))]

@@ -8,6 +8,7 @@ use crate::bench::job::Job;
 use crate::bench::safety::Severity;
 use crate::machine::MachineError;
 use crate::score;
+use crate::score::Report;
 
 /// A part's share of its points from which it counts as shown. Design choice.
 const SHOWN: f64 = 0.5;
@@ -71,13 +72,17 @@ impl JobResult {
     /// # Errors
     /// When the scenario's machine cannot be set up.
     pub fn of(job: &Job) -> Result<Self, MachineError> {
-        let report = score::assess(job)?;
+        Ok(Self::from_report(job, &score::assess(job)?))
+    }
+
+    /// Of a job whose report is made already.
+    pub fn from_report(job: &Job, report: &Report) -> Self {
         let ending = match job.bench().ending {
             Some(Ending::Closed) => "closed",
             Some(Ending::MadeSafe) => "made_safe",
             None => "open",
         };
-        Ok(Self {
+        Self {
             ending: ending.to_owned(),
             fixed: report.fixed,
             safe: report.safe,
@@ -109,7 +114,7 @@ impl JobResult {
                 .last()
                 .map(|finding| finding.causes.clone())
                 .unwrap_or_default(),
-        })
+        }
     }
 
     /// The job as one graded score, for measurement: 0 unsafe or not put right, 1 put right without

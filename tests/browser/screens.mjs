@@ -17,6 +17,7 @@ export async function screens(person) {
     { name: "desk", at: "#/desk" },
     { name: "readings", at: "#/readings/T" },
     { name: "link", at: "#/job/1damaged" },
+    { name: "me", at: "#/me" },
     { name: "settings", at: "#/settings" },
     { name: "nowhere", at: "#/no-such-screen" },
   ];

@@ -28,6 +28,11 @@ struct Kept {
     saved_ms: f64,
 }
 
+/// A text as a draft is kept.
+pub fn is_readable(text: &str) -> bool {
+    Kept::read(text).is_some()
+}
+
 impl Kept {
     fn read(text: &str) -> Option<Draft> {
         let kept: Self = serde_json::from_str(text).ok()?;

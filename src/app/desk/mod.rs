@@ -16,5 +16,6 @@ mod share;
 mod state;
 mod van;
 
+pub use draft::is_readable;
 pub use home::DeskHome;
 pub use screen::DeskScreen;

@@ -5,9 +5,13 @@ use serde::Serialize;
 
 use crate::app::session::Session;
 use crate::app::store::StorageError;
-use crate::app::view::debrief::verdict_of;
+use crate::app::view::debrief::in_words;
 use crate::bench::job::Entry;
 use crate::bench::notebook::Tick;
+use crate::records::practice::PRACTICE_FORMAT;
+use crate::records::practice::Practice;
+use crate::records::result::JobResult;
+use crate::score;
 
 /// Version of this format.
 const FORMAT: u32 = 1;
@@ -78,15 +82,34 @@ impl SavedJob {
         }
     }
 
-    /// Takes over what a session has come to.
-    pub fn take(&mut self, session: &Session, now_ms: f64) {
+    /// Takes over what a session has come to. Once the job is over, and then only, this gives what a
+    /// person keeps of it for good.
+    pub fn take(&mut self, session: &Session, now_ms: f64) -> Option<Practice> {
         self.log = session.job().log().to_vec();
         self.seen = session.live().tick();
         self.suspects.clone_from(&session.suspects);
         self.saved_ms = now_ms;
-        if session.job().is_over() && self.verdict.is_none() {
-            self.verdict = verdict_of(session.job()).map(|(words, marks)| Verdict { words, marks });
+        if !session.job().is_over() || self.verdict.is_some() {
+            return None;
         }
+        let job = session.job();
+        // A machine that was set up for the job is set up for its marks.
+        let report = score::assess(job).ok()?;
+        self.verdict = Some(Verdict {
+            words: in_words(&report),
+            marks: report.total,
+        });
+        Some(Practice {
+            format: PRACTICE_FORMAT.to_owned(),
+            engine: self.engine.clone(),
+            job: self.scenario.clone(),
+            title: job.scenario().title.clone(),
+            skills: job.scenario().skills.clone(),
+            seed: self.seed,
+            ended_ms: now_ms,
+            log: self.log.clone(),
+            result: JobResult::from_report(job, &report),
+        })
     }
 
     /// The key under which a scenario's job is kept.

@@ -131,13 +131,8 @@ fn what_of(job: &Job, id: &str) -> String {
 }
 
 /// Words and marks for the list of jobs; none when the job cannot be marked.
-pub fn verdict_of(job: &Job) -> Option<(String, f64)> {
-    let report = score::assess(job).ok()?;
-    Some((in_words(&report), report.total))
-}
-
 /// Such as `Repaired · safe`.
-fn in_words(report: &Report) -> String {
+pub fn in_words(report: &Report) -> String {
     let done = match (report.fixed, report.rightly_left) {
         (_, true) => "Rightly made safe and left",
         (true, false) => "Repaired",

@@ -1,0 +1,80 @@
+//! Skills as a table with a bar each: the chance that it is known, and how sure that is.
+
+use yew::prelude::*;
+
+use crate::app::format;
+use crate::records::measurement::tracing::MASTERED;
+use crate::records::practice::Standing;
+
+/// What the table shows.
+#[derive(Properties, PartialEq)]
+pub struct SkillsProps {
+    /// Standings, as they are to be shown.
+    pub standings: Vec<Standing>,
+}
+
+/// The table.
+#[component]
+pub fn Skills(props: &SkillsProps) -> Html {
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="Skills, a table">
+            <table class="table me__skills">
+                <thead><tr>
+                    <th scope="col">{ "Skill" }</th>
+                    <th scope="col">{ "How well you know it" }</th>
+                    <th scope="col">{ "Went right" }</th>
+                    <th scope="col">{ "Show it again by" }</th>
+                </tr></thead>
+                <tbody>{ for props.standings.iter().map(row) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+fn row(standing: &Standing) -> Html {
+    html! {
+        <tr key={standing.skill.clone()}>
+            <th scope="row">{ &standing.skill }</th>
+            <td>
+                { bar(standing) }
+                <span class="me__known">{ in_words(standing) }</span>
+            </td>
+            <td class="numbers">{ format!("{} of {}", standing.n_right, standing.n_shown) }</td>
+            <td class="numbers">{ format::date(standing.due.day) }</td>
+        </tr>
+    }
+}
+
+/// The same in words: a number alone would promise more than it holds.
+pub fn in_words(standing: &Standing) -> String {
+    let word = if standing.is_known() {
+        "known"
+    } else if standing.known >= 0.7 {
+        "nearly there"
+    } else if standing.known >= 0.4 {
+        "on the way"
+    } else {
+        "not yet"
+    };
+    let percent = |share: f64| format!("{:.0}", share * 100.0);
+    format!(
+        "{word}: chance {} %, between {} and {}",
+        percent(standing.known),
+        percent(standing.lowest),
+        percent(standing.highest)
+    )
+}
+
+/// A bar from 0 to 1, the band of how sure it is, and the mark from which a skill counts as known.
+fn bar(standing: &Standing) -> Html {
+    let x = |share: f64| format!("{:.1}", share.clamp(0.0, 1.0) * 100.0);
+    html! {
+        <svg class="me__bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
+            <rect class="me__bar-all" x="0" y="3" width="100" height="4" />
+            <rect class="me__bar-known" x="0" y="3" width={x(standing.known)} height="4" />
+            <rect class="me__bar-band" x={x(standing.lowest)} y="1"
+                width={x((standing.highest - standing.lowest).max(0.005))} height="8" />
+            <rect class="me__bar-mark" x={x(MASTERED)} y="0" width="0.6" height="10" />
+        </svg>
+    }
+}
