@@ -16,10 +16,10 @@ use crate::app::crash;
 use crate::app::debrief::DebriefScreen;
 use crate::app::finding::FindingScreen;
 use crate::app::frames::Frames;
+use crate::app::keeping;
 use crate::app::loading;
 use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
-use crate::app::me::history;
 use crate::app::route::Route;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
@@ -275,19 +275,9 @@ impl JobHost {
             return;
         }
         crash::all_well();
-        let finished = open.saved.take(&open.session, js_sys::Date::now());
-        let (key, text) = (SavedJob::key(&open.saved.scenario), open.saved.write());
+        let kept = keeping::keep(&mut open.saved, &open.session);
         let told = ctx.link().callback(Msg::Saved);
-        spawn_local(async move {
-            let mut result = match text {
-                Ok(text) => Store::open().await.put(&key, &text).await,
-                Err(error) => Err(error),
-            };
-            if let (Ok(()), Some(finished)) = (&result, &finished) {
-                result = history::keep(finished).await;
-            }
-            told.emit(result);
-        });
+        spawn_local(async move { told.emit(kept.await) });
     }
 
     /// One frame: lets time pass, moves what moves, and now and then publishes. `true` to draw.

@@ -17,6 +17,7 @@ mod hooks;
 mod job_filter;
 mod job_host;
 mod jobs;
+mod keeping;
 mod library;
 mod loading;
 mod markdown;
