@@ -15,10 +15,10 @@ use crate::app::route::Route;
 use crate::app::view::BenchView;
 use crate::app::view::Order;
 use crate::bench::action::Action;
-use crate::bench::action::Advice;
+use crate::bench::visit::Advice;
 
 /// What a customer can be told, in the order of a talk at the door.
-const ADVICE: [(Advice, &str); 6] = [
+const ADVICE: [(Advice, &str); 8] = [
     (
         Advice::WhatWasDone,
         "what was wrong and what was done, shown on the machine",
@@ -31,6 +31,8 @@ const ADVICE: [(Advice, &str); 6] = [
         "have the house wiring seen to by an electrician",
     ),
     (Advice::NewMachine, "a new machine is the better buy"),
+    (Advice::Level, "keep it level, and do not move it alone"),
+    (Advice::OldPart, "the old part, shown beside the new one"),
 ];
 
 /// What is filled in so far.

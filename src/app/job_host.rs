@@ -20,7 +20,7 @@ use crate::app::keeping;
 use crate::app::loading;
 use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
-use crate::app::route::Route;
+use crate::app::report::ReportScreen;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
 use crate::app::shared::Shared;
@@ -52,6 +52,8 @@ pub enum JobScreen {
     Bench,
     /// Stating the cause and handing over.
     Finding,
+    /// The printable report.
+    Report,
     /// The explained replay.
     Debrief,
 }
@@ -92,7 +94,7 @@ struct Open {
     live: Live,
     reading: Option<Reading>,
     state: String,
-    /// The job for its debrief, once it is over.
+    /// The job as far as its log goes, for report and debrief.
     finished: Shared<Job>,
 }
 
@@ -184,7 +186,7 @@ impl Component for JobHost {
 
     fn view(&self, ctx: &Context<Self>) -> Html {
         if let Some(trouble) = &self.trouble {
-            return trouble_page(trouble, &ctx.props().id, &self.door);
+            return loading::trouble_page(trouble, &ctx.props().id, &self.door);
         }
         let Some(open) = &self.open else {
             return html! { <main class="page" id="main"><h1 class="visually-hidden">{ "Bench" }</h1><p role="status">{ "Opening the job …" }</p></main> };
@@ -192,6 +194,7 @@ impl Component for JobHost {
         let screen = match ctx.props().screen {
             JobScreen::Bench => html! { <BenchScreen /> },
             JobScreen::Finding => html! { <FindingScreen /> },
+            JobScreen::Report => html! { <ReportScreen job={open.finished.clone()} /> },
             JobScreen::Debrief => html! { <DebriefScreen job={open.finished.clone()} /> },
         };
         html! {
@@ -339,7 +342,7 @@ impl JobHost {
     fn publish_all(&mut self) {
         let Some(open) = &mut self.open else { return };
         open.kept.refresh(&open.session);
-        if open.session.job().is_over() != open.finished.is_over() {
+        if open.session.job().log().len() != open.finished.log().len() {
             open.finished = Shared::new(open.session.job().clone());
         }
         let mut bench = build::bench(&open.session, &open.kept);
@@ -376,19 +379,5 @@ impl JobHost {
             let _ = element.set_attribute(change.attribute, &change.value);
             self.written.insert(slot, change.value);
         }
-    }
-}
-
-fn trouble_page(trouble: &LoadError, id: &str, door: &Door) -> Html {
-    let again = door.0.reform(|_: MouseEvent| Order::StartAgain);
-    html! {
-        <main class="page page--narrow" id="main" tabindex="-1">
-            <h1>{ "This job cannot be opened" }</h1>
-            <p>{ trouble.to_string() }</p>
-            if trouble.can_start_again() {
-                <button type="button" class="button button--main" onclick={again}>{ format!("Start {id} again") }</button>
-            }
-            <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
-        </main>
     }
 }

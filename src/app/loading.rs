@@ -1,6 +1,10 @@
 //! Opening a job: the saved log is replayed, or a fresh job begins.
 
+use crate::app::bench::contexts::Door;
+use crate::app::route::Route;
+use crate::app::view::Order;
 use thiserror::Error;
+use yew::prelude::*;
 
 use crate::app::crash;
 use crate::app::library;
@@ -98,4 +102,19 @@ fn forgive(saved: &mut SavedJob) {
 /// A job of one's own: any number will do, kept small enough for any reader of JSON.
 fn fresh_seed() -> u64 {
     (js_sys::Math::random() * 9.0e15) as u64
+}
+
+/// What stands there when a job cannot be opened.
+pub fn trouble_page(trouble: &LoadError, id: &str, door: &Door) -> Html {
+    let again = door.0.reform(|_: MouseEvent| Order::StartAgain);
+    html! {
+        <main class="page page--narrow" id="main" tabindex="-1">
+            <h1>{ "This job cannot be opened" }</h1>
+            <p>{ trouble.to_string() }</p>
+            if trouble.can_start_again() {
+                <button type="button" class="button button--main" onclick={again}>{ format!("Start {id} again") }</button>
+            }
+            <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+        </main>
+    }
 }

@@ -27,6 +27,7 @@ mod open_job;
 mod opened;
 mod own;
 mod readings;
+mod report;
 mod route;
 mod session;
 mod settings;

@@ -10,6 +10,8 @@ pub enum Route {
     Bench(String),
     /// Stating the cause and handing over.
     Finding(String),
+    /// The printable report of a visit.
+    Report(String),
     /// The explained replay of a finished job.
     Debrief(String),
     /// The handbook, at a chapter or at its contents.
@@ -62,6 +64,7 @@ impl Route {
             ("" | "jobs", None) => Self::Jobs,
             ("bench", Some(id)) => Self::Bench(id),
             ("finding", Some(id)) => Self::Finding(id),
+            ("report", Some(id)) => Self::Report(id),
             ("debrief", Some(id)) => Self::Debrief(id),
             ("handbook", chapter) => Self::Handbook(chapter),
             ("desk", draft) => Self::Desk(draft),
@@ -79,6 +82,7 @@ impl Route {
             Self::Jobs | Self::Unknown => "#/jobs".to_owned(),
             Self::Bench(id) => format!("#/bench/{id}"),
             Self::Finding(id) => format!("#/finding/{id}"),
+            Self::Report(id) => format!("#/report/{id}"),
             Self::Debrief(id) => format!("#/debrief/{id}"),
             Self::Handbook(None) => "#/handbook".to_owned(),
             Self::Handbook(Some(chapter)) => format!("#/handbook/{chapter}"),
@@ -133,6 +137,7 @@ mod tests {
             Route::Jobs,
             Route::Bench("j1".into()),
             Route::Finding("j1".into()),
+            Route::Report("j1".into()),
             Route::Debrief("j1".into()),
             Route::Handbook(None),
             Route::Handbook(Some("safety".into())),

@@ -7,6 +7,11 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::gauge::Gauge;
+use crate::bench::visit::Advice;
+use crate::bench::visit::EmptyBy;
+use crate::bench::visit::OfferOption;
+use crate::bench::visit::Payer;
+use crate::bench::visit::PictureOf;
 
 /// One act at the bench.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -155,6 +160,73 @@ pub enum Action {
         /// The price named, in the job's money unit.
         price: f64,
     },
+    /// Name several ways and their prices, for what is held to be wrong, and ask for consent.
+    Offer {
+        /// Names of the faults held to be the cause.
+        causes: Vec<String>,
+        /// What the customer can choose from.
+        options: Vec<OfferOption>,
+    },
+    /// Telephone whoever pays where the person at the door does not.
+    AskPayer,
+    /// Take the fee for finding the fault after an estimate was declined.
+    TakeFee,
+    /// Read receipt and rating plate and look for misuse.
+    CheckPapers,
+    /// Decide who pays.
+    Warranty {
+        /// Who.
+        payer: Payer,
+    },
+    /// Ask on the phone, before driving.
+    Phone {
+        /// Name of the question.
+        question: String,
+    },
+    /// Choose what goes in the van, before driving: a part each as `part` or `part:variant`.
+    LoadVan {
+        /// At most eight.
+        parts: Vec<String>,
+    },
+    /// Look the instrument over and short its probes.
+    CheckInstrument,
+    /// Take the spare instrument from the van.
+    SpareInstrument,
+    /// Take a part on trial out again and put the old one back.
+    PutOldBack {
+        /// Name of the part.
+        part: String,
+    },
+    /// Lay a blanket where the machine will lie.
+    ProtectFloor,
+    /// Put cut-proof gloves on, or take them off.
+    Gloves {
+        /// True to put them on.
+        on: bool,
+    },
+    /// Mop the floor dry.
+    MopFloor,
+    /// Ask for the room to be kept free of children and animals.
+    KeepClear,
+    /// Thin hot water in the tub with a bucket of cold.
+    CoolWater,
+    /// Work on the wiring of the house oneself.
+    MendHouse,
+    /// Freeze what is seen for the report.
+    TakePicture {
+        /// Which view.
+        of: PictureOf,
+    },
+    /// Have the customer read and sign the report.
+    Sign,
+    /// Leave the job until a second visit, with parts on order.
+    LeaveUntil {
+        /// Parts to bring, each as `part` or `part:variant`.
+        parts: Vec<String>,
+        /// A label "do not use" is hung on.
+        #[serde(default)]
+        label: bool,
+    },
     /// State the cause, with notebook lines as evidence.
     Finding {
         /// Names of the faults held to be the cause; empty for "no fault".
@@ -283,36 +355,6 @@ pub enum MeterMode {
     Leakage,
     /// Touch current: what flows through 2 kΩ, as through a person.
     TouchCurrent,
-}
-
-/// Ways to empty the tub.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum EmptyBy {
-    /// With a bucket from above.
-    Bucket,
-    /// By pulling the drain wire by hand from the back.
-    DrainWire,
-}
-
-/// What a customer is told at the end.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum Advice {
-    /// What was wrong and what was done, shown on the machine.
-    WhatWasDone,
-    /// How much to load and how to spread it.
-    Load,
-    /// How much detergent.
-    Detergent,
-    /// Clean the filters now and then.
-    Filters,
-    /// Have the house wiring seen to by an electrician.
-    HouseWiring,
-    /// A new machine is the better buy.
-    NewMachine,
 }
 
 impl MeterMode {

@@ -106,4 +106,21 @@ pub enum Event {
         /// True when they agree.
         agreed: bool,
     },
+    /// Something was spoilt, and is paid for.
+    Damage {
+        /// Plain words.
+        what: String,
+        /// What it costs, money unit.
+        price: f64,
+    },
+    /// The technician came to harm, not by electricity.
+    Hurt {
+        /// Plain words.
+        what: String,
+    },
+    /// A new part burnt out.
+    BurntOut {
+        /// Its plain name.
+        what: String,
+    },
 }

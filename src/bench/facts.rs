@@ -1,7 +1,6 @@
 //! The facts of a job as the safety rules look at them: one act, and what is so around it.
 
 use crate::bench::action::Action;
-use crate::bench::action::Advice;
 use crate::bench::action::Charged;
 use crate::bench::action::DischargeTool;
 use crate::bench::action::MeterMode;
@@ -16,6 +15,9 @@ use crate::bench::safety::situation::Act;
 use crate::bench::safety::situation::DeadProof;
 use crate::bench::safety::situation::ProbeMode;
 use crate::bench::safety::situation::Situation;
+use crate::bench::store;
+use crate::bench::visit::Advice;
+use crate::bench::visit::Condition;
 use crate::bench::workshop::Effect;
 
 /// Resistance of the bleed tool, Ω; of a blade, Ω.
@@ -30,12 +32,12 @@ const WET_FLOOR_KG: f64 = 0.5;
 pub fn situation(job: &Job, action: &Action) -> Situation {
     let act = act_of(job, action);
     let mut s = Situation::orderly(act);
+    water(job, &mut s);
     supply(job, action, &mut s);
     proof(job, action, &mut s);
     touched(job, action, &mut s);
     probe(job, action, &mut s);
     machine(job, &mut s);
-    water(job, &mut s);
     surroundings(job, action, &mut s);
     tests(job, &mut s);
     s
@@ -55,6 +57,7 @@ fn act_of(job: &Job, action: &Action) -> Act {
             Some(work) if work.needs.is_empty() => Act::Other,
             _ => Act::TakeOff,
         },
+        Action::PutOldBack { .. } => Act::TakeOff,
         Action::Sense {
             sense: Sense::Feel,
             place,
@@ -85,7 +88,9 @@ fn act_of(job: &Job, action: &Action) -> Act {
         Action::HouseSwitch { on: true } if job.machine.plugged() => Act::PlugIn,
         Action::SupplyHose { attached: false } => Act::PullInletHose,
         Action::Tap { open: true } => Act::OpenTap,
-        Action::MakeSafeAndLeave => Act::LeaveUntil,
+        Action::Empty { .. } => Act::PullDrainHose,
+        Action::MendHouse => Act::WorkOnHouseWiring,
+        Action::MakeSafeAndLeave | Action::LeaveUntil { .. } => Act::LeaveUntil,
         Action::Close => Act::HandOver,
         _ => Act::Other,
     }
@@ -115,6 +120,7 @@ fn supply(job: &Job, action: &Action, s: &mut Situation) {
     if matches!(action, Action::MakeSafeAndLeave) {
         // Part of the act: plug out, tap shut, label on.
         s.supply.is_plugged = false;
+        s.water.tap_is_open = false;
     }
     s.supply.is_switched_on = job.machine.switched_on();
     s.supply.is_secured = job.bench.isolation.secured;
@@ -171,6 +177,15 @@ fn touched(job: &Job, action: &Action, s: &mut Situation) {
             Charged::RunCapacitor => s.touched.capacitor_v,
         };
     }
+    let hot = match action {
+        Action::Work { work, .. } => job.scenario().workshop.work(work).map(|w| w.part.clone()),
+        Action::Sense { place, .. } => Some(place.clone()),
+        _ => None,
+    };
+    if let Some(place) = hot {
+        s.touched.temperature_k = acts::surface_k(job, &place);
+    }
+    s.touched.has_sharp_edges = job.scenario().visit.has(Condition::BareEdges);
     s.motion.basket_rad_per_s = job.machine.basket_rad_per_s().abs();
     s.motion.motor_rad_per_s = job.machine.plant().state().drive.rotor_rad_per_s.abs();
 }
@@ -198,6 +213,15 @@ fn probe(job: &Job, action: &Action, s: &mut Situation) {
         MeterMode::Insulation => ProbeMode::Insulation,
         MeterMode::EarthBond => ProbeMode::EarthBond,
     };
+    let around = &job.bench.around;
+    s.probe.category = around.instrument.category;
+    s.probe.leads_are_damaged = around.instrument.lead_is_cracked;
+    // A known source is a check of its own, and the first thing measured may be that source.
+    let socket = &job.machine.model().roles.socket;
+    let at_socket = |node: &String| socket.contains(node);
+    s.probe.was_checked = around.instrument_checked
+        || job.bench.isolation.tester_proved.is_some()
+        || (at_socket(red) && black.as_ref().is_some_and(at_socket));
     if let Some(black) = black {
         s.probe.voltage_v = job.machine.voltage_between(red, black);
     }
@@ -224,6 +248,18 @@ fn machine(job: &Job, s: &mut Situation) {
             _ => {}
         }
     }
+    for fitted in &bench.around.fitted {
+        let Some(item) = store::item(workshop, &fitted.item) else {
+            continue;
+        };
+        let Some(variant) = item.variant else {
+            continue;
+        };
+        let below =
+            |made: Option<f64>, asked: Option<f64>| made.zip(asked).is_some_and(|(m, a)| m < a);
+        s.machine.capacitor_is_underrated |= below(variant.rated_v, item.part.rated_v);
+        s.machine.fuse_is_oversized |= below(item.part.rated_a, variant.rated_a);
+    }
     s.machine.n_earth_links_off = n_earth;
     s.machine.n_unsealed_joints = n_joints;
     s.machine.lid_is_open = job.machine.lid_open();
@@ -233,7 +269,7 @@ fn machine(job: &Job, s: &mut Situation) {
 }
 
 fn water(job: &Job, s: &mut Situation) {
-    s.water.tap_is_open = job.machine.tap_open() && s.act != Act::LeaveUntil;
+    s.water.tap_is_open = job.machine.tap_open();
     s.water.inlet_hose_is_on = job.bench.hose_attached;
     s.water.hose_pressure_is_released = job.bench.isolation.hose_bled;
     s.water.tub_m3 = job.machine.water_kg() / WATER_KG_PER_M3;
@@ -245,7 +281,16 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
     let isolation = &job.bench.isolation;
     s.site.socket_was_tested = isolation.tester_proved.is_some();
     s.site.earth_is_known_missing = isolation.earth_seen_missing;
-    s.site.has_seen_house_defect = isolation.earth_seen_missing;
+    let noticed = &job.bench.around.noticed;
+    s.site.has_seen_house_defect =
+        isolation.earth_seen_missing || noticed.iter().any(|c| c.is_house_defect());
+    s.site.socket_is_seen_scorched = noticed.contains(&Condition::ScorchedSocket);
+    s.site.danger_is_noticed = noticed.iter().any(|c| c.is_danger());
+    let about = job.scenario().visit.place.iter().any(|c| c.is_bystander());
+    s.site.has_bystander = about && !job.bench.around.kept_clear;
+    s.handling.has_gloves = job.bench.around.gloves_on;
+    s.handling.floor_is_protected =
+        job.bench.around.floor_protected || !job.scenario().visit.has(Condition::DelicateFloor);
     s.site.house_defect_was_told = job.bench.advice.contains(&Advice::HouseWiring);
     let laid_down = job.bench.off.iter().any(|id| {
         job.scenario()
@@ -287,6 +332,10 @@ fn tests(job: &Job, s: &mut Situation) {
     s.tests.lid_stop_was_tried = seen.lid_stopped;
     s.tests.lid_stop_matters = bench.works.iter().any(|(_, id)| stops_the_basket(job, id));
     s.tests.is_put_out_of_use = s.act == Act::LeaveUntil;
+    s.tests.is_labelled = !matches!(
+        job.log().last().map(|e| &e.action),
+        Some(Action::LeaveUntil { label: false, .. })
+    );
 }
 
 /// The work was on what stops the basket or guards the lid.

@@ -14,6 +14,7 @@ use serde::Serialize;
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::acts;
+use crate::bench::around::Around;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::gauge::Gauge;
@@ -125,12 +126,12 @@ pub struct Bench {
     pub gauge: Option<GaugeReading>,
     /// Isolation: done and proved.
     pub isolation: Isolation,
-    /// Prices named.
-    pub quotes: Vec<(Tick, f64)>,
+    /// What surrounds the repair: van, consent, papers, handling, report.
+    pub around: Around,
     /// Findings stated, the last one counts.
     pub findings: Vec<Finding>,
     /// Advice given.
-    pub advice: BTreeSet<crate::bench::action::Advice>,
+    pub advice: BTreeSet<crate::bench::visit::Advice>,
     /// How it ended.
     pub ending: Option<Ending>,
 }
@@ -156,11 +157,13 @@ impl Job {
     pub fn new(scenario: Arc<Scenario>, seed: u64) -> Result<Self, MachineError> {
         let setup = Setup {
             params: scenario.site.params.clone(),
+            values: acts::supply_values(&scenario),
             ..Setup::of_faults(&scenario.faults, seed)
         };
         let mut machine = Machine::new(&scenario.machine, setup)?;
         acts::arrive(&mut machine, &scenario)?;
         let bench = Bench {
+            around: Around::new(scenario.van.clone(), scenario.visit.instrument),
             hose_attached: true,
             isolation: Isolation {
                 switched_off: true,
@@ -227,8 +230,10 @@ impl Job {
             action: action.clone(),
         });
         let ticks = acts::ticks(self, &action);
-        let mut events = acts::perform(self, &action);
+        let mut events = acts::burn(self);
+        events.extend(acts::perform(self, &action));
         self.advance(ticks);
+        events.extend(acts::burn(self));
         events.extend(acts::finish(self, &action));
         let notes = self.notebook[first_note..]
             .iter()
@@ -350,6 +355,7 @@ impl Job {
                     | Action::PullApart { .. }
                     | Action::PushTogether { .. }
                     | Action::BridgeLid { .. }
+                    | Action::PutOldBack { .. }
             )
         };
         self.log
@@ -372,6 +378,11 @@ impl Job {
             _ => false,
         };
         self.log.iter().any(|e| is_hands_on(&e.action))
+    }
+
+    /// Nobody has driven there yet: the phone and the van can still be used.
+    pub fn is_before_visit(&self) -> bool {
+        acts::is_before_visit(&self.log)
     }
 
     /// The job is over.

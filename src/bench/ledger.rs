@@ -4,11 +4,12 @@
 //! their mouse. One money unit is one minute of labour unless the job's rates say otherwise.
 
 use crate::bench::action::Action;
-use crate::bench::action::EmptyBy;
 use crate::bench::action::Sense;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::bench::scenario::Rates;
+use crate::bench::visit::EmptyBy;
+use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
 
 /// Time a refit check takes on top of the refit, s. Common practice.
@@ -25,8 +26,10 @@ pub struct Ledger {
     pub material: f64,
     /// Names of parts fitted, in order.
     pub fitted: Vec<String>,
-    /// A second visit was needed.
-    pub second_visit: bool,
+    /// Visits that were needed beyond the first.
+    pub second_visits: u32,
+    /// Labour before the visit, s.
+    pub office_s: f64,
     /// The machine still fails after the job is closed.
     pub callback: bool,
     /// Damage done by a wrong act, in the money unit.
@@ -36,16 +39,12 @@ pub struct Ledger {
 impl Ledger {
     /// Cost of the job at `tick` in the money unit.
     pub fn cost(&self, rates: &Rates, tick: Tick) -> f64 {
-        let minutes = tick as f64 / (60 * TICKS_PER_S) as f64;
+        let minutes = tick as f64 / (60 * TICKS_PER_S) as f64 + self.office_s / 60.0;
         rates.call_out
             + rates.labour_per_min * minutes
             + self.material
             + self.damage
-            + if self.second_visit {
-                rates.second_visit
-            } else {
-                0.0
-            }
+            + rates.second_visit * f64::from(self.second_visits)
             + if self.callback { rates.callback } else { 0.0 }
     }
 }
@@ -91,7 +90,22 @@ fn seconds_of(action: &Action, workshop: &Workshop, water_kg: f64) -> f64 {
         Action::Empty {
             how: EmptyBy::DrainWire,
         } => 90.0,
-        Action::Quote { .. } => 120.0,
+        Action::Quote { .. } | Action::Offer { .. } => 120.0,
+        // Before the bell; its labour is counted apart.
+        Action::Phone { .. } | Action::LoadVan { .. } => 0.0,
+        Action::AskPayer => 300.0,
+        Action::TakeFee | Action::KeepClear | Action::Warranty { .. } => 30.0,
+        Action::CheckPapers | Action::CheckInstrument | Action::Sign => 60.0,
+        Action::SpareInstrument | Action::MopFloor | Action::CoolWater => 120.0,
+        Action::ProtectFloor | Action::TakePicture { .. } => 20.0,
+        Action::Gloves { .. } => 5.0,
+        Action::MendHouse => 1200.0,
+        Action::PutOldBack { part } => workshop
+            .works
+            .iter()
+            .find(|w| w.kind == WorkKind::Replace && w.part == *part)
+            .map_or(0.0, |w| w.work_s),
+        Action::LeaveUntil { .. } => 300.0,
         Action::Finding { .. } | Action::Advise { .. } => 60.0,
         Action::MakeSafeAndLeave => 300.0,
         Action::Close => 120.0,

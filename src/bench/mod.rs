@@ -3,6 +3,8 @@
 pub mod action; // every act, as a log keeps it
 mod acts; // what each act does
 pub mod after_repair; // tests after a repair, their limits, what was shown
+pub mod around; // what the acts around a repair have changed
+pub mod bill; // what was done, fitted, and who pays
 pub mod body; // a person as part of a circuit
 pub mod discharge; // a charged capacitor into a hand
 pub mod display; // digits and units of the instruments
@@ -10,6 +12,7 @@ pub mod event; // what an act can bring besides its purpose
 pub mod facts; // a job as the safety rules look at it
 pub mod gauge; // instruments that need no circuit
 mod gauge_scales; // their scales
+pub mod instrument; // what an instrument that is not sound shows
 pub mod isolation; // made safe: done and proved
 pub mod job; // scenario + seed + log
 pub mod ledger; // clock and money
@@ -22,5 +25,7 @@ pub mod safety; // safety rules as data and predicates
 pub mod scenario; // one customer's call
 pub mod shock; // what a current does to a person, and what ends it
 pub mod signature; // what a fault makes different, computed
+pub mod store; // what the store hands over, and what it costs
+pub mod visit; // what surrounds a repair
 pub mod words; // plain words for acts and notes
 pub mod workshop; // parts, access, connectors, test points of a type of machine

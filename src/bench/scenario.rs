@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::bench::action::MeterMode;
+use crate::bench::visit::Visit;
 use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
 use crate::machine::MachineModel;
@@ -41,6 +42,8 @@ pub struct Scenario {
     pub money: Rates,
     /// What the technician may use and must reach.
     pub rules: Rules,
+    /// What surrounds the repair.
+    pub visit: Visit,
     /// What a skilled technician's way costs, stored with the job.
     pub reference: Reference,
 }

@@ -3,16 +3,20 @@
 use crate::bench::action::Action;
 use crate::bench::action::Charged;
 use crate::bench::action::DischargeTool;
-use crate::bench::action::EmptyBy;
 use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
+use crate::bench::acts;
 use crate::bench::gauge::GaugeReading;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
 use crate::bench::scenario::QUESTIONS;
+use crate::bench::visit::EmptyBy;
+use crate::bench::visit::OfferOption;
+use crate::bench::visit::PHONE_QUESTIONS;
+use crate::bench::visit::Payer;
 use crate::bench::workshop::Workshop;
 
 /// What an act is, plain words.
@@ -81,6 +85,41 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
             how: EmptyBy::DrainWire,
         } => "let the water out by the drain wire".to_owned(),
         Action::Quote { price } => format!("name the price: {price:.0}"),
+        Action::Phone { question } => format!("ask on the phone: {}", ask(question)),
+        Action::LoadVan { parts } => format!("load the van with {} parts", parts.len()),
+        Action::Offer { options, .. } => offer(options),
+        Action::AskPayer => "telephone the landlord".to_owned(),
+        Action::TakeFee => "take the fee for finding the fault".to_owned(),
+        Action::CheckPapers => "read receipt and rating plate".to_owned(),
+        Action::Warranty { payer } => match payer {
+            Payer::Maker => "decide: the maker pays".to_owned(),
+            Payer::Customer => "decide: the customer pays".to_owned(),
+        },
+        Action::CheckInstrument => "look the instrument over, probes together".to_owned(),
+        Action::SpareInstrument => "take the spare instrument".to_owned(),
+        Action::PutOldBack { part } => {
+            let name = workshop
+                .part(part)
+                .map_or(part.as_str(), |p| p.name.as_str());
+            format!("put the old {name} back")
+        }
+        Action::ProtectFloor => "lay a blanket on the floor".to_owned(),
+        Action::Gloves { on: true } => "put gloves on".to_owned(),
+        Action::Gloves { on: false } => "take the gloves off".to_owned(),
+        Action::MopFloor => "mop the floor".to_owned(),
+        Action::KeepClear => "ask for the room to be kept free".to_owned(),
+        Action::CoolWater => "pour a bucket of cold water in".to_owned(),
+        Action::MendHouse => "work on the wiring of the house".to_owned(),
+        Action::TakePicture { .. } => "take a picture for the report".to_owned(),
+        Action::Sign => "have the report signed".to_owned(),
+        Action::LeaveUntil { label, .. } => format!(
+            "leave until the second visit{}",
+            if *label {
+                ", labelled"
+            } else {
+                ", without a label"
+            }
+        ),
         Action::Finding { .. } => "state the fault found".to_owned(),
         Action::Advise { .. } => "advise the customer".to_owned(),
         Action::MakeSafeAndLeave => "make safe and leave".to_owned(),
@@ -169,9 +208,18 @@ fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Wor
     format!("{}, {} to {}", mode_name(mode), point(red), point(black))
 }
 
+fn offer(options: &[OfferOption]) -> String {
+    let ways: Vec<String> = options
+        .iter()
+        .map(|o| format!("{} for {:.0}", acts::offer_words(o.what), o.price))
+        .collect();
+    format!("name the price: {}", ways.join(", or "))
+}
+
 fn ask(question: &str) -> String {
     QUESTIONS
         .iter()
+        .chain(&PHONE_QUESTIONS)
         .find(|q| q.id == question)
         .map_or(question.to_owned(), |q| q.text.to_owned())
 }

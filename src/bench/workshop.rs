@@ -6,6 +6,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::bench::visit::Advice;
 use crate::machine::Target;
 
 /// Everything the bench knows about a type of machine beyond its physics.
@@ -121,6 +122,33 @@ pub struct Part {
     pub params: Vec<String>,
     /// Once fitted it cannot go back to the shelf.
     pub sold_once_fitted: bool,
+    /// The voltage the original is made for, V; none where nobody asks.
+    pub rated_v: Option<f64>,
+    /// The current the original is made for, A; none where nobody asks.
+    pub rated_a: Option<f64>,
+    /// Elements that burn out when more than this flows through them, A.
+    pub burns_above_a: Vec<(String, f64)>,
+    /// Parts of another make that fit in its place.
+    pub variants: Vec<Variant>,
+}
+
+/// A part of another make: it fits, and is what it is.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Variant {
+    /// Stable name within its part, such as `8uf`.
+    pub id: String,
+    /// Plain name, such as "run capacitor 8 µF".
+    pub name: String,
+    /// Price in the money unit.
+    pub price: f64,
+    /// Elements of the wiring with their value once it is fitted, in the element's own unit.
+    pub values: Vec<(String, f64)>,
+    /// Plant parameters with their value once it is fitted.
+    pub params: Vec<(String, f64)>,
+    /// The voltage it is made for, V.
+    pub rated_v: Option<f64>,
+    /// The current it is made for, A.
+    pub rated_a: Option<f64>,
 }
 
 /// Kind of work on a part.
@@ -169,6 +197,8 @@ pub struct Work {
     pub params: Vec<String>,
     /// What is left wrong when the check is left out.
     pub mistake: Option<Mistake>,
+    /// What a customer is told so that it does not come back.
+    pub teach: Option<Advice>,
 }
 
 /// A connector or terminal that can be pulled apart by hand.

@@ -4,9 +4,9 @@
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
-use crate::bench::action::Advice;
 use crate::bench::action::MeterMode;
 use crate::bench::job::Job;
+use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::door::Door;

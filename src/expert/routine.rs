@@ -7,9 +7,9 @@
 use crate::bench::action::Action;
 use crate::bench::action::Charged;
 use crate::bench::action::DischargeTool;
-use crate::bench::action::EmptyBy;
 use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
+use crate::bench::visit::EmptyBy;
 use crate::bench::workshop::Workshop;
 use crate::expert::door::Door;
 use crate::expert::seen::Step;

@@ -95,6 +95,7 @@ impl Machine {
             is_tripped: false,
             charge: ChargeHistory::default(),
             slowest_s: f64::INFINITY,
+            surge_a: Vec::new(),
             trouble: None,
         };
         machine.review_onsets()?;

@@ -92,6 +92,14 @@ pub(super) fn wiring(
     is_on: &[bool],
 ) -> Result<Wiring, MachineError> {
     let mut wiring = Wiring::healthy(shared);
+    let element = |name: &String| {
+        shared
+            .element(name)
+            .ok_or_else(|| MachineError::UnknownElement { name: name.clone() })
+    };
+    for (name, value) in &setup.values {
+        wiring.set_value(element(name)?, *value);
+    }
     for ((active, def), _) in parts(model, setup)?
         .iter()
         .zip(is_on)
@@ -104,10 +112,7 @@ pub(super) fn wiring(
         }
     }
     for name in &setup.open {
-        let id = shared
-            .element(name)
-            .ok_or_else(|| MachineError::UnknownElement { name: name.clone() })?;
-        wiring.open_by_hand(id, true);
+        wiring.open_by_hand(element(name)?, true);
     }
     Ok(wiring)
 }

@@ -377,7 +377,7 @@ impl Machine {
             })
     }
 
-    fn element(&self, name: &str) -> Result<ElementId, MachineError> {
+    pub(super) fn element(&self, name: &str) -> Result<ElementId, MachineError> {
         self.shared
             .element(name)
             .ok_or_else(|| MachineError::UnknownElement {

@@ -18,9 +18,11 @@ mod roles;
 mod running;
 mod setup;
 mod spread;
+mod stress; // what a contact carries at its worst
 mod tables;
 mod trial;
 mod views;
+mod water; // water by hand and on the floor
 
 use thiserror::Error;
 

@@ -30,6 +30,7 @@ use crate::machine::electrics::Electrics;
 use crate::machine::oscillator::Oscillator;
 use crate::machine::roles::RoleIds;
 use crate::network::Contacts;
+use crate::network::ElementId;
 use crate::plant::Plant;
 use crate::plant::PlantInputs;
 use crate::plant::drive::MotorInput;
@@ -74,6 +75,8 @@ pub struct Machine {
     pub(super) is_tripped: bool,
     pub(super) charge: ChargeHistory,
     pub(super) slowest_s: f64,
+    /// What flowed through each contact when the supply last opened, A.
+    pub(super) surge_a: Vec<(ElementId, f64)>,
     pub(super) trouble: Option<MachineError>,
 }
 
@@ -157,6 +160,7 @@ impl Machine {
         self.table = self.electrics.table(self.contacts, windings_k)?;
         let overload = self.live.line_a > BREAKER_OPENS_A;
         if overload || self.live.earth_a > self.residual_limit_a {
+            self.surge_a = self.contact_currents_a();
             self.trip_supply();
             return Ok(());
         }
@@ -244,6 +248,11 @@ impl Machine {
         self.table = None;
     }
 
+    /// What flowed when the supply last opened no longer matters: a new part is in.
+    pub fn forget_surge(&mut self) {
+        self.surge_a.clear();
+    }
+
     /// Sets the protective device again.
     pub fn reset_supply(&mut self) {
         self.is_tripped = false;
@@ -300,6 +309,9 @@ impl Machine {
         hasher.word(self.milestones.bits() << 1 | u64::from(self.is_tripped));
         self.live.hash_into(&mut hasher);
         self.charge.hash_into(&mut hasher);
+        for (_, surge_a) in &self.surge_a {
+            hasher.number(*surge_a);
+        }
         hasher.number(self.hand_stroke_m);
         hasher.word(u64::from(self.key_ticks));
         hasher.word(self.lid_open_ticks);

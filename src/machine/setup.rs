@@ -27,6 +27,9 @@ pub struct Setup {
     pub healed: BTreeSet<Target>,
     /// Elements of the wiring that are open: pulled connectors, loose earth links.
     pub open: BTreeSet<String>,
+    /// Elements of the wiring that have another value than the machine's file says: a part of
+    /// another make, a longer supply. In the element's own unit; faults come on top.
+    pub values: Vec<(String, f64)>,
     /// Parameters that work in progress or a mistake has changed.
     pub overrides: Vec<(String, f64)>,
 }

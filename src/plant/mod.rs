@@ -152,6 +152,30 @@ impl Plant {
         moved
     }
 
+    /// Pours water of a temperature into the tub, kg and K; bath and water mix at once.
+    pub fn pour_at(&mut self, mass_kg: f64, water_k: f64) {
+        let before_kg = self.state.tub.free_kg;
+        let moved_kg = self.pour_kg(mass_kg.max(0.0));
+        let all_kg = before_kg + moved_kg;
+        if all_kg > 0.0 && water_k.is_finite() {
+            let bath_k = self.state.tub.bath_k;
+            self.state.tub.bath_k = (before_kg * bath_k + moved_kg * water_k) / all_kg;
+        }
+    }
+
+    /// The bath has this temperature, K.
+    pub fn warm_bath(&mut self, bath_k: f64) {
+        self.apply_pending();
+        self.state.tub.bath_k = bath_k;
+    }
+
+    /// Takes the water off the floor.
+    pub fn mop(&mut self) {
+        self.apply_pending();
+        let puddle_kg = core::mem::take(&mut self.state.tub.puddle_kg);
+        self.state.tub.drained_kg += puddle_kg;
+    }
+
     /// Wets the load before the start, as a customer's interrupted wash left it, kg.
     pub fn wet_load_kg(&mut self, mass_kg: f64) {
         if mass_kg.is_finite() && mass_kg > 0.0 {

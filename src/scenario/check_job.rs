@@ -2,8 +2,11 @@
 //! that is being written is checked in the same way, field by field.
 
 use crate::bench::scenario::QUESTIONS;
+use crate::bench::visit::VAN_SLOTS;
 use crate::plant::params::PlantParams;
 use crate::scenario::check_faults::check_onset;
+use crate::scenario::check_visit::check_visit;
+use crate::scenario::check_visit::check_visit_against;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JOB_FORMAT;
 use crate::scenario::job_file::JobFile;
@@ -16,9 +19,6 @@ use crate::scenario::pack::site_params;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::read::read;
-
-/// Slots of the van. Common practice: what one person loads for a call.
-const VAN_SLOTS: usize = 8;
 
 /// Reads and checks a job file; `file` is the name errors use.
 pub fn read_job(
@@ -51,6 +51,7 @@ pub fn check_job(
     check_site(job, &mut problems);
     check_money(&job.money, &mut problems);
     check_rules(&job.rules, &mut problems);
+    check_visit(job, &mut problems);
     let ids = Names::known(
         "machine",
         machines.iter().map(|machine| machine.id.as_str()),
@@ -139,6 +140,7 @@ fn check_against(
     catalogue: &CatalogueFile,
     problems: &mut Problems,
 ) {
+    check_visit_against(job, machine, problems);
     let possible = catalogue
         .faults
         .iter()

@@ -9,6 +9,7 @@ use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
 use crate::scenario::workshop_file::EffectFile;
 use crate::scenario::workshop_file::MistakeFile;
+use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::WorkKindFile;
 use crate::scenario::workshop_file::WorkshopFile;
@@ -209,12 +210,52 @@ fn check_parts(file: &WorkshopFile, around: &Surroundings, problems: &mut Proble
             .works
             .iter()
             .any(|work| work.part == part.id && work.kind == WorkKindFile::Replace);
+        check_variants(&at, part, problems);
         if !is_replaced {
             problems.add(
                 &at,
                 quoted(&part.id),
                 "no work of kind \"replace\" fits this part",
             );
+        }
+    }
+}
+
+/// Another make changes only what comes with the part.
+fn check_variants(at: &str, part: &PartFile, problems: &mut Problems) {
+    let elements = Names::known(
+        "element of this part",
+        part.elements.iter().map(String::as_str),
+    );
+    let params = Names::known(
+        "parameter of this part",
+        part.params.iter().map(String::as_str),
+    );
+    let ids = part.variants.iter().map(|v| v.id.as_str());
+    Names::define("variant", &format!("{at}.variants"), ids, problems);
+    for (element, most_a) in &part.burns_above_a {
+        let at = format!("{at}.burns_above_a.{element}");
+        elements.expect(&at, element, problems);
+        problems.in_range(&at, *most_a, 0.001, 1000.0);
+    }
+    for (index, variant) in part.variants.iter().enumerate() {
+        let at = format!("{at}.variants[{index}]");
+        problems.not_blank(&format!("{at}.name"), &variant.name);
+        problems.in_range(&format!("{at}.price"), variant.price, 0.0, 100_000.0);
+        if variant.id.contains(':') {
+            problems.add(
+                &format!("{at}.id"),
+                quoted(&variant.id),
+                "must not hold a colon",
+            );
+        }
+        for (name, value) in &variant.values {
+            let at = format!("{at}.values.{name}");
+            elements.expect(&at, name, problems);
+            problems.in_range(&at, *value, 0.0, 1.0e12);
+        }
+        for name in variant.params.keys() {
+            params.expect(&format!("{at}.params.{name}"), name, problems);
         }
     }
 }

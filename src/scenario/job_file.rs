@@ -17,6 +17,7 @@ use serde::Serializer;
 use crate::bench::action::MeterMode;
 use crate::bench::scenario::QUESTIONS;
 use crate::scenario::fault_file::OnsetFile;
+use crate::scenario::visit_file::VisitFile;
 
 /// The format this version reads and writes.
 pub const JOB_FORMAT: &str = "tubwright-job-1";
@@ -53,6 +54,9 @@ pub struct JobFile {
     /// What the technician may use and must reach; left out: everything, and no bar.
     #[serde(default, skip_serializing_if = "RulesFile::is_open")]
     pub rules: RulesFile,
+    /// What surrounds the repair; left out: a bench exercise.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub visit: Option<VisitFile>,
     /// What a skilled technician's way costs; filled in once it is computed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reference: Option<ReferenceFile>,

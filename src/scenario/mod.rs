@@ -9,6 +9,7 @@ mod check_faults; // fault catalogues that can be and can be undone
 mod check_job; // job files read and checked whole
 mod check_machine; // machine files read and checked whole
 mod check_set; // training sets read and checked whole
+mod check_visit; // the visit section
 mod check_workshop; // workshop sections that lead somewhere
 pub mod control_file; // twin of the control section
 pub mod edit; // one field of a job read and written by its path
@@ -31,6 +32,7 @@ pub mod to_machine; // machine twin to plain types
 mod to_roles; // roles twin to plain types
 mod to_wiring; // wiring twin to plain types
 mod to_workshop; // workshop twin to plain types
+pub mod visit_file; // twin of a job's visit section
 pub mod wiring_file; // twin of the wiring section
 pub mod workshop_file; // twin of the workshop section
 pub mod write; // files as a person would lay them out

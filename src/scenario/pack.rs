@@ -37,6 +37,7 @@ use crate::scenario::set_file::SetFile;
 use crate::scenario::share::read_shared;
 use crate::scenario::shipped;
 use crate::scenario::to_roles::roles;
+use crate::scenario::visit_file::visit;
 use crate::units;
 
 /// Mass of a litre of tap water, kg. Published: IAPWS at 20 °C.
@@ -284,6 +285,7 @@ fn on_machine(id: &str, file: &JobFile, pack: &MachinePack) -> Scenario {
             time_s: file.rules.minutes.map(units::s_from_min),
             pass_ratio: file.rules.pass_marks.map(|marks| marks / 100.0),
         },
+        visit: visit(file),
         reference: file
             .reference
             .map(|r| Reference {

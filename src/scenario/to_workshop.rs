@@ -1,5 +1,7 @@
 //! From the file twins of a machine's `workshop` section to the bench's plain types.
 
+use std::collections::BTreeMap;
+
 use crate::bench::workshop;
 use crate::bench::workshop::Workshop;
 use crate::scenario::workshop_file::ConnectorFile;
@@ -10,6 +12,7 @@ use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::PlaceFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::TestPointFile;
+use crate::scenario::workshop_file::VariantFile;
 use crate::scenario::workshop_file::WorkFile;
 use crate::scenario::workshop_file::WorkKindFile;
 use crate::scenario::workshop_file::WorkshopFile;
@@ -102,8 +105,32 @@ impl PartFile {
             elements: self.elements.clone(),
             params: self.params.clone(),
             sold_once_fitted: self.sold_once_fitted,
+            rated_v: self.rated_v,
+            rated_a: self.rated_a,
+            burns_above_a: pairs(&self.burns_above_a),
+            variants: self.variants.iter().map(VariantFile::to_plain).collect(),
         }
     }
+}
+
+impl VariantFile {
+    fn to_plain(&self) -> workshop::Variant {
+        workshop::Variant {
+            id: self.id.clone(),
+            name: self.name.clone(),
+            price: self.price,
+            values: pairs(&self.values),
+            params: pairs(&self.params),
+            rated_v: self.rated_v,
+            rated_a: self.rated_a,
+        }
+    }
+}
+
+fn pairs(map: &BTreeMap<String, f64>) -> Vec<(String, f64)> {
+    map.iter()
+        .map(|(name, value)| (name.clone(), *value))
+        .collect()
 }
 
 impl WorkFile {
@@ -129,6 +156,7 @@ impl WorkFile {
             elements: self.elements.clone(),
             params: self.params.clone(),
             mistake: self.mistake.as_ref().map(MistakeFile::to_plain),
+            teach: self.teach,
         }
     }
 }

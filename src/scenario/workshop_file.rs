@@ -3,8 +3,12 @@
 //! Times are minutes in the file, because a person writes and reads them; seconds inside.
 //! Fields that are usual are left out of the file: their defaults stand at the type.
 
+use std::collections::BTreeMap;
+
 use serde::Deserialize;
 use serde::Serialize;
+
+use crate::bench::visit::Advice;
 
 /// What a technician can know and do about this type of machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -138,6 +142,43 @@ pub struct PartFile {
     /// Once fitted it cannot go back to the shelf.
     #[serde(default, skip_serializing_if = "is_false")]
     pub sold_once_fitted: bool,
+    /// Voltage the original is made for, V.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rated_v: Option<f64>,
+    /// Current the original is made for, A.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rated_a: Option<f64>,
+    /// Elements that burn out above this current, A.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub burns_above_a: BTreeMap<String, f64>,
+    /// Parts of another make that fit in its place.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub variants: Vec<VariantFile>,
+}
+
+/// A part of another make.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct VariantFile {
+    /// Stable name within its part.
+    pub id: String,
+    /// Plain name.
+    pub name: String,
+    /// Price in the money unit.
+    pub price: f64,
+    /// Elements of the part with their value once it is fitted: Ω, F or H.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub values: BTreeMap<String, f64>,
+    /// Parameters of the part with their value once it is fitted.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub params: BTreeMap<String, f64>,
+    /// Voltage it is made for, V.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rated_v: Option<f64>,
+    /// Current it is made for, A.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rated_a: Option<f64>,
 }
 
 /// Kind of work.
@@ -199,6 +240,9 @@ pub struct WorkFile {
     /// What is left wrong when the check is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub mistake: Option<MistakeFile>,
+    /// What a customer is told so that it does not come back.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub teach: Option<Advice>,
 }
 
 /// A connector or terminal that can be pulled apart by hand.

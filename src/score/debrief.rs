@@ -18,6 +18,7 @@ use crate::bench::notebook::Tick;
 use crate::bench::scenario::Scenario;
 use crate::bench::words;
 use crate::machine::MachineError;
+use crate::score::hindsight;
 
 /// A reading further than this from the sound machine's counts as different. Meter and part
 /// tolerance together, common practice.
@@ -151,6 +152,8 @@ pub struct Debrief {
     pub steps: Vec<StepView>,
     /// Sentences: how the readings showed it.
     pub shown_by: Vec<String>,
+    /// Sentences: what was already known, what a look would have cost, what came right by accident.
+    pub hindsight: Vec<String>,
 }
 
 /// Explains a job, step by step.
@@ -180,6 +183,7 @@ pub fn debrief(job: &Job) -> Result<Debrief, MachineError> {
     }
     Ok(Debrief {
         causes: causes(job),
+        hindsight: hindsight::sentences(job, &twin),
         steps,
         shown_by,
     })

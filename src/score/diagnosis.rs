@@ -19,6 +19,7 @@ use crate::bench::workshop::WorkKind;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::score::report::Part;
+use crate::score::visit;
 
 const OF: f64 = 30.0;
 
@@ -125,6 +126,13 @@ fn f1(scenario: &Scenario, finding: &Finding) -> f64 {
 }
 
 pub(super) fn mark(job: &Job, fixed: bool) -> Part {
+    if visit::was_left_for_danger(job) {
+        return Part::whole(
+            "diagnosis",
+            OF,
+            "the place was not safe: nothing was looked for",
+        );
+    }
     let findings = &job.bench().findings;
     let (Some(first), Some(last)) = (findings.first(), findings.last()) else {
         let reasons = vec!["no cause was stated".to_owned()];

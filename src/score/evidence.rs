@@ -12,10 +12,18 @@ use crate::bench::workshop::WorkKind;
 use crate::machine::MachineError;
 use crate::score::debrief::Twin;
 use crate::score::report;
+use crate::score::visit;
 
 const OF: f64 = 20.0;
 
 pub(super) fn mark(job: &Job) -> Result<report::Part, MachineError> {
+    if visit::was_left_for_danger(job) {
+        return Ok(report::Part::whole(
+            "evidence",
+            OF,
+            "the place was not safe: nothing was looked for",
+        ));
+    }
     let twin = Twin::of(job)?;
     let (replaced, reasons) = replacements(job, &twin);
     let offered = offered(job, &twin);
@@ -66,7 +74,8 @@ fn replacements(job: &Job, twin: &Twin) -> (f64, Vec<String>) {
     (share, reasons)
 }
 
-fn bore_fault(job: &Job, part: &Part) -> bool {
+/// Something that is wrong here is among what comes new.
+pub(super) fn bore_fault(job: &Job, part: &Part) -> bool {
     let scenario = job.scenario();
     scenario
         .faults

@@ -14,11 +14,13 @@ mod evidence;
 mod fairness;
 pub mod formula; // the marks as formulas
 mod functional;
+mod hindsight;
 mod matrix;
 mod matrix_csv;
 mod procedure;
 mod report;
 mod safety;
+mod visit;
 
 pub use behaviour::Behaviour;
 pub use behaviour::BehaviourLine;

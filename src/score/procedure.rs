@@ -5,7 +5,6 @@
 //! 0.3 Ω, insulation at least 1 MΩ, protective-conductor current at most 3.5 mA.
 
 use crate::bench::action::Action;
-use crate::bench::action::Advice;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::job::Ending;
@@ -13,15 +12,12 @@ use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
+use crate::bench::visit::Advice;
 use crate::score::report::Part;
+use crate::score::visit;
+use crate::score::visit::Due;
 
 const OF: f64 = 15.0;
-
-struct Step {
-    what: &'static str,
-    weight: f64,
-    done: bool,
-}
 
 pub(super) fn mark(job: &Job) -> Part {
     let steps = due(job);
@@ -40,10 +36,10 @@ pub(super) fn mark(job: &Job) -> Part {
     }
 }
 
-fn due(job: &Job) -> Vec<Step> {
+fn due(job: &Job) -> Vec<Due> {
     let bench = job.bench();
     let mut steps = Vec::new();
-    let mut step = |what, weight, done| steps.push(Step { what, weight, done });
+    let mut step = |what, weight, done| steps.push(Due { what, weight, done });
     let opened = job
         .log()
         .iter()
@@ -65,7 +61,7 @@ fn due(job: &Job) -> Vec<Step> {
         step("insulation measured", 1.0, insulation_measured(job, since));
         step("leakage measured", 1.0, leakage_measured(job, since));
     }
-    if goes_into_use {
+    if goes_into_use && !visit::was_rightly_declined(job) {
         step(
             "a run of wash, drain and spin",
             3.0,
@@ -75,11 +71,14 @@ fn due(job: &Job) -> Vec<Step> {
     if job.hands_were_on_it() && !bench.works.is_empty() {
         step("price agreed before the repair", 1.0, quoted(job));
     }
-    step(
-        "customer told",
-        1.0,
-        bench.advice.contains(&Advice::WhatWasDone),
-    );
+    if !visit::was_left_for_danger(job) {
+        step(
+            "customer told",
+            1.0,
+            bench.advice.contains(&Advice::WhatWasDone),
+        );
+    }
+    steps.extend(visit::due(job));
     steps
 }
 
@@ -122,7 +121,8 @@ fn quoted(job: &Job) -> bool {
         .first()
         .map_or(Tick::MAX, |(tick, _)| *tick);
     job.bench()
-        .quotes
+        .around
+        .offers
         .iter()
-        .any(|(tick, _)| *tick <= first_work)
+        .any(|offer| offer.tick <= first_work)
 }

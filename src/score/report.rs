@@ -2,9 +2,9 @@
 
 use serde::Serialize;
 
-use crate::bench::action::Advice;
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
+use crate::bench::visit::Advice;
 use crate::machine::MachineError;
 use crate::score::diagnosis;
 use crate::score::economy;
@@ -13,6 +13,7 @@ use crate::score::functional;
 use crate::score::functional::FunctionCheck;
 use crate::score::procedure;
 use crate::score::safety;
+use crate::score::visit;
 
 /// Highest score when a critical safety rule was broken. Design choice.
 const CRITICAL_CAP: f64 = 39.0;
@@ -28,6 +29,18 @@ pub struct Part {
     pub points: f64,
     /// Why, in sentences; each names the step it stands on where there is one.
     pub reasons: Vec<String>,
+}
+
+impl Part {
+    /// All it can give, with the reason.
+    pub(super) fn whole(name: &'static str, of: f64, reason: &str) -> Self {
+        Self {
+            name,
+            of,
+            points: of,
+            reasons: vec![reason.to_owned()],
+        }
+    }
 }
 
 /// A finished job's marks.
@@ -67,7 +80,11 @@ fn is_right_to_leave(job: &Job) -> bool {
 /// When the scenario's machine cannot be set up.
 pub fn assess(job: &Job) -> Result<Report, MachineError> {
     let function = functional::function_check(job)?;
-    let rightly_left = job.bench().ending == Some(Ending::MadeSafe) && is_right_to_leave(job);
+    let for_others = job.bench().ending == Some(Ending::MadeSafe) && is_right_to_leave(job);
+    let rightly_left = for_others
+        || visit::was_left_for_danger(job)
+        || visit::was_left_for_the_house(job)
+        || visit::was_rightly_declined(job);
     let fixed = function.passed || rightly_left;
     let safety = safety::mark(job);
     let parts = vec![

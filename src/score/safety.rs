@@ -11,6 +11,7 @@ use crate::bench::job::Job;
 use crate::bench::safety;
 use crate::bench::safety::Severity;
 use crate::score::report::Part;
+use crate::score::visit;
 
 const OF: f64 = 20.0;
 const MAJOR_RATIO: f64 = 0.30;
@@ -36,7 +37,9 @@ pub(super) fn mark(job: &Job) -> SafetyMark {
         let title = safety::rule(finding.rule).map_or(finding.rule, |rule| rule.title);
         reasons.push(format!("step {}: {title}", finding.step));
     }
-    if !was_exposed(job) {
+    if visit::was_left_for_danger(job) {
+        reasons.push("went away when it was not safe".to_owned());
+    } else if !was_exposed(job) {
         share = 0.0;
         reasons.push("nothing was tested or repaired".to_owned());
     } else if reasons.is_empty() {

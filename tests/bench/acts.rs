@@ -1,10 +1,8 @@
 //! Every act: what must be so before it, what it changes, how long it takes.
 
 use tubwright::bench::action::Action;
-use tubwright::bench::action::Advice;
 use tubwright::bench::action::Charged;
 use tubwright::bench::action::DischargeTool;
-use tubwright::bench::action::EmptyBy;
 use tubwright::bench::action::MeterMode;
 use tubwright::bench::action::PanelKey;
 use tubwright::bench::action::Sense;
@@ -12,6 +10,8 @@ use tubwright::bench::action::Turnable;
 use tubwright::bench::gauge::Gauge;
 use tubwright::bench::job::Ending;
 use tubwright::bench::job::Job;
+use tubwright::bench::visit::Advice;
+use tubwright::bench::visit::EmptyBy;
 
 use crate::scene::does;
 use crate::scene::gauge;

@@ -6,13 +6,13 @@ use proptest::prelude::*;
 use tubwright::bench::action::Action;
 use tubwright::bench::action::Charged;
 use tubwright::bench::action::DischargeTool;
-use tubwright::bench::action::EmptyBy;
 use tubwright::bench::action::MeterMode;
 use tubwright::bench::action::PanelKey;
 use tubwright::bench::action::Sense;
 use tubwright::bench::action::Turnable;
 use tubwright::bench::gauge::Gauge;
 use tubwright::bench::job::Job;
+use tubwright::bench::visit::EmptyBy;
 use tubwright::bench::workshop::Workshop;
 
 use crate::scene::job;

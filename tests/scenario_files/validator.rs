@@ -76,10 +76,10 @@ impl<'s> Validator<'s> {
                         problems.push(format!("{at}: {fits} of the alternatives fit"));
                     }
                 }
-                "minimum" if value.as_f64() < rule.as_f64() => {
+                "minimum" if value.is_number() && value.as_f64() < rule.as_f64() => {
                     problems.push(format!("{at}: below {rule}"));
                 }
-                "maximum" if value.as_f64() > rule.as_f64() => {
+                "maximum" if value.is_number() && value.as_f64() > rule.as_f64() => {
                     problems.push(format!("{at}: above {rule}"));
                 }
                 "minItems" | "maxItems" | "enum" | "const" | "minimum" | "maximum" => {}

@@ -1,10 +1,28 @@
-//! The estimate: a price named before the work, and the customer's answer in the notebook.
+//! The estimate: what is held to be wrong, the ways out with their prices, and the customer's
+//! answer in the notebook.
 
 use web_sys::HtmlInputElement;
+use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
+use crate::app::bench::causes::cause_groups;
+use crate::app::shared::Shared;
+use crate::app::view::CauseView;
 use crate::app::view::Order;
 use crate::bench::action::Action;
+use crate::bench::visit::OfferKind;
+use crate::bench::visit::OfferOption;
+
+/// The ways out, in the order they are named.
+const WAYS: [(OfferKind, &str, &str); 3] = [
+    (OfferKind::Repair, "price", "Price for the whole job"),
+    (
+        OfferKind::OtherPart,
+        "price-other",
+        "Or with a part of another make",
+    ),
+    (OfferKind::NewMachine, "price-new", "Or a new machine"),
+];
 
 /// What the form shows and tells.
 #[derive(Properties, PartialEq)]
@@ -13,6 +31,8 @@ pub struct EstimateProps {
     pub so_far: AttrValue,
     /// Prices named before and what was answered, plain words.
     pub named: Vec<String>,
+    /// Causes to choose from.
+    pub causes: Shared<Vec<CauseView>>,
     /// Names the price.
     pub on_order: Callback<Order>,
 }
@@ -20,39 +40,82 @@ pub struct EstimateProps {
 /// The form.
 #[component]
 pub fn Estimate(props: &EstimateProps) -> Html {
-    let price = use_state(String::new);
+    let prices = use_state(|| [const { String::new() }; WAYS.len()]);
+    let cause = use_state(String::new);
     let wrong = use_state(|| false);
-    let oninput = {
-        let (price, wrong) = (price.clone(), wrong.clone());
-        Callback::from(move |event: InputEvent| {
-            price.set(event.target_unchecked_into::<HtmlInputElement>().value());
-            wrong.set(false);
-        })
-    };
     let onsubmit = {
-        let (price, wrong, on_order) = (price.clone(), wrong.clone(), props.on_order.clone());
+        let (prices, cause, wrong) = (prices.clone(), cause.clone(), wrong.clone());
+        let on_order = props.on_order.clone();
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
-            match amount(&price) {
-                Some(price) => on_order.emit(Order::Do(vec![Action::Quote { price }])),
+            match act(&*prices, &cause) {
+                Some(act) => on_order.emit(Order::Do(vec![act])),
                 None => wrong.set(true),
             }
         })
+    };
+    let on_cause = {
+        let cause = cause.clone();
+        Callback::from(move |event: Event| {
+            cause.set(event.target_unchecked_into::<HtmlSelectElement>().value());
+        })
+    };
+    let way = |(index, (_, id, word)): (usize, &(OfferKind, &'static str, &'static str))| {
+        let (prices, wrong, is_wrong) = (prices.clone(), wrong.clone(), *wrong && index == 0);
+        let value = prices[index].clone();
+        let oninput = Callback::from(move |event: InputEvent| {
+            let mut next = (*prices).clone();
+            next[index] = event.target_unchecked_into::<HtmlInputElement>().value();
+            prices.set(next);
+            wrong.set(false);
+        });
+        html! {
+            <div class="field">
+                <label class="field__label" for={*id}>{ *word }</label>
+                <input id={*id} type="text" inputmode="decimal" autocomplete="off" {value} {oninput}
+                       aria-describedby={(index == 0).then_some("price-hint")} aria-invalid={is_wrong.to_string()} />
+            </div>
+        }
     };
     html! {
         <form class="estimate" aria-label="Estimate" {onsubmit}>
             <h2 class="estimate__heading">{ "Estimate" }</h2>
             { for props.named.iter().map(|line| html! { <p class="estimate__named">{ line }</p> }) }
             <div class="field">
-                <label class="field__label" for="price">{ "Price for the whole job" }</label>
-                <input id="price" type="text" inputmode="decimal" autocomplete="off" value={(*price).clone()} {oninput}
-                       aria-describedby="price-hint" aria-invalid={wrong.to_string()} />
-                <p class="field__hint" id="price-hint">{ "So far " }<b class="numbers">{ &props.so_far }</b>
-                    { ". Add the part and the time still needed." }</p>
-                if *wrong { <p class="field__error" role="alert">{ "A price is a number above zero, such as 95." }</p> }
+                <label class="field__label" for="price-cause">{ "For what is held to be wrong" }</label>
+                <select id="price-cause" onchange={on_cause}>
+                    <option value="" selected=true>{ "not known yet" }</option>
+                    { cause_groups(&props.causes) }
+                </select>
             </div>
+            { for WAYS.iter().enumerate().map(way) }
+            <p class="field__hint" id="price-hint">{ "So far " }<b class="numbers">{ &props.so_far }</b>
+                { ". Add the part and the time still needed. A way without a price is not named." }</p>
+            if *wrong { <p class="field__error" role="alert">{ "A price is a number above zero, such as 95. At least one is needed." }</p> }
             <button type="submit" class="button">{ "Name the price" }</button>
         </form>
+    }
+}
+
+/// What the form asks for; none when a price cannot be read or none is named.
+fn act(prices: &[String], cause: &str) -> Option<Action> {
+    let mut options = Vec::new();
+    for ((what, ..), typed) in WAYS.iter().zip(prices) {
+        if !typed.trim().is_empty() {
+            let (what, price) = (*what, amount(typed)?);
+            options.push(OfferOption { what, price });
+        }
+    }
+    let causes = Some(cause.to_owned()).filter(|c| !c.is_empty());
+    match options.as_slice() {
+        [] => None,
+        [only] if causes.is_none() && only.what == OfferKind::Repair => {
+            Some(Action::Quote { price: only.price })
+        }
+        _ => Some(Action::Offer {
+            causes: causes.into_iter().collect(),
+            options,
+        }),
     }
 }
 
@@ -73,5 +136,20 @@ mod tests {
         for text in ["", "abc", "-3", "0", "NaN", "inf", "1e9"] {
             assert_eq!(amount(text), None, "{text}");
         }
+    }
+
+    #[test]
+    fn only_ways_with_a_price_are_named_and_a_wrong_price_stops_all() {
+        let typed = |texts: [&str; 3]| texts.map(str::to_owned);
+        assert_eq!(
+            act(&typed(["95", "", ""]), ""),
+            Some(Action::Quote { price: 95.0 })
+        );
+        assert_eq!(act(&typed(["", "", ""]), "x"), None);
+        assert_eq!(act(&typed(["95", "x", ""]), ""), None);
+        let both = act(&typed(["95", "", "350"]), "belt_off");
+        assert!(
+            matches!(both, Some(Action::Offer { causes, options }) if causes.len() == 1 && options.len() == 2)
+        );
     }
 }

@@ -26,6 +26,7 @@ mod suspects;
 mod tabs;
 mod tests_list;
 mod time_bar;
+mod visit;
 mod zoom;
 
 pub use causes::cause_groups;

@@ -117,7 +117,7 @@ pub fn MovingEstimate() -> Html {
         .filter(|note| note.kind == NoteKind::Act && note.text.starts_with("Price named"))
         .map(|note| note.text.clone())
         .collect::<Vec<_>>();
-    html! { <Estimate so_far={live.cost.clone()} {named} {on_order} /> }
+    html! { <Estimate so_far={live.cost.clone()} {named} causes={bench.causes.clone()} {on_order} /> }
 }
 
 /// What a screen reader says, at a pace that can be followed.

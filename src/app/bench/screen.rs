@@ -25,6 +25,7 @@ use crate::app::bench::selection_bar::SelectionBar;
 use crate::app::bench::suspects::Suspects;
 use crate::app::bench::tabs::Tabs;
 use crate::app::bench::tests_list::TestsList;
+use crate::app::bench::visit::Visit;
 use crate::app::hooks::focus_first;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_keys;
@@ -48,6 +49,7 @@ struct Sides {
 /// Sides of the card after the job card itself.
 const NOTEBOOK: usize = 1;
 const TESTS: usize = 2;
+const VISIT: usize = 3;
 
 /// The bench.
 #[component]
@@ -121,6 +123,7 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                 .count()
         )
         .into(),
+        "Visit".into(),
     ];
     let up = sides.up;
     html! {
@@ -131,6 +134,8 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                     <Notebook notes={bench.notes.clone()} />
                 } else if up == TESTS {
                     <TestsList tests={bench.tests.clone()} over={bench.over} on_order={door.clone()} />
+                } else if up == VISIT {
+                    <Visit id={bench.id.clone()} visit={bench.visit.clone()} on_order={door.clone()} />
                 } else {
                     <JobCard card={bench.card.clone()} over={bench.over} on_order={door.clone()} />
                     <Suspects suspects={bench.suspects.clone()} causes={bench.causes.clone()} on_order={door.clone()} />

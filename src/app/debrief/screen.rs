@@ -159,6 +159,12 @@ fn truth(view: &DebriefView) -> Html {
                 <h2>{ "How it showed" }</h2>
                 { list(&view.shown_by, "None of your notes differ from those of a sound machine.") }
             </div>
+            if !view.hindsight.is_empty() {
+                <div>
+                    <h2>{ "Looking back" }</h2>
+                    { list(&view.hindsight, "") }
+                </div>
+            }
             if !view.left.is_empty() {
                 <div>
                     <h2>{ "How the machine was left" }</h2>

@@ -162,6 +162,7 @@ pub fn blank() -> JobFile {
             new_machine: 350.0,
         },
         rules: RulesFile::default(),
+        visit: None,
         reference: None,
     }
 }

@@ -6,9 +6,9 @@ use crate::app::view::verbs::candidate;
 use crate::bench::action::Action;
 use crate::bench::action::Charged;
 use crate::bench::action::DischargeTool;
-use crate::bench::action::EmptyBy;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Turnable;
+use crate::bench::visit::EmptyBy;
 use crate::bench::words::turnable_name;
 
 /// What hands do to plug, tap, hose, lid, charge and water.

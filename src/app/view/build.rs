@@ -23,6 +23,7 @@ use crate::app::view::names::name_of;
 use crate::app::view::open_ends;
 use crate::app::view::safe;
 use crate::app::view::selection::selection;
+use crate::app::view::visit;
 use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::notebook::Reading;
@@ -93,6 +94,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
         notes: kept.notes.clone(),
         causes: kept.causes.clone(),
         suspects: suspects(session, &kept.causes),
+        visit: visit::visit(job),
         safe: safe::items(
             &job.bench().isolation,
             &job.scenario().workshop,

@@ -27,6 +27,8 @@ pub struct DebriefView {
     pub stated: Vec<String>,
     /// How the readings showed it.
     pub shown_by: Vec<String>,
+    /// What was known, what a look would have cost, what was accident.
+    pub hindsight: Vec<String>,
     /// The mark sheet.
     pub marks: Vec<MarkRow>,
     /// The timeline.
@@ -108,6 +110,7 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
         causes: told.causes.iter().map(|c| format::sentence(c)).collect(),
         stated: stated.unwrap_or_default(),
         shown_by: told.shown_by,
+        hindsight: told.hindsight,
         marks: report
             .parts
             .iter()

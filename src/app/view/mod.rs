@@ -18,11 +18,13 @@ pub mod open_ends; // a last look round
 pub mod orders; // what a person can ask for
 pub mod past; // the machine as it was
 pub mod points; // finding a point by typing
+pub mod report; // the printable page
 pub mod safe; // done and proved
 pub mod selection; // what is in hand
 pub mod sheet; // the data sheet beside a reading
 pub mod tool_models; // instruments, tests, recorder
 pub mod verbs; // what can be done with it
+pub mod visit; // what surrounds the repair
 pub mod way; // what is in the way
 
 pub use models::*;

@@ -248,6 +248,38 @@ pub struct NoticeView {
     pub verbs: Vec<VerbView>,
 }
 
+/// A line of the parts store.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StockView {
+    /// Name in the log: `part` or `part:variant`.
+    pub id: String,
+    /// Plain name.
+    pub name: String,
+    /// Price.
+    pub price: String,
+    /// The store has it today.
+    pub today: bool,
+    /// The store can get it.
+    pub orderable: bool,
+    /// It is in the van.
+    pub in_van: bool,
+}
+
+/// What surrounds the repair.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct VisitView {
+    /// Nobody has driven there yet.
+    pub before: bool,
+    /// Asked on the phone: question and answer.
+    pub asked: Vec<(String, String)>,
+    /// What can still be asked on the phone.
+    pub questions: Vec<QuestionView>,
+    /// The parts store.
+    pub stock: Vec<StockView>,
+    /// What can be done now, by what it is about.
+    pub groups: Vec<(&'static str, Vec<VerbView>)>,
+}
+
 /// What changes while one watches, about ten times a second.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LiveView {
@@ -290,6 +322,8 @@ pub struct BenchView {
     pub causes: Shared<Vec<CauseView>>,
     /// Suspects.
     pub suspects: Vec<SuspectView>,
+    /// What surrounds the repair.
+    pub visit: VisitView,
     /// Making safe.
     pub safe: Vec<SafeItem>,
     /// The instrument.

@@ -224,9 +224,20 @@ pub fn words_of(event: &Event) -> Option<(String, String, bool)> {
             ("The customer agrees", "The price is agreed; you can go on.".to_owned(), false)
         }
         Event::Consent { agreed: false } => (
-            "The customer declines",
-            "The price is too near that of a new machine. Name another, or leave the machine safe and advise.".to_owned(),
+            "Not agreed",
+            "What the customer said stands in the notebook. Name another price, ask whoever pays, or take the fee and leave the machine safe.".to_owned(),
             false,
+        ),
+        Event::Damage { what, price } => (
+            "Something was spoilt",
+            format!("{}. That costs {}.", format::sentence(what), format::money(*price)),
+            true,
+        ),
+        Event::Hurt { what } => ("You hurt yourself", format!("{}.", format::sentence(what)), true),
+        Event::BurntOut { what } => (
+            "The new part has burnt out",
+            format!("The new {what} carried more than it stands: what killed the old one is still there."),
+            true,
         ),
         Event::Rule { .. } => return None,
     };

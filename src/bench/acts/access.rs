@@ -6,6 +6,8 @@
 
 use crate::bench::action::Action;
 use crate::bench::action::Turnable;
+use crate::bench::acts::not_now;
+use crate::bench::acts::parts;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Bench;
@@ -45,21 +47,13 @@ pub fn missing(workshop: &Workshop, bench: &Bench, needs: &[String]) -> Vec<Stri
         .collect()
 }
 
-fn in_the_way(job: &Job, needs: &[String]) -> Option<Refusal> {
+pub(super) fn in_the_way(job: &Job, needs: &[String]) -> Option<Refusal> {
     let steps = missing(&job.scenario().workshop, &job.bench, needs);
     (!steps.is_empty()).then_some(Refusal::InTheWay { steps })
 }
 
 fn unknown(name: &str) -> Option<Refusal> {
-    Some(Refusal::Unknown {
-        name: name.to_owned(),
-    })
-}
-
-fn not_now(why: &str) -> Option<Refusal> {
-    Some(Refusal::NotNow {
-        why: why.to_owned(),
-    })
+    Some(super::unknown(name))
 }
 
 pub(super) fn cannot_take_off(job: &Job, id: &str) -> Option<Refusal> {
@@ -129,10 +123,7 @@ pub(super) fn cannot_work(job: &Job, id: &str) -> Option<Refusal> {
     let Some(work) = scenario.workshop.work(id) else {
         return unknown(id);
     };
-    if work.kind == WorkKind::Replace
-        && !scenario.van.contains(&work.part)
-        && !job.ledger.second_visit
-    {
+    if work.kind == WorkKind::Replace && parts::in_van(job, &work.part).is_none() {
         return Some(Refusal::NotOnBoard {
             part: work.part.clone(),
         });
@@ -207,12 +198,13 @@ fn dropped(job: &mut Job) -> Option<Event> {
 
 pub(super) fn refit(job: &mut Job, id: &str, check: bool) {
     job.bench.off.retain(|s| s != id);
-    let mistake = job
-        .scenario()
-        .workshop
-        .step(id)
-        .and_then(|s| s.mistake.clone());
-    settle(job, id, mistake, check);
+    let step = job.scenario().workshop.step(id).cloned();
+    if let Some(step) = &step {
+        // What was taken apart goes together as it should be, whatever was wrong there before.
+        let targets = step.while_off.iter().map(Effect::target);
+        job.bench.healed.extend(targets);
+    }
+    settle(job, id, step.and_then(|s| s.mistake), check);
     job.refit_machine();
 }
 
@@ -231,22 +223,15 @@ pub(super) fn work(job: &mut Job, id: &str, check: bool) {
     let Some(work) = scenario.workshop.work(id) else {
         return;
     };
-    let (mut elements, mut params) = (work.elements.clone(), work.params.clone());
     if work.kind == WorkKind::Replace
         && let Some(part) = scenario.workshop.part(&work.part)
     {
-        elements.extend(part.elements.iter().cloned());
-        params.extend(part.params.iter().cloned());
-        job.ledger.material += part.price;
-        job.ledger.fitted.push(part.id.clone());
+        parts::fit(job, part);
     }
     job.ledger.material += work.material_price;
-    job.bench
-        .healed
-        .extend(elements.into_iter().map(Target::Element));
-    job.bench
-        .healed
-        .extend(params.into_iter().map(Target::Param));
+    let elements = work.elements.iter().cloned().map(Target::Element);
+    let params = work.params.iter().cloned().map(Target::Param);
+    job.bench.healed.extend(elements.chain(params));
     let healed = job.bench.healed.clone();
     for effects in job.bench.left_wrong.values_mut() {
         effects.retain(|effect| !healed.contains(&effect.target()));

@@ -1,14 +1,20 @@
 //! Talking, quoting, stating the cause, handing over.
 
-use crate::bench::action::Advice;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
-use crate::bench::job::Ending;
 use crate::bench::job::Finding;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
-use crate::bench::scenario::DECLINED_ABOVE_RATIO;
 use crate::bench::scenario::QUESTIONS;
+use crate::bench::visit::Advice;
+use crate::bench::visit::Manner;
+use crate::bench::visit::OfferKind;
+use crate::bench::visit::OfferOption;
+
+/// What somebody says who does not know.
+pub(super) const DO_NOT_KNOW: &str = "I could not say.";
+/// What somebody says who would rather not go into it.
+const VAGUE: &str = "Oh, it just does not work as it should.";
 
 pub(super) fn cannot_ask(question: &str) -> Option<Refusal> {
     let known = QUESTIONS.iter().any(|q| q.id == question);
@@ -30,26 +36,35 @@ pub(super) fn cannot_state(job: &Job, causes: &[String], evidence: &[u32]) -> Op
 }
 
 pub(super) fn answer(job: &mut Job, question: &str, again: bool) {
-    let answers = job.scenario().customer.answers.get(question);
-    let text = answers
-        .and_then(|list| if again { list.last() } else { list.first() })
-        .cloned()
-        .unwrap_or_else(|| "I could not say.".to_owned());
+    let text = said(job, question, again);
+    crate::bench::observe::notice_by_asking(job, question);
     job.write(NoteEntry::Answer {
         question: question.to_owned(),
         text,
     });
 }
 
+/// The first answer, and the second when asked differently. A vague person with one answer keeps
+/// it back the first time; of two answers a mistaken person gives the wrong one first.
+fn said(job: &Job, question: &str, again: bool) -> String {
+    let scenario = job.scenario();
+    let answers = scenario.customer.answers.get(question);
+    let list = answers.map(Vec::as_slice).unwrap_or_default();
+    let keeps_back = scenario.visit.person.manner == Manner::Vague && list.len() == 1;
+    let text = match (again, list) {
+        (false, _) if keeps_back => return VAGUE.to_owned(),
+        (false, list) => list.first(),
+        (true, list) => list.last(),
+    };
+    text.cloned().unwrap_or_else(|| DO_NOT_KNOW.to_owned())
+}
+
 pub(super) fn quote(job: &mut Job, price: f64) -> Vec<Event> {
-    let tick = job.tick();
-    job.bench.quotes.push((tick, price));
-    let agreed = price <= DECLINED_ABOVE_RATIO * job.scenario().money.new_machine;
-    let answer = if agreed { "agreed" } else { "declined" };
-    job.write(NoteEntry::Act {
-        text: format!("Price named: {price:.0}; customer {answer}"),
-    });
-    vec![Event::Consent { agreed }]
+    let repair = OfferOption {
+        what: OfferKind::Repair,
+        price,
+    };
+    super::agree::offer(job, &[], &[repair])
 }
 
 pub(super) fn state(job: &mut Job, causes: &[String], evidence: &[u32]) {
@@ -84,30 +99,10 @@ pub(super) fn advise(job: &mut Job, advice: Advice) {
         Advice::Filters => "Told: clean the filters now and then",
         Advice::HouseWiring => "Told: have the house wiring seen to by an electrician",
         Advice::NewMachine => "Told: a new machine is the better buy",
+        Advice::Level => "Told: keep it level, and do not move it alone",
+        Advice::OldPart => "Shown: the old part beside the new one",
     };
     job.write(NoteEntry::Act {
         text: text.to_owned(),
     });
-}
-
-pub(super) fn make_safe(job: &mut Job) -> Vec<Event> {
-    if job.machine.plugged() {
-        job.machine.set_plugged(false);
-        job.bench.isolation.unplugged = true;
-    }
-    job.machine.set_tap(false);
-    job.bench.isolation.tap_shut = true;
-    job.bench.ending = Some(Ending::MadeSafe);
-    job.write(NoteEntry::Act {
-        text: "Left isolated and labelled; customer informed".to_owned(),
-    });
-    Vec::new()
-}
-
-pub(super) fn close(job: &mut Job) -> Vec<Event> {
-    job.bench.ending = Some(Ending::Closed);
-    job.write(NoteEntry::Act {
-        text: "Handed over".to_owned(),
-    });
-    Vec::new()
 }

@@ -4,6 +4,7 @@
 //! give together. What the tester has shown is kept for the proof of dead.
 
 use crate::bench::action::MeterMode;
+use crate::bench::action::Sense;
 use crate::bench::display;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
@@ -13,6 +14,7 @@ use crate::bench::job::WHOLE_CORD;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
 use crate::bench::recorder::Channel;
+use crate::bench::visit::HandInstrument;
 use crate::machine::Probe;
 use crate::plant::harness::Instrument;
 use crate::plant::harness::instrument::AMPS_OHM;
@@ -193,6 +195,33 @@ fn show_tester(job: &mut Job) {
     }
 }
 
+pub(super) fn look_over(job: &mut Job) {
+    job.bench.around.instrument_checked = true;
+    let seen = job.bench.around.instrument.look_over();
+    job.write(NoteEntry::Observation {
+        sense: Sense::Look,
+        place: "instrument".to_owned(),
+        seen,
+    });
+}
+
+pub(super) fn cannot_change(job: &Job) -> Option<Refusal> {
+    (job.bench.around.instrument == HandInstrument::SOUND).then(|| Refusal::NotNow {
+        why: "the instrument in hand is as good as the spare one".to_owned(),
+    })
+}
+
+pub(super) fn change(job: &mut Job) {
+    job.bench.around.instrument = HandInstrument::SOUND;
+    job.bench.around.instrument_checked = false;
+    job.bench.isolation.tester_proved = None;
+    job.bench.isolation.shown_dead.clear();
+    job.bench.meter = None;
+    job.write(NoteEntry::Act {
+        text: "The spare instrument is in hand".to_owned(),
+    });
+}
+
 pub(super) fn note(job: &mut Job) {
     if let Some(reading) = job.reading() {
         job.write(NoteEntry::Reading(reading));
@@ -235,7 +264,10 @@ impl Job {
             // Without its fuse no current gets in: the ammeter shows nothing, the tester an open.
             measured.value_si = (setting.mode == MeterMode::Amps).then_some(0.0);
         }
-        Some(display::reading(setting, measured))
+        let instrument = &self.bench.around.instrument;
+        let mut reading = display::reading(setting, instrument.lies(setting.mode, measured));
+        reading.warning = reading.warning.or_else(|| instrument.warning());
+        Some(reading)
     }
 
     /// Standard deviation of a reading from the tolerances of this machine's parts, in the mode's SI

@@ -5,20 +5,29 @@
 //! what is physically in the way.
 
 mod access;
+mod agree;
 mod arrive;
 mod finishing;
 mod gauge;
+mod handle;
 mod isolate;
+mod leave;
 mod measure;
+mod office;
+mod parts;
+mod report;
 mod setup;
 mod touch;
 
+pub use agree::what as offer_words;
 pub use arrive::arrive;
+pub use handle::surface_k;
+pub use office::is_before_visit;
 pub use setup::setup_of;
+pub use setup::supply_values;
 pub use touch::touched_nodes;
 
 use crate::bench::action::Action;
-use crate::bench::action::EmptyBy;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
@@ -26,6 +35,7 @@ use crate::bench::ledger;
 use crate::bench::notebook::Tick;
 use crate::bench::observe;
 use crate::bench::rules;
+use crate::bench::visit::EmptyBy;
 
 /// Water on the floor that nobody overlooks, kg. Common practice.
 const FLOOD_KG: f64 = 2.0;
@@ -63,6 +73,19 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Discharge { what, .. } => isolate::cannot_discharge(job, *what),
         Action::BridgeLid { .. } => access::cannot_reach_place(job, isolate::LID_SWITCH)
             .or_else(|| isolate::already_so(job, action)),
+        Action::Phone { .. } | Action::LoadVan { .. } => office::cannot(job, action),
+        Action::Offer { causes, options } => agree::cannot_offer(job, causes, options),
+        Action::AskPayer => agree::cannot_ask_payer(job),
+        Action::TakeFee => agree::cannot_take_fee(job),
+        Action::LeaveUntil { parts, .. } => leave::cannot_leave(job, parts),
+        Action::PutOldBack { part } => parts::cannot_put_back(job, part),
+        Action::Sign => report::cannot_sign(job),
+        Action::ProtectFloor
+        | Action::Gloves { .. }
+        | Action::MopFloor
+        | Action::KeepClear
+        | Action::CoolWater => handle::cannot(job, action),
+        Action::SpareInstrument => measure::cannot_change(job),
         Action::Ask { question, .. } => finishing::cannot_ask(question),
         Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
         Action::Breaker => isolate::cannot_reset(job),
@@ -72,6 +95,11 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         | Action::ProveTester
         | Action::NewMeterFuse
         | Action::Quote { .. }
+        | Action::CheckPapers
+        | Action::Warranty { .. }
+        | Action::CheckInstrument
+        | Action::MendHouse
+        | Action::TakePicture { .. }
         | Action::Advise { .. }
         | Action::MakeSafeAndLeave
         | Action::Close => None,
@@ -96,6 +124,7 @@ pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
 /// What an act changes and does to people, without holding the rules against it.
 pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
     let mut events = touch::hazards(job, action);
+    events.extend(handle::consequences(job, action));
     match action {
         Action::TakeOff { step, helped } => events.extend(access::take_off(job, step, *helped)),
         Action::Refit { step, check } => access::refit(job, step, *check),
@@ -121,6 +150,7 @@ pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
         | Action::Breaker
         | Action::Key { .. } => events.extend(isolate::perform(job, action)),
         Action::Empty { .. } => job.machine.empty_tub(),
+        Action::Phone { .. } | Action::LoadVan { .. } => office::perform(job, action),
         _ => {}
     }
     for event in &events {
@@ -155,10 +185,27 @@ fn finish_act(job: &mut Job, action: &Action) -> Vec<Event> {
         Action::Gauge { .. } => gauge::note(job),
         Action::Ask { question, again } => finishing::answer(job, question, *again),
         Action::Quote { price } => return finishing::quote(job, *price),
+        Action::Offer { causes, options } => return agree::offer(job, causes, options),
+        Action::AskPayer => agree::ask_payer(job),
+        Action::TakeFee => agree::take_fee(job),
+        Action::CheckPapers => agree::check_papers(job),
+        Action::Warranty { payer } => agree::warranty(job, *payer),
+        Action::CheckInstrument => measure::look_over(job),
+        Action::SpareInstrument => measure::change(job),
+        Action::PutOldBack { part } => parts::put_back(job, part),
+        Action::ProtectFloor
+        | Action::Gloves { .. }
+        | Action::MopFloor
+        | Action::KeepClear
+        | Action::CoolWater
+        | Action::MendHouse => handle::perform(job, action),
+        Action::TakePicture { of } => report::take_picture(job, *of),
+        Action::Sign => report::sign(job),
+        Action::LeaveUntil { parts, label } => return leave::leave_until(job, parts, *label),
         Action::Finding { causes, evidence } => finishing::state(job, causes, evidence),
         Action::Advise { advice } => finishing::advise(job, *advice),
-        Action::MakeSafeAndLeave => return finishing::make_safe(job),
-        Action::Close => return finishing::close(job),
+        Action::MakeSafeAndLeave => return leave::make_safe(job),
+        Action::Close => return leave::close(job),
         Action::TakeOff { .. }
         | Action::Refit { .. }
         | Action::PullApart { .. }
@@ -167,4 +214,21 @@ fn finish_act(job: &mut Job, action: &Action) -> Vec<Event> {
         _ => {}
     }
     Vec::new()
+}
+
+/// New parts through which more flows than they stand burn out.
+pub fn burn(job: &mut Job) -> Vec<Event> {
+    parts::burn(job)
+}
+
+fn unknown(name: &str) -> Refusal {
+    Refusal::Unknown {
+        name: name.to_owned(),
+    }
+}
+
+fn not_now(why: &str) -> Option<Refusal> {
+    Some(Refusal::NotNow {
+        why: why.to_owned(),
+    })
 }

@@ -9,9 +9,11 @@ mod hands;
 mod listen;
 mod look;
 mod look_below;
+mod surroundings;
 mod wires;
 
 pub use hands::place_of;
+pub use surroundings::notice_by_asking;
 
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
@@ -60,6 +62,7 @@ pub fn note_sense(job: &mut Job, sense: Sense, place: &str) {
         Sense::Feel => feel::at(&job.machine, place),
         Sense::Smell => smell(&job.machine),
     };
+    list.extend(surroundings::notice(job, sense, place));
     if list.is_empty() {
         list.push(nothing_unusual());
     }

@@ -139,6 +139,15 @@ pub const RULES: &[Rule] = &[
         is_broken: |s| s.act == Act::LeaveUntil && s.supply.is_plugged,
     },
     Rule {
+        id: "left_unlabelled",
+        severity: Severity::Minor,
+        title: "Left an unfinished machine without a label",
+        why: "Whoever comes home next does not know, and plugs it in.",
+        source: "common practice",
+        right_way: "Hang a label \"do not use\" on the plug and tell the customer.",
+        is_broken: |s| s.act == Act::LeaveUntil && !s.tests.is_labelled,
+    },
+    Rule {
         id: "left_loose_items",
         severity: Severity::Major,
         title: "Left tools or parts inside",

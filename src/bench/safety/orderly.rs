@@ -127,4 +127,5 @@ const ORDERLY_TESTS: Tests = Tests {
     joints_were_tried: true,
     lid_stop_was_tried: true,
     is_put_out_of_use: false,
+    is_labelled: true,
 };

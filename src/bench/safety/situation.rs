@@ -296,8 +296,10 @@ pub struct Tests {
     pub joints_were_tried: bool,
     /// The stop by lid was tried.
     pub lid_stop_was_tried: bool,
-    /// The machine is left out of use, labelled, and the customer told.
+    /// The machine is left out of use, and the customer told.
     pub is_put_out_of_use: bool,
+    /// Left out of use, it carries a label that says so.
+    pub is_labelled: bool,
 }
 
 /// One act and the facts around it.

@@ -113,4 +113,10 @@ pub const CASES: &[Case] = &[
             s.site.house_defect_was_told = true;
         },
     ),
+    Case(
+        "left_unlabelled",
+        Act::LeaveUntil,
+        |s| s.tests.is_labelled = false,
+        |_| {},
+    ),
 ];

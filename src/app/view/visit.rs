@@ -1,0 +1,176 @@
+//! What surrounds the repair: before the drive, coming to terms, care, a second visit, the report.
+
+use crate::app::format;
+use crate::app::view::Order;
+use crate::app::view::QuestionView;
+use crate::app::view::StockView;
+use crate::app::view::VerbView;
+use crate::app::view::VisitView;
+use crate::bench::action::Action;
+use crate::bench::event::Refusal;
+use crate::bench::job::Job;
+use crate::bench::ledger::ticks_of;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::store;
+use crate::bench::visit::PHONE_QUESTIONS;
+use crate::bench::visit::Payer;
+use crate::bench::visit::PictureOf;
+use crate::bench::visit::Ready;
+
+/// The visit as it stands.
+pub fn visit(job: &Job) -> VisitView {
+    VisitView {
+        before: job.is_before_visit() && !job.is_over(),
+        asked: asked(job),
+        questions: questions(job),
+        stock: stock(job),
+        groups: groups(job),
+    }
+}
+
+fn asked(job: &Job) -> Vec<(String, String)> {
+    let answers = job.notebook().iter().filter_map(|note| match &note.entry {
+        NoteEntry::Answer { question, text } => {
+            let asked = PHONE_QUESTIONS.iter().find(|q| q.id == question)?;
+            Some((asked.text.to_owned(), text.clone()))
+        }
+        _ => None,
+    });
+    answers.collect()
+}
+
+fn questions(job: &Job) -> Vec<QuestionView> {
+    let known = asked(job);
+    PHONE_QUESTIONS
+        .iter()
+        .filter(|q| known.iter().all(|(text, _)| text != q.text))
+        .map(|q| QuestionView {
+            id: q.id.to_owned(),
+            text: q.text.to_owned(),
+        })
+        .collect()
+}
+
+fn stock(job: &Job) -> Vec<StockView> {
+    let scenario = job.scenario();
+    let van = &job.bench().around.van;
+    store::items(&scenario.workshop)
+        .map(|item| StockView {
+            in_van: van.contains(&item.id()),
+            name: item.name().to_owned(),
+            price: format::money(store::price(scenario, &item)),
+            today: store::ready(scenario, &item) == Ready::Today,
+            orderable: store::ready(scenario, &item) != Ready::Never,
+            id: item.id(),
+        })
+        .collect()
+}
+
+/// What can be done now, by what it is about.
+fn groups(job: &Job) -> Vec<(&'static str, Vec<VerbView>)> {
+    let back: Vec<(String, Action)> = job
+        .bench()
+        .around
+        .fitted
+        .iter()
+        .filter_map(|fitted| store::item(&job.scenario().workshop, &fitted.item))
+        .map(|item| {
+            let part = item.part.id.clone();
+            let word = format!("put the old {} back", item.part.name);
+            (word, Action::PutOldBack { part })
+        })
+        .collect();
+    let gloves = !job.bench().around.gloves_on;
+    let all = [
+        (
+            "Instrument",
+            vec![
+                said("look it over, probes together", Action::CheckInstrument),
+                said("take the spare one", Action::SpareInstrument),
+            ],
+        ),
+        (
+            "Who pays",
+            vec![
+                said("read receipt and rating plate", Action::CheckPapers),
+                said(
+                    "the maker pays",
+                    Action::Warranty {
+                        payer: Payer::Maker,
+                    },
+                ),
+                said(
+                    "the customer pays",
+                    Action::Warranty {
+                        payer: Payer::Customer,
+                    },
+                ),
+                said("telephone the landlord", Action::AskPayer),
+                said("take the fee for finding the fault", Action::TakeFee),
+            ],
+        ),
+        (
+            "With care",
+            vec![
+                said(
+                    if gloves { "gloves on" } else { "gloves off" },
+                    Action::Gloves { on: gloves },
+                ),
+                said("blanket on the floor", Action::ProtectFloor),
+                said("keep the room free", Action::KeepClear),
+                said("mop the floor", Action::MopFloor),
+                said("cold water into the tub", Action::CoolWater),
+                said("work on the house wiring", Action::MendHouse),
+            ],
+        ),
+        ("Parts on trial", back),
+        (
+            "Report",
+            vec![
+                said(
+                    "picture from outside",
+                    Action::TakePicture {
+                        of: PictureOf::Outside,
+                    },
+                ),
+                said(
+                    "picture opened",
+                    Action::TakePicture {
+                        of: PictureOf::Opened,
+                    },
+                ),
+                said("have it signed", Action::Sign),
+            ],
+        ),
+    ];
+    all.into_iter()
+        .map(|(name, acts)| {
+            let verbs = acts
+                .into_iter()
+                .filter_map(|(word, act)| verb(job, word, act));
+            (name, verbs.collect::<Vec<_>>())
+        })
+        .filter(|(_, verbs)| !verbs.is_empty())
+        .collect()
+}
+
+fn said(word: &str, act: Action) -> (String, Action) {
+    (word.to_owned(), act)
+}
+
+fn verb(job: &Job, word: String, act: Action) -> Option<VerbView> {
+    let (blocked, hint) = match job.refusal(&act) {
+        None => (false, String::new()),
+        Some(Refusal::AlreadySo | Refusal::JobOver) => return None,
+        Some(Refusal::NotNow { why }) => (true, why),
+        Some(_) => (true, String::new()),
+    };
+    let ticks = ticks_of(&act, &job.scenario().workshop, job.machine().water_kg());
+    Some(VerbView {
+        word,
+        takes: format::duration(ticks),
+        hint,
+        blocked,
+        order: Order::Do(vec![act]),
+    })
+}

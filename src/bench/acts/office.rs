@@ -1,0 +1,105 @@
+//! Before the visit: the phone, and what goes in the van.
+
+use crate::bench::action::Action;
+use crate::bench::event::Refusal;
+use crate::bench::job::Entry;
+use crate::bench::job::Job;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::store;
+use crate::bench::visit::PHONE_QUESTIONS;
+use crate::bench::visit::Ready;
+use crate::bench::visit::VAN_SLOTS;
+
+/// Labour of one question on the phone and of loading the van, s. Common practice.
+const PHONE_S: f64 = 30.0;
+const LOAD_S: f64 = 120.0;
+
+/// The act belongs before the drive.
+pub fn is_office(action: &Action) -> bool {
+    matches!(action, Action::Phone { .. } | Action::LoadVan { .. })
+}
+
+/// Nobody has driven there yet.
+pub fn is_before_visit(log: &[Entry]) -> bool {
+    log.iter().all(|entry| is_office(&entry.action))
+}
+
+pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
+    if !is_before_visit(job.log()) {
+        return super::not_now("you are at the customer's already");
+    }
+    match action {
+        Action::Phone { question } => {
+            let known = PHONE_QUESTIONS.iter().any(|q| q.id == question);
+            (!known).then(|| super::unknown(question))
+        }
+        Action::LoadVan { parts } => cannot_load(job, parts),
+        _ => None,
+    }
+}
+
+fn cannot_load(job: &Job, parts: &[String]) -> Option<Refusal> {
+    if parts.len() > VAN_SLOTS {
+        return super::not_now("the van has eight slots for parts");
+    }
+    let scenario = job.scenario();
+    let mut seen: Vec<&str> = Vec::new();
+    for name in parts {
+        let Some(item) = store::item(&scenario.workshop, name) else {
+            return Some(super::unknown(name));
+        };
+        if store::ready(scenario, &item) != Ready::Today {
+            return super::not_now(&format!("the store has no {} today", item.name()));
+        }
+        if seen.contains(&item.part.id.as_str()) {
+            return super::not_now(&format!("one {} is enough", item.part.name));
+        }
+        seen.push(&item.part.id);
+    }
+    None
+}
+
+pub(super) fn perform(job: &mut Job, action: &Action) {
+    match action {
+        Action::Phone { question } => {
+            job.ledger.office_s += PHONE_S;
+            job.bench.around.phoned += 1;
+            let text = answer(job, question);
+            job.write(NoteEntry::Answer {
+                question: question.clone(),
+                text,
+            });
+        }
+        Action::LoadVan { parts } => {
+            if !job.bench.around.van_is_chosen {
+                job.ledger.office_s += LOAD_S;
+            }
+            job.bench.around.van = parts.clone();
+            job.bench.around.van_is_chosen = true;
+        }
+        _ => {}
+    }
+}
+
+/// What is said on the phone: the file's own answer, else what would be said at the door.
+fn answer(job: &Job, question: &str) -> String {
+    let scenario = job.scenario();
+    if let Some(text) = scenario.visit.phone.get(question) {
+        return text.clone();
+    }
+    let at_the_door = |id: &str| {
+        let answers = scenario.customer.answers.get(id);
+        answers.and_then(|list| list.first()).cloned()
+    };
+    let said = match question {
+        "phone_machine" => Some(format!(
+            "{}. It says so on the front.",
+            scenario.machine.name
+        )),
+        "phone_stage" => at_the_door("when"),
+        "phone_since" => at_the_door("since"),
+        "phone_shown" => at_the_door("shown"),
+        _ => Some(scenario.site.notes.clone()).filter(|notes| !notes.is_empty()),
+    };
+    said.unwrap_or_else(|| super::finishing::DO_NOT_KNOW.to_owned())
+}
