@@ -24,7 +24,6 @@ use crate::app::view::open_ends;
 use crate::app::view::safe;
 use crate::app::view::selection::selection;
 use crate::app::view::visit;
-use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::notebook::Reading;
 use crate::bench::observe;
@@ -98,7 +97,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
         safe: safe::items(
             &job.bench().isolation,
             &job.scenario().workshop,
-            tap_known(job),
+            open_ends::tap_known(job),
         ),
         meter: MeterView {
             probing: session.probing,
@@ -135,15 +134,6 @@ pub fn live(session: &Session, reading: Option<&Reading>) -> LiveView {
         said: session.said.clone(),
         recorder: gauges::recorder(job, &session.recorder),
     }
-}
-
-/// The technician has turned the tap or looked at it.
-fn tap_known(job: &Job) -> bool {
-    job.log().iter().any(|entry| match &entry.action {
-        Action::Tap { .. } => true,
-        Action::Sense { place, .. } => place == "tap",
-        _ => false,
-    })
 }
 
 fn suspects(session: &Session, causes: &[CauseView]) -> Vec<SuspectView> {

@@ -1,10 +1,12 @@
 //! What is still off, apart or shut: a last look round.
 
 use crate::app::format;
+use crate::bench::action::Action;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 
-/// One line for each thing that is not as a working machine stands.
+/// One line for each thing that is not as a working machine stands. A tap that the technician has
+/// neither turned nor looked at is told only of once the job is over: it may be what is to be found.
 pub fn still_open(job: &Job) -> Vec<String> {
     let (bench, workshop, machine) = (job.bench(), &job.scenario().workshop, job.machine());
     let mut lines: Vec<String> = bench
@@ -46,7 +48,35 @@ pub fn still_open(job: &Job) -> Vec<String> {
     );
     line(machine.lid_bridged(), "The lid switch is bridged");
     line(machine.lid_open(), "The lid is open");
-    line(!machine.tap_open(), "The tap is shut");
+    let tap_told = job.is_over() || tap_known(job);
+    line(!machine.tap_open() && tap_told, "The tap is shut");
     line(!machine.plugged(), "The plug is out");
     lines
+}
+
+/// The technician has turned the tap or looked at it.
+pub fn tap_known(job: &Job) -> bool {
+    job.log().iter().any(|entry| match &entry.action {
+        Action::Tap { .. } => true,
+        Action::Sense { place, .. } => place == "tap",
+        _ => false,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario;
+
+    #[test]
+    fn a_shut_tap_nobody_looked_at_is_not_given_away() {
+        let shut = scenario::job("no_water").expect("sound").expect("ships");
+        let mut job = Job::new(shut, 1).expect("a machine");
+        let told = |job: &Job| still_open(job).iter().any(|line| line == "The tap is shut");
+        assert!(!told(&job));
+        for open in [true, false] {
+            job.act(Action::Tap { open });
+        }
+        assert!(told(&job));
+    }
 }
