@@ -42,12 +42,18 @@ struct Form {
     none: bool,
     evidence: Vec<u32>,
     advice: Vec<Advice>,
+    signed: bool,
     asked: bool,
 }
 
 impl Form {
     fn is_stated(&self) -> bool {
         self.none || !self.causes.is_empty()
+    }
+
+    /// Nobody signs what they were not told.
+    fn is_signed(&self) -> bool {
+        self.signed && self.advice.contains(&Advice::WhatWasDone)
     }
 
     /// The acts, in the order they are done at the door.
@@ -66,6 +72,9 @@ impl Form {
                 .iter()
                 .map(|advice| Action::Advise { advice: *advice }),
         );
+        if self.is_signed() {
+            acts.push(Action::Sign);
+        }
         acts.push(Action::Close);
         acts
     }
@@ -85,7 +94,10 @@ fn flip<T: PartialEq>(list: &mut Vec<T>, item: T) {
 #[component]
 pub fn FindingScreen() -> Html {
     let (bench, live, door) = (use_bench(), use_live(), use_door());
-    let form = use_state_eq(Form::default);
+    let form = use_state_eq(|| Form {
+        signed: bench.visit.marked,
+        ..Form::default()
+    });
     use_effect_with((bench.over, bench.id.clone()), |(over, id)| {
         if *over {
             go_to(&Route::Debrief(id.clone()));
@@ -116,6 +128,7 @@ pub fn FindingScreen() -> Html {
                 { cause(&bench, &form) }
                 { evidence(&bench, &form) }
                 { advice(&form) }
+                { signature(&bench, &form) }
                 if let Some(notice) = &bench.notice { <Notice notice={notice.clone()} on_order={door.clone()} /> }
                 <div class="row finish__bill">
                     <button type="button" class="button button--main" onclick={hand_over}>{ "State it and hand over" }</button>
@@ -212,6 +225,30 @@ fn evidence(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
             <p>{ "Tick the lines of your notebook that prove the cause." }</p>
             <Notebook notes={bench.notes.clone()} ticked={form.evidence.clone()} {on_tick} />
         </section>
+    }
+}
+
+fn signature(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
+    let told = form.advice.contains(&Advice::WhatWasDone);
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |_: Event| {
+            form.set(Form {
+                signed: !form.signed,
+                ..(*form).clone()
+            });
+        })
+    };
+    html! {
+        <fieldset class="finish__advice">
+            <legend>{ "The report" }</legend>
+            <label class="choice">
+                <input type="checkbox" checked={form.is_signed()} disabled={!told} {onchange} />
+                <span>{ "the customer reads the report and signs it" }</span>
+            </label>
+            if !told { <p class="field__hint">{ "The customer signs only once told what was wrong and what was done." }</p> }
+            <p><a class="button button--small" href={Route::Report(bench.id.clone()).href()}>{ "See the report" }</a></p>
+        </fieldset>
     }
 }
 

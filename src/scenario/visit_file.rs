@@ -100,7 +100,7 @@ impl Default for InstrumentFile {
 /// The four fields a warranty is decided by.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+#[serde(default, deny_unknown_fields)]
 pub struct PapersFile {
     /// Age of the receipt, months; `null` where there is none.
     pub bought_months_ago: Option<u32>,
@@ -110,6 +110,18 @@ pub struct PapersFile {
     pub misused: bool,
     /// How long the maker pays, months.
     pub covered_months: u32,
+}
+
+impl Default for PapersFile {
+    fn default() -> Self {
+        let plain = Visit::plain(0.0).papers;
+        Self {
+            bought_months_ago: plain.bought_months_ago,
+            plate_readable: plain.plate_is_readable,
+            misused: plain.is_misused,
+            covered_months: plain.covered_months,
+        }
+    }
 }
 
 /// How the customer answers and pays.

@@ -231,7 +231,12 @@ fn a_machine_laid_down_alone_falls_now_and_then_and_stands_badly_after() {
         };
         do_all(
             &mut job,
-            [Action::SupplyHose { attached: false }, off("pull_out")],
+            [
+                Action::Tap { open: false },
+                Action::BleedHose,
+                Action::SupplyHose { attached: false },
+                off("pull_out"),
+            ],
         );
         let events = does(&mut job, alone).events;
         let fell = events

@@ -56,7 +56,10 @@ const VISIT: usize = 3;
 pub fn BenchScreen() -> Html {
     let (bench, door) = (use_bench(), use_door());
     let settings = use_settings();
-    let sides = use_state_eq(Sides::default);
+    let sides = use_state_eq(|| Sides {
+        up: if at_the_workshop(&bench) { VISIT } else { 0 },
+        ..Sides::default()
+    });
     let on_key = {
         let (door, sides) = (door.clone(), sides.clone());
         use_callback(*sides, move |key: String, _| {
@@ -82,6 +85,17 @@ pub fn BenchScreen() -> Html {
         card_open: false,
         ..s
     });
+    let on_call = {
+        let sides = sides.clone();
+        Callback::from(move |_: MouseEvent| {
+            sides.set(Sides {
+                card_open: true,
+                tool_open: false,
+                up: VISIT,
+            });
+            focus_on("side-3");
+        })
+    };
     html! {
         <div class="bench">
             <MovingJobBar />
@@ -89,7 +103,7 @@ pub fn BenchScreen() -> Html {
                     on_toggle={toggle_card.clone()}>
                 { card_side(&bench, &door, &sides) }
             </Drawer>
-            { stage(&bench, &door, &settings) }
+            { stage(&bench, &door, &settings, &on_call) }
             <Drawer id="tool" word="Instrument" class="bench__tool" open={sides.tool_open}
                     on_toggle={toggle_tool.clone()}>
                 <MovingInstrument />
@@ -104,6 +118,11 @@ pub fn BenchScreen() -> Html {
             <Announcer />
         </div>
     }
+}
+
+/// A visit that is marked begins before the drive.
+fn at_the_workshop(bench: &BenchView) -> bool {
+    bench.visit.marked && bench.visit.before
 }
 
 fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<Sides>) -> Html {
@@ -136,17 +155,23 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                     <TestsList tests={bench.tests.clone()} over={bench.over} on_order={door.clone()} />
                 } else if up == VISIT {
                     <Visit id={bench.id.clone()} visit={bench.visit.clone()} on_order={door.clone()} />
+                    if bench.visit.marked && !bench.over { <MovingEstimate /> }
                 } else {
                     <JobCard card={bench.card.clone()} over={bench.over} on_order={door.clone()} />
                     <Suspects suspects={bench.suspects.clone()} causes={bench.causes.clone()} on_order={door.clone()} />
-                    if !bench.over { <MovingEstimate /> }
+                    if !bench.visit.marked && !bench.over { <MovingEstimate /> }
                 }
             </div>
         </>
     }
 }
 
-fn stage(bench: &BenchView, door: &Callback<Order>, settings: &Settings) -> Html {
+fn stage(
+    bench: &BenchView,
+    door: &Callback<Order>,
+    settings: &Settings,
+    on_call: &Callback<MouseEvent>,
+) -> Html {
     let (names, hints) = (settings.all_names, settings.hints);
     let shown = Picture::ALL
         .iter()
@@ -169,6 +194,10 @@ fn stage(bench: &BenchView, door: &Callback<Order>, settings: &Settings) -> Html
             <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
                 <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
             </div>
+            if at_the_workshop(bench) {
+                <p class="bench__hint" role="note">{ "You are still at the workshop. " }
+                    <button type="button" class="button button--small" onclick={on_call}>{ "Telephone and van" }</button></p>
+            }
             if let Some(hint) = bench.hint.filter(|_| hints) { <p class="bench__hint" role="note">{ hint }</p> }
             <Caption />
             if !bench.over { <MovingTimeBar /> }

@@ -38,6 +38,9 @@ pub fn Visit(props: &VisitProps) -> Html {
             } else {
                 { told(visit) }
             }
+            if visit.before && visit.marked {
+                <p class="field__hint">{ "At the customer's: with the first of these, or the first touch of the machine, you have driven there." }</p>
+            }
             { for visit.groups.iter().map(|(name, verbs)| group(props, name, verbs)) }
             if !visit.before {
                 <Shelf key="order" word="Second visit: parts to bring" go="Leave until the second visit"
@@ -161,7 +164,10 @@ fn Shelf(props: &ShelfProps) -> Html {
     html! {
         <details class="visit__shelf" open={props.before}>
             <summary>{ &props.word }{ " " }<b class="numbers">{ format!("{} of {VAN_SLOTS}", chosen.len()) }</b></summary>
-            <div class="visit__lines">{ for props.lines.iter().map(line) }</div>
+            if chosen.len() >= VAN_SLOTS {
+                <p class="field__hint">{ "The van is full: take one out to make room for another." }</p>
+            }
+            <div class="visit__lines" role="group" tabindex="0" aria-label={&props.word}>{ for props.lines.iter().map(line) }</div>
             if !props.before {
                 <label class="choice">
                     <input type="checkbox" checked={*label} onchange={on_label} />

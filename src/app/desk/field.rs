@@ -52,7 +52,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let text = shown.cloned().unwrap_or_else(|| text_of(&props.value));
     let mut problems = props.problems.clone();
     if unreadable {
-        problems.insert(0, "a number is needed here, such as 3.5".to_owned());
+        problems.insert(0, unreadable_words(props.kind).to_owned());
     }
     let set = {
         let (edit, path) = (props.edit.clone(), props.path.to_string());
@@ -61,7 +61,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let oninput = {
         let (kind, typed, set) = (props.kind, typed.clone(), set.clone());
         Callback::from(move |event: InputEvent| {
-            let text = if kind == Kind::Text {
+            let text = if matches!(kind, Kind::Text | Kind::Entries) {
                 event.target_unchecked_into::<HtmlTextAreaElement>().value()
             } else {
                 event.target_unchecked_into::<HtmlInputElement>().value()
@@ -82,7 +82,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let invalid = (!problems.is_empty()).then_some("true");
     let described = describes(&id, !props.hint.is_empty(), !problems.is_empty());
     let control = match props.kind {
-        Kind::Text => html! {
+        Kind::Text | Kind::Entries => html! {
             <textarea id={id.clone()} value={text} {oninput} {onblur} aria-invalid={invalid} aria-describedby={described.clone()} />
         },
         Kind::Yes => return yes_row(props, &id, set),
@@ -111,6 +111,13 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
             { control }
             { notes(&id, &props.hint, &problems) }
         </div>
+    }
+}
+
+fn unreadable_words(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Entries => "entries are needed here, such as {\"name\": \"text\"}",
+        _ => "a number is needed here, such as 3.5",
     }
 }
 
@@ -235,6 +242,8 @@ fn value_of(kind: Kind, text: &str) -> Option<Value> {
             let number: f64 = trimmed.replace(',', ".").parse().ok()?;
             number.is_finite().then(|| json!(number))
         }
+        Kind::Entries if trimmed.is_empty() => Some(json!({})),
+        Kind::Entries => serde_json::from_str(trimmed).ok().filter(Value::is_object),
         Kind::Words => {
             let words = text
                 .split(',')
@@ -264,5 +273,11 @@ mod tests {
             Some(json!(["ask first", "look"]))
         );
         assert_eq!(text_of(&json!(3.0)), "3");
+        let entries = |text| value_of(Kind::Entries, text);
+        assert_eq!(entries(" "), Some(json!({})));
+        assert_eq!(entries("{\"belt\": 1}"), Some(json!({"belt": 1})));
+        for wrong in ["{", "[]", "belt"] {
+            assert_eq!(entries(wrong), None, "{wrong}");
+        }
     }
 }

@@ -1,6 +1,8 @@
 //! What the form asks, in the order in which a story is told: one line a field of the job file,
 //! named by its path. Lists with a shape of their own (answers, faults, van) have components.
 
+use crate::app::desk::visit_fields::VISIT;
+
 /// How a field is filled in.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Kind {
@@ -32,6 +34,8 @@ pub enum Kind {
     Faults,
     /// Parts on board.
     Van,
+    /// Named entries, written as they stand in the file.
+    Entries,
 }
 
 /// One field of the form.
@@ -56,7 +60,12 @@ pub struct Section {
     pub fields: &'static [Field],
 }
 
-const fn field(path: &'static str, label: &'static str, kind: Kind, hint: &'static str) -> Field {
+pub(super) const fn field(
+    path: &'static str,
+    label: &'static str,
+    kind: Kind,
+    hint: &'static str,
+) -> Field {
     Field {
         path,
         label,
@@ -182,6 +191,7 @@ pub const SECTIONS: &[Section] = &[
             ),
         ],
     },
+    VISIT,
     Section {
         title: "Van, instruments, hints",
         fields: &[

@@ -15,6 +15,7 @@ mod screen;
 mod share;
 mod state;
 mod van;
+mod visit_fields;
 
 pub use draft::is_readable;
 pub use home::DeskHome;

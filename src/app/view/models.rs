@@ -268,6 +268,8 @@ pub struct StockView {
 /// What surrounds the repair.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct VisitView {
+    /// The whole visit is marked, not the bench work alone.
+    pub marked: bool,
     /// Nobody has driven there yet.
     pub before: bool,
     /// Asked on the phone: question and answer.

@@ -20,6 +20,7 @@ use crate::bench::visit::Ready;
 /// The visit as it stands.
 pub fn visit(job: &Job) -> VisitView {
     VisitView {
+        marked: job.scenario().visit.is_marked,
         before: job.is_before_visit() && !job.is_over(),
         asked: asked(job),
         questions: questions(job),
