@@ -24,7 +24,7 @@ pub fn Recorder(props: &RecorderProps) -> Html {
     let fresh = props.on_order.reform(|_: MouseEvent| Order::FreshStrip);
     let pens = &props.view.pens;
     html! {
-        <details class="instrument__more recorder">
+        <details class="instrument__more recorder" open={!pens.is_empty()}>
             <summary class="instrument__heading">{ format!("recorder, {} of 4 pens", pens.len()) }</summary>
             <div class="recorder__keys">
                 <button type="button" class="button button--small" onclick={follow} disabled={!props.can_follow_meter || pens.len() >= 4}>

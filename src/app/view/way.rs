@@ -40,12 +40,22 @@ pub fn in_the_way(steps: &[&Step]) -> Option<String> {
             format::seconds(time_s)
         ));
     }
-    let names: Vec<String> = steps.iter().map(|s| s.name.clone()).collect();
+    let names: Vec<String> = steps.iter().map(|step| named(step, steps)).collect();
     Some(format!(
         "In the way: {}, {} together",
         format::listed(&names),
         format::seconds(time_s)
     ))
+}
+
+/// The step's thing; with its verb where two steps are about one thing.
+fn named(step: &Step, among: &[&Step]) -> String {
+    let is_shared = among.iter().filter(|s| s.name == step.name).count() > 1;
+    if is_shared {
+        format!("{} ({})", step.name, step.verb)
+    } else {
+        step.name.clone()
+    }
 }
 
 /// One button that does the missing steps in order, and then `then`.
@@ -116,6 +126,18 @@ mod tests {
             Some("Back cover comes first: 8 screws, 3 min")
         );
         assert_eq!(in_the_way(&[]), None);
+    }
+
+    #[test]
+    fn two_steps_about_one_thing_are_told_apart_by_their_verbs() {
+        let mut pull = step("pull_out", "machine", "", 120.0);
+        pull.verb = "pull forward".to_owned();
+        let mut lay = step("lay_down", "machine", "", 180.0);
+        lay.verb = "lay down".to_owned();
+        assert_eq!(
+            in_the_way(&[&pull, &lay]).as_deref(),
+            Some("In the way: machine (pull forward) and machine (lay down), 5 min together")
+        );
     }
 
     #[test]
