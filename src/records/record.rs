@@ -18,6 +18,7 @@ use crate::records::seal::Hash;
 use crate::records::seal::StartCode;
 use crate::scenario::FileError;
 use crate::scenario::problem::Problems;
+use crate::scenario::read::read;
 
 /// The format this version reads and writes.
 pub const RECORD_FORMAT: &str = "tubwright-record-1";
@@ -191,16 +192,7 @@ impl Record {
             problems.add("", format!("{} bytes", text.len()), remedy);
             return Err(failed(problems));
         }
-        let mut reader = serde_json::Deserializer::from_str(text);
-        let record: Self = match serde_path_to_error::deserialize(&mut reader) {
-            Ok(record) => record,
-            Err(error) => {
-                let path = error.path().to_string();
-                let place = format!("line {}", error.inner().line());
-                problems.add(path.trim_matches('.'), place, error.inner().to_string());
-                return Err(failed(problems));
-            }
-        };
+        let record: Self = read(file, text)?;
         if record.format != RECORD_FORMAT {
             problems.add(
                 "format",

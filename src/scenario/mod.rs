@@ -32,6 +32,7 @@ pub mod to_machine; // machine twin to plain types
 mod to_roles; // roles twin to plain types
 mod to_wiring; // wiring twin to plain types
 mod to_workshop; // workshop twin to plain types
+pub mod tree; // a JSON value as a source of types, with the path of what is refused
 pub mod visit_file; // twin of a job's visit section
 pub mod wiring_file; // twin of the wiring section
 pub mod workshop_file; // twin of the workshop section

@@ -9,11 +9,12 @@ use std::collections::BTreeMap;
 
 use serde::de::DeserializeOwned;
 use serde_json::Value;
-use serde_path_to_error::Path;
-use serde_path_to_error::Segment;
 
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
+use crate::scenario::tree::Refused;
+use crate::scenario::tree::Step;
+use crate::scenario::tree::from_value;
 
 /// Structural problems reported at most; more than that is not this kind of file.
 const MOST_PROBLEMS: usize = 100;
@@ -47,57 +48,48 @@ pub fn read<T: DeserializeOwned>(file: &str, text: &str) -> Result<T, FileError>
 
 /// Reads a value that is JSON already as a `T`.
 pub fn read_value<T: DeserializeOwned>(file: &str, whole: &Value) -> Result<T, FileError> {
-    let mut problems = Problems::new(file);
-    let mut rest = whole.clone();
-    let mut taken_out = TakenOut::default();
-    let mut good = None;
+    let mut reading = Reading {
+        problems: Problems::new(file),
+        rest: whole.clone(),
+        taken_out: TakenOut::default(),
+    };
     for _ in 0..MOST_PROBLEMS {
-        let error = match serde_path_to_error::deserialize::<_, T>(&rest) {
-            Ok(value) => {
-                good = Some(value);
-                break;
-            }
-            Err(error) => error,
-        };
-        let steps = steps_of(error.path());
-        let found = look_up(&rest, &steps).map(brief).unwrap_or_default();
-        problems.add(
-            &taken_out.original(&steps),
-            found,
-            error.inner().to_string(),
-        );
-        if !take_out(
-            &mut rest,
-            &steps,
-            &error.inner().to_string(),
-            &mut taken_out,
-        ) {
-            break;
+        match from_value(&reading.rest) {
+            Ok(value) => return reading.problems.into_result(value),
+            Err(refused) if reading.goes_on_without(&refused) => {}
+            Err(_) => break,
         }
     }
-    let () = problems.into_result(())?;
-    // No problem and no value cannot be: the loop breaks on a value or adds a problem.
-    good.ok_or_else(|| FileError {
-        problems: Vec::new(),
+    // Nothing was read, so there is a problem: the loop only goes round or ends by one.
+    Err(match reading.problems.into_result(()) {
+        Err(error) => error,
+        Ok(()) => FileError {
+            problems: Vec::new(),
+        },
     })
 }
 
-/// One step down into a JSON value.
-#[derive(Clone, Debug, PartialEq, Eq)]
-enum Step {
-    Field(String),
-    Index(usize),
+/// A file half read: what was wrong so far, and what is left to read.
+struct Reading<'f> {
+    problems: Problems<'f>,
+    rest: Value,
+    taken_out: TakenOut,
 }
 
-fn steps_of(path: &Path) -> Vec<Step> {
-    path.iter()
-        .filter_map(|segment| match segment {
-            Segment::Seq { index } => Some(Step::Index(*index)),
-            Segment::Map { key } => Some(Step::Field(key.clone())),
-            Segment::Enum { variant } => Some(Step::Field(variant.clone())),
-            Segment::Unknown => None,
-        })
-        .collect()
+impl Reading<'_> {
+    /// Notes what was refused and takes it out; false when that is as much as the whole file.
+    fn goes_on_without(&mut self, refused: &Refused) -> bool {
+        let steps = refused.path();
+        let found = look_up(&self.rest, &steps).map(brief).unwrap_or_default();
+        let place = self.taken_out.original(&steps);
+        self.problems.add(&place, found, &refused.message);
+        take_out(
+            &mut self.rest,
+            &steps,
+            &refused.message,
+            &mut self.taken_out,
+        )
+    }
 }
 
 fn look_up<'v>(value: &'v Value, steps: &[Step]) -> Option<&'v Value> {
