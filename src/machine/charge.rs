@@ -28,8 +28,10 @@ use crate::plant::harness::Harness;
 use crate::plant::harness::Wiring;
 use crate::plant::harness::discharge::Across;
 use crate::plant::harness::discharge::Charge;
+use crate::plant::harness::discharge::Contours;
 use crate::plant::harness::discharge::RINGING_S;
 use crate::plant::harness::discharge::decayed;
+use crate::plant::harness::discharge::decayed_by;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 
@@ -104,6 +106,8 @@ struct Began {
     harness: Result<Harness, MachineError>,
     at_once: Charge,
     calm: Charge,
+    /// Those of the ringing, which every later answer asks for.
+    contours: Contours,
 }
 
 /// Where the charge came from and through which circuits it went.
@@ -161,23 +165,35 @@ impl ChargeHistory {
     fn followed(&self) -> Result<(Charge, Complex), MachineError> {
         let mut total = self.held.as_deref().cloned();
         let mut moment = Complex::ONE;
+        // Circuits of the same wiring follow on each other: what was factored serves again.
+        let mut at_hand: Option<(&Arc<Wiring>, Harness, Contours)> = None;
         for Past {
             circuit,
             from,
             until,
         } in &self.past
         {
-            let mut harness = Harness::new(&circuit.wiring, &[])?;
+            let is_same =
+                |(wiring, _, _): &(&Arc<Wiring>, _, _)| Arc::ptr_eq(wiring, &circuit.wiring);
+            let (_, harness, contours) = match at_hand.take().filter(is_same) {
+                Some(same) => at_hand.insert(same),
+                None => at_hand.insert((
+                    &circuit.wiring,
+                    Harness::new(&circuit.wiring, &[])?,
+                    Contours::default(),
+                )),
+            };
             let mut left = Charge::default();
             if let Some(total) = &total {
-                let began = driven(&mut harness, circuit, *from)?;
-                let free = total.less(&Charge::at_moment(&harness, &began, moment), &harness);
+                let began = driven(harness, circuit, *from)?;
+                let free = total.less(&Charge::at_moment(harness, &began, moment), harness);
                 let lasted_s = (until.tick - from.tick) as f64 / 10.0;
-                left = decayed(&harness, circuit.contacts, &free, lasted_s, None)?.charge;
+                left =
+                    decayed_by(contours, harness, circuit.contacts, &free, lasted_s, None)?.charge;
             }
-            let ended = driven(&mut harness, circuit, *until)?;
-            moment = Charge::fullest_moment(&harness, &ended, &circuit.capacitors);
-            total = Some(Charge::at_moment(&harness, &ended, moment).plus(&left, &harness));
+            let ended = driven(harness, circuit, *until)?;
+            moment = Charge::fullest_moment(harness, &ended, &circuit.capacitors);
+            total = Some(Charge::at_moment(harness, &ended, moment).plus(&left, harness));
         }
         Ok((total.unwrap_or_default(), moment))
     }
@@ -195,18 +211,28 @@ impl ChargeHistory {
         } else {
             (&began.at_once, age_s)
         };
-        let left = decayed(harness, now.contacts, from, age_s, None)?.charge;
+        let mut contours = began.contours.clone();
+        let left = decayed_by(&mut contours, harness, now.contacts, from, age_s, None)?.charge;
         Ok((began, left))
     }
 
     /// What the present circuit began with; kept until the next switching.
     fn begin(&self, now: &Circuit) -> Began {
-        let begin = || -> Result<(Harness, Charge, Charge), MachineError> {
+        let mut contours = Contours::default();
+        let mut begin = || -> Result<(Harness, Charge, Charge), MachineError> {
             let (total, moment) = self.followed()?;
             let mut harness = Harness::new(&now.wiring, &[])?;
             let began = driven(&mut harness, now, self.since)?;
             let free = total.less(&Charge::at_moment(&harness, &began, moment), &harness);
-            let calm = decayed(&harness, now.contacts, &free, RINGING_S, None)?.charge;
+            let calm = decayed_by(
+                &mut contours,
+                &harness,
+                now.contacts,
+                &free,
+                RINGING_S,
+                None,
+            )?
+            .charge;
             Ok((harness, free, calm))
         };
         match begin() {
@@ -214,11 +240,13 @@ impl ChargeHistory {
                 harness: Ok(harness),
                 at_once,
                 calm,
+                contours,
             },
             Err(error) => Began {
                 harness: Err(error),
                 at_once: Charge::default(),
                 calm: Charge::default(),
+                contours,
             },
         }
     }

@@ -73,15 +73,19 @@ impl<N: Number> Solver<'_, N> {
 
     /// Voltages from currents injected at nodes, sources set to 0 V.
     pub fn inject(&self, currents_a: &[(NodeId, N)]) -> Solution<N> {
+        let mut out = Solution::default();
+        self.inject_into(currents_a, &mut out);
+        out
+    }
+
+    /// The same without allocating (once `out` has been used).
+    pub fn inject_into(&self, currents_a: &[(NodeId, N)], out: &mut Solution<N>) {
         let plan = &*self.base.plan;
-        let mut out = Solution::<N> {
-            unknown_v: vec![N::default(); plan.unknowns()],
-            ..Solution::default()
-        };
+        out.unknown_v.clear();
+        out.unknown_v.resize(plan.unknowns(), N::default());
         self.load(currents_a, &mut out.unknown_v);
         self.inner.solve(&mut out.unknown_v[plan.outer..]);
-        self.finish(&mut out, false);
-        out
+        self.finish(out, false);
     }
 
     /// Voltages with all sources on and currents injected at nodes besides.

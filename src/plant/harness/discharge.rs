@@ -12,14 +12,18 @@
 //! Ringing is followed in steps of 20 ms for the first 0.2 s, after which it is gone.
 //! Limits: rotor at rest, flux left in the motor is not counted.
 
+use std::sync::Arc;
+
 use crate::network::Complex;
 use crate::network::Contacts;
 use crate::network::ElementId;
 use crate::network::ElementKind;
 use crate::network::NodeId;
+use crate::network::Solution;
 use crate::network::SolveError;
 use crate::plant::harness::instrument::METER_OHM;
 use crate::plant::harness::point::AcPoint;
+use crate::plant::harness::solving::Factored;
 use crate::plant::harness::solving::Harness;
 
 /// Points on the contour.
@@ -170,6 +174,73 @@ impl Charge {
     }
 }
 
+/// A wiring at the 20 points of the contour for one length of time: factored once, asked often.
+#[derive(Clone, Debug)]
+struct Contour {
+    contacts: Contacts,
+    time_s: f64,
+    points: Vec<ContourPoint>,
+}
+
+#[derive(Clone, Debug)]
+struct ContourPoint {
+    s_rad_per_s: Complex,
+    weight: Complex,
+    network: Factored,
+}
+
+impl Contour {
+    fn new(harness: &Harness, contacts: Contacts, time_s: f64) -> Result<Self, SolveError> {
+        let point = |k| {
+            let (delta, weight) = contour(k);
+            let s_rad_per_s = delta.scale(1.0 / time_s);
+            Ok(ContourPoint {
+                s_rad_per_s,
+                weight: weight.scale(0.4 / time_s),
+                network: harness.factored_at(contacts, s_rad_per_s)?,
+            })
+        };
+        Ok(Self {
+            contacts,
+            time_s,
+            points: (0..POINTS).map(point).collect::<Result<_, _>>()?,
+        })
+    }
+}
+
+/// The contours of one wiring that were asked for so far. What is kept decides how fast an answer
+/// comes, never what it is.
+#[derive(Clone, Debug, Default)]
+pub struct Contours(Vec<Arc<Contour>>);
+
+impl Contours {
+    /// At most this many are kept, some 200 kB each.
+    const KEPT: usize = 8;
+
+    fn at(
+        &mut self,
+        harness: &Harness,
+        contacts: Contacts,
+        time_s: f64,
+    ) -> Result<&Contour, SolveError> {
+        let same =
+            |c: &Arc<Contour>| c.contacts == contacts && c.time_s.to_bits() == time_s.to_bits();
+        let at = match self.0.iter().position(same) {
+            Some(at) => at,
+            None => {
+                let contour = Contour::new(harness, contacts, time_s)?;
+                if self.0.len() >= Self::KEPT {
+                    // The ringing's own is asked for most and made first.
+                    self.0.remove(1);
+                }
+                self.0.push(Arc::new(contour));
+                self.0.len() - 1
+            }
+        };
+        Ok(&self.0[at])
+    }
+}
+
 /// The wiring a time after the supply is gone, with something across two places or nothing.
 ///
 /// # Errors
@@ -181,11 +252,34 @@ pub fn decayed(
     time_s: f64,
     across: Option<Across>,
 ) -> Result<Decayed, SolveError> {
+    decayed_by(
+        &mut Contours::default(),
+        harness,
+        contacts,
+        charge,
+        time_s,
+        across,
+    )
+}
+
+/// The same with contours kept from one answer to the next; they must be this harness's.
+///
+/// # Errors
+/// As for [`decayed`].
+pub fn decayed_by(
+    contours: &mut Contours,
+    harness: &Harness,
+    contacts: Contacts,
+    charge: &Charge,
+    time_s: f64,
+    across: Option<Across>,
+) -> Result<Decayed, SolveError> {
     let mut left_s = time_s;
     let mut at = Decayed {
         charge: charge.clone(),
         node_v: Vec::new(),
     };
+    let mut room = Room::default();
     let mut passed_s = 0.0;
     while left_s > 0.0 {
         let step_s = if passed_s < RINGING_S {
@@ -193,33 +287,44 @@ pub fn decayed(
         } else {
             left_s
         };
-        at = one_step(harness, contacts, &at.charge, step_s, across)?;
+        let contour = contours.at(harness, contacts, step_s)?;
+        at = one_step(harness, contour, &at.charge, across, &mut room);
         left_s -= step_s;
         passed_s += step_s;
     }
     Ok(at)
 }
 
+/// Room for one answer after the other.
+#[derive(Default)]
+struct Room {
+    injected: Vec<(NodeId, Complex)>,
+    solution: Solution<Complex>,
+}
+
 fn one_step(
     harness: &Harness,
-    contacts: Contacts,
+    contour: &Contour,
     charge: &Charge,
-    time_s: f64,
     across: Option<Across>,
-) -> Result<Decayed, SolveError> {
+    room: &mut Room,
+) -> Decayed {
     let elements = harness.netlist().elements();
     let mut node_v = vec![0.0; harness.netlist().nodes().len()];
     let mut inductor_a = vec![0.0; elements.len()];
-    for k in 0..POINTS {
-        let (delta, weight) = contour(k);
-        let s = delta.scale(1.0 / time_s);
-        let weight = weight.scale(0.4 / time_s);
-        let answer = answer_to_charge(harness, contacts, charge, s, across)?;
-        for (sum, v) in node_v.iter_mut().zip(&answer.0) {
-            *sum += (weight * *v).re;
+    for point in &contour.points {
+        answer_to_charge(harness, point, charge, across, room);
+        for (sum, v) in node_v.iter_mut().zip(&room.solution.node_v) {
+            *sum += (point.weight * *v).re;
         }
-        for (sum, i) in inductor_a.iter_mut().zip(&answer.1) {
-            *sum += (weight * *i).re;
+        let per_s = point.s_rad_per_s.inverse();
+        for (index, e) in elements.iter().enumerate() {
+            if matches!(e.kind, ElementKind::Inductor { .. }) {
+                let element = ElementId(index as u32);
+                let own = room.solution.current_a(&point.network.base, element);
+                let current_a = own + per_s.scale(charge.inductor_a[index]);
+                inductor_a[index] += (point.weight * current_a).re;
+            }
         }
     }
     let mut left = Charge {
@@ -231,10 +336,10 @@ fn one_step(
             left.capacitor_v[index] = node_v[e.from.index()] - node_v[e.to.index()];
         }
     }
-    Ok(Decayed {
+    Decayed {
         charge: left,
         node_v,
-    })
+    }
 }
 
 /// Point and weight k of the contour.
@@ -250,27 +355,28 @@ fn contour(k: usize) -> (Complex, Complex) {
     (delta, slope * delta.exponential())
 }
 
-/// Node voltages and inductor currents at complex frequency `s`.
+/// The network's answer to the charge at one point of the contour, into `room.solution`.
 fn answer_to_charge(
     harness: &Harness,
-    contacts: Contacts,
+    point: &ContourPoint,
     charge: &Charge,
-    s: Complex,
     across: Option<Across>,
-) -> Result<(Vec<Complex>, Vec<Complex>), SolveError> {
-    let point = harness.solve_at(contacts, s)?;
-    let mut injected = Vec::new();
+    room: &mut Room,
+) {
+    let Room { injected, solution } = room;
+    injected.clear();
+    let per_s = point.s_rad_per_s.inverse();
     for (index, e) in harness.netlist().elements().iter().enumerate() {
         let current = match e.kind {
             ElementKind::Capacitor { farad } => Complex::real(farad * charge.capacitor_v[index]),
-            ElementKind::Inductor { .. } => -s.inverse().scale(charge.inductor_a[index]),
+            ElementKind::Inductor { .. } => -per_s.scale(charge.inductor_a[index]),
             _ => continue,
         };
         injected.push((e.from, current));
         injected.push((e.to, -current));
     }
-    let solver = point.solver();
-    let mut solution = solver.inject(&injected);
+    let solver = point.network.solver();
+    solver.inject_into(injected, solution);
     if let Some(Across { nodes: [a, b], ohm }) = across {
         let load = Complex::real(1.0 / ohm);
         let one = Complex::ONE;
@@ -278,20 +384,6 @@ fn answer_to_charge(
         let current = load * solution.between_v(a, b) / (one + load * seen_ohm);
         injected.push((a, -current));
         injected.push((b, current));
-        solution = solver.inject(&injected);
+        solver.inject_into(injected, solution);
     }
-    let currents = harness
-        .netlist()
-        .elements()
-        .iter()
-        .enumerate()
-        .map(|(index, e)| match e.kind {
-            ElementKind::Inductor { .. } => {
-                let own = solution.current_a(&point.base, ElementId(index as u32));
-                own + s.inverse().scale(charge.inductor_a[index])
-            }
-            _ => Complex::ZERO,
-        });
-    let currents = currents.collect();
-    Ok((solution.node_v, currents))
 }
