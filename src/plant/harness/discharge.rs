@@ -21,9 +21,9 @@ use crate::network::ElementKind;
 use crate::network::NodeId;
 use crate::network::Solution;
 use crate::network::SolveError;
+use crate::plant::harness::factored::Factored;
 use crate::plant::harness::instrument::METER_OHM;
 use crate::plant::harness::point::AcPoint;
-use crate::plant::harness::solving::Factored;
 use crate::plant::harness::solving::Harness;
 
 /// Points on the contour.

@@ -9,6 +9,7 @@
 pub mod change;
 pub mod coils;
 pub mod discharge;
+mod factored;
 pub mod frequency;
 pub mod instrument;
 pub mod level;
