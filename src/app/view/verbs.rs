@@ -19,8 +19,10 @@ use crate::bench::job::Job;
 use crate::bench::ledger::ticks_of;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
+use crate::bench::store;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Work;
+use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
 
 /// Shorter acts are not worth a figure on their key, ticks: half a minute.
@@ -123,7 +125,7 @@ pub fn repairs(job: &Job, thing: &Thing) -> Vec<VerbView> {
     let workshop = &job.scenario().workshop;
     let mut list = Vec::new();
     for found in works_at(workshop, resolve(workshop, thing.id())) {
-        work(found, &mut list);
+        work(job, found, &mut list);
     }
     list.into_iter()
         .filter_map(|candidate| verb(job, candidate))
@@ -140,7 +142,7 @@ pub fn repairs_outside(job: &Job) -> Vec<VerbView> {
         .iter()
         .filter(|w| w.part.is_empty())
     {
-        work(found, &mut list);
+        work(job, found, &mut list);
     }
     list.into_iter()
         .filter_map(|candidate| verb(job, candidate))
@@ -263,21 +265,37 @@ fn step(step: &Step, list: &mut Vec<Candidate>) {
     }
 }
 
-fn work(work: &Work, list: &mut Vec<Candidate>) {
+/// A replacement says what will go in where that is not what the maker fits.
+fn with_what(job: &Job, work: &Work) -> String {
+    let (workshop, van) = (&job.scenario().workshop, &job.bench().around.van);
+    let of_part = |item: &store::Item| item.part.id == work.part;
+    let goes_in = van
+        .iter()
+        .filter_map(|name| store::item(workshop, name))
+        .find(of_part)
+        .filter(|item| work.kind == WorkKind::Replace && item.variant.is_some());
+    goes_in.map_or_else(
+        || work.name.clone(),
+        |item| format!("{}: {}", work.name, item.name()),
+    )
+}
+
+fn work(job: &Job, work: &Work, list: &mut Vec<Candidate>) {
+    let name = with_what(job, work);
     let act = |check| Action::Work {
         work: work.id.clone(),
         check,
     };
     if work.check.is_empty() {
-        list.push(candidate(&work.name, &work.caution, act(false)));
+        list.push(candidate(name, &work.caution, act(false)));
     } else {
         list.push(candidate(
-            format!("{} and check: {}", work.name, work.check),
+            format!("{name} and check: {}", work.check),
             &work.caution,
             act(true),
         ));
         list.push(candidate(
-            format!("{}, no check", work.name),
+            format!("{name}, no check"),
             &work.caution,
             act(false),
         ));
@@ -294,4 +312,26 @@ pub fn key(id: &str) -> Option<PanelKey> {
         "service" => PanelKey::Service,
         _ => return None,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::library;
+
+    #[test]
+    fn a_part_of_another_make_is_named_before_it_is_fitted() {
+        let mut job =
+            Job::new(library::find("no_spin_since_cousin").expect("ships"), 1).expect("starts");
+        let load = Action::LoadVan {
+            parts: vec!["run_capacitor:8uf".to_owned()],
+        };
+        assert_eq!(job.act(load).refusal, None);
+        let words = |id: &str| {
+            let work = job.scenario().workshop.work(id).expect("known");
+            with_what(&job, work)
+        };
+        assert!(words("replace_run_capacitor").ends_with(": run capacitor 8 µF"));
+        assert!(!words("replace_belt").contains(':'));
+    }
 }
