@@ -82,7 +82,7 @@ fn a_machine_of_pure_data_washes_to_the_end() {
 
 #[test]
 fn its_dial_of_sixteen_steps_takes_fifteen_minutes_and_its_fills() {
-    // Fourteen steps of 60 s are timed from the first; the timer waits while the tub fills.
+    // Fifteen steps of 60 s are timed; the timer waits while the tub fills, twice.
     let f = figures(&[]);
     let timed_s = 15.0 * 60.0;
     assert!(
@@ -95,7 +95,7 @@ fn its_dial_of_sixteen_steps_takes_fifteen_minutes_and_its_fills() {
 fn instruments_read_it_as_its_data_say() {
     let mut machine = machine(&[]);
     machine.set_plugged(false);
-    let mut read = |instrument, red: &str, black: &str| {
+    let read = |instrument, red: &str, black: &str| {
         let measured = machine.measure(Probe::Between(instrument, red, black));
         measured.expect("solvable").value_si
     };

@@ -230,8 +230,15 @@ fn a_rotor_driven_faster_than_its_field_generates() {
         let (_, flow) = run(&m, &MotorFaults::default(), slip, volts, Complex::ZERO);
         let speed = (1.0 - slip) * m.synchronous_rad_per_s(60.0);
         let put_in_w = -flow.torque_n_m * speed;
-        assert!(flow.torque_n_m < 0.0 && flow.input_w < 0.0, "{slip}: {flow:?}");
-        assert!(-flow.input_w < put_in_w, "{slip}: {} of {put_in_w} W", -flow.input_w);
+        assert!(
+            flow.torque_n_m < 0.0 && flow.input_w < 0.0,
+            "{slip}: {flow:?}"
+        );
+        assert!(
+            -flow.input_w < put_in_w,
+            "{slip}: {} of {put_in_w} W",
+            -flow.input_w
+        );
     }
     // Balanced and without iron loss, rotor heat is slip times the power of the air gap: published.
     let (_, flow) = run(&m, &MotorFaults::default(), -0.05, volts, Complex::ZERO);
@@ -249,6 +256,9 @@ fn a_motor_reversed_while_it_runs_brakes_hard_and_draws_more_than_at_rest() {
     let volts = [Complex::real(230.0), Complex::new(0.0, 230.0)];
     let at = |slip| run(&m, &MotorFaults::default(), slip, volts, Complex::ZERO);
     let (locked, plugged) = (at(1.0), at(1.95));
-    assert!(plugged.1.torque_n_m > 0.0, "along the new field, against the motion");
+    assert!(
+        plugged.1.torque_n_m > 0.0,
+        "along the new field, against the motion"
+    );
     assert!(plugged.0[0].abs() > locked.0[0].abs());
 }

@@ -106,6 +106,10 @@ fn each_machine_has_at_least_ninety_distinct_faults_with_weight_source_and_onset
         println!("{id}: {} distinct of {named}", seen.len());
         assert!(seen.len() >= 90, "{id}: {} distinct faults", seen.len());
         // A fault under two names would be two causes that nothing tells apart.
-        assert!(named - seen.len() <= named / 20, "{id}: {} doubled", named - seen.len());
+        assert!(
+            named - seen.len() <= named / 20,
+            "{id}: {} doubled",
+            named - seen.len()
+        );
     }
 }

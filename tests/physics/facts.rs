@@ -260,7 +260,7 @@ fn a_motor_fails_open_or_short_or_noisy() {
     );
     // A dry bearing sings, and the whole machine is louder in spin, though it turns slower.
     let dry = ActiveFault {
-        severity_ratio: 0.3,
+        severity_ratio: 0.7,
         ..ActiveFault::constant("motor_bearings_dry")
     };
     let (whine_db, spin_db, spin_rpm) = in_spin(&[dry]);

@@ -72,7 +72,7 @@ fn a_way_to_live_parts_begins_at_the_back_cover_and_the_plug_is_out_by_then() {
 fn the_tap_is_shut_before_the_hose_comes_off() {
     let scenario = job("hums_and_stands").expect("sound files").expect("ships");
     let mut job = Job::new(scenario, 1).expect("starts");
-    job.act(Action::Hose { attached: false });
+    job.act(Action::SupplyHose { attached: false });
     let broken: Vec<&str> = job.safety().iter().map(|f| f.rule).collect();
     assert!(!broken.is_empty(), "an open tap floods the room");
     assert!(job.machine().plant().readings().puddle_kg > 0.1);

@@ -55,7 +55,7 @@ fn balance(wiring: &Wiring, closed: &[ElementId], load_n_m: Option<f64>, what: &
         size += power.abs();
         match e.kind {
             ElementKind::Source { .. } => given -= power,
-            ElementKind::Resistor { ohm } => lost_w += square(current) * ohm,
+            ElementKind::Resistor { ohm } if ohm.is_finite() => lost_w += square(current) * ohm,
             ElementKind::Capacitor { farad } => stored_var -= square(volts) * omega * farad,
             // A coil that shares its flux stores with its neighbour: taken whole.
             ElementKind::Inductor { .. } => {

@@ -7,18 +7,39 @@ use tubwright::machine::ActiveFault;
 use tubwright::machine::CycleFigures;
 use tubwright::machine::Machine;
 use tubwright::machine::Setup;
+use tubwright::plant::drive::DriveMode;
 use tubwright::scenario::machines;
 
 const ROOM_K: f64 = 298.15;
 
-fn figures(id: &str, faults: &[&str], n_parts: u32) -> CycleFigures {
+fn machine(id: &str, faults: &[&str], n_parts: u32) -> Machine {
     let faults: Vec<ActiveFault> = faults.iter().map(|f| ActiveFault::constant(f)).collect();
     let model = Arc::clone(&machines().expect("shipped files are sound")[id].model);
     let mut machine = Machine::new(&model, Setup::of_faults(&faults, 7)).expect("known faults");
     machine.refine(n_parts);
     machine.settle_in(4.0, ROOM_K);
     machine.stand_ready();
-    machine.trial().expect("the wiring can be solved")
+    machine
+}
+
+/// Figures of a wash; the pulsator's fastest and the widest swing are looked for at every tick, because
+/// they last for a moment only.
+fn figures(id: &str, faults: &[&str], n_parts: u32) -> CycleFigures {
+    let trial = machine(id, faults, n_parts).trial();
+    let mut figures = trial.expect("the wiring can be solved");
+    let mut running = machine(id, faults, n_parts);
+    running.start_program();
+    while !running.is_done() {
+        running.advance(1);
+        let now = running.plant().readings();
+        figures.swing_m = figures.swing_m.max(now.rim_reach_m);
+        if now.mode == DriveMode::Wash {
+            let [forward, reverse] = [now.pulsator_rad_per_s, -now.pulsator_rad_per_s];
+            figures.pulsator_forward_rad_per_s = figures.pulsator_forward_rad_per_s.max(forward);
+            figures.pulsator_reverse_rad_per_s = figures.pulsator_reverse_rad_per_s.max(reverse);
+        }
+    }
+    figures
 }
 
 /// Name, value and what a second of sampling may add.
@@ -38,6 +59,8 @@ fn key_figures(f: &CycleFigures) -> [(&'static str, f64, f64); 11] {
     ]
 }
 
+// A wash that the protector breaks off is not compared: the second at which it opens decides how fast
+// the basket got, and that second is a threshold.
 #[test]
 fn halving_every_step_of_time_moves_no_key_figure_by_one_percent() {
     let cases: [(&str, &[&str]); 6] = [
@@ -45,7 +68,7 @@ fn halving_every_step_of_time_moves_no_key_figure_by_one_percent() {
         ("T", &[]),
         ("N", &[]),
         ("P", &["belt_very_loose"]),
-        ("P", &["capacitor_aged", "rods_oily"]),
+        ("P", &["rods_oily", "inlet_filter_dirty"]),
         ("N", &["supply_low"]),
     ];
     for (id, faults) in cases {
