@@ -6,6 +6,8 @@ mod files;
 mod probe;
 #[path = "cli/records.rs"]
 mod records;
+#[path = "cli/rows.rs"]
+mod rows;
 #[path = "cli/runs.rs"]
 mod runs;
 #[path = "cli/usage.rs"]

@@ -219,3 +219,46 @@ fn shorted_turns_beside_the_line_change_current_but_not_torque() {
         "torque without copper",
     );
 }
+
+#[test]
+fn a_rotor_driven_faster_than_its_field_generates() {
+    // Published theory of the induction machine: at negative slip the torque holds the rotor back,
+    // power flows to the supply, and less of it than the shaft puts in.
+    let m = motor(4, 0.534, 2.45, 70.1, 0.956, 2.96);
+    let volts = [Complex::real(220.0), Complex::new(0.0, 220.0)];
+    for slip in [-0.02, -0.05, -0.10] {
+        let (_, flow) = run(&m, &MotorFaults::default(), slip, volts, Complex::ZERO);
+        let speed = (1.0 - slip) * m.synchronous_rad_per_s(60.0);
+        let put_in_w = -flow.torque_n_m * speed;
+        assert!(
+            flow.torque_n_m < 0.0 && flow.input_w < 0.0,
+            "{slip}: {flow:?}"
+        );
+        assert!(
+            -flow.input_w < put_in_w,
+            "{slip}: {} of {put_in_w} W",
+            -flow.input_w
+        );
+    }
+    // Balanced and without iron loss, rotor heat is slip times the power of the air gap: published.
+    let (_, flow) = run(&m, &MotorFaults::default(), -0.05, volts, Complex::ZERO);
+    let copper_w: f64 = flow.copper_20c_w.iter().sum();
+    let gap_w = flow.input_w - copper_w;
+    let shaft_w = flow.torque_n_m * 1.05 * m.synchronous_rad_per_s(60.0);
+    close(shaft_w, 1.05 * gap_w, 1e-3, "shaft power");
+}
+
+#[test]
+fn a_motor_reversed_while_it_runs_brakes_hard_and_draws_more_than_at_rest() {
+    // Plugging, published: at a slip near 2 the torque opposes the motion and the current exceeds
+    // the locked rotor's.
+    let m = motor(4, 21.0, 24.0, 250.0, 40.0, 22.0);
+    let volts = [Complex::real(230.0), Complex::new(0.0, 230.0)];
+    let at = |slip| run(&m, &MotorFaults::default(), slip, volts, Complex::ZERO);
+    let (locked, plugged) = (at(1.0), at(1.95));
+    assert!(
+        plugged.1.torque_n_m > 0.0,
+        "along the new field, against the motion"
+    );
+    assert!(plugged.0[0].abs() > locked.0[0].abs());
+}

@@ -88,3 +88,28 @@ fn a_growing_joint_resistance_drops_ever_more_voltage() {
     // Rows: 44.86 mV healthy, 3.372 V at full severity.
     assert!((drops_v[0] - 44.86e-3).abs() < 1e-4 && (drops_v[10] - 3.372).abs() < 5e-3);
 }
+
+#[test]
+fn each_machine_has_at_least_ninety_distinct_faults_with_weight_source_and_onset() {
+    let packs = tubwright::scenario::machines().expect("sound files");
+    for (id, pack) in packs {
+        let mut seen: Vec<String> = Vec::new();
+        for fault in &pack.model.faults {
+            assert!(fault.weight > 0.0, "{id} {}", fault.id);
+            assert!(!fault.weight_source.is_empty(), "{id} {}", fault.id);
+            let changes = (&fault.wiring, &fault.plant, &fault.control, fault.onset);
+            seen.push(format!("{changes:?}"));
+        }
+        let named = seen.len();
+        seen.sort_unstable();
+        seen.dedup();
+        println!("{id}: {} distinct of {named}", seen.len());
+        assert!(seen.len() >= 90, "{id}: {} distinct faults", seen.len());
+        // A fault under two names would be two causes that nothing tells apart.
+        assert!(
+            named - seen.len() <= named / 20,
+            "{id}: {} doubled",
+            named - seen.len()
+        );
+    }
+}

@@ -4,7 +4,15 @@
 mod charge;
 #[path = "physics/facts.rs"]
 mod facts;
+#[path = "physics/level_knob.rs"]
+mod level_knob;
 #[path = "physics/onsets.rs"]
 mod onsets;
+#[path = "physics/order_of_work.rs"]
+mod order_of_work;
+#[path = "physics/power.rs"]
+mod power;
 #[path = "physics/properties.rs"]
 mod properties;
+#[path = "physics/steps.rs"]
+mod steps;

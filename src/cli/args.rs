@@ -291,6 +291,9 @@ pub struct PlayArgs {
     /// The log, a JSON file.
     #[arg(value_name = "LOG")]
     pub log: String,
+    /// Machine file a job file is on, where its machine does not ship.
+    #[arg(long, value_name = "FILE")]
+    pub machine: Option<String>,
     /// Seed that makes the job its own: draws of intermittent faults and unchecked refits.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,
@@ -311,6 +314,9 @@ pub struct ParArgs {
     /// Name of a job that ships, or a job file.
     #[arg(value_name = "JOB")]
     pub job: String,
+    /// Machine file a job file is on, where its machine does not ship.
+    #[arg(long, value_name = "FILE")]
+    pub machine: Option<String>,
     /// Seed that makes the job its own.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,

@@ -8,12 +8,16 @@ use std::sync::Arc;
 use serde_json::Value;
 use serde_json::json;
 
+use crate::bench::action::MeterMode;
 use crate::bench::job::Job;
 use crate::cli::Verdict;
 use crate::cli::args::CheckArgs;
 use crate::cli::failure::Failure;
 use crate::cli::fair;
 use crate::cli::files;
+use crate::cli::hold::At;
+use crate::cli::hold::Hold;
+use crate::cli::library;
 use crate::machine::ActiveFault;
 use crate::machine::Machine;
 use crate::machine::MachineError;
@@ -100,10 +104,16 @@ fn check(file: &str, text: &str) -> Result<(), Failure> {
         .and_then(|value| value["format"].as_str().map(str::to_owned))
         .unwrap_or_default();
     if format.starts_with("tubwright-machine") {
-        let pack = scenario::machine_from_text(file, text)?;
-        runs(file, &pack)
+        runs(file, &library::machine_of(file, text)?)
     } else if format.starts_with("tubwright-faults") {
-        Ok(faults(file, text)?)
+        match library::machine_beside(file) {
+            Some(machine) => {
+                let its_text = files::text(&machine)?;
+                scenario::machine_with_faults((&machine, &its_text), (file, text))?;
+                Ok(())
+            }
+            None => Ok(faults(file, text)?),
+        }
     } else if format.starts_with("tubwright-set") {
         Ok(scenario::set_from_text(file, text).map(drop)?)
     } else if format.starts_with("tubwright-assessment") {
@@ -129,7 +139,8 @@ fn check(file: &str, text: &str) -> Result<(), Failure> {
     }
 }
 
-/// The machine can be put together, sound and with each of its faults, and switched on.
+/// The machine can be put together, sound and with each of its faults, and switched on; instruments
+/// read something in each state of its file.
 fn runs(file: &str, pack: &MachinePack) -> Result<(), Failure> {
     let sound = [(String::new(), Setup::default())];
     let faulty = pack.model.faults.iter().map(|fault| {
@@ -151,6 +162,20 @@ fn runs(file: &str, pack: &MachinePack) -> Result<(), Failure> {
             Err(error) => Some(error),
         };
         if let Err(Failure::Input(error)) = cannot(file, &what, trouble) {
+            problems.extend(error.problems);
+        }
+    }
+    let wiring = Arc::new(pack.model.wiring.clone());
+    for state in &wiring.states {
+        let read = Hold::sound(&wiring, &state.name)
+            .solve()
+            .and_then(|mut held| {
+                let pins = At::Nodes(wiring.supply.plug_pins);
+                held.measure(MeterMode::Ohms, &pins)
+            });
+        let trouble = read.err().map(MachineError::Solve);
+        let path = format!("wiring.states.{}", state.name);
+        if let Err(Failure::Input(error)) = cannot(file, &path, trouble.as_ref()) {
             problems.extend(error.problems);
         }
     }

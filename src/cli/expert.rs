@@ -58,7 +58,7 @@ pub fn belief(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> 
 
 /// What was seen in a played log.
 pub(super) fn seen(args: &PlayArgs) -> Result<Seen, Failure> {
-    let scenario = library::job(&args.job)?;
+    let scenario = library::job(&args.job, args.machine.as_deref())?;
     let log = log::read(&args.log, &files::text(&args.log)?)?;
     let job = Job::replay(Arc::clone(&scenario), args.seed, &log);
     let (job, _) = job.map_err(|error| failed(&args.job, error))?;
@@ -159,7 +159,7 @@ pub fn advise(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> 
 
 /// Does `par`.
 pub fn par(args: &ParArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
-    let scenario = library::job(&args.job)?;
+    let scenario = library::job(&args.job, args.machine.as_deref())?;
     let par = expert::par(&scenario, args.seed).map_err(|error| failed(&args.job, error))?;
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &par)?;

@@ -34,6 +34,7 @@ use crate::machine::contacts::Masks;
 use crate::machine::electrics::Electrics;
 use crate::machine::oscillator::Oscillator;
 use crate::machine::roles::RoleIds;
+use crate::machine::running::SOLVE_TICKS;
 use crate::network::Contacts;
 use crate::plant::Plant;
 use crate::plant::harness::Wiring;
@@ -74,7 +75,10 @@ impl Machine {
             setup,
             is_on,
             tick: 0,
-            hands: Hands::AT_HOME,
+            hands: Hands {
+                level_position: usual_level(model),
+                ..Hands::AT_HOME
+            },
             key_ticks: 0,
             electrics,
             oscillator,
@@ -94,6 +98,7 @@ impl Machine {
             residual_limit_a: f64::INFINITY,
             is_tripped: false,
             charge: ChargeHistory::default(),
+            solve_ticks: SOLVE_TICKS,
             slowest_s: f64::INFINITY,
             surge_a: Vec::new(),
             trouble: None,
@@ -186,6 +191,12 @@ impl Machine {
 
 fn is_constant(active: &ActiveFault, def: &FaultDef) -> bool {
     active.onset.unwrap_or(def.onset) == Onset::Constant
+}
+
+/// Where the level knob usually stands.
+fn usual_level(model: &MachineModel) -> u32 {
+    let switch = model.roles.level_switch.as_ref();
+    switch.map_or(0, |level| level.usual)
 }
 
 fn new_control(kind: &ControlKind, panel: PanelFaults) -> Control {

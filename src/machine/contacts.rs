@@ -16,7 +16,8 @@ pub(super) struct Masks {
     lever: Contacts,
     loads: [Contacts; 6],
     timer: Vec<Contacts>,
-    level_switch: [Contacts; 3],
+    level_sections: Vec<(usize, Contacts, Contacts)>,
+    level_knob: Vec<Contacts>,
 }
 
 fn both(a: Contacts, b: Contacts) -> Contacts {
@@ -35,13 +36,24 @@ impl Masks {
             lever: set(&[roles.lever_switch]),
             loads: roles.outputs.each_ref().map(|ids| set(ids)),
             timer: roles.timer.iter().map(|id| set(&[*id])).collect(),
-            level_switch: roles.level_switch.each_ref().map(|ids| set(ids)),
+            level_sections: roles
+                .level_sections
+                .iter()
+                .map(|(index, empty, full)| (*index, set(empty), set(full)))
+                .collect(),
+            level_knob: roles.level_knob.iter().map(|ids| set(ids)).collect(),
         }
+    }
+
+    /// Positions of the level knob.
+    pub fn n_level_positions(&self) -> u32 {
+        self.level_knob.len() as u32
     }
 
     /// Contacts closed now.
     pub fn closed(&self, hands: &Hands, outputs: &Outputs, plant: &Plant) -> Contacts {
-        let mut closed = self.level_switch[2];
+        let knob = self.level_knob.get(hands.level_position as usize);
+        let mut closed = knob.copied().unwrap_or_default();
         let mut add = |on: bool, set: Contacts| {
             if on {
                 closed = both(closed, set);
@@ -65,9 +77,12 @@ impl Masks {
         for (n, set) in self.timer.iter().enumerate() {
             add(outputs.contacts >> n & 1 == 1, *set);
         }
-        let full = plant.state().level_switch.is_full[2];
-        add(!full, self.level_switch[0]);
-        add(full, self.level_switch[1]);
+        let is_full = plant.state().level_switch.is_full;
+        for (index, empty, full) in &self.level_sections {
+            let is_over = is_full.get(*index).copied().unwrap_or(false);
+            add(!is_over, *empty);
+            add(is_over, *full);
+        }
         closed
     }
 }

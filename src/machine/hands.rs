@@ -22,6 +22,8 @@ pub struct Hands {
     pub hose_attached: bool,
     /// Keys held during the next tick.
     pub keys: Keys,
+    /// Position of the level knob of a machine with a pressure switch.
+    pub level_position: u32,
     /// Turns of the timer's knob waiting to be done, in steps.
     pub knob_steps: u32,
 }
@@ -37,6 +39,7 @@ impl Hands {
         tap_open: true,
         hose_attached: true,
         keys: Keys::NONE,
+        level_position: 0,
         knob_steps: 0,
     };
 
@@ -55,6 +58,7 @@ impl Hands {
             .fold(0_u64, |bits, flag| bits << 1 | u64::from(*flag));
         hasher.word(bits);
         hasher.word(u64::from(self.keys.bits()));
+        hasher.word(u64::from(self.level_position));
         hasher.word(u64::from(self.knob_steps));
     }
 }

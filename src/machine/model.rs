@@ -87,15 +87,26 @@ pub struct OutputContacts {
     pub timer: Vec<String>,
 }
 
-/// Contacts of a two-section pressure switch, each with its pressure states.
+/// Contacts of a pressure switch and of the knob that chooses between its sections.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LevelSwitchContacts {
-    /// Closed while the tub counts as empty.
+    /// Changeovers.
+    pub sections: Vec<LevelSection>,
+    /// Positions of the level knob: name, contacts it closes; empty where there is no knob.
+    pub knob: Vec<(String, Vec<String>)>,
+    /// Where the knob usually stands, by index.
+    pub usual: u32,
+}
+
+/// One changeover of a pressure switch.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LevelSection {
+    /// Which of the switch's set pressures moves it: low 0, medium 1, high 2.
+    pub set_index: usize,
+    /// Closed below it.
     pub empty: Vec<String>,
-    /// Closed while the tub counts as full.
+    /// Closed above it.
     pub full: Vec<String>,
-    /// Always closed: second section at rest and the level selector.
-    pub always: Vec<String>,
 }
 
 /// Elements whose current drives something mechanical.

@@ -25,8 +25,10 @@ pub struct RoleIds {
     pub outputs: [Vec<ElementId>; 6],
     /// Contacts of a timer by number.
     pub timer: Vec<ElementId>,
-    /// Contacts of a pressure switch: empty, full, always.
-    pub level_switch: [Vec<ElementId>; 3],
+    /// Sections of a pressure switch: index of the set pressure, contacts empty, contacts full.
+    pub level_sections: Vec<(usize, Vec<ElementId>, Vec<ElementId>)>,
+    /// Contacts that each position of the level knob closes.
+    pub level_knob: Vec<Vec<ElementId>>,
     /// Elements whose current drives something.
     pub coils: [Option<ElementId>; COILS],
     /// Contacts closed in a sound machine when each coil is driven.
@@ -147,11 +149,19 @@ impl RoleIds {
             closed_for_coil: closed_for_coils(&find, model)?,
             outputs,
             timer: find.elements(&roles.outputs.timer)?,
-            level_switch: [
-                find.elements(&level.empty)?,
-                find.elements(&level.full)?,
-                find.elements(&level.always)?,
-            ],
+            level_sections: level
+                .sections
+                .iter()
+                .map(|s| {
+                    let (empty, full) = (find.elements(&s.empty)?, find.elements(&s.full)?);
+                    Ok((s.set_index, empty, full))
+                })
+                .collect::<Result<_, MachineError>>()?,
+            level_knob: level
+                .knob
+                .iter()
+                .map(|(_, closed)| find.elements(closed))
+                .collect::<Result<_, MachineError>>()?,
             coils,
             lid_sense: find.sense(roles.lid_sense.as_ref())?,
             lever_sense: find.sense(roles.lever_sense.as_ref())?,

@@ -41,6 +41,8 @@ use crate::plant::motor_table::MotorTable;
 const KEY_TICKS: u32 = 3;
 /// Lowest logic supply the control runs with, V.
 const LOGIC_RUNS_V: f64 = 4.5;
+/// Ticks after which a live motor is solved again: its speed and heat have moved on.
+pub(super) const SOLVE_TICKS: u64 = 10;
 /// Line current that opens the house's breaker at once, A: 5 times 16 A. Published: IEC 60898-1
 /// (from memory).
 const BREAKER_OPENS_A: f64 = 80.0;
@@ -77,6 +79,7 @@ pub struct Machine {
     pub(super) slowest_s: f64,
     /// What flowed through each contact when the supply last opened, A.
     pub(super) surge_a: Vec<(ElementId, f64)>,
+    pub(super) solve_ticks: u64,
     pub(super) trouble: Option<MachineError>,
 }
 
@@ -88,6 +91,13 @@ impl Machine {
         }
     }
 
+    /// Cuts every step of time into `n_parts` equal ones; the control keeps its own tick, which is
+    /// part of what it is. Shows how far figures depend on the step.
+    pub fn refine(&mut self, n_parts: u32) {
+        self.plant.refine(n_parts);
+        self.solve_ticks = (SOLVE_TICKS / u64::from(n_parts.max(1))).max(1);
+    }
+
     fn step(&mut self) {
         if self.tick.is_multiple_of(10) && self.has_varying() {
             let result = self.review_onsets();
@@ -97,9 +107,9 @@ impl Machine {
         self.outputs = self.control.tick(&inputs);
         self.release_keys();
         let contacts = self.masks.closed(&self.hands, &self.outputs, &self.plant);
-        let is_second =
-            self.tick.is_multiple_of(10) && (self.live.motor_on || self.table.is_some());
-        if contacts != self.contacts || self.is_stale || is_second {
+        let is_due = self.tick.is_multiple_of(self.solve_ticks)
+            && (self.live.motor_on || self.table.is_some());
+        if contacts != self.contacts || self.is_stale || is_due {
             if contacts != self.contacts {
                 let result = self.leave_circuit();
                 self.keep(result);

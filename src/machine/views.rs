@@ -1,11 +1,9 @@
 //! What hands can do to a machine and what can be seen, heard and read of it.
 
 use crate::control::Control;
-use crate::control::display::Message;
 use crate::control::io::Key;
 use crate::control::io::Keys;
 use crate::machine::Coil;
-use crate::machine::ControlKind;
 use crate::machine::Live;
 use crate::machine::Machine;
 use crate::machine::MachineError;
@@ -100,13 +98,17 @@ impl Machine {
             Control::Electronic(_) => {}
         }
     }
-    /// Presses a key of the board, or turns the timer's knob: start to the first step, program one
-    /// step on.
+    /// Presses a key of the board, or turns a knob of a machine without one: start to the timer's
+    /// first step, program one step on, level to the next position of the level knob.
     pub fn press_key(&mut self, key: Key) {
         match &mut self.control {
             Control::Timer(timer) => match key {
                 Key::Start => timer.turn_to(1),
                 Key::Program => timer.turn_to(timer.step() + 1),
+                Key::Level => {
+                    let n_positions = self.masks.n_level_positions().max(1);
+                    self.hands.level_position = (self.hands.level_position + 1) % n_positions;
+                }
                 _ => {}
             },
             Control::Electronic(_) => self.hold_key(Keys::only(key)),
@@ -261,74 +263,6 @@ impl Machine {
             &self.plant.readings(),
             self.shared.frequency_hz,
         )
-    }
-
-    /// What the panel shows, in words; empty when it is dark.
-    pub fn display_words(&self) -> String {
-        let display = &self.outputs.display;
-        if let Control::Timer(timer) = &self.control {
-            return format!("dial at {}", timer.step());
-        }
-        let mut words = display.message.words().to_owned();
-        if let Some(step) = display.service_step {
-            words = format!("Service test {step}");
-        }
-        if let Some(hz) = display.level_hz {
-            words = format!("{words} · {:.2} kHz", hz / 1e3);
-        }
-        if let Some(switches) = display.switches {
-            let lid = if switches.lid_input_closed {
-                "closed"
-            } else {
-                "open"
-            };
-            words = format!("{words} · lid {lid}");
-        }
-        if let Some(minutes) = display.minutes_left {
-            words = format!("{words} · {minutes} min");
-        }
-        words
-    }
-
-    /// The control is spreading the load after the out-of-balance switch opened.
-    pub fn is_spreading_load(&self) -> bool {
-        self.outputs.display.message == Message::SpreadingLoad
-    }
-
-    /// The alarm shown, in words.
-    pub fn alarm_words(&self) -> Option<String> {
-        match self.outputs.display.message {
-            Message::Alarm(alarm) => Some(alarm.words().to_owned()),
-            _ => None,
-        }
-    }
-
-    /// The program has come to its end, or to an alarm.
-    pub fn is_done(&self) -> bool {
-        match (&self.control, &self.outputs.display.message) {
-            (Control::Timer(timer), _) => timer.step() == 0,
-            (_, Message::Finished | Message::Alarm(_)) => true,
-            _ => false,
-        }
-    }
-
-    /// What the machine is doing, in the words of a notebook.
-    pub fn state_words(&self) -> String {
-        let words = if !self.hands.plugged {
-            "unplugged"
-        } else if !self.switched_on() {
-            "off"
-        } else {
-            match &self.model.control {
-                ControlKind::Timer(_) if self.live.motor_on => "running",
-                ControlKind::Timer(_) => "on",
-                ControlKind::Electronic(_) if self.live.regulated_v < 1.0 => "on, display dark",
-                ControlKind::Electronic(_) => {
-                    return self.outputs.display.message.words().to_lowercase();
-                }
-            }
-        };
-        words.to_owned()
     }
 
     /// Time from now until the basket stands after the lid is opened, s; 60 when it does not.

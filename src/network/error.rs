@@ -17,9 +17,10 @@ pub enum SolveError {
         /// Name of the element that closed the loop.
         element: String,
     },
-    /// The admittances at a node cancel: an exact resonance without loss.
+    /// The admittances at a node cancel: an exact resonance without loss, or every way to earth has
+    /// been opened.
     #[error(
-        "the currents at node {node} cancel exactly; likely a resonance without resistance, or a shorted coil"
+        "node {node} has no path to earth left, or its currents cancel exactly; likely an open connection without leakage beside it, a resonance without resistance, or a shorted coil"
     )]
     Resonant {
         /// Name of the node.

@@ -11,7 +11,7 @@ use crate::plant::actuator::Linkage;
 use crate::plant::drive::{DriveMode, DriveSums, MotorInput};
 use crate::plant::spin::SpinInputs;
 use crate::plant::wash::WashInputs;
-use crate::plant::{Plant, PlantInputs, TICK_S, spin, wash};
+use crate::plant::{Plant, PlantInputs, spin, wash};
 
 /// Speed below which a coasting part stands still, rad/s.
 const STILL_RAD_PER_S: f64 = 0.01;
@@ -48,14 +48,16 @@ impl Plant {
             DriveMode::Spin => self.spin_tick(motor, link, &mut sums),
             DriveMode::Wash => self.wash_tick(motor, link.brake_ratio, &mut sums),
         };
+        let step_s = self.part_s();
         let drive = &mut self.state.drive;
         let turn = 2.0 * core::f64::consts::PI;
-        drive.basket_rad = wrapped(drive.basket_rad + TICK_S * drive.basket_rad_per_s, turn);
-        drive.pulsator_rad = wrapped(drive.pulsator_rad + TICK_S * drive.pulsator_rad_per_s, turn);
+        drive.basket_rad = wrapped(drive.basket_rad + step_s * drive.basket_rad_per_s, turn);
+        drive.pulsator_rad = wrapped(drive.pulsator_rad + step_s * drive.pulsator_rad_per_s, turn);
         sums
     }
 
     fn wash_tick(&mut self, motor: MotorInput<'_>, brake_ratio: f64, sums: &mut DriveSums) -> f64 {
+        let step_s = self.part_s();
         let u = WashInputs {
             motor,
             level_m: self.level_m(),
@@ -80,7 +82,7 @@ impl Plant {
             || self.derived.drive.is_weak
             || wash::needs_fine_steps(&self.params, &self.derived.drive, &u);
         let n_steps = if is_fine { 10 } else { 5 };
-        let dt_s = TICK_S / f64::from(n_steps);
+        let dt_s = step_s / f64::from(n_steps);
         let frame = wash::Frame::new(&self.params, &self.derived.drive, u, dt_s);
         let mut load_n_m = 0.0;
         for _ in 0..n_steps {
@@ -90,6 +92,7 @@ impl Plant {
     }
 
     fn spin_tick(&mut self, motor: MotorInput<'_>, link: Linkage, sums: &mut DriveSums) -> f64 {
+        let step_s = self.part_s();
         let u = SpinInputs {
             motor,
             level_m: self.level_m(),
@@ -112,7 +115,7 @@ impl Plant {
         let is_alone =
             !link.is_gripping || drive.slip_ratio.abs() > 0.5 || self.derived.drive.is_weak;
         let n_steps = if is_alone { 10 } else { 1 };
-        let dt_s = TICK_S / f64::from(n_steps);
+        let dt_s = step_s / f64::from(n_steps);
         let mut load_n_m = 0.0;
         for _ in 0..n_steps {
             load_n_m = spin::step(&self.params, &self.derived.drive, drive, u, sums, dt_s);

@@ -1,6 +1,5 @@
 //! What follows from the parameters alone, worked out once when they change.
 
-use crate::plant::TICK_S;
 use crate::plant::drain::DrainDerived;
 use crate::plant::drive::DriveDerived;
 use crate::plant::inlet::InletDerived;
@@ -15,7 +14,7 @@ pub(crate) struct Derived {
     pub drain: DrainDerived,
     pub drive: DriveDerived,
     pub suspension: SuspensionDerived,
-    /// Shares of first-order lags over 1 to 10 ticks.
+    /// Shares of first-order lags over 1 to 10 steps.
     pub lags: [Lags; 10],
 }
 
@@ -34,13 +33,13 @@ pub(crate) struct Lags {
 const SLOWEST_SWING_PER_S: f64 = 0.3;
 
 impl Derived {
-    pub(crate) fn new(p: &PlantParams) -> Self {
+    pub(crate) fn new(p: &PlantParams, step_s: f64) -> Self {
         let suspension = SuspensionDerived::new(p);
         let natural = (STANDARD_GRAVITY_M_PER_S2 / p.suspension.rod_m).sqrt();
         let swing_per_s = (p.suspension.damping_ratio * natural).max(SLOWEST_SWING_PER_S);
         let rock_per_s = p.suspension.damping_ratio * suspension.rock_rad_per_s;
         let lags = core::array::from_fn(|i| {
-            let dt_s = TICK_S * (i + 1) as f64;
+            let dt_s = step_s * (i + 1) as f64;
             let share = |tau_s: f64| {
                 if tau_s > 0.0 {
                     -libm::expm1(-dt_s / tau_s)
@@ -58,7 +57,7 @@ impl Derived {
             }
         });
         Self {
-            inlet: InletDerived::new(&p.inlet, TICK_S),
+            inlet: InletDerived::new(&p.inlet, step_s),
             drain: DrainDerived::new(&p.drain),
             drive: DriveDerived::new(p),
             suspension,

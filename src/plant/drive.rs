@@ -273,7 +273,7 @@ impl DriveDerived {
             belt_n_m_per_n,
             belt_ratio,
             wash_ratio,
-            friction_n_m: rotor.friction_n_m + rotor.pull_friction_n_m_per_n * 2.0 * belt.tension_n,
+            friction_n_m: bearing_n_m(rotor, belt),
             wash_loss_ratio: 1.0 / (belt.efficiency_ratio * p.gear.efficiency_ratio) - 1.0,
             spin_loss_ratio: 1.0 / belt.efficiency_ratio - 1.0,
             belt_slips_first,
@@ -291,6 +291,11 @@ impl DriveDerived {
                 || p.pulsator.spline_n_m / wash_ratio < WEAK_N_M,
         }
     }
+}
+
+/// Friction of the motor's bearings under the belt's pull, N·m.
+pub fn bearing_n_m(rotor: &RotorParams, belt: &BeltParams) -> f64 {
+    rotor.friction_n_m + rotor.pull_friction_n_m_per_n * 2.0 * belt.tension_n
 }
 
 /// Wrap of the belt on the small pulley, rad.

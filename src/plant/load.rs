@@ -43,6 +43,9 @@ component_params! {
         unbalance_height_m = 0.10, -0.5 => 0.5, "the height of the unbalanced mass";
         /// Share of the unbalance left after a lever trip and agitation; 1 for one big item.
         spread_ratio = 0.5, 0.0 => 1.0, "the unbalance left after spreading";
+        /// Washing motion after which a load that was spread lies as lopsided as before. Design
+        /// choice: longer than a correction, shorter than a rinse.
+        tangling_s = 90.0, 1.0 => 1.0e9, "the washing motion that tangles a spread load again";
     }
 }
 

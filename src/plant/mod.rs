@@ -87,18 +87,20 @@ pub struct Plant {
     derived: Derived,
     state: PlantState,
     memory: TickMemory,
+    n_parts: u32,
 }
 
 impl Plant {
     /// An empty machine at rest.
     pub fn new(params: PlantParams) -> Self {
         let state = PlantState::empty(&params);
-        let derived = Derived::new(&params);
+        let derived = Derived::new(&params, TICK_S);
         Self {
             params,
             derived,
             state,
             memory: TickMemory::default(),
+            n_parts: 1,
         }
     }
 
@@ -123,8 +125,20 @@ impl Plant {
     /// Exchanges all parameters at once, from the next tick on.
     pub fn set_params(&mut self, params: PlantParams) {
         self.apply_pending();
-        self.derived = Derived::new(&params);
+        self.derived = Derived::new(&params, self.part_s());
         self.params = params;
+    }
+
+    /// Cuts every step of time into `n_parts` equal ones: how far figures depend on the step.
+    pub fn refine(&mut self, n_parts: u32) {
+        self.apply_pending();
+        self.n_parts = n_parts.max(1);
+        self.derived = Derived::new(&self.params, self.part_s());
+    }
+
+    /// Length of one step of the slow parts, s.
+    fn part_s(&self) -> f64 {
+        TICK_S / f64::from(self.n_parts)
     }
 
     /// Water spilt onto the floor from outside the tub, kg.
@@ -224,8 +238,10 @@ impl Plant {
         }
         self.apply_pending();
         self.memory = TickMemory::start(&self.state);
-        let sums = self.drive(u);
-        self.slow_parts(u, &sums, 1);
+        for _ in 0..self.n_parts {
+            let sums = self.drive(u);
+            self.slow_parts(u, &sums, 1);
+        }
     }
 
     /// Advances `n_ticks` ticks with the same inputs; the same bits as that many ticks.
@@ -261,13 +277,15 @@ impl Plant {
         if n > 0 {
             self.state.n_pending = 0;
             self.memory = TickMemory::start(&self.state);
-            self.slow_parts(&PlantInputs::IDLE, &DriveSums::default(), n);
+            for _ in 0..self.n_parts {
+                self.slow_parts(&PlantInputs::IDLE, &DriveSums::default(), n);
+            }
         }
     }
 
-    /// Water, air, heat, foam and swing during `n_ticks` (1 to 10) together.
+    /// Water, air, heat, foam and swing during `n_ticks` (1 to 10) together, or a part of that.
     fn slow_parts(&mut self, u: &PlantInputs<'_>, sums: &DriveSums, n_ticks: u32) {
-        let dt_s = TICK_S * f64::from(n_ticks);
+        let dt_s = self.part_s() * f64::from(n_ticks);
         let (p, d, s) = (&self.params, &self.derived, &mut self.state);
         let lags = &d.lags[n_ticks.clamp(1, TICKS_PER_REST as u32) as usize - 1];
         actuator::step(

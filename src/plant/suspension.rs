@@ -61,6 +61,9 @@ component_params! {
         eccentricity_m = 0.012, 0.0 => 0.2, "the balance ring's eccentricity";
         /// Fill; 0 when leaked.
         fill_ratio = 1.0, 0.0 => 1.0, "the balance ring's fill";
+        /// Unbalance of a ring that has lost liquid on one side only: mass times the radius of its
+        /// middle. A third of the ring: 2.06 kg at 0.161 m.
+        one_sided_kg_m = 0.0, 0.0 => 2.0, "the unbalance of a ring emptied on one side";
     }
 }
 
@@ -86,7 +89,7 @@ pub struct SuspensionState {
     pub unbalance_ratio: f64,
     /// The lever has tripped since the load was last spread.
     pub is_clumped: bool,
-    /// Time the pulsator has turned the clumped load in water, s.
+    /// Time the pulsator has turned the load in water since it clumped or was spread, s.
     pub spreading_s: f64,
 }
 
@@ -155,7 +158,9 @@ pub(crate) fn unbalance_kg_m(
     speed_rad_per_s: f64,
 ) -> f64 {
     let loose = speed_rad_per_s / LOOSE_REFERENCE_RAD_PER_S;
-    let whole = unbalance_kg * p.load.unbalance_m + p.basket.loose_kg_m * loose * loose;
+    let whole = unbalance_kg * p.load.unbalance_m
+        + p.ring.one_sided_kg_m
+        + p.basket.loose_kg_m * loose * loose;
     let mass_kg = p.suspension.mass_kg + p.load.dry_kg;
     let taken = (whole * d.ring_kg / (mass_kg + d.ring_kg)).min(d.ring_kg * p.ring.eccentricity_m);
     let x = ((speed_rad_per_s / d.rock_rad_per_s - 1.3) / 0.7).clamp(0.0, 1.0);
@@ -228,8 +233,9 @@ pub(crate) fn step(
     s.swing_m += (steady.swing_m - s.swing_m) * shares[0];
     s.rock_rad += (steady.rock_rad - s.rock_rad) * shares[1];
     s.rim_m = steady.rim_m;
-    if s.rim_m + d.static_rim_m > p.suspension.lever_gap_m {
+    if s.rim_m + d.static_rim_m > p.suspension.lever_gap_m && !s.is_clumped {
         s.is_clumped = true;
+        s.spreading_s = 0.0;
     }
 }
 
@@ -238,7 +244,8 @@ const SPREADING_RAD_PER_S: f64 = 1.0;
 /// Turning in water that spreads a clumped load, s. Design choice.
 const SPREADING_S: f64 = 30.0;
 
-/// A load that has tripped the lever spreads when it is agitated in water again.
+/// A load that has tripped the lever spreads when it is agitated in water again, and tangles anew
+/// in the next wash or rinse.
 pub(crate) fn spread(
     p: &PlantParams,
     s: &mut SuspensionState,
@@ -246,16 +253,20 @@ pub(crate) fn spread(
     pulsator_rad_per_s: f64,
     dt_s: f64,
 ) {
-    if !s.is_clumped
+    let is_as_loaded = !s.is_clumped && s.unbalance_ratio >= 1.0;
+    if is_as_loaded
         || level_m < p.pulsator.cover_m
         || pulsator_rad_per_s.abs() < SPREADING_RAD_PER_S
     {
         return;
     }
     s.spreading_s += dt_s;
-    if s.spreading_s >= SPREADING_S {
+    if s.is_clumped && s.spreading_s >= SPREADING_S {
         s.unbalance_ratio *= p.load.spread_ratio;
         s.is_clumped = false;
+        s.spreading_s = 0.0;
+    } else if !s.is_clumped && s.spreading_s >= p.load.tangling_s {
+        s.unbalance_ratio = 1.0;
         s.spreading_s = 0.0;
     }
 }
@@ -322,7 +333,7 @@ mod tests {
     }
 
     #[test]
-    fn agitation_spreads_a_load_only_after_a_trip() {
+    fn agitation_spreads_a_load_after_a_trip_and_a_rinse_tangles_it_again() {
         let p = PlantParams::typical();
         let mut s = SuspensionState {
             swing_m: 0.0,
@@ -337,5 +348,7 @@ mod tests {
         s.is_clumped = true;
         (0..1000).for_each(|_| spread(&p, &mut s, 0.29, 15.0, 0.1));
         assert!((s.unbalance_ratio - 0.5).abs() < 1e-12, "once a trip");
+        (0..1000).for_each(|_| spread(&p, &mut s, 0.29, 15.0, 0.1));
+        assert!((s.unbalance_ratio - 1.0).abs() < 1e-12, "a rinse tangles");
     }
 }

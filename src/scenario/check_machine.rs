@@ -183,6 +183,7 @@ fn check_roles(roles: &RolesFile, around: &Surroundings, problems: &mut Problems
     around
         .elements
         .expect_all("roles.plug", &roles.plug, problems);
+    check_level_switch(roles, around, problems);
     let nodes = [
         ("plug_pins", &roles.plug_pins[..]),
         ("socket", &roles.socket[..]),
@@ -204,6 +205,32 @@ fn check_roles(roles: &RolesFile, around: &Surroundings, problems: &mut Problems
     around
         .nodes
         .expect("roles.cabinet", &roles.cabinet, problems);
+}
+
+/// Contacts of the pressure switch exist, and its knob stands somewhere.
+fn check_level_switch(roles: &RolesFile, around: &Surroundings, problems: &mut Problems) {
+    let Some(switch) = &roles.level_switch else {
+        return;
+    };
+    let at = "roles.level_switch";
+    for (index, section) in switch.sections.iter().enumerate() {
+        let contacts = [("empty", &section.empty), ("full", &section.full)];
+        for (field, names) in contacts {
+            let path = format!("{at}.sections[{index}].{field}");
+            around.elements.expect_all(&path, names, problems);
+        }
+    }
+    for (index, position) in switch.knob.iter().enumerate() {
+        let path = format!("{at}.knob[{index}].closed");
+        around
+            .elements
+            .expect_all(&path, &position.closed, problems);
+    }
+    let count = switch.knob.len();
+    if switch.usual as usize >= count.max(1) {
+        let remedy = format!("the knob has {count} positions, counted from 0");
+        problems.add(&format!("{at}.usual"), switch.usual, remedy);
+    }
 }
 
 /// The workshop's words for programs and service steps are the control's.

@@ -77,17 +77,60 @@ pub struct OutputsFile {
     pub timer: Vec<String>,
 }
 
-/// Contacts of a pressure switch by the state that closes them.
+/// A pressure switch: its changeovers, and the knob that chooses between them.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct LevelSwitchFile {
-    /// Closed while the tub counts as empty.
+    /// Changeovers, each with the level at which it moves.
+    pub sections: Vec<LevelSectionFile>,
+    /// Positions of the level knob, in its order; left out where there is no knob.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub knob: Vec<LevelPositionFile>,
+    /// Where the knob usually stands, by index.
+    #[serde(default, skip_serializing_if = "is_first")]
+    pub usual: u32,
+}
+
+/// One changeover of a pressure switch.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct LevelSectionFile {
+    /// Which set pressure of the plant's `level_switch` moves it.
+    pub level: LevelWord,
+    /// Closed below it.
     pub empty: Vec<String>,
-    /// Closed while the tub counts as full.
+    /// Closed above it.
     pub full: Vec<String>,
-    /// Always closed.
-    pub always: Vec<String>,
+}
+
+/// A set pressure of a pressure switch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum LevelWord {
+    /// `level_switch.low_pa`.
+    Low,
+    /// `level_switch.medium_pa`.
+    Medium,
+    /// `level_switch.high_pa`.
+    High,
+}
+
+/// One position of the level knob.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct LevelPositionFile {
+    /// Name on the panel.
+    pub name: String,
+    /// Contacts it closes.
+    pub closed: Vec<String>,
+}
+
+fn is_first(index: &u32) -> bool {
+    *index == 0
 }
 
 /// Elements whose current drives something mechanical.

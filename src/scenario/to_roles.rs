@@ -1,10 +1,15 @@
 //! From the roles section to the plain type.
 
 use crate::machine::Coils;
+use crate::machine::LevelSection;
 use crate::machine::LevelSwitchContacts;
 use crate::machine::OutputContacts;
 use crate::machine::Roles;
 use crate::machine::SenseInput;
+use crate::scenario::roles_file::LevelPositionFile;
+use crate::scenario::roles_file::LevelSectionFile;
+use crate::scenario::roles_file::LevelSwitchFile;
+use crate::scenario::roles_file::LevelWord;
 use crate::scenario::roles_file::RolesFile;
 use crate::scenario::roles_file::SenseFile;
 
@@ -27,11 +32,7 @@ pub fn roles(file: &RolesFile) -> Roles {
             drain_pump: outputs.drain_pump.clone(),
             timer: outputs.timer.clone(),
         },
-        level_switch: file.level_switch.as_ref().map(|level| LevelSwitchContacts {
-            empty: level.empty.clone(),
-            full: level.full.clone(),
-            always: level.always.clone(),
-        }),
+        level_switch: file.level_switch.as_ref().map(level_switch),
         coils: Coils {
             inlet_valve: coils.inlet_valve.clone(),
             hot_valve: coils.hot_valve.clone(),
@@ -45,6 +46,24 @@ pub fn roles(file: &RolesFile) -> Roles {
         socket: file.socket.clone(),
         cabinet: file.cabinet.clone(),
         run_capacitor: (capacitor_a, capacitor_b),
+    }
+}
+
+fn level_switch(file: &LevelSwitchFile) -> LevelSwitchContacts {
+    let section = |section: &LevelSectionFile| LevelSection {
+        set_index: match section.level {
+            LevelWord::Low => 0,
+            LevelWord::Medium => 1,
+            LevelWord::High => 2,
+        },
+        empty: section.empty.clone(),
+        full: section.full.clone(),
+    };
+    let position = |p: &LevelPositionFile| (p.name.clone(), p.closed.clone());
+    LevelSwitchContacts {
+        sections: file.sections.iter().map(section).collect(),
+        knob: file.knob.iter().map(position).collect(),
+        usual: file.usual,
     }
 }
 

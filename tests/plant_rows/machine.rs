@@ -19,6 +19,8 @@ pub fn reference() -> PlantParams {
         ("sensor.coil_h", 3.406_441e-3),
         ("sensor.capacitor_f", 22e-9),
         ("sensor.column_m", column_m),
+        // Their load stays spread once it was.
+        ("load.tangling_s", 1e9),
         // One winding of 360 J/K and 8 W/K is two halves of it.
         ("heat.winding_j_per_k", 180.0),
         ("heat.winding_core_w_per_k", 4.0),

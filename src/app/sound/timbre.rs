@@ -35,7 +35,7 @@ pub fn timbre(kind: SoundKind) -> Timbre {
         SoundKind::Gear | SoundKind::ActuatorWhirr | SoundKind::Gurgle | SoundKind::WaterHammer => {
             Timbre::Tone
         }
-        SoundKind::BeltSqueal => Timbre::Noise { q: 25.0 },
+        SoundKind::BeltSqueal | SoundKind::BearingWhine => Timbre::Noise { q: 25.0 },
         SoundKind::BrakeRub | SoundKind::Scraping => Timbre::Noise { q: 8.0 },
         SoundKind::BeltPass
         | SoundKind::ReversalKnock

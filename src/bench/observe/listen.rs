@@ -36,6 +36,7 @@ fn said(kind: SoundKind) -> (&'static str, &'static str) {
     match kind {
         SoundKind::Hum => ("hum", "a steady hum"),
         SoundKind::MotorAir => ("motor_air", "a fan's rush from below"),
+        SoundKind::BearingWhine => ("bearing_whine", "a thin whine from the motor"),
         SoundKind::BeltPass => ("belt_pass", "a soft thump at the belt's rate"),
         SoundKind::BeltSqueal => ("belt_squeal", "a squeal from below"),
         SoundKind::Gear => ("gear", "a gear's whine"),

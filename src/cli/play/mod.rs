@@ -45,7 +45,7 @@ struct Played {
 
 /// Does it.
 pub fn run(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
-    let scenario = library::job(&args.job)?;
+    let scenario = library::job(&args.job, args.machine.as_deref())?;
     let log = log::read(&args.log, &files::text(&args.log)?)?;
     let failed = |error: MachineError| Failure::Machine {
         what: format!("job {}", args.job),

@@ -5,6 +5,7 @@
 //! P,spinning,E51,Vac(10M||100p) C1-C2,183.2,V,closed,open P21 open P22,0.0412,
 //! met:  |ours - value| <= max(0.1 % of |value|, floor)   and   OL where the row says OL
 //! ```
+//! Several faults stand as `E04+E46`, a milder one as `E51=0.5`; a fault goes by number or name.
 //! Columns are found by their names. `probe --rows` and the row tests share this file, so they
 //! cannot disagree. Floors below which a row only says "nothing" stand with each quantity.
 
@@ -83,7 +84,7 @@ impl Machines {
         hold.open = row.open.clone();
         hold.links = row.links.clone();
         hold.check(&mut problems);
-        self.add_fault(file, row, &mut hold, &mut problems)?;
+        self.add_faults(file, row, &mut hold, &mut problems)?;
         match problems.into_result(hold) {
             Ok(hold) => Ok(hold),
             Err(mut error) => {
@@ -95,32 +96,42 @@ impl Machines {
         }
     }
 
-    fn add_fault(
+    fn add_faults(
         &self,
         file: &str,
         row: &Row,
         hold: &mut Hold,
         problems: &mut Problems<'_>,
     ) -> Result<(), Failure> {
-        if row.fault == "none" || row.fault.is_empty() {
-            return Ok(());
-        }
-        let has = |fault: &&scenario::fault_file::FaultFile| {
-            fault.machines.contains_key(&row.machine)
-                && (fault.reference == row.fault || fault.id == row.fault)
-        };
-        match self.catalogue.faults.iter().find(has) {
-            Some(fault) => {
+        let words = row.fault.split(['+', '&', ';', ',', ' ']);
+        for word in words.filter(|w| !w.is_empty() && !w.eq_ignore_ascii_case("none")) {
+            let (name, severity) = word.split_once('=').unwrap_or((word, "1"));
+            let severity_ratio = severity.parse().ok().filter(|s| (0.0..=1.0).contains(s));
+            let Some(severity_ratio) = severity_ratio else {
+                problems.add("fault", word, "give a severity from 0 to 1 behind =");
+                continue;
+            };
+            let has = |fault: &&scenario::fault_file::FaultFile| {
+                fault.machines.contains_key(&row.machine)
+                    && (fault.reference.eq_ignore_ascii_case(name) || fault.id == name)
+            };
+            if let Some(fault) = self.catalogue.faults.iter().find(has) {
                 let changes = fault.changes(file, &row.machine, &hold.model)?;
-                hold.faults.push((changes, 1.0));
-            }
-            None => {
-                let here = self.catalogue.faults.iter();
-                let here = here.filter(|f| f.machines.contains_key(&row.machine));
-                let names = here.map(|f| f.reference.as_str());
-                Names::known("fault of this machine", names).expect("fault", &row.fault, problems);
+                hold.faults.push((changes, severity_ratio));
+            } else {
+                self.known_faults(row).expect("fault", name, problems);
             }
         }
         Ok(())
+    }
+
+    /// Faults that a row's machine can have, by reference number and by name.
+    fn known_faults(&self, row: &Row) -> Names {
+        let all = self.catalogue.faults.iter();
+        let here: Vec<&str> = all
+            .filter(|f| f.machines.contains_key(&row.machine))
+            .flat_map(|f| [f.reference.as_str(), f.id.as_str()])
+            .collect();
+        Names::known("fault of this machine", here)
     }
 }
