@@ -1,6 +1,8 @@
 //! The bench: every act with its precondition, effect and cost, instruments against what physics
 //! says from outside, making safe in its order, and random acts that never break anything.
 
+#[path = "bench/access.rs"]
+mod access;
 #[path = "bench/acts.rs"]
 mod acts;
 #[path = "bench/gauges.rs"]
@@ -11,5 +13,7 @@ mod making_safe;
 mod random;
 #[path = "bench/repairs.rs"]
 mod repairs;
+#[path = "bench/rules.rs"]
+mod rules;
 #[path = "bench/scene.rs"]
 mod scene;

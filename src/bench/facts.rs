@@ -43,7 +43,7 @@ pub fn situation(job: &Job, action: &Action) -> Situation {
     s
 }
 
-fn act_of(job: &Job, action: &Action) -> Act {
+pub(in crate::bench) fn act_of(job: &Job, action: &Action) -> Act {
     let workshop = &job.scenario().workshop;
     match action {
         Action::TakeOff { step, .. } => match workshop.step(step) {
@@ -248,6 +248,11 @@ fn machine(job: &Job, s: &mut Situation) {
             _ => {}
         }
     }
+    let apart = bench.apart.iter().filter_map(|id| workshop.connector(id));
+    let pulled = apart.flat_map(|connector| &connector.elements);
+    n_earth += pulled
+        .filter(|element| job.machine.is_earth_link(element))
+        .count() as u32;
     for fitted in &bench.around.fitted {
         let Some(item) = store::item(workshop, &fitted.item) else {
             continue;
@@ -288,6 +293,7 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
     s.site.danger_is_noticed = noticed.iter().any(|c| c.is_danger());
     let about = job.scenario().visit.place.iter().any(|c| c.is_bystander());
     s.site.has_bystander = about && !job.bench.around.kept_clear;
+    s.handling.cover_is_supported = job.bench.unsupported.is_empty();
     s.handling.has_gloves = job.bench.around.gloves_on;
     s.handling.floor_is_protected =
         job.bench.around.floor_protected || !job.scenario().visit.has(Condition::DelicateFloor);
