@@ -1,5 +1,7 @@
 //! The debrief's question to the thread: which causes were likely after each step.
 
+use std::cell::Cell;
+
 use yew::prelude::*;
 
 use crate::app::shared::Shared;
@@ -37,11 +39,17 @@ pub fn use_likely(job: &Shared<Job>) -> (Asked, Option<Shared<Reckoning>>) {
                 log: job.log().to_vec(),
             };
             let (setter, reckoned) = (asked.setter(), reckoned.setter());
+            let is_told = Cell::new(false);
             let answered = Callback::from(move |answer| match answer {
                 Answer::Ready => {}
                 Answer::Progress { done, of } => setter.set(Asked::Waiting(done, of)),
-                Answer::Likely(likely) => setter.set(Asked::Told(Shared::new(likely))),
+                Answer::Likely(likely) => {
+                    is_told.set(true);
+                    setter.set(Asked::Told(Shared::new(likely)));
+                }
                 Answer::Reckoned(told) => reckoned.set(Some(Shared::new(told))),
+                // The chart stays when only what comes after it fails.
+                Answer::Failed { .. } if is_told.get() => {}
                 Answer::Failed { why } => setter.set(Asked::None(why)),
             });
             *thread.borrow_mut() = Thread::ask(&question, answered);
