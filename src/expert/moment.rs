@@ -13,6 +13,7 @@ use crate::expert::drill::Drills;
 use crate::expert::foreseen::Foreseen;
 use crate::expert::plan::Next;
 use crate::expert::plan::Plan;
+use crate::expert::plan::RUN_MIN;
 use crate::expert::plan::Remedy;
 use crate::expert::plan::price;
 use crate::expert::plan::way_min;
@@ -72,8 +73,16 @@ impl Moment {
     /// Judges a work, decided when the machine stood as `from`.
     pub fn work(&self, work: &str, from: &Stand, step: usize) -> Judged {
         let scenario = &self.scenario;
+        let rate = scenario.money.labour_per_min;
         let alone = scenario.workshop.work(work).map_or(0.0, |w| {
-            w.work_s / 60.0 * scenario.money.labour_per_min + price(scenario, w)
+            let closure = scenario.workshop.closure(&w.needs);
+            let there = Stand::Open(closure.iter().map(|s| s.id.clone()).collect());
+            let way = if w.needs.is_empty() {
+                0.0
+            } else {
+                way_min(scenario, from, &there) + way_min(scenario, &there, from)
+            };
+            rate * (w.work_s / 60.0 + 1.0 + RUN_MIN + way) + price(scenario, w)
         });
         let remedy = Remedy::Work(work.to_owned());
         let mut judged = self.remedy(&remedy, from, alone);

@@ -38,7 +38,7 @@ const COVERED: f64 = 0.995;
 /// out and laying down safely; what is left unexplained. Common practice.
 const ISOLATE_MIN: f64 = 5.0;
 const BRING_BACK_MIN: f64 = 2.5;
-const RUN_MIN: f64 = 9.0;
+pub(super) const RUN_MIN: f64 = 9.0;
 const BAIL_MIN: f64 = 6.0;
 const UNEXPLAINED_MIN: f64 = 60.0;
 
