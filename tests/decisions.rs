@@ -111,7 +111,11 @@ fn skill_shows_in_what_decisions_were_worth_and_luck_does_not() {
     // Straight to the right repair: the cheapest of all, and without reason.
     let lucky = worked(&scenario, &guessed(&careful));
     assert!(justification(&lucky) < 0.2);
-    assert!(lucky.avoidable() > expert.avoidable() + 5.0);
+    assert!(
+        lucky.avoidable() > expert.avoidable() + 5.0,
+        "{}",
+        lucky.avoidable()
+    );
 
     let parts: Vec<Action> = ["replace_control_board", "replace_run_capacitor"]
         .iter()
