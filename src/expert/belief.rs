@@ -24,6 +24,8 @@ use crate::expert::cause::Cause;
 use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
+use crate::expert::foreseen::Foreseen;
+use crate::expert::foreseen::foreseen;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::symptom::Symptoms;
@@ -56,6 +58,9 @@ pub struct Evidence {
     pub ruled_out: Vec<usize>,
     /// It wrote a line that no cause explains: repeat it.
     pub is_unexplained: bool,
+    /// What could have come of it; none when all causes would have shown the same.
+    #[serde(skip)]
+    pub foreseen: Option<Foreseen>,
 }
 
 /// One machine that runs beside.
@@ -124,7 +129,7 @@ impl Belief {
         };
         let before = belief.probabilities();
         belief.told.hear(&scenario.customer.complaint);
-        belief.record(0, &before, false);
+        belief.record(0, &before, (false, None));
         Ok(belief)
     }
 
@@ -155,6 +160,8 @@ impl Belief {
                 is_alive.then(|| line.twin.follow(step))
             })
             .collect();
+        let cause_of: Vec<usize> = self.lines.iter().map(|l| l.variant.cause).collect();
+        let foreseen = foreseen(&shown, &self.variant_probabilities(), &cause_of);
         let mut is_unexplained = false;
         for (n, note) in step.notes.iter().enumerate() {
             if let NoteEntry::Answer { text, .. } = &note.entry {
@@ -167,7 +174,7 @@ impl Belief {
                 line.weigh_the_possible(step, shown);
             }
         }
-        self.record(self.history.len(), &before, is_unexplained);
+        self.record(self.history.len(), &before, (is_unexplained, foreseen));
     }
 
     /// Weighs one notebook line; true when no machine explains it.
@@ -218,7 +225,7 @@ impl Belief {
         !is_repeat && best <= libm::log(1.5 * weigh::OUTLIER)
     }
 
-    fn record(&mut self, step: usize, before: &[f64], is_unexplained: bool) {
+    fn record(&mut self, step: usize, before: &[f64], news: (bool, Option<Foreseen>)) {
         let after = self.probabilities();
         let gone =
             |(i, p): (usize, &f64)| (*p > RULED_OUT[0] && after[i] < RULED_OUT[1]).then_some(i);
@@ -227,7 +234,8 @@ impl Belief {
             bits: entropy_bits(before) - entropy_bits(&after),
             surprise_bits: surprise_bits(before, &after),
             ruled_out: before.iter().enumerate().filter_map(gone).collect(),
-            is_unexplained,
+            is_unexplained: news.0,
+            foreseen: news.1,
             after,
         });
     }

@@ -9,6 +9,7 @@
 //! A fault that comes in degrees is reckoned with at full and at half severity; the two count as one
 //! cause.
 
+use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::scenario::Scenario;
@@ -21,7 +22,7 @@ pub const NO_FAULT_PRIOR: f64 = 0.02;
 const DEGREES: [f64; 2] = [1.0, 0.5];
 
 /// A cause: names of the faults that are there together; none for a sound machine.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(transparent)]
 pub struct Cause(pub Vec<String>);
 

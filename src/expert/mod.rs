@@ -10,8 +10,12 @@ mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
+mod foreseen; // what could have come of a step
+mod moment; // one moment of a job as a problem to decide
+mod next_words; // a next step in plain words
 mod plan; // the planning model of a moment, and the best next step
 mod play; // whole jobs worked by the expert
+mod reckoning; // each decision of a job beside the best one
 pub mod remedy; // what puts a fault right
 mod routine; // making safe, opening, closing, testing
 mod seen; // all the expert is told
@@ -30,12 +34,19 @@ pub use belief::Belief;
 pub use belief::Evidence;
 pub use cause::Cause;
 pub use cause::causes;
+pub use foreseen::Foreseen;
+pub use next_words::next_words;
 pub use plan::Candidate;
 pub use plan::Next;
 pub use plan::Plan;
 pub use plan::Remedy;
 pub use play::Played;
 pub use play::play;
+pub use reckoning::Decided;
+pub use reckoning::Judged;
+pub use reckoning::Reckoning;
+pub use reckoning::Start;
+pub use reckoning::StepTold;
 pub use seen::Seen;
 pub use seen::Step;
 pub use symptom::Symptom;

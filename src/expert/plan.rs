@@ -8,6 +8,7 @@
 
 use std::collections::BTreeSet;
 
+use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::scenario::Scenario;
@@ -37,12 +38,12 @@ const COVERED: f64 = 0.995;
 /// out and laying down safely; what is left unexplained. Common practice.
 const ISOLATE_MIN: f64 = 5.0;
 const BRING_BACK_MIN: f64 = 2.5;
-const RUN_MIN: f64 = 9.0;
+pub(super) const RUN_MIN: f64 = 9.0;
 const BAIL_MIN: f64 = 6.0;
 const UNEXPLAINED_MIN: f64 = 60.0;
 
 /// What can be done about it.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Remedy {
     /// A work of the workshop.
@@ -54,7 +55,7 @@ pub enum Remedy {
 }
 
 /// A next step.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Next {
     /// Try something, by its name.
@@ -75,6 +76,7 @@ pub struct Candidate {
 }
 
 /// The planning model of a moment.
+#[derive(Clone)]
 pub struct Plan {
     /// The problem.
     pub model: Model,
@@ -84,10 +86,15 @@ pub struct Plan {
     pub trials: Vec<Trial>,
     /// Remedies, in the order of the problem's repairs.
     pub remedies: Vec<Remedy>,
+    /// Place of each of the problem's causes but the last among the belief's.
+    pub(super) causes: Vec<usize>,
+    /// How the machine stands at each of the problem's places.
+    pub(super) stands: Vec<Stand>,
 }
 
 /// One cause as planned with.
 pub(super) struct Likely<'a> {
+    pub cause: usize,
     pub p: f64,
     pub works: Vec<&'a Work>,
     pub is_mended: bool,
@@ -159,6 +166,8 @@ impl Plan {
             model,
             trials,
             remedies,
+            causes: likely.iter().map(|l| l.cause).collect(),
+            stands,
         })
     }
 
@@ -183,7 +192,7 @@ impl Plan {
         all
     }
 
-    fn next(&self, act: Act) -> Next {
+    pub(super) fn next(&self, act: Act) -> Next {
         match act {
             Act::Test(t) => Next::Try(self.trials[t].name.clone()),
             Act::Repair(r) => Next::Do(self.remedies[r].clone()),
@@ -211,6 +220,7 @@ fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Likely<'a>> {
                 .filter_map(|id| scenario.machine.fault(id))
                 .collect();
             all.push(Likely {
+                cause: variant.cause,
                 p,
                 works: match defs.as_slice() {
                     [one] => remedies(scenario, one),
@@ -226,7 +236,7 @@ fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Likely<'a>> {
 }
 
 /// How the machine stands now.
-fn stand_of(job: &crate::bench::job::Job) -> Stand {
+pub(super) fn stand_of(job: &crate::bench::job::Job) -> Stand {
     if job.machine().plugged() {
         Stand::Ready
     } else {
@@ -315,7 +325,7 @@ fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, O
     all
 }
 
-fn price(scenario: &Scenario, work: &Work) -> f64 {
+pub(super) fn price(scenario: &Scenario, work: &Work) -> f64 {
     let part = scenario
         .workshop
         .part(&work.part)

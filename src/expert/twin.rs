@@ -8,6 +8,7 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::scenario::Scenario;
 use crate::expert::cause::Variant;
 use crate::expert::seen::Step;
+use crate::expert::weigh;
 use crate::machine::MachineError;
 
 /// A machine with a cause, at the bench.
@@ -27,6 +28,14 @@ pub struct Shown {
     pub spreads_si: Vec<f64>,
     /// The house's protective device is open afterwards.
     pub is_tripped: bool,
+}
+
+impl Shown {
+    /// Log likelihood of a line of the notebook, the `n`th of its step, on this machine.
+    pub fn fit(&self, n: usize, note: &Note) -> f64 {
+        let spread_si = self.spreads_si.get(n).copied().unwrap_or_default();
+        weigh::note(note, self.notes.get(n), spread_si)
+    }
 }
 
 impl Twin {

@@ -113,6 +113,14 @@ fn amounts(is: Option<f64>, expected: Option<f64>, slip: f64) -> f64 {
     (-0.5 * z * z).max(libm::log(slip))
 }
 
+/// The line is held against what machines show.
+pub fn is_weighed(note: &Note) -> bool {
+    matches!(
+        note.entry,
+        NoteEntry::Reading(_) | NoteEntry::Observation { .. }
+    )
+}
+
 /// Log likelihood of a line where the machine would have given `expected`.
 pub fn note(is: &Note, expected: Option<&Note>, spread_si: f64) -> f64 {
     let Some(expected) = expected else {

@@ -1,5 +1,7 @@
 //! The debrief's question to the thread: which causes were likely after each step.
 
+use std::cell::Cell;
+
 use yew::prelude::*;
 
 use crate::app::shared::Shared;
@@ -8,6 +10,7 @@ use crate::app::worker::Likely;
 use crate::app::worker::Question;
 use crate::app::worker::Thread;
 use crate::bench::job::Job;
+use crate::expert::Reckoning;
 
 /// How far the answer is.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,24 +23,33 @@ pub enum Asked {
     None(String),
 }
 
-/// Asks once for a job; the thread ends with the answer, or with the screen.
+/// Asks once for a job; the thread ends with the last answer, or with the screen. What each decision
+/// was worth comes some seconds after the likely causes.
 #[hook]
-pub fn use_likely(job: &Shared<Job>) -> Asked {
+pub fn use_likely(job: &Shared<Job>) -> (Asked, Option<Shared<Reckoning>>) {
     let asked = use_state_eq(|| Asked::Waiting(0, 0));
+    let reckoned = use_state_eq(|| None);
     let thread = use_mut_ref(|| None::<Thread>);
     {
-        let asked = asked.clone();
+        let (asked, reckoned) = (asked.clone(), reckoned.clone());
         use_effect_with(job.clone(), move |job| {
             let question = Question::Likely {
                 job: job.scenario().id.clone(),
                 seed: job.seed(),
                 log: job.log().to_vec(),
             };
-            let setter = asked.setter();
+            let (setter, reckoned) = (asked.setter(), reckoned.setter());
+            let is_told = Cell::new(false);
             let answered = Callback::from(move |answer| match answer {
                 Answer::Ready => {}
                 Answer::Progress { done, of } => setter.set(Asked::Waiting(done, of)),
-                Answer::Likely(likely) => setter.set(Asked::Told(Shared::new(likely))),
+                Answer::Likely(likely) => {
+                    is_told.set(true);
+                    setter.set(Asked::Told(Shared::new(likely)));
+                }
+                Answer::Reckoned(told) => reckoned.set(Some(Shared::new(told))),
+                // The chart stays when only what comes after it fails.
+                Answer::Failed { .. } if is_told.get() => {}
                 Answer::Failed { why } => setter.set(Asked::None(why)),
             });
             *thread.borrow_mut() = Thread::ask(&question, answered);
@@ -47,5 +59,5 @@ pub fn use_likely(job: &Shared<Job>) -> Asked {
             move || drop(thread.borrow_mut().take())
         });
     }
-    (*asked).clone()
+    ((*asked).clone(), (*reckoned).clone())
 }

@@ -18,6 +18,7 @@ use crate::app::view::Order;
 use crate::app::view::debrief::DebriefView;
 use crate::app::view::debrief::StepRow;
 use crate::app::view::debrief::debrief;
+use crate::app::view::decided;
 use crate::app::view::likely;
 use crate::app::view::past;
 use crate::bench::job::Job;
@@ -67,7 +68,10 @@ fn Told(props: &ToldProps) -> Html {
     let past = use_memo((props.job.clone(), *shown), |(job, step)| {
         past::at_step(job, *step)
     });
-    let asked = use_likely(&props.job);
+    let (asked, reckoned) = use_likely(&props.job);
+    let decided = reckoned
+        .as_ref()
+        .map(|told| decided::rows(&props.job, told));
     let view = &props.view;
     let go = {
         let shown = shown.clone();
@@ -83,7 +87,8 @@ fn Told(props: &ToldProps) -> Html {
             <div class="debrief__body">
                 { steps(&view.steps, *shown, &go) }
                 if let Some(step) = view.steps.get(*shown) {
-                    <StepDetail step={step.clone()} count={view.steps.len()} worth={worth(&asked, *shown)} />
+                    <StepDetail step={step.clone()} count={view.steps.len()} worth={worth(&asked, *shown)}
+                        decided={decided.as_ref().map_or_else(Vec::new, |d| d.of_step(step.number))} />
                 }
                 if let Some(past) = &*past {
                     <section class="debrief__state" aria-label="The machine as it was">
@@ -93,6 +98,7 @@ fn Told(props: &ToldProps) -> Html {
                 }
             </div>
             <Marks marks={view.marks.clone()} />
+            if let Some(decided) = &decided { { practise(&decided.practise, &go) } }
         </main>
     }
 }
@@ -116,6 +122,30 @@ fn worth(asked: &Asked, shown: usize) -> Option<String> {
     match asked {
         Asked::Told(told) => likely::worth(told, shown),
         _ => None,
+    }
+}
+
+/// Where most could have been saved; each leads to its step.
+fn practise(things: &[(usize, String)], go: &Callback<usize>) -> Html {
+    let thing = |(number, words): &(usize, String)| {
+        let place = number.saturating_sub(1);
+        let onclick = go.reform(move |_: MouseEvent| place);
+        html! {
+            <li>
+                <button type="button" class="button button--small" {onclick}>{ format!("Step {number}") }</button>
+                { " " }{ words }
+            </li>
+        }
+    };
+    html! {
+        <section class="debrief__practise" aria-labelledby="practise">
+            <h2 id="practise">{ "To practise next" }</h2>
+            if things.is_empty() {
+                <p>{ "No decision cost more than it had to." }</p>
+            } else {
+                <ol>{ for things.iter().map(thing) }</ol>
+            }
+        </section>
     }
 }
 

@@ -15,6 +15,8 @@ pub struct StepDetailProps {
     pub count: usize,
     /// What it was worth, once that is known.
     pub worth: Option<String>,
+    /// What deciding on it was worth, once that is known.
+    pub decided: Vec<String>,
 }
 
 /// The step.
@@ -28,6 +30,7 @@ pub fn StepDetail(props: &StepDetailProps) -> Html {
             <p class="debrief__did">{ &step.words }</p>
             { for step.notes.iter().map(note) }
             if let Some(worth) = &props.worth { <p class="debrief__worth">{ worth }</p> }
+            { for props.decided.iter().map(|words| html! { <p class="debrief__worth">{ words }</p> }) }
             { for step.events.iter().map(|event| html! { <p class="notice notice--danger">{ event }</p> }) }
             { for step.rules.iter().map(rule) }
         </section>

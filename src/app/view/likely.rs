@@ -56,7 +56,8 @@ pub fn worth(likely: &Likely, step: usize) -> Option<String> {
     })
 }
 
-fn name(job: &Job, ids: &[String]) -> String {
+/// A cause in plain words.
+pub(super) fn name(job: &Job, ids: &[String]) -> String {
     let machine = &job.scenario().machine;
     if ids.is_empty() {
         return "Nothing wrong".to_owned();

@@ -6,7 +6,8 @@
 mod around; // what hands do around the machine
 pub mod build; // all of it from a session
 pub mod card; // job card, notebook, causes
-pub mod debrief; // the explained replay
+pub mod debrief;
+pub mod decided; // the explained replay
 pub mod gauges; // instruments without a circuit, tests after a repair, the recorder
 pub mod hints; // one at a time, in the opening jobs
 pub mod likely;

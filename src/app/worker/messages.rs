@@ -4,6 +4,7 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::job::Entry;
+use crate::expert::Reckoning;
 
 /// What the page asks.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -35,6 +36,8 @@ pub enum Answer {
     },
     /// Which causes were likely.
     Likely(Likely),
+    /// What each decision was worth; comes after the likely causes, and is the last.
+    Reckoned(Reckoning),
     /// The question cannot be answered, plain words.
     Failed {
         /// Why.

@@ -10,6 +10,7 @@ use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
 use crate::expert::Belief;
+use crate::expert::Reckoning;
 use crate::expert::Seen;
 use crate::machine::MachineError;
 
@@ -26,7 +27,7 @@ pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
                 };
             };
             match likely(&scenario, seed, &log, told) {
-                Ok(likely) => Answer::Likely(likely),
+                Ok(reckoning) => Answer::Reckoned(reckoning),
                 Err(error) => Answer::Failed {
                     why: format!("The machine of this job cannot be set up: {error}"),
                 },
@@ -40,7 +41,7 @@ fn likely(
     seed: u64,
     log: &[Entry],
     told: &mut dyn FnMut(Answer),
-) -> Result<Likely, MachineError> {
+) -> Result<Reckoning, MachineError> {
     let (job, _) = Job::replay(Arc::clone(scenario), seed, log)?;
     let seen = Seen::of(&job)?;
     let mut belief = Belief::new(&seen.scenario)?;
@@ -49,7 +50,8 @@ fn likely(
         told(Answer::Progress { done, of });
         belief.take(step);
     }
-    Ok(summary(&belief))
+    told(Answer::Likely(summary(&belief)));
+    Reckoning::of(&seen)
 }
 
 /// The causes that were ever the likeliest few, the likeliest at the end first.
@@ -88,11 +90,17 @@ mod tests {
             seed: 7,
             log: Vec::new(),
         };
-        let mut steps = 0;
-        let Answer::Likely(likely) = answer(question, &mut |_| steps += 1) else {
-            panic!("an answer");
+        let mut told = Vec::new();
+        let last = answer(question, &mut |answer| told.push(answer));
+        let Answer::Reckoned(reckoning) = last else {
+            panic!("what the decisions were worth");
         };
-        assert_eq!((steps, likely.after.len()), (0, 1));
+        assert!(reckoning.decisions.is_empty() && reckoning.start > 0.0);
+        assert!(reckoning.without_tests >= 0.99 * reckoning.start);
+        let [Answer::Likely(likely)] = told.as_slice() else {
+            panic!("which causes were likely");
+        };
+        assert_eq!(likely.after.len(), 1);
         assert_eq!(likely.causes.len(), NAMED);
         let sum: f64 = likely.after[0].iter().sum();
         assert!(sum > 0.1 && sum <= 1.0 + 1e-9, "{sum}");

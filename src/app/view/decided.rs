@@ -1,0 +1,149 @@
+//! What each decision was worth, in plain words, from the thread's reckoning.
+
+use crate::app::format;
+use crate::app::view::likely::name;
+use crate::bench::job::Job;
+use crate::expert::Decided;
+use crate::expert::Judged;
+use crate::expert::Reckoning;
+use crate::expert::StepTold;
+use crate::expert::next_words;
+use crate::expert::theory::justify::Standing;
+
+/// Causes ruled out that are told by name; the others are counted.
+const NAMED: usize = 3;
+/// Things to practise that are told.
+const PRACTISED: usize = 3;
+/// An avoidable cost below this is not told, money unit.
+const WORTH_TELLING: f64 = 0.5;
+
+/// Sentences by step, and what to practise.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct DecidedRows {
+    steps: Vec<(usize, String)>,
+    /// Number of the step and what would have been better, most worth while first.
+    pub practise: Vec<(usize, String)>,
+}
+
+impl DecidedRows {
+    /// Sentences of a step; number from 1.
+    pub fn of_step(&self, number: usize) -> Vec<String> {
+        let of = self.steps.iter().filter(|(step, _)| *step == number);
+        of.map(|(_, words)| words.clone()).collect()
+    }
+}
+
+/// The sentences of a job.
+pub fn rows(job: &Job, reckoning: &Reckoning) -> DecidedRows {
+    let gone = reckoning.told.iter().filter_map(|told| gone(job, told));
+    let decided = reckoning.decisions.iter().map(|d| (d.step, words(job, d)));
+    let mut dear: Vec<&Judged> = reckoning
+        .decisions
+        .iter()
+        .filter(|d| d.avoidable >= WORTH_TELLING)
+        .collect();
+    dear.sort_by(|a, b| b.avoidable.total_cmp(&a.avoidable));
+    DecidedRows {
+        steps: gone.chain(decided).collect(),
+        practise: dear
+            .into_iter()
+            .take(PRACTISED)
+            .map(|d| (d.step, lesson(job, d)))
+            .collect(),
+    }
+}
+
+fn gone(job: &Job, told: &StepTold) -> Option<(usize, String)> {
+    let causes = &told.ruled_out;
+    if causes.is_empty() || told.step == 0 {
+        return None;
+    }
+    let names: Vec<String> = causes.iter().take(NAMED).map(|c| name(job, &c.0)).collect();
+    let more = causes.len().saturating_sub(NAMED);
+    let rest = if more > 0 {
+        format!("; and {more} more")
+    } else {
+        String::new()
+    };
+    Some((told.step, format!("Ruled out: {}{rest}.", names.join("; "))))
+}
+
+fn words(job: &Job, decided: &Judged) -> String {
+    let money = format!(
+        "Cost {}, of it avoidable {}.",
+        format::money(decided.cost),
+        format::money(decided.avoidable)
+    );
+    let sure = decided.p.zip(decided.justification).map(|(p, j)| {
+        let standing = match Standing::of(j) {
+            Standing::Justified => "justified",
+            Standing::Defensible => "defensible",
+            Standing::Unjustified => "not justified",
+        };
+        let sure = 100.0 * p;
+        format!("What was known then gave it {sure:.0} % to put things right: {standing}. ")
+    });
+    format!(
+        "{}{money}{}",
+        sure.unwrap_or_default(),
+        better(job, decided)
+    )
+}
+
+fn better(job: &Job, decided: &Judged) -> String {
+    decided.better.as_ref().map_or_else(String::new, |next| {
+        format!(" Better then: {}.", next_words(next, job.scenario()))
+    })
+}
+
+fn lesson(job: &Job, decided: &Judged) -> String {
+    let what = match &decided.decided {
+        Decided::Try => "Ask what a reading can still tell before taking it.",
+        Decided::Work(_) => "Prove the cause before this repair.",
+        Decided::HandOver => "Prove that it works before handing over.",
+    };
+    let money = format::money(decided.avoidable);
+    format!(
+        "{what} It cost {money} more than it had to.{}",
+        better(job, decided)
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::library;
+    use crate::expert::Next;
+    use crate::expert::Remedy;
+
+    #[test]
+    fn a_repair_without_reason_says_what_was_known_and_what_was_better() {
+        let scenario = library::find("no_water").expect("ships");
+        let job = Job::new(scenario, 7).expect("starts");
+        let judged = Judged {
+            step: 4,
+            decided: Decided::Work("any".to_owned()),
+            cost: 40.0,
+            avoidable: 30.0,
+            justification: Some(0.0),
+            p: Some(0.03),
+            promised_bits: 0.0,
+            better: Some(Next::Do(Remedy::HandOver)),
+        };
+        let told = rows(
+            &job,
+            &Reckoning {
+                decisions: vec![judged],
+                ..Reckoning::default()
+            },
+        );
+        let said = told.of_step(4).join(" ");
+        assert!(
+            said.contains("3 %") && said.contains("not justified"),
+            "{said}"
+        );
+        assert!(said.contains("Better then: hand over."), "{said}");
+        assert_eq!(told.practise.len(), 1);
+        assert!(told.of_step(3).is_empty());
+    }
+}

@@ -1,0 +1,244 @@
+//! One moment of a job as a problem to decide: the planning model with what is likely then, and what
+//! any act would cost by it.
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use crate::bench::action::Sense;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::bench::scenario::Scenario;
+use crate::expert::belief::Belief;
+use crate::expert::drill::Drills;
+use crate::expert::foreseen::Foreseen;
+use crate::expert::plan::Next;
+use crate::expert::plan::Plan;
+use crate::expert::plan::RUN_MIN;
+use crate::expert::plan::Remedy;
+use crate::expert::plan::price;
+use crate::expert::plan::way_min;
+use crate::expert::reckoning::Decided;
+use crate::expert::reckoning::Judged;
+use crate::expert::theory::information;
+use crate::expert::theory::justify;
+use crate::expert::theory::known::Act;
+use crate::expert::theory::known::Known;
+use crate::expert::theory::leaf::Leaf;
+use crate::expert::theory::look_ahead::LookAhead;
+use crate::expert::theory::model::Test;
+use crate::expert::theory::policy::ToGo;
+use crate::expert::trial::Stand;
+
+/// Steps the reference policy looks ahead.
+const AHEAD: usize = 2;
+/// Outcomes less likely than this are left out of account.
+const LEAST_CHANCE: f64 = 1e-3;
+/// A decision this close to the best counts as the best in words, share of the cost to go.
+const AS_GOOD_RATIO: f64 = 0.02;
+
+/// A moment.
+#[derive(Clone)]
+pub(super) struct Moment {
+    plan: Plan,
+    scenario: Arc<Scenario>,
+}
+
+impl Moment {
+    /// The moment a belief stands for; none when the numbers make no problem. Trials in `done` would
+    /// show nothing new.
+    pub fn of(
+        belief: &Belief,
+        scenario: &Arc<Scenario>,
+        drills: &Drills,
+        done: &BTreeSet<String>,
+    ) -> Option<Self> {
+        let plan = Plan::new(belief, scenario, drills, done).ok()?;
+        Some(Self {
+            plan,
+            scenario: Arc::clone(scenario),
+        })
+    }
+
+    /// Cost to go of the reference policy.
+    pub fn value(&self) -> f64 {
+        LookAhead::new(&self.plan.model, AHEAD).to_go(&self.plan.known)
+    }
+
+    /// Cost to go of repairing without tests.
+    pub fn without_tests(&self) -> f64 {
+        let known = &self.plan.known;
+        Leaf::new(&self.plan.model).cost(&self.plan.model, known.p(), known.place())
+    }
+
+    /// Judges a work, decided when the machine stood as `from`.
+    pub fn work(&self, work: &str, from: &Stand, step: usize) -> Judged {
+        let scenario = &self.scenario;
+        let rate = scenario.money.labour_per_min;
+        let alone = scenario.workshop.work(work).map_or(0.0, |w| {
+            let closure = scenario.workshop.closure(&w.needs);
+            let there = Stand::Open(closure.iter().map(|s| s.id.clone()).collect());
+            let way = if w.needs.is_empty() {
+                0.0
+            } else {
+                way_min(scenario, from, &there) + way_min(scenario, &there, from)
+            };
+            rate * (w.work_s / 60.0 + 1.0 + RUN_MIN + way) + price(scenario, w)
+        });
+        let remedy = Remedy::Work(work.to_owned());
+        let mut judged = self.remedy(&remedy, from, alone);
+        judged.step = step;
+        judged.decided = Decided::Work(work.to_owned());
+        judged
+    }
+
+    /// Judges handing over with nothing done. What is at stake is the callback.
+    pub fn hand_over(&self, from: &Stand, step: usize) -> Judged {
+        let callback = self.scenario.money.callback;
+        let mut judged = self.remedy(&Remedy::HandOver, from, callback);
+        judged.step = step;
+        judged.decided = Decided::HandOver;
+        judged.cost = callback;
+        judged.justification = Some(justify::justification(judged.avoidable, callback));
+        judged
+    }
+
+    /// A remedy the plan does not know mends nothing likely: all of its cost, `alone`, is avoidable.
+    fn remedy(&self, remedy: &Remedy, from: &Stand, alone: f64) -> Judged {
+        let model = &self.plan.model;
+        let known = Known::new(self.plan.known.p().to_vec(), self.nearest(from));
+        let costs = LookAhead::new(model, AHEAD).costs(&known);
+        let best = costs.iter().min_by(|a, b| a.1.total_cmp(&b.1));
+        let index = self.plan.remedies.iter().position(|r| r == remedy);
+        let found = index.filter(|&i| known.can_repair(model, i));
+        let q = found.and_then(|i| costs.iter().find(|(act, _)| *act == Act::Repair(i)));
+        let cost = found.map_or(alone, |i| model.repairs()[i].cost);
+        let avoidable = match (q, best) {
+            (Some((_, q)), Some((_, v))) => (q - v).max(0.0),
+            _ => cost,
+        };
+        let p = found.map_or(0.0, |i| {
+            model.ended_by(i).iter().map(|&h| known.p()[h]).sum()
+        });
+        Judged {
+            cost,
+            avoidable,
+            justification: Some(justify::justification(avoidable, cost)),
+            p: Some(p),
+            better: best.and_then(|(act, v)| self.better(*act, avoidable, *v)),
+            ..Judged::tried(0, 0.0)
+        }
+    }
+
+    /// The problem's shares from those of all causes: what it leaves out is one more.
+    fn shares(&self, p: &[f64]) -> Vec<f64> {
+        let sum: f64 = p.iter().sum();
+        let mut shares: Vec<f64> = self.plan.causes.iter().map(|&h| p[h]).collect();
+        let rest = sum - shares.iter().sum::<f64>();
+        shares.push(rest.max(1e-4 * sum));
+        shares
+    }
+
+    /// Judges something tried, from what could have come of it.
+    pub fn tried(&self, tried: &Tried<'_>, step: usize) -> Judged {
+        let mut judged = Judged::tried(step, tried.cost);
+        judged.avoidable = tried.cost + tried.way;
+        let model = &self.plan.model;
+        let mut search = LookAhead::new(model, AHEAD);
+        let (from, to) = (self.nearest(tried.from), self.nearest(tried.to));
+        let trials = self.plan.trials.iter().enumerate();
+        let used = trials.filter(|(_, trial)| tried.done.contains(&trial.name));
+        let used: Vec<usize> = used.map(|(test, _)| test).collect();
+        let mut value = |p: &[f64], place: usize| {
+            let known = Known::new(self.shares(p), place);
+            search.best(&used.iter().fold(known, |k, test| k.with_used(*test)))
+        };
+        let Some((best, v)) = value(tried.before, from) else {
+            return judged;
+        };
+        let mut q = tried.cost + tried.way;
+        match tried.foreseen {
+            Some(foreseen) => {
+                let test = Test {
+                    cost: tried.cost,
+                    place: None,
+                    n_outcomes: foreseen.n_outcomes,
+                    likelihood: foreseen.likelihood.clone(),
+                };
+                judged.promised_bits = information::expected_gain(tried.before, &test);
+                for outcome in 0..foreseen.n_outcomes {
+                    let after: Vec<f64> = tried
+                        .before
+                        .iter()
+                        .enumerate()
+                        .map(|(h, p)| p * test.row(h)[outcome])
+                        .collect();
+                    let z: f64 = after.iter().sum();
+                    let reached = if z > LEAST_CHANCE {
+                        &after[..]
+                    } else {
+                        tried.before
+                    };
+                    q += z * value(reached, to).map_or(0.0, |(_, cost)| cost);
+                }
+            }
+            None => q += value(tried.before, to).map_or(0.0, |(_, cost)| cost),
+        }
+        judged.avoidable = (q - v).max(0.0);
+        judged.better = self.better(best, judged.avoidable, v);
+        judged
+    }
+
+    /// Share of what is likely that the model knows only as the rest.
+    pub fn rest(&self, p: &[f64]) -> f64 {
+        1.0 - self.plan.causes.iter().map(|&h| p[h]).sum::<f64>()
+    }
+
+    /// The model's place for a stand, or the one that is least work away.
+    fn nearest(&self, stand: &Stand) -> usize {
+        let way = |other: &Stand| way_min(&self.scenario, stand, other);
+        let places = self.plan.stands.iter().enumerate();
+        places
+            .min_by(|a, b| way(a.1).total_cmp(&way(b.1)))
+            .map_or(0, |(place, _)| place)
+    }
+
+    fn better(&self, best: Act, avoidable: f64, v: f64) -> Option<Next> {
+        (avoidable > AS_GOOD_RATIO * v).then(|| self.plan.next(best))
+    }
+}
+
+/// Something tried.
+pub(super) struct Tried<'a> {
+    /// Probabilities of the belief's causes before it.
+    pub before: &'a [f64],
+    /// How the machine stood when it was decided.
+    pub from: &'a Stand,
+    /// The same when it was done.
+    pub to: &'a Stand,
+    /// What could have come of it.
+    pub foreseen: Option<&'a Foreseen>,
+    /// Cost of the act itself.
+    pub cost: f64,
+    /// Cost of the cheapest way from one stand to the other.
+    pub way: f64,
+    /// Trials that would show nothing new.
+    pub done: &'a BTreeSet<String>,
+}
+
+/// The trial that a notebook line is the outcome of.
+pub(super) fn name_of(note: &Note) -> Option<String> {
+    match &note.entry {
+        NoteEntry::Reading(reading) => {
+            let mode = serde_json::to_value(reading.mode).ok()?;
+            let red = reading.red.as_deref().unwrap_or_default();
+            let black = reading.black.as_deref().unwrap_or_default();
+            Some(format!("{} {red} {black}", mode.as_str()?))
+        }
+        NoteEntry::Observation {
+            sense: Sense::Look,
+            place,
+            ..
+        } => Some(format!("look {place}")),
+        _ => None,
+    }
+}
