@@ -30,7 +30,6 @@ use crate::plant::harness::discharge::Across;
 use crate::plant::harness::discharge::Charge;
 use crate::plant::harness::discharge::RINGING_S;
 use crate::plant::harness::discharge::decayed;
-use crate::plant::harness::discharge::decayed_far;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 
@@ -174,7 +173,7 @@ impl ChargeHistory {
                 let began = driven(&mut harness, circuit, *from)?;
                 let free = total.less(&Charge::at_moment(&harness, &began, moment), &harness);
                 let lasted_s = (until.tick - from.tick) as f64 / 10.0;
-                left = decayed_far(&harness, circuit.contacts, &free, lasted_s)?;
+                left = decayed(&harness, circuit.contacts, &free, lasted_s, None)?.charge;
             }
             let ended = driven(&mut harness, circuit, *until)?;
             moment = Charge::fullest_moment(&harness, &ended, &circuit.capacitors);

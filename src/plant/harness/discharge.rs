@@ -200,25 +200,6 @@ pub fn decayed(
     Ok(at)
 }
 
-/// The same over a time in which ringing is gone, at a tenth of the work: one step over all of it.
-/// What rings is not followed and has died away at its end; shorter times are followed as above.
-///
-/// # Errors
-/// [`SolveError`] if the network cannot be solved.
-pub fn decayed_far(
-    harness: &Harness,
-    contacts: Contacts,
-    charge: &Charge,
-    time_s: f64,
-) -> Result<Charge, SolveError> {
-    let far = if time_s > 2.0 * RINGING_S {
-        one_step(harness, contacts, charge, time_s, None)?
-    } else {
-        decayed(harness, contacts, charge, time_s, None)?
-    };
-    Ok(far.charge)
-}
-
 fn one_step(
     harness: &Harness,
     contacts: Contacts,
