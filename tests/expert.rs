@@ -4,6 +4,12 @@
 mod belief;
 #[path = "expert/blind.rs"]
 mod blind;
+#[path = "expert/calibration.rs"]
+mod calibration;
+#[path = "expert/crowd.rs"]
+mod crowd;
+#[path = "expert/drawn.rs"]
+mod drawn;
 #[path = "expert/play.rs"]
 mod play;
 #[path = "expert/symptoms.rs"]

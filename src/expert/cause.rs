@@ -3,11 +3,11 @@
 //!
 //! ```text
 //! P(fault)  ∝ weight                       the catalogue's weights
-//! P(pair)   = P(a) P(b)                    independent
+//! P(pair)   = min(P(a), P(b)) / 4          an instructor names only pairs that do come
 //! P(none)   = 0.02
 //! ```
-//! A fault that comes in degrees is reckoned with at full and at half severity; the two count as one
-//! cause.
+//! A fault that comes in degrees is reckoned with at full and at half severity, in pairs each with
+//! each; all count as one cause.
 
 use serde::Deserialize;
 use serde::Serialize;
@@ -18,6 +18,8 @@ use crate::machine::Onset;
 
 /// Prior of a sound machine. Design choice: customers do call without need.
 pub const NO_FAULT_PRIOR: f64 = 0.02;
+/// An allowed pair beside the rarer of its two faults. Design choice.
+const PAIR_RATIO: f64 = 0.25;
 /// Severities of a fault that comes in degrees.
 const DEGREES: [f64; 2] = [1.0, 0.5];
 
@@ -66,14 +68,20 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
     let mut variants = Vec::new();
     for (index, cause) in causes.iter().enumerate() {
         let defs: Vec<_> = cause.0.iter().filter_map(|id| model.fault(id)).collect();
-        let share: f64 = defs.iter().map(|d| d.weight / total).product();
+        let rarest = defs.iter().map(|d| d.weight / total).fold(1.0, f64::min);
+        let share = if defs.len() > 1 {
+            PAIR_RATIO * rarest
+        } else {
+            rarest
+        };
         let prior = if defs.is_empty() {
             NO_FAULT_PRIOR
         } else {
             share * (1.0 - NO_FAULT_PRIOR)
         };
-        let graded = defs.len() == 1 && defs[0].is_graded;
-        let degrees = &DEGREES[..if graded { 2 } else { 1 }];
+        let n_degrees = |graded: bool| if graded { DEGREES.len() } else { 1 };
+        let counts: Vec<usize> = defs.iter().map(|d| n_degrees(d.is_graded)).collect();
+        let n_ways: usize = counts.iter().product();
         let chance = defs.iter().find_map(|d| match d.onset {
             Onset::Intermittent {
                 period_s,
@@ -84,16 +92,21 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             }),
             _ => None,
         });
-        for severity_ratio in degrees {
-            let faults = defs.iter().map(|d| ActiveFault {
-                id: d.id.clone(),
-                severity_ratio: *severity_ratio,
-                onset: chance.map(|_| Onset::Constant),
+        for way in 0..n_ways {
+            let mut rest = way;
+            let faults = defs.iter().zip(&counts).map(|(d, n)| {
+                let degree = rest % n;
+                rest /= n;
+                ActiveFault {
+                    id: d.id.clone(),
+                    severity_ratio: DEGREES[degree],
+                    onset: chance.map(|_| Onset::Constant),
+                }
             });
             variants.push(Variant {
                 cause: index,
                 faults: faults.collect(),
-                prior: prior / degrees.len() as f64,
+                prior: prior / n_ways as f64,
                 chance,
             });
         }

@@ -6,13 +6,17 @@
 
 mod advice; // what to do next, and what a job should cost
 mod belief; // probabilities of the causes after each step
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod brute; // belief against Bayes' rule by brute force
 mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
+pub mod crowd; // simulated apprentices
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
 mod foreseen; // what could have come of a step
 mod moment; // one moment of a job as a problem to decide
 mod next_words; // a next step in plain words
+mod period; // faults that come and go
 mod plan; // the planning model of a moment, and the best next step
 mod play; // whole jobs worked by the expert
 mod reckoning; // each decision of a job beside the best one

@@ -17,6 +17,7 @@ pub fn next_words(next: &Next, scenario: &Scenario) -> String {
             work.map_or(id.clone(), |w| w.name.clone())
         }
         Next::Do(Remedy::HandOver) => "hand over".to_owned(),
+        Next::Do(Remedy::LookFurther) => "look further".to_owned(),
         Next::Do(Remedy::Help) => "call for help".to_owned(),
     }
 }

@@ -19,21 +19,27 @@ use crate::expert::choice::choose;
 use crate::expert::drill::Drills;
 use crate::expert::remedy::remedies;
 use crate::expert::theory::check::ModelError;
+use crate::expert::theory::exact::Exact;
 use crate::expert::theory::information;
 use crate::expert::theory::known::Act;
 use crate::expert::theory::known::Known;
+use crate::expert::theory::known::cost_of;
 use crate::expert::theory::look_ahead::LookAhead;
 use crate::expert::theory::model::Model;
 use crate::expert::theory::model::Repair;
 use crate::expert::theory::model::Test;
 use crate::expert::theory::places::Places;
+use crate::expert::theory::policy::ToGo;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
+use crate::machine::FaultDef;
 
 const MOST_CAUSES: usize = 15;
 const MOST_PLACES: usize = 10;
 /// Causes are kept until this share is covered.
 const COVERED: f64 = 0.995;
+/// Bound on the states of a problem that is searched whole: some milliseconds.
+const MOST_EXACT_STATES: f64 = 1e4;
 /// Standard minutes: making safe and proving it; tests and plug afterwards; a functional run; bailing
 /// out and laying down safely; what is left unexplained. Common practice.
 const ISOLATE_MIN: f64 = 5.0;
@@ -41,6 +47,8 @@ const BRING_BACK_MIN: f64 = 2.5;
 pub(super) const RUN_MIN: f64 = 9.0;
 const BAIL_MIN: f64 = 6.0;
 const UNEXPLAINED_MIN: f64 = 60.0;
+/// Minutes of looking until an unlikely cause has become a likely one. Design choice.
+const FURTHER_MIN: f64 = 25.0;
 
 /// What can be done about it.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -50,6 +58,8 @@ pub enum Remedy {
     Work(String),
     /// Hand over as it stands.
     HandOver,
+    /// Look further: none of the causes reckoned with at this moment.
+    LookFurther,
     /// Call for help: what is left when nothing known explains it.
     Help,
 }
@@ -118,6 +128,15 @@ impl Plan {
         prior.push((1.0 - prior.iter().sum::<f64>()).max(1e-4));
         let chosen = choose(&likely, &prior, scenario, drills, done, &here);
         let mut repairs = repairs(&likely, scenario);
+        let further = Repair {
+            cost: scenario.money.labour_per_min * FURTHER_MIN + rest_cost(belief, scenario),
+            cost_if_not: 0.0,
+            place: None,
+            after: (0..prior.len())
+                .map(|h| (h + 1 < prior.len()).then_some(h))
+                .collect(),
+        };
+        repairs.push((Remedy::LookFurther, further, None));
         let mut stands: Vec<Stand> = vec![Stand::Ready];
         if here != Stand::Ready {
             stands.push(here.clone());
@@ -171,11 +190,21 @@ impl Plan {
         })
     }
 
+    /// Expected cost of every act: exact where the problem is small, else two steps ahead.
+    pub fn costs(&self) -> Vec<(Act, f64)> {
+        if self.model.n_states() > MOST_EXACT_STATES {
+            return LookAhead::new(&self.model, 2).costs(&self.known);
+        }
+        let mut search = Exact::new(&self.model);
+        let mut cost = |act| cost_of(&self.model, &self.known, act, &mut |k| search.to_go(k));
+        let acts = self.known.acts(&self.model);
+        acts.map(|act| (act, cost(act))).collect()
+    }
+
     /// Every candidate, cheapest first.
     pub fn candidates(&self) -> Vec<Candidate> {
-        let mut search = LookAhead::new(&self.model, 2);
-        let mut all: Vec<Candidate> = search
-            .costs(&self.known)
+        let mut all: Vec<Candidate> = self
+            .costs()
             .into_iter()
             .map(|(act, cost)| Candidate {
                 next: self.next(act),
@@ -233,6 +262,37 @@ fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Likely<'a>> {
         covered += p;
     }
     all
+}
+
+/// What the cheapest remedy of each of the other causes costs, expected, with the way there and back.
+fn rest_cost(belief: &Belief, scenario: &Scenario) -> f64 {
+    let known = likely(belief, scenario).len();
+    let mut causes = BTreeSet::new();
+    let (mut mass, mut sum) = (0.0, 0.0);
+    for (p, variant, _) in belief.ranked() {
+        causes.insert(variant.cause);
+        if causes.len() <= known {
+            continue;
+        }
+        let ids = &belief.causes()[variant.cause].0;
+        let defs = ids.iter().filter_map(|id| scenario.machine.fault(id));
+        let cost: f64 = defs.map(|def| cheapest(scenario, def)).sum();
+        mass += p;
+        sum += p * cost;
+    }
+    if mass > 0.0 { sum / mass } else { 0.0 }
+}
+
+fn cheapest(scenario: &Scenario, def: &FaultDef) -> f64 {
+    let rate = scenario.money.labour_per_min;
+    let each = remedies(scenario, def).into_iter().map(|work| {
+        let steps = scenario.workshop.closure(&work.needs);
+        let stand = Stand::Open(steps.iter().map(|s| s.id.clone()).collect());
+        let ways =
+            way_min(scenario, &Stand::Ready, &stand) + way_min(scenario, &stand, &Stand::Ready);
+        rate * (ways + work.work_s / 60.0) + price(scenario, work)
+    });
+    each.fold(scenario.money.callback, f64::min)
 }
 
 /// How the machine stands now.

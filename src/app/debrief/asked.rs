@@ -41,7 +41,7 @@ pub fn use_likely(job: &Shared<Job>) -> (Asked, Option<Shared<Reckoning>>) {
             let (setter, reckoned) = (asked.setter(), reckoned.setter());
             let is_told = Cell::new(false);
             let answered = Callback::from(move |answer| match answer {
-                Answer::Ready => {}
+                Answer::Ready | Answer::Crowd { .. } => {}
                 Answer::Progress { done, of } => setter.set(Asked::Waiting(done, of)),
                 Answer::Likely(likely) => {
                     is_told.set(true);

@@ -5,6 +5,8 @@ use serde::Serialize;
 
 use crate::bench::job::Entry;
 use crate::expert::Reckoning;
+use crate::expert::crowd::Kind;
+use crate::score::Fared;
 
 /// What the page asks.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -18,6 +20,17 @@ pub enum Question {
         seed: u64,
         /// What was done.
         log: Vec<Entry>,
+    },
+    /// How simulated apprentices fare with a job.
+    Crowd {
+        /// Name of a job that ships.
+        job: String,
+        /// Kinds of apprentices.
+        kinds: Vec<Kind>,
+        /// How many of each kind.
+        runs: u32,
+        /// Seed of the first; each has the next one.
+        seed: u64,
     },
 }
 
@@ -38,6 +51,11 @@ pub enum Answer {
     Likely(Likely),
     /// What each decision was worth; comes after the likely causes, and is the last.
     Reckoned(Reckoning),
+    /// How each kind fared.
+    Crowd {
+        /// In the order asked.
+        fared: Vec<Fared>,
+    },
     /// The question cannot be answered, plain words.
     Failed {
         /// Why.
