@@ -27,6 +27,8 @@ pub struct Isolation {
     pub capacitor_discharged: Option<Tick>,
     /// When the run capacitor's voltage was last measured.
     pub capacitor_measured: Option<Tick>,
+    /// Whether the fed socket was read live line to neutral, line to earth, neutral to earth.
+    pub socket_live: [Option<bool>; 3],
     /// The socket's earth was measured and is missing.
     pub earth_seen_missing: bool,
     /// When the tester last showed a known live source.

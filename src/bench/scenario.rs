@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::bench::action::MeterMode;
+use crate::bench::gauge::Gauge;
 use crate::bench::visit::Visit;
 use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
@@ -155,6 +156,8 @@ pub struct Rates {
 pub struct Rules {
     /// Modes of the instruments in the bag; none: all of them.
     pub instruments: Option<Vec<MeterMode>>,
+    /// Instruments that need no circuit in the bag; none: all of them.
+    pub gauges: Option<Vec<Gauge>>,
     /// Hints are given; none: in opening jobs only.
     pub hints: Option<bool>,
     /// What the job may cost, unit.
@@ -171,6 +174,13 @@ impl Rules {
         self.instruments
             .as_ref()
             .is_none_or(|bag| bag.contains(&mode))
+    }
+
+    /// This instrument, which needs no circuit, is in the bag.
+    pub fn has_gauge(&self, gauge: Gauge) -> bool {
+        self.gauges
+            .as_ref()
+            .is_none_or(|bag| bag.contains(&gauge))
     }
 }
 

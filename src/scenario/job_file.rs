@@ -15,6 +15,7 @@ use serde::Serialize;
 use serde::Serializer;
 
 use crate::bench::action::MeterMode;
+use crate::bench::gauge::Gauge;
 use crate::bench::scenario::QUESTIONS;
 use crate::scenario::fault_file::OnsetFile;
 use crate::scenario::visit_file::VisitFile;
@@ -160,6 +161,9 @@ pub struct RulesFile {
     /// Modes of the instruments in the bag; left out: all of them.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instruments: Option<Vec<MeterMode>>,
+    /// Instruments that need no circuit in the bag; left out: all of them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gauges: Option<Vec<Gauge>>,
     /// Hints are given; left out: in opening jobs only.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hints: Option<bool>,

@@ -280,6 +280,7 @@ fn on_machine(id: &str, file: &JobFile, pack: &MachinePack) -> Scenario {
         },
         rules: Rules {
             instruments: file.rules.instruments.clone(),
+            gauges: file.rules.gauges.clone(),
             hints: file.rules.hints,
             budget_price: file.rules.budget,
             time_s: file.rules.minutes.map(units::s_from_min),

@@ -1,5 +1,6 @@
 //! What is on board: parts of this machine in the van, instruments in the bag.
 
+use serde::Serialize;
 use serde_json::Value;
 use serde_json::json;
 use yew::prelude::*;
@@ -7,6 +8,7 @@ use yew::prelude::*;
 use crate::app::desk::state::Edit;
 use crate::app::format;
 use crate::bench::action::MeterMode;
+use crate::bench::gauge::Gauge;
 use crate::bench::words;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
@@ -60,33 +62,55 @@ pub fn Van(props: &VanProps) -> Html {
 /// Instruments to tick; all of them is the same as no rule.
 #[component]
 pub fn Bag(props: &VanProps) -> Html {
-    let bag: Vec<MeterMode> = props
-        .job
-        .rules
-        .instruments
-        .clone()
-        .unwrap_or_else(|| MeterMode::ALL.to_vec());
-    let tick = |mode: MeterMode| {
+    let rules = &props.job.rules;
+    let modes = ticks(
+        props,
+        "rules.instruments",
+        &MeterMode::ALL,
+        rules.instruments.as_deref(),
+        words::mode_name,
+    );
+    let gauges = ticks(
+        props,
+        "rules.gauges",
+        &Gauge::ALL,
+        rules.gauges.as_deref(),
+        |gauge| gauge.about().name,
+    );
+    html! {
+        <fieldset class="field" id="field-rules-instruments" tabindex="-1">
+            <legend class="field__label">{ "Instruments in the bag" }</legend>
+            { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
+            <div class="desk__ticks">{ for modes }{ for gauges }</div>
+        </fieldset>
+    }
+}
+
+/// A box for each instrument of one kind.
+fn ticks<T: Copy + PartialEq + Serialize + 'static>(
+    props: &VanProps,
+    path: &'static str,
+    all: &'static [T],
+    bag: Option<&[T]>,
+    name: fn(T) -> &'static str,
+) -> Vec<Html> {
+    let bag = bag.unwrap_or(all);
+    let tick = |one: &T| {
         let onchange = {
-            let (edit, bag) = (props.edit.clone(), bag.clone());
+            let (edit, bag, one) = (props.edit.clone(), bag.to_vec(), *one);
             Callback::from(move |_: Event| {
-                let next = toggled(&bag, &mode);
-                let all = MeterMode::ALL.iter().all(|mode| next.contains(mode));
-                let value = if all { Value::Null } else { json!(next) };
-                edit.emit(Edit::Set("rules.instruments".to_owned(), value));
+                let next = toggled(&bag, &one);
+                let is_whole = all.iter().all(|one| next.contains(one));
+                let value = if is_whole { Value::Null } else { json!(next) };
+                edit.emit(Edit::Set(path.to_owned(), value));
             })
         };
         html! {
-            <label class="choice"><input type="checkbox" checked={bag.contains(&mode)} {onchange} />
-                <span>{ words::mode_name(mode) }</span></label>
+            <label class="choice"><input type="checkbox" checked={bag.contains(one)} {onchange} />
+                <span>{ name(*one) }</span></label>
         }
     };
-    html! {
-        <fieldset class="field">
-            <legend class="field__label">{ "Instruments in the bag" }</legend>
-            <div class="desk__ticks">{ for MeterMode::ALL.into_iter().map(tick) }</div>
-        </fieldset>
-    }
+    all.iter().map(tick).collect()
 }
 
 /// The list with the entry taken out, or put at its end.

@@ -10,12 +10,15 @@ use crate::app::view::QuestionView;
 use crate::app::view::names::name_of;
 use crate::app::view::sheet;
 use crate::app::view::verbs::repairs_outside;
+use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
+use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
 use crate::bench::scenario::QUESTIONS;
+use crate::bench::scenario::Rules;
 use crate::bench::scenario::Scenario;
 use crate::bench::words;
 
@@ -84,14 +87,21 @@ fn facts(scenario: &Scenario) -> Vec<(String, String)> {
         "To reach",
         format::listed(&bars.into_iter().flatten().collect::<Vec<_>>()),
     );
-    if let Some(bag) = &rules.instruments {
-        let names: Vec<String> = bag
-            .iter()
-            .map(|mode| words::mode_name(*mode).to_owned())
-            .collect();
-        fact("In the bag", format::listed(&names));
+    if rules.instruments.is_some() || rules.gauges.is_some() {
+        fact("In the bag", format::listed(&bag(rules)));
     }
     facts
+}
+
+/// Names of the instruments in the bag.
+fn bag(rules: &Rules) -> Vec<String> {
+    let modes = MeterMode::ALL.into_iter().filter(|mode| rules.has(*mode));
+    let gauges = Gauge::ALL.into_iter().filter(|g| rules.has_gauge(*g));
+    modes
+        .map(words::mode_name)
+        .chain(gauges.map(|gauge| gauge.about().name))
+        .map(str::to_owned)
+        .collect()
 }
 
 fn asked(job: &Job) -> Vec<AskedView> {

@@ -33,6 +33,7 @@ const LANE: (f64, f64) = (300.0, 56.0);
 pub fn gauges(job: &Job) -> Vec<GaugeView> {
     Gauge::ALL
         .into_iter()
+        .filter(|gauge| job.scenario().rules.has_gauge(*gauge))
         .map(|gauge| GaugeView {
             gauge,
             name: gauge.about().name,
@@ -98,7 +99,8 @@ fn way_of(gauge: Gauge, place: &str) -> &'static str {
 
 /// What can be gauged at a thing, as verbs of what is in hand.
 pub fn verbs_at(job: &Job, id: &str) -> Vec<(String, &'static str, Action)> {
-    let known = |gauge: &Gauge| gauge.about().places.contains(&id);
+    let rules = &job.scenario().rules;
+    let known = |gauge: &Gauge| gauge.about().places.contains(&id) && rules.has_gauge(*gauge);
     let workshop = &job.scenario().workshop;
     if workshop.place(id).is_none() {
         return Vec::new();

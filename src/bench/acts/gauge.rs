@@ -38,6 +38,11 @@ const TUB_FLOOR_M: f64 = 0.30;
 const TEE_SPILL_KG: [f64; 2] = [0.3, 5.0];
 
 pub(super) fn cannot(job: &Job, gauge: Gauge, place: &str) -> Option<Refusal> {
+    if !job.scenario().rules.has_gauge(gauge) {
+        return Some(Refusal::NotNow {
+            why: "this instrument is not in the bag on this job".to_owned(),
+        });
+    }
     if !gauge.about().places.contains(&place) {
         let name = format!("{} at {place}", gauge.about().id);
         return Some(Refusal::Unknown { name });

@@ -181,13 +181,7 @@ fn show_tester(job: &mut Job) {
         return;
     };
     let nominal_v = job.machine.nominal_supply_v();
-    let [line, _, earth] = &job.machine.model().roles.socket;
-    let at_earth = [&red, &black].iter().all(|n| *n == line || *n == earth);
-    // A dead line reads nothing to earth as well: only a live one tells.
-    let is_supplied = job.bench.isolation.tester_proved.is_some() && !job.machine.supply_tripped();
-    if at_earth && value < LIVE_RATIO * nominal_v && is_supplied {
-        job.bench.isolation.earth_seen_missing = true;
-    }
+    socket_earth(job, &red, &black, value);
     if value > LIVE_RATIO * nominal_v {
         job.bench.isolation.tester_shows_live(tick);
     } else if value < DEAD_V {
@@ -216,10 +210,37 @@ pub(super) fn change(job: &mut Job) {
     job.bench.around.instrument_checked = false;
     job.bench.isolation.tester_proved = None;
     job.bench.isolation.shown_dead.clear();
+    job.bench.isolation.socket_live = [None; 3];
     job.bench.meter = None;
     job.write(NoteEntry::Act {
         text: "The spare instrument is in hand".to_owned(),
     });
+}
+
+/// What the socket tells of its earth. Nothing between line and earth tells only beside a live line:
+/// a dead socket reads nothing to earth as well. And where the wires are exchanged, what is marked
+/// neutral is live to earth.
+fn socket_earth(job: &mut Job, red: &str, black: &str, value_v: f64) {
+    let [line, neutral, earth] = &job.machine.model().roles.socket;
+    let is = |a: &String, b: &String| (red == a && black == b) || (red == b && black == a);
+    let pair = [(line, neutral), (line, earth), (neutral, earth)]
+        .iter()
+        .position(|(a, b)| is(a, b));
+    let Some(pair) = pair else { return };
+    let live_v = LIVE_RATIO * job.machine.nominal_supply_v();
+    let is_fed = job.machine.voltage_between(line, neutral) > live_v;
+    let isolation = &mut job.bench.isolation;
+    if !is_fed {
+        // Whatever was seen before belongs to a socket that was fed.
+        isolation.socket_live = [None; 3];
+        return;
+    }
+    isolation.socket_live[pair] = Some(value_v > live_v);
+    isolation.earth_seen_missing = match isolation.socket_live {
+        [Some(true), Some(false), neutral_to_earth] => neutral_to_earth != Some(true),
+        [_, Some(true), _] | [_, _, Some(true)] => false,
+        _ => isolation.earth_seen_missing,
+    };
 }
 
 pub(super) fn note(job: &mut Job) {
