@@ -178,9 +178,7 @@ impl Rules {
 
     /// This instrument, which needs no circuit, is in the bag.
     pub fn has_gauge(&self, gauge: Gauge) -> bool {
-        self.gauges
-            .as_ref()
-            .is_none_or(|bag| bag.contains(&gauge))
+        self.gauges.as_ref().is_none_or(|bag| bag.contains(&gauge))
     }
 }
 

@@ -352,3 +352,33 @@ fn a_recorder_follows_four_things_and_leaves_a_gap_where_a_cover_is_in_the_way()
         "{lines}"
     );
 }
+
+#[test]
+fn an_instrument_that_is_not_in_the_bag_cannot_be_used() {
+    let mut short = scenario("P", &[]);
+    short.rules.gauges = Some(vec![Gauge::SpiritLevel]);
+    let mut job = job_of(short);
+    for instrument in Gauge::ALL {
+        for place in instrument.about().places {
+            if job.scenario().workshop.place(place).is_none() {
+                continue;
+            }
+            let refusal = job.refusal(&gauge(instrument, place));
+            let is_absent =
+                matches!(&refusal, Some(Refusal::NotNow { why }) if why.contains("bag"));
+            assert_eq!(
+                is_absent,
+                instrument != Gauge::SpiritLevel,
+                "{place}: {refusal:?}"
+            );
+        }
+    }
+    let pen = Channel::Gauge {
+        gauge: Gauge::Thermometer,
+        place: "room".to_owned(),
+    };
+    assert_eq!(job.sample(&pen), None, "no pen follows what is not there");
+    let entries = job.log().len();
+    assert!(job.act(gauge(Gauge::Thermometer, "room")).refusal.is_some());
+    assert_eq!(job.log().len(), entries);
+}

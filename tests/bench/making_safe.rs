@@ -275,3 +275,77 @@ fn a_hose_pulled_with_the_tap_open_wets_the_floor_and_a_hand_on_it_stands_in_wat
     let dry_a = shock(&mut crate::scene::job("P", &[])).expect("a shock");
     assert!(wet_a > dry_a, "{wet_a} and {dry_a}");
 }
+
+/// The technician believes the socket's earth to be missing.
+fn believes_no_earth(job: &Job) -> bool {
+    job.bench().isolation.earth_seen_missing
+}
+
+#[test]
+fn a_live_line_with_nothing_to_earth_is_a_missing_earth_in_either_order() {
+    // Common practice: line to neutral live, line to earth dead, neutral to earth dead.
+    let pairs = [("SL", "SN"), ("SL", "SE"), ("SN", "SE")];
+    for order in [[0, 1, 2], [1, 2, 0], [2, 1, 0]] {
+        let mut job = job("P", &["socket_earth_open"]);
+        does(&mut job, Action::Plug { inserted: false });
+        do_all(&mut job, order.map(|n| meter(V, pairs[n].0, pairs[n].1)));
+        assert!(believes_no_earth(&job), "{order:?}");
+    }
+}
+
+#[test]
+fn a_socket_dead_for_another_reason_says_nothing_of_its_earth() {
+    // Switched off at the board, with a tester proved elsewhere.
+    let mut off_at_board = job("P", &[]);
+    do_all(
+        &mut off_at_board,
+        [
+            Action::ProveTester,
+            Action::HouseSwitch { on: false },
+            meter(V, "SL", "SN"),
+            meter(V, "SL", "SE"),
+            meter(V, "SN", "SE"),
+        ],
+    );
+    assert!(!believes_no_earth(&off_at_board));
+    // The line is broken in the house; no device has tripped.
+    let mut no_line = job("P", &["socket_line_open"]);
+    do_all(
+        &mut no_line,
+        [
+            Action::ProveTester,
+            meter(V, "SL", "SE"),
+            meter(V, "SL", "SN"),
+            meter(V, "SN", "SE"),
+        ],
+    );
+    assert!(!no_line.machine().supply_tripped());
+    assert!(!believes_no_earth(&no_line));
+    assert!(!rules(&no_line).contains(&"left_on_missing_earth"));
+}
+
+#[test]
+fn exchanged_wires_are_no_missing_earth() {
+    // Common practice: with line and neutral exchanged, what is marked neutral is live to earth.
+    let mut job = job("P", &["socket_line_neutral_exchanged"]);
+    do_all(&mut job, [meter(V, "SL", "SN"), meter(V, "SL", "SE")]);
+    let neutral = reads(&mut job, meter(V, "SN", "SE"));
+    assert!(neutral.value.expect("reads") > 200.0, "{}", neutral.display);
+    assert!(!believes_no_earth(&job));
+}
+
+#[test]
+fn an_earth_put_right_is_no_longer_missing() {
+    let mut job = job("P", &["socket_earth_open"]);
+    do_all(&mut job, [meter(V, "SL", "SN"), meter(V, "SL", "SE")]);
+    assert!(believes_no_earth(&job));
+    does(
+        &mut job,
+        Action::Work {
+            work: "house_earth_by_electrician".to_owned(),
+            check: true,
+        },
+    );
+    does(&mut job, meter(V, "SL", "SE"));
+    assert!(!believes_no_earth(&job));
+}
