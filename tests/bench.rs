@@ -1,6 +1,8 @@
 //! The bench: every act with its precondition, effect and cost, instruments against what physics
 //! says from outside, making safe in its order, and random acts that never break anything.
 
+#[path = "bench/access.rs"]
+mod access;
 #[path = "bench/acts.rs"]
 mod acts;
 #[path = "bench/gauges.rs"]

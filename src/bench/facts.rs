@@ -43,7 +43,7 @@ pub fn situation(job: &Job, action: &Action) -> Situation {
     s
 }
 
-fn act_of(job: &Job, action: &Action) -> Act {
+pub(in crate::bench) fn act_of(job: &Job, action: &Action) -> Act {
     let workshop = &job.scenario().workshop;
     match action {
         Action::TakeOff { step, .. } => match workshop.step(step) {
@@ -288,6 +288,7 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
     s.site.danger_is_noticed = noticed.iter().any(|c| c.is_danger());
     let about = job.scenario().visit.place.iter().any(|c| c.is_bystander());
     s.site.has_bystander = about && !job.bench.around.kept_clear;
+    s.handling.cover_is_supported = job.bench.unsupported.is_empty();
     s.handling.has_gloves = job.bench.around.gloves_on;
     s.handling.floor_is_protected =
         job.bench.around.floor_protected || !job.scenario().visit.has(Condition::DelicateFloor);

@@ -106,6 +106,8 @@ pub struct Bench {
     pub healed: BTreeSet<Target>,
     /// Works done, in order.
     pub works: Vec<(Tick, String)>,
+    /// Steps that stand open over the hands with nothing to hold them.
+    pub unsupported: BTreeSet<String>,
     /// The machine lies propped, by help, strap or stand.
     pub propped: bool,
     /// How often the plug was moved.

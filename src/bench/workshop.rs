@@ -69,6 +69,34 @@ pub struct Step {
     pub lays_down: bool,
     /// Heavy or awkward: help or a strap is needed.
     pub needs_help: bool,
+    /// It stands over the hands once it is open: it must be propped or tied.
+    pub needs_support: bool,
+    /// What it damages in the wrong order.
+    pub harms: Vec<Harm>,
+}
+
+/// Which way something moves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Way {
+    /// Taken off, pulled apart.
+    Off,
+    /// Put back, pushed together.
+    On,
+}
+
+/// Damage that an act does in the wrong order: a fault put on the machine.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Harm {
+    /// Taking off or putting back; none: either.
+    pub way: Option<Way>,
+    /// Steps that must be in place for the act to be harmless.
+    pub on: Vec<String>,
+    /// The machine must be without voltage for the act to be harmless.
+    pub dead: bool,
+    /// What is damaged, plain words.
+    pub what: String,
+    /// The physical difference.
+    pub effects: Vec<Effect>,
 }
 
 /// What a refit without its check can leave wrong.
@@ -183,6 +211,8 @@ pub struct Work {
     pub needs: Vec<String>,
     /// Tools used, plain words.
     pub tools: Vec<String>,
+    /// What holds the part, such as "2 screws, plug".
+    pub fasteners: String,
     /// Working time, s, old part out and new part in.
     pub work_s: f64,
     /// Price of material in the money unit, on top of the part's price when it is replaced.
@@ -214,6 +244,8 @@ pub struct Connector {
     pub needs: Vec<String>,
     /// Where it is.
     pub place: String,
+    /// What pulling or pushing it damages in the wrong order.
+    pub harms: Vec<Harm>,
 }
 
 /// Where a probe can touch.

@@ -5,7 +5,9 @@ use std::io::Write;
 use serde_json::Value;
 use serde_json::json;
 
+use crate::bench::workshop::Harm;
 use crate::bench::workshop::Step;
+use crate::bench::workshop::Way;
 use crate::cli::Verdict;
 use crate::cli::args::MachineArgs;
 use crate::cli::failure::Failure;
@@ -42,7 +44,21 @@ fn as_json(step: &Step) -> Value {
         "refit_check": step.refit_check,
         "left_wrong": step.mistake.as_ref().map(|mistake| &mistake.what),
         "needs_help": step.needs_help,
+        "needs_support": step.needs_support,
+        "harms": step.harms.iter().map(harm).collect::<Vec<_>>(),
         "opens_live_parts": step.opens_live_parts,
+    })
+}
+
+fn harm(harm: &Harm) -> Value {
+    json!({
+        "way": harm.way.map(|way| match way {
+            Way::Off => "off",
+            Way::On => "on",
+        }),
+        "on": harm.on,
+        "dead": harm.dead,
+        "what": harm.what,
     })
 }
 

@@ -121,7 +121,7 @@ impl<'a> Routine<'a> {
                     self.act(Action::SupplyHose { attached: false });
                 }
             }
-            let helped = step.lays_down || step.needs_help;
+            let helped = step.lays_down || step.needs_help || step.needs_support;
             if !self.act(Action::TakeOff {
                 step: step.id,
                 helped,

@@ -8,6 +8,7 @@ use crate::scenario::names::Names;
 use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
 use crate::scenario::workshop_file::EffectFile;
+use crate::scenario::workshop_file::HarmFile;
 use crate::scenario::workshop_file::MistakeFile;
 use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::StepFile;
@@ -115,6 +116,7 @@ fn check_steps(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
             problems,
         );
         check_mistake(&at, step.mistake.as_ref(), around, problems);
+        check_harms(&at, &step.harms, around, own, problems);
         if step.mistake.is_some() && step.refit_check.is_empty() {
             let remedy = "a step that can go back wrong needs a check that finds it";
             problems.add(&format!("{at}.refit_check"), "\"\"", remedy);
@@ -175,6 +177,26 @@ fn check_effects(
                     .expect(&format!("{at}.param.name"), name, problems);
             }
         }
+    }
+}
+
+fn check_harms(
+    at: &str,
+    harms: &[HarmFile],
+    around: &Surroundings,
+    own: &Own,
+    problems: &mut Problems,
+) {
+    for (index, harm) in harms.iter().enumerate() {
+        let at = format!("{at}.harms[{index}]");
+        problems.not_blank(&format!("{at}.what"), &harm.what);
+        own.steps
+            .expect_all(&format!("{at}.on"), &harm.on, problems);
+        if harm.on.is_empty() && !harm.dead {
+            let remedy = "name the steps that must be in place, or set \"dead\"";
+            problems.add(&format!("{at}.on"), "[]", remedy);
+        }
+        check_effects(&format!("{at}.effects"), &harm.effects, around, problems);
     }
 }
 
@@ -296,6 +318,7 @@ fn check_works(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
 fn check_points(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: &mut Problems) {
     for (index, connector) in file.connectors.iter().enumerate() {
         let at = format!("workshop.connectors[{index}]");
+        check_harms(&at, &connector.harms, around, own, problems);
         around
             .elements
             .expect_all(&format!("{at}.elements"), &connector.elements, problems);

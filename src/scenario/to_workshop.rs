@@ -7,12 +7,14 @@ use crate::bench::workshop::Workshop;
 use crate::scenario::workshop_file::ConnectorFile;
 use crate::scenario::workshop_file::DataSheetLineFile;
 use crate::scenario::workshop_file::EffectFile;
+use crate::scenario::workshop_file::HarmFile;
 use crate::scenario::workshop_file::MistakeFile;
 use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::PlaceFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::TestPointFile;
 use crate::scenario::workshop_file::VariantFile;
+use crate::scenario::workshop_file::WayFile;
 use crate::scenario::workshop_file::WorkFile;
 use crate::scenario::workshop_file::WorkKindFile;
 use crate::scenario::workshop_file::WorkshopFile;
@@ -70,6 +72,23 @@ impl StepFile {
             moves_machine: self.moves_machine,
             lays_down: self.lays_down,
             needs_help: self.needs_help,
+            needs_support: self.needs_support,
+            harms: self.harms.iter().map(HarmFile::to_plain).collect(),
+        }
+    }
+}
+
+impl HarmFile {
+    fn to_plain(&self) -> workshop::Harm {
+        workshop::Harm {
+            way: self.way.map(|way| match way {
+                WayFile::Off => workshop::Way::Off,
+                WayFile::On => workshop::Way::On,
+            }),
+            on: self.on.clone(),
+            dead: self.dead,
+            what: self.what.clone(),
+            effects: self.effects.iter().map(EffectFile::to_plain).collect(),
         }
     }
 }
@@ -149,6 +168,7 @@ impl WorkFile {
             part: self.part.clone(),
             needs: self.needs.clone(),
             tools: self.tools.clone(),
+            fasteners: self.fasteners.clone(),
             work_s: s_from_min(self.work_min),
             material_price: self.material_price,
             caution: self.caution.clone(),
@@ -169,6 +189,7 @@ impl ConnectorFile {
             elements: self.elements.clone(),
             needs: self.needs.clone(),
             place: self.place.clone(),
+            harms: self.harms.iter().map(HarmFile::to_plain).collect(),
         }
     }
 }

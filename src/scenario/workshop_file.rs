@@ -85,6 +85,43 @@ pub struct StepFile {
     /// Heavy or awkward: help or a strap is needed.
     #[serde(default, skip_serializing_if = "is_false")]
     pub needs_help: bool,
+    /// It stands over the hands once it is open: it must be propped or tied.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub needs_support: bool,
+    /// What it damages in the wrong order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub harms: Vec<HarmFile>,
+}
+
+/// Which way something moves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum WayFile {
+    /// Taken off, pulled apart.
+    Off,
+    /// Put back, pushed together.
+    On,
+}
+
+/// Damage that an act does in the wrong order.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct HarmFile {
+    /// Taking off or putting back; left out: either.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub way: Option<WayFile>,
+    /// Steps that must be in place for the act to be harmless.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub on: Vec<String>,
+    /// The machine must be without voltage for the act to be harmless.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub dead: bool,
+    /// What is damaged, plain words.
+    pub what: String,
+    /// The physical difference.
+    pub effects: Vec<EffectFile>,
 }
 
 /// What a refit without its check can leave wrong.
@@ -220,6 +257,9 @@ pub struct WorkFile {
     /// Tools used, plain words.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub tools: Vec<String>,
+    /// What holds the part, such as "2 screws, plug".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub fasteners: String,
     /// Working time, min; for a replacement old part out and new part in.
     pub work_min: f64,
     /// Price of material on top of the part's price.
@@ -261,6 +301,9 @@ pub struct ConnectorFile {
     pub needs: Vec<String>,
     /// The place where it is.
     pub place: String,
+    /// What pulling or pushing it damages in the wrong order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub harms: Vec<HarmFile>,
 }
 
 /// Where a probe can touch.

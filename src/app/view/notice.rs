@@ -228,6 +228,9 @@ pub fn words_of(event: &Event) -> Option<(String, String, bool)> {
             "What the customer said stands in the notebook. Name another price, ask whoever pays, or take the fee and leave the machine safe.".to_owned(),
             false,
         ),
+        Event::Damage { what, price } if *price <= 0.0 => {
+            ("Something was spoilt", format!("{}.", format::sentence(what)), true)
+        }
         Event::Damage { what, price } => (
             "Something was spoilt",
             format!("{}. That costs {}.", format::sentence(what), format::money(*price)),

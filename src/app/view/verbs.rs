@@ -244,6 +244,10 @@ fn step(step: &Step, list: &mut Vec<Candidate>) {
             &step.caution,
             off(false),
         ));
+    } else if step.needs_support {
+        list.push(candidate(&step.verb, &step.caution, off(true)));
+        let untied = "open it and let it stand by itself".to_owned();
+        list.push(candidate(untied, &step.caution, off(false)));
     } else {
         list.push(candidate(&step.verb, &step.caution, off(false)));
     }

@@ -74,7 +74,7 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         .iter()
         .map(|s| Action::TakeOff {
             step: s.id.clone(),
-            helped: s.needs_help,
+            helped: s.needs_help || s.needs_support,
         })
         .collect();
     acts.extend(then);
@@ -115,6 +115,8 @@ mod tests {
             moves_machine: false,
             lays_down: false,
             needs_help: false,
+            needs_support: false,
+            harms: Vec::new(),
         }
     }
 

@@ -14,6 +14,7 @@ mod isolate;
 mod leave;
 mod measure;
 mod office;
+mod order;
 mod parts;
 mod report;
 mod setup;
@@ -125,6 +126,9 @@ pub fn perform(job: &mut Job, action: &Action) -> Vec<Event> {
 pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
     let mut events = touch::hazards(job, action);
     events.extend(handle::consequences(job, action));
+    events.extend(order::cover_falls(job, action));
+    events.extend(order::harm(job, action));
+    order::support(job, action);
     match action {
         Action::TakeOff { step, helped } => events.extend(access::take_off(job, step, *helped)),
         Action::Refit { step, check } => access::refit(job, step, *check),
