@@ -13,5 +13,7 @@ mod making_safe;
 mod random;
 #[path = "bench/repairs.rs"]
 mod repairs;
+#[path = "bench/rules.rs"]
+mod rules;
 #[path = "bench/scene.rs"]
 mod scene;

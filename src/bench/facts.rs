@@ -248,6 +248,11 @@ fn machine(job: &Job, s: &mut Situation) {
             _ => {}
         }
     }
+    let apart = bench.apart.iter().filter_map(|id| workshop.connector(id));
+    let pulled = apart.flat_map(|connector| &connector.elements);
+    n_earth += pulled
+        .filter(|element| job.machine.is_earth_link(element))
+        .count() as u32;
     for fitted in &bench.around.fitted {
         let Some(item) = store::item(workshop, &fitted.item) else {
             continue;
