@@ -10,6 +10,7 @@ use crate::bench::action::DischargeTool;
 use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
 use crate::bench::visit::EmptyBy;
+use crate::bench::workshop::Way;
 use crate::bench::workshop::Workshop;
 use crate::expert::door::Door;
 use crate::expert::seen::Step;
@@ -189,8 +190,7 @@ impl<'a> Routine<'a> {
     pub fn close_up(&mut self) {
         self.push_home();
         let workshop = self.workshop();
-        let off: Vec<String> = self.door.bench().off.iter().rev().cloned().collect();
-        for step in off {
+        for step in back_in_order(&workshop, &self.door.bench().off) {
             let stood = workshop.step(&step).is_some_and(|s| s.lays_down);
             self.act(Action::Refit { step, check: true });
             if stood && !self.door.bench().hose_attached {
@@ -242,4 +242,28 @@ impl<'a> Routine<'a> {
             })
             .flatten()
     }
+}
+
+/// What is off in an order in which it goes back: last off first, but nothing where it would damage
+/// what is not yet in place.
+fn back_in_order(workshop: &Workshop, off: &[String]) -> Vec<String> {
+    let mut left: Vec<&String> = off.iter().rev().collect();
+    let mut order = Vec::new();
+    while !left.is_empty() {
+        let can_go = |id: &String| {
+            let is_free = left.iter().all(|other| {
+                let above = workshop.step(other);
+                above.is_none_or(|step| !step.needs.contains(id))
+            });
+            let harms = workshop.step(id).map_or(&[][..], |step| &step.harms);
+            is_free
+                && harms
+                    .iter()
+                    .filter(|harm| harm.way != Some(Way::Off))
+                    .all(|harm| harm.on.iter().all(|on| !left.contains(&on)))
+        };
+        let next = left.iter().position(|id| can_go(id)).unwrap_or(0);
+        order.push(left.remove(next).clone());
+    }
+    order
 }

@@ -185,33 +185,6 @@ fn spoilt(events: &[Event]) -> bool {
 }
 
 #[test]
-fn a_basket_lifted_out_lying_down_scratches_the_seal_and_upright_it_does_not() {
-    for machine in ["P", "T", "N"] {
-        let leak = |job: &Job| job.machine().plant().params().tub.seal_leak_m3_per_s;
-        let mut upright = job(machine, &[]);
-        make_safe(&mut upright);
-        open(&mut upright, &["tub_cover", "pulsator_off"]);
-        let sound = leak(&upright);
-        assert!(!spoilt(&does(&mut upright, off("basket_out")).events));
-        assert_eq!(leak(&upright).to_bits(), sound.to_bits());
-        let mut lying = job(machine, &[]);
-        make_safe(&mut lying);
-        open(&mut lying, &["tub_cover", "pulsator_off", "lay_down"]);
-        assert!(spoilt(&does(&mut lying, off("basket_out")).events));
-        assert!(leak(&lying) > sound, "{machine}");
-        // It is mended as any leaking seal is.
-        does(
-            &mut lying,
-            Action::Work {
-                work: "replace_shaft_seal".to_owned(),
-                check: true,
-            },
-        );
-        assert_eq!(leak(&lying).to_bits(), sound.to_bits(), "{machine}");
-    }
-}
-
-#[test]
 fn a_guard_put_on_before_the_lever_is_hooked_in_bends_the_lever() {
     for machine in ["P", "T", "N"] {
         let begun = || {
