@@ -4,6 +4,10 @@
 mod belief;
 #[path = "expert/blind.rs"]
 mod blind;
+#[path = "expert/calibration.rs"]
+mod calibration;
+#[path = "expert/drawn.rs"]
+mod drawn;
 #[path = "expert/play.rs"]
 mod play;
 #[path = "expert/symptoms.rs"]

@@ -146,6 +146,7 @@ pub fn advise(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> 
             Next::Try(name) => name,
             Next::Do(Remedy::Work(work)) => work,
             Next::Do(Remedy::HandOver) => "hand over".to_owned(),
+            Next::Do(Remedy::LookFurther) => "look further".to_owned(),
             Next::Do(Remedy::Help) => "call for help".to_owned(),
         };
         writeln!(

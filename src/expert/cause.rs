@@ -3,7 +3,7 @@
 //!
 //! ```text
 //! P(fault)  ∝ weight                       the catalogue's weights
-//! P(pair)   = P(a) P(b)                    independent
+//! P(pair)   = min(P(a), P(b)) / 4          an instructor names only pairs that do come
 //! P(none)   = 0.02
 //! ```
 //! A fault that comes in degrees is reckoned with at full and at half severity; the two count as one
@@ -17,6 +17,8 @@ use crate::machine::Onset;
 
 /// Prior of a sound machine. Design choice: customers do call without need.
 pub const NO_FAULT_PRIOR: f64 = 0.02;
+/// An allowed pair beside the rarer of its two faults. Design choice.
+const PAIR_RATIO: f64 = 0.25;
 /// Severities of a fault that comes in degrees.
 const DEGREES: [f64; 2] = [1.0, 0.5];
 
@@ -65,7 +67,12 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
     let mut variants = Vec::new();
     for (index, cause) in causes.iter().enumerate() {
         let defs: Vec<_> = cause.0.iter().filter_map(|id| model.fault(id)).collect();
-        let share: f64 = defs.iter().map(|d| d.weight / total).product();
+        let rarest = defs.iter().map(|d| d.weight / total).fold(1.0, f64::min);
+        let share = if defs.len() > 1 {
+            PAIR_RATIO * rarest
+        } else {
+            rarest
+        };
         let prior = if defs.is_empty() {
             NO_FAULT_PRIOR
         } else {

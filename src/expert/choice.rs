@@ -12,6 +12,7 @@ use crate::expert::plan::way_min;
 use crate::expert::theory::information;
 use crate::expert::theory::model::Test;
 use crate::expert::trial;
+use crate::expert::trial::Ground;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
 
@@ -31,11 +32,12 @@ pub(super) fn choose(
     let rate = scenario.money.labour_per_min;
     let mut all: Vec<(f64, Trial, Test)> = Vec::new();
     let is_on = likely[0].job.machine().switched_on();
+    let mut grounds: Vec<_> = likely.iter().map(|l| Ground::of(l.job)).collect();
     for trial in trial::trials(scenario, drills, is_on) {
         if done.contains(&trial.name) {
             continue;
         }
-        let lines: Vec<_> = likely.iter().map(|l| trial::shown(l.job, &trial)).collect();
+        let lines: Vec<_> = grounds.iter_mut().map(|g| g.shown(&trial)).collect();
         let Some((n_outcomes, mut likelihood)) = trial::outcomes(&lines.iter().collect::<Vec<_>>())
         else {
             continue;

@@ -1,14 +1,16 @@
 //! Runs of the machine that show most in the least time: which keys bring it to washing, and which
-//! to draining and spinning. Found by trying the keys on a sound machine of the same type, so that
-//! any panel or dial will do.
+//! to draining and spinning. Found by trying the keys on a sound machine of the same type whose panel
+//! stands as this one's does, so that any panel or dial will do.
 
 use crate::bench::action::Action;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
+use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::expert::twin::Twin;
+use crate::machine::Milestones;
 
 /// Something done after a wait.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,11 +59,9 @@ pub fn run(job: &mut Job, beats: &[Beat]) {
     }
 }
 
-/// The runs of this type of machine on this site.
+/// The runs of this type of machine on this site, from how the panel stands now.
 pub fn drills(sound: &Twin) -> Drills {
-    let mut ready = sound.job().clone();
-    let first = off(&ready);
-    run(&mut ready, &first);
+    let ready = ready(sound.job());
     let is_dial = ready.machine().model().roles.coils.timer_motor.is_some();
     let presses = if is_dial { 0 } else { 5 };
     let mut best: Option<(Tick, Vec<Beat>, Job)> = None;
@@ -75,10 +75,7 @@ pub fn drills(sound: &Twin) -> Drills {
                 PanelKey::Start,
             ));
             let limit = best.as_ref().map_or(PATIENCE, |b| b.0);
-            let washed = |job: &Job| {
-                let seen = job.machine().milestones();
-                seen.filled && seen.forward && seen.reverse
-            };
+            let washed = |seen: &Milestones| seen.filled && seen.forward && seen.reverse;
             if let Some((ticks, job)) = until(&ready, &keys, limit, washed) {
                 best = Some((ticks, keys, job));
             }
@@ -128,10 +125,7 @@ fn spin(washed: &Job, is_dial: bool) -> Vec<Beat> {
             keys.push(key(if program == 0 { WAKES } else { 0 }, PanelKey::Start));
         }
         let limit = best.as_ref().map_or(PATIENCE, |b| b.0);
-        let spun = |job: &Job| {
-            let seen = job.machine().milestones();
-            seen.drained && seen.spun
-        };
+        let spun = |seen: &Milestones| seen.drained && seen.spun;
         if let Some((ticks, _)) = until(washed, &keys, limit, spun) {
             best = Some((ticks, keys));
         }
@@ -160,14 +154,34 @@ fn pressed(which: PanelKey, times: usize, first_wait: Tick) -> impl Iterator<Ite
     (0..times).map(move |i| key(if i == 0 { first_wait } else { 0 }, which))
 }
 
-/// Beats that switch off what is on.
-fn off(job: &Job) -> Vec<Beat> {
-    let is_on = job.machine().switched_on();
-    if is_on {
-        vec![key(0, PanelKey::Power)]
-    } else {
-        Vec::new()
+/// The machine switched off, closed, plugged in and with its water, as it is before a run.
+fn ready(job: &Job) -> Job {
+    let mut ready = job.clone();
+    let bench = job.bench();
+    let mut acts = Vec::new();
+    if job.machine().switched_on() {
+        acts.push(key(0, PanelKey::Power).action);
     }
+    let together = |connector: &String| Action::PushTogether {
+        connector: connector.clone(),
+    };
+    let refit = |step: &String| Action::Refit {
+        step: step.clone(),
+        check: true,
+    };
+    acts.extend(bench.apart.iter().map(together));
+    acts.extend(bench.off.iter().rev().map(refit));
+    acts.extend([
+        Action::SupplyHose { attached: true },
+        Action::Lid { open: false },
+        Action::Tap { open: true },
+        Action::Plug { inserted: true },
+    ]);
+    for action in acts {
+        let tick = ready.tick();
+        ready.follow(&Entry { tick, action }, 10);
+    }
+    ready
 }
 
 /// Ticks after the keys until it is so, and the job then; none when it takes `limit`.
@@ -175,14 +189,22 @@ fn until(
     from: &Job,
     keys: &[Beat],
     limit: Tick,
-    is_so: impl Fn(&Job) -> bool,
+    is_so: impl Fn(&Milestones) -> bool,
 ) -> Option<(Tick, Job)> {
     let mut job = from.clone();
     run(&mut job, keys);
     let start = job.tick();
+    let mut seen = Milestones::default();
     while job.tick() < start + limit {
         job.advance(10);
-        if is_so(&job) {
+        let plant = job.machine().plant();
+        let now = plant.readings();
+        seen.see(
+            plant.level_m(),
+            now.pulsator_rad_per_s,
+            now.basket_rad_per_s,
+        );
+        if is_so(&seen) {
             return Some((job.tick() - start, job));
         }
     }

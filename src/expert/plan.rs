@@ -28,6 +28,7 @@ use crate::expert::theory::model::Test;
 use crate::expert::theory::places::Places;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
+use crate::machine::FaultDef;
 
 const MOST_CAUSES: usize = 15;
 const MOST_PLACES: usize = 10;
@@ -40,6 +41,8 @@ const BRING_BACK_MIN: f64 = 2.5;
 const RUN_MIN: f64 = 9.0;
 const BAIL_MIN: f64 = 6.0;
 const UNEXPLAINED_MIN: f64 = 60.0;
+/// Minutes of looking until an unlikely cause has become a likely one. Design choice.
+const FURTHER_MIN: f64 = 25.0;
 
 /// What can be done about it.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -49,6 +52,8 @@ pub enum Remedy {
     Work(String),
     /// Hand over as it stands.
     HandOver,
+    /// Look further: none of the causes reckoned with at this moment.
+    LookFurther,
     /// Call for help: what is left when nothing known explains it.
     Help,
 }
@@ -111,6 +116,15 @@ impl Plan {
         prior.push((1.0 - prior.iter().sum::<f64>()).max(1e-4));
         let chosen = choose(&likely, &prior, scenario, drills, done, &here);
         let mut repairs = repairs(&likely, scenario);
+        let further = Repair {
+            cost: scenario.money.labour_per_min * FURTHER_MIN + rest_cost(belief, scenario),
+            cost_if_not: 0.0,
+            place: None,
+            after: (0..prior.len())
+                .map(|h| (h + 1 < prior.len()).then_some(h))
+                .collect(),
+        };
+        repairs.push((Remedy::LookFurther, further, None));
         let mut stands: Vec<Stand> = vec![Stand::Ready];
         if here != Stand::Ready {
             stands.push(here.clone());
@@ -223,6 +237,37 @@ fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Likely<'a>> {
         covered += p;
     }
     all
+}
+
+/// What the cheapest remedy of each of the other causes costs, expected, with the way there and back.
+fn rest_cost(belief: &Belief, scenario: &Scenario) -> f64 {
+    let known = likely(belief, scenario).len();
+    let mut causes = BTreeSet::new();
+    let (mut mass, mut sum) = (0.0, 0.0);
+    for (p, variant, _) in belief.ranked() {
+        causes.insert(variant.cause);
+        if causes.len() <= known {
+            continue;
+        }
+        let ids = &belief.causes()[variant.cause].0;
+        let defs = ids.iter().filter_map(|id| scenario.machine.fault(id));
+        let cost: f64 = defs.map(|def| cheapest(scenario, def)).sum();
+        mass += p;
+        sum += p * cost;
+    }
+    if mass > 0.0 { sum / mass } else { 0.0 }
+}
+
+fn cheapest(scenario: &Scenario, def: &FaultDef) -> f64 {
+    let rate = scenario.money.labour_per_min;
+    let each = remedies(scenario, def).into_iter().map(|work| {
+        let steps = scenario.workshop.closure(&work.needs);
+        let stand = Stand::Open(steps.iter().map(|s| s.id.clone()).collect());
+        let ways =
+            way_min(scenario, &Stand::Ready, &stand) + way_min(scenario, &stand, &Stand::Ready);
+        rate * (ways + work.work_s / 60.0) + price(scenario, work)
+    });
+    each.fold(scenario.money.callback, f64::min)
 }
 
 /// How the machine stands now.

@@ -4,7 +4,6 @@
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
-use crate::bench::action::MeterMode;
 use crate::bench::job::Job;
 use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
@@ -17,6 +16,7 @@ use crate::expert::plan::Plan;
 use crate::expert::plan::Remedy;
 use crate::expert::remedy::is_for_others;
 use crate::expert::routine::Routine;
+use crate::expert::seen::Step;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
 use crate::machine::MachineError;
@@ -56,6 +56,7 @@ pub fn play(job: &mut Job) -> Result<Played, MachineError> {
         done: BTreeSet::new(),
         decisions: Vec::new(),
         runs: BTreeSet::new(),
+        n_keys: 0,
         telling: Vec::new(),
         can_be_live: true,
     };
@@ -74,6 +75,8 @@ struct Expert<'a> {
     /// Trials that would show nothing new.
     done: BTreeSet<String>,
     decisions: Vec<Next>,
+    /// Keys pressed when the runs were last found.
+    n_keys: usize,
     /// Runs since the machine was last changed.
     runs: BTreeSet<&'static str>,
     /// Notebook lines with how far they moved the belief.
@@ -90,10 +93,7 @@ impl Expert<'_> {
                 again: false,
             });
         }
-        let roles = self.scenario().machine.roles.clone();
-        let [line, neutral, earth] = &roles.socket;
-        self.hands.measure(MeterMode::AcVolts, line, Some(neutral));
-        self.hands.measure(MeterMode::AcVolts, line, Some(earth));
+        self.hands.prove_socket();
         self.learn();
         while self.decisions.len() < MOST_DECISIONS {
             let Some(next) = self.decide() else { break };
@@ -110,7 +110,7 @@ impl Expert<'_> {
                         return self.hand_over();
                     }
                 }
-                Next::Do(Remedy::Help) => return self.leave(),
+                Next::Do(Remedy::LookFurther | Remedy::Help) => return self.leave(),
             }
         }
         self.leave()
@@ -134,7 +134,24 @@ impl Expert<'_> {
         }
     }
 
+    /// Finds the runs anew where the panel was touched meanwhile: it keeps what was set.
+    fn find_drills(&mut self) {
+        if self.hands.door.hands().switched_on {
+            return;
+        }
+        let steps = &self.hands.door.seen().steps;
+        let is_key = |step: &&Step| matches!(step.entry.action, Action::Key { .. });
+        let n_keys = steps.iter().filter(is_key).count();
+        if n_keys != self.n_keys {
+            self.n_keys = n_keys;
+            let ranked = self.belief.ranked();
+            let works = ranked.iter().find(|(_, _, twin)| twin.is_mended());
+            self.drills = drills(works.map_or(self.belief.sound(), |(_, _, twin)| twin));
+        }
+    }
+
     fn decide(&mut self) -> Option<Next> {
+        self.find_drills();
         let scenario = self.scenario();
         let plan = Plan::new(&self.belief, &scenario, &self.drills, &self.done).ok()?;
         let isolation = &self.hands.door.bench().isolation;
@@ -149,7 +166,32 @@ impl Expert<'_> {
             Next::Do(Remedy::HandOver) => !is_risky,
             Next::Do(_) => true,
         };
-        plan.candidates().into_iter().map(|c| c.next).find(may)
+        let all = plan.candidates();
+        let next = all.iter().map(|c| &c.next).find(|next| may(next))?;
+        if *next != Next::Do(Remedy::LookFurther) {
+            return Some(next.clone());
+        }
+        let tries = all
+            .iter()
+            .filter(|c| matches!(c.next, Next::Try(_)) && may(&c.next));
+        let most = tries.max_by(|a, b| a.bits.total_cmp(&b.bits));
+        let plain = || self.plain_look(&plan, &may);
+        most.map(|c| c.next.clone())
+            .or_else(plain)
+            .or(Some(Next::Do(Remedy::Help)))
+    }
+
+    /// What a technician does who has no idea: let it run, look round.
+    fn plain_look(&self, plan: &Plan, may: &impl Fn(&Next) -> bool) -> Option<Next> {
+        let _ = plan;
+        let scenario = self.scenario();
+        let is_on = self.hands.door.hands().switched_on;
+        crate::expert::trial::trials(&scenario, &self.drills, is_on)
+            .into_iter()
+            .filter(|t| t.is_run() || t.stand == Stand::Any)
+            .filter(|t| !self.done.contains(&t.name))
+            .map(|t| Next::Try(t.name))
+            .find(|next| may(next))
     }
 
     fn try_out(&mut self, name: &str) {
@@ -255,8 +297,11 @@ impl Expert<'_> {
             return false;
         }
         self.hands.close_up();
+        self.hands.prove_socket();
         if self.runs.len() < 2 {
             self.hands.switch_off();
+            self.learn();
+            self.find_drills();
             self.try_out("run all");
             let look =
                 crate::expert::drill::sense(0, crate::bench::action::Sense::Look, "under_machine");

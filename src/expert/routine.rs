@@ -56,6 +56,29 @@ impl<'a> Routine<'a> {
         }
     }
 
+    /// Measures the socket until it has shown what it must.
+    pub fn prove_socket(&mut self) {
+        if self.door.bench().isolation.tester_proved.is_some() {
+            return;
+        }
+        let machine = self.door.seen().scenario.machine.clone();
+        let [line, neutral, earth] = &machine.roles.socket;
+        self.measure(MeterMode::AcVolts, line, Some(neutral));
+        self.measure(MeterMode::AcVolts, line, Some(earth));
+    }
+
+    /// Holds the tester to the socket, or, where the socket is dead, to a source of its own.
+    fn prove_tester(&mut self) {
+        let machine = self.door.seen().scenario.machine.clone();
+        let [line, neutral, _] = &machine.roles.socket;
+        let proved = |hands: &Self| hands.door.bench().isolation.tester_proved;
+        let before = proved(self);
+        self.show(line, neutral);
+        if proved(self) == before {
+            self.act(Action::ProveTester);
+        }
+    }
+
     fn show(&mut self, red: &str, black: &str) {
         self.act(Action::Meter {
             mode: MeterMode::AcVolts,
@@ -89,8 +112,8 @@ impl<'a> Routine<'a> {
             return;
         }
         let roles = self.door.seen().scenario.machine.roles.clone();
-        let ([line, neutral, earth], [s_line, s_neutral, _]) = (&roles.plug_pins, &roles.socket);
-        self.show(s_line, s_neutral);
+        let [line, neutral, earth] = &roles.plug_pins;
+        self.prove_tester();
         self.act(Action::Plug { inserted: false });
         self.act(Action::Secure);
         self.act(Action::Tap { open: false });
@@ -98,7 +121,7 @@ impl<'a> Routine<'a> {
         self.show(line, neutral);
         self.show(line, earth);
         self.show(neutral, earth);
-        self.show(s_line, s_neutral);
+        self.prove_tester();
     }
 
     /// Opens until `needs` are reached.

@@ -5,6 +5,7 @@
 //! its outcomes are computed like everything else. Machines that would show the same, within meter
 //! and part tolerance, share an outcome.
 
+use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
@@ -50,6 +51,13 @@ pub struct Trial {
     pub apart: Vec<String>,
     /// What is done.
     pub beats: Vec<Beat>,
+}
+
+impl Trial {
+    /// It lets the machine run.
+    pub fn is_run(&self) -> bool {
+        self.name.starts_with("run")
+    }
 }
 
 /// What a machine shows of a trial: lines, each with its spread.
@@ -169,51 +177,81 @@ fn reading(scenario: &Scenario, line: &DataSheetLine) -> Option<Trial> {
     })
 }
 
-/// Does a trial on a copy of a machine. What stands in the way is passed over, as its steps are
-/// reckoned with elsewhere.
-pub fn shown(from: &Job, trial: &Trial) -> Lines {
-    let mut job = from.clone();
-    let first = job.notebook().len();
-    let mut spreads = Vec::new();
-    let mut force = |job: &mut Job, action: &Action| {
-        let entry = Entry {
-            tick: job.tick(),
-            action: action.clone(),
+/// A likely machine on which things are tried: copies of it, one for each way of standing, so that it
+/// is brought there once. What stands in the way is passed over, as its steps are reckoned with
+/// elsewhere; what is looked at or measured dead leaves a copy as it was.
+pub struct Ground<'a> {
+    job: &'a Job,
+    copies: BTreeMap<(bool, Vec<String>), Job>,
+}
+
+impl<'a> Ground<'a> {
+    /// For a machine as it stands.
+    pub fn of(job: &'a Job) -> Self {
+        let copies = BTreeMap::new();
+        Self { job, copies }
+    }
+
+    /// What the machine shows of a trial.
+    pub fn shown(&mut self, trial: &Trial) -> Lines {
+        let is_in = self.job.machine().plugged();
+        let goes_in = match trial.stand {
+            Stand::Ready => true,
+            Stand::Open(_) => false,
+            Stand::Any => is_in,
         };
-        let ticks = crate::bench::ledger::ticks_of(action, &job.scenario().workshop, 0.0);
+        let job = self.job;
+        let copy = self
+            .copies
+            .entry((goes_in, trial.apart.clone()))
+            .or_insert_with(|| brought(job, goes_in, &trial.apart));
+        // A machine that is running, or will be, goes on meanwhile.
+        if trial.is_run() || (goes_in && copy.machine().switched_on()) {
+            tried(&mut copy.clone(), &trial.beats)
+        } else {
+            tried(copy, &trial.beats)
+        }
+    }
+}
+
+fn brought(from: &Job, goes_in: bool, apart: &[String]) -> Job {
+    let mut job = from.clone();
+    if job.machine().plugged() != goes_in {
+        job.advance(if goes_in { 0 } else { 50 });
+        force(&mut job, &Action::Plug { inserted: goes_in });
+    }
+    for connector in apart {
+        let connector = connector.clone();
+        force(&mut job, &Action::PullApart { connector });
+    }
+    job
+}
+
+/// Does an act whether or not hands could.
+fn force(job: &mut Job, action: &Action) {
+    let entry = Entry {
+        tick: job.tick(),
+        action: action.clone(),
+    };
+    let ticks = crate::bench::ledger::ticks_of(action, &job.scenario().workshop, 0.0);
+    job.follow(&entry, ticks);
+}
+
+fn tried(job: &mut Job, beats: &[Beat]) -> Lines {
+    let mut lines = Vec::new();
+    for beat in beats {
+        job.advance(beat.wait);
         let before = job.notebook().len();
-        job.follow(&entry, ticks);
-        for note in &job.notebook()[before..] {
-            spreads.push(match &note.entry {
+        force(job, &beat.action);
+        for note in job.notebook()[before..].iter().filter(|n| tells(n)) {
+            let spread_si = match &note.entry {
                 NoteEntry::Reading(reading) => job.spread_si(reading).unwrap_or_default(),
                 _ => 0.0,
-            });
+            };
+            lines.push((note.clone(), spread_si));
         }
-    };
-    let plug = |inserted| Action::Plug { inserted };
-    let is_in = job.machine().plugged();
-    match &trial.stand {
-        Stand::Ready if !is_in => force(&mut job, &plug(true)),
-        Stand::Open(_) if is_in => {
-            job.advance(50);
-            force(&mut job, &plug(false));
-        }
-        _ => {}
     }
-    for connector in &trial.apart {
-        force(
-            &mut job,
-            &Action::PullApart {
-                connector: connector.clone(),
-            },
-        );
-    }
-    for beat in &trial.beats {
-        job.advance(beat.wait);
-        force(&mut job, &beat.action);
-    }
-    let notes = job.notebook()[first..].iter().cloned();
-    notes.zip(spreads).filter(|(note, _)| tells(note)).collect()
+    lines
 }
 
 fn tells(note: &Note) -> bool {

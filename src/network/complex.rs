@@ -50,6 +50,7 @@ impl Complex {
     }
 
     /// Length squared.
+    #[inline]
     pub fn abs_squared(self) -> f64 {
         self.re * self.re + self.im * self.im
     }
@@ -60,11 +61,13 @@ impl Complex {
     }
 
     /// The mirror image in the real axis.
+    #[inline]
     pub fn conjugate(self) -> Complex {
         Complex::new(self.re, -self.im)
     }
 
     /// One divided by the number.
+    #[inline]
     pub fn inverse(self) -> Complex {
         let scale = 1.0 / self.abs_squared();
         Complex::new(self.re * scale, -self.im * scale)
@@ -76,6 +79,7 @@ impl Complex {
     }
 
     /// The number times a real factor.
+    #[inline]
     pub fn scale(self, factor: f64) -> Complex {
         Complex::new(self.re * factor, self.im * factor)
     }
@@ -83,6 +87,7 @@ impl Complex {
 
 impl Add for Complex {
     type Output = Complex;
+    #[inline]
     fn add(self, other: Complex) -> Complex {
         Complex::new(self.re + other.re, self.im + other.im)
     }
@@ -90,6 +95,7 @@ impl Add for Complex {
 
 impl Sub for Complex {
     type Output = Complex;
+    #[inline]
     fn sub(self, other: Complex) -> Complex {
         Complex::new(self.re - other.re, self.im - other.im)
     }
@@ -97,6 +103,7 @@ impl Sub for Complex {
 
 impl Mul for Complex {
     type Output = Complex;
+    #[inline]
     fn mul(self, other: Complex) -> Complex {
         Complex::new(
             self.re * other.re - self.im * other.im,
@@ -111,6 +118,7 @@ impl Div for Complex {
         clippy::suspicious_arithmetic_impl,
         reason = "a quotient is a product with the inverse"
     )]
+    #[inline]
     fn div(self, other: Complex) -> Complex {
         self * other.inverse()
     }
@@ -118,18 +126,21 @@ impl Div for Complex {
 
 impl Neg for Complex {
     type Output = Complex;
+    #[inline]
     fn neg(self) -> Complex {
         Complex::new(-self.re, -self.im)
     }
 }
 
 impl AddAssign for Complex {
+    #[inline]
     fn add_assign(&mut self, other: Complex) {
         *self = *self + other;
     }
 }
 
 impl SubAssign for Complex {
+    #[inline]
     fn sub_assign(&mut self, other: Complex) {
         *self = *self - other;
     }
