@@ -4,26 +4,27 @@
 //! ln p(cause) = ln prior + ln P(words) + Σ_new lines ln P(line | machine with the cause)
 //! ```
 //! The job's log runs beside on one machine a cause. A line that was read or seen before in the same
-//! state says nothing new, since what a part deviates by it deviates by again. A fault that comes
-//! and goes by chance is there or not in each of its periods:
-//! `L = q Π P(line | there) + (1-q) Π P(line | sound)`, a product over periods.
+//! state says nothing new, since what a part deviates by it deviates by again. For a fault that comes
+//! and goes by chance see [`Period`].
 //!
 //! Limits: while such a fault is away its machine is taken to be in the sound one's state. A machine
-//! far behind all others (25 in the logarithm) is no longer run; its probability keeps standing.
+//! far behind all others (16 in the logarithm) is no longer run; its probability keeps standing.
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use serde::Serialize;
 
+use crate::bench::action::Action;
+use crate::bench::action::PanelKey;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
-use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::scenario::Scenario;
 use crate::expert::cause::Cause;
 use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
+use crate::expert::period::Period;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::symptom::Symptoms;
@@ -35,7 +36,7 @@ use crate::expert::weigh;
 use crate::machine::MachineError;
 
 /// This far behind the likeliest a machine is no longer run.
-const GIVEN_UP: f64 = 25.0;
+const GIVEN_UP: f64 = 16.0;
 /// A protective device that opened, or did not, against what the machine would have made of it.
 const TRIP_SLIP: f64 = 0.01;
 /// A cause counts as ruled out by a step that brings it from above the first to below the second.
@@ -70,14 +71,6 @@ struct Line {
     is_tripped_wrongly: bool,
 }
 
-/// The present period of a fault that comes by chance.
-#[derive(Clone, Copy, Debug, Default)]
-struct Period {
-    index: u64,
-    there: f64,
-    away: f64,
-}
-
 /// Probabilities of the causes of one job.
 #[derive(Clone, Debug)]
 pub struct Belief {
@@ -85,6 +78,8 @@ pub struct Belief {
     lines: Vec<Line>,
     told: Told,
     earlier: Vec<(String, Note)>,
+    /// How often the machine was started, stopped or plugged in or out, from 1.
+    starts: u64,
     history: Vec<Evidence>,
 }
 
@@ -120,6 +115,7 @@ impl Belief {
             lines,
             told: Told::default(),
             earlier: Vec::new(),
+            starts: 1,
             history: Vec::new(),
         };
         let before = belief.probabilities();
@@ -143,6 +139,7 @@ impl Belief {
     /// Takes the next step of the job.
     pub fn take(&mut self, step: &Step) {
         let before = self.probabilities();
+        self.starts += u64::from(begins_anew(&step.entry.action));
         let best = self.lines.iter().map(|l| self.log_weight(l));
         let best = best.fold(f64::NEG_INFINITY, f64::max);
         let told = self.told;
@@ -189,7 +186,7 @@ impl Belief {
         };
         let sound = shown[0].as_ref().map_or(0.0, fits);
         let mut best = f64::NEG_INFINITY;
-        let (told, mut sound_counts) = (self.told, 0.0);
+        let (told, starts, mut sound_counts) = (self.told, self.starts, 0.0);
         for (i, (line, shown)) in self.lines.iter_mut().zip(shown).enumerate() {
             let Some(shown) = shown else { continue };
             let fit = fits(shown);
@@ -200,16 +197,12 @@ impl Belief {
             if i == 0 {
                 sound_counts = counts;
             }
-            if let Some(chance) = line.variant.chance {
-                let ticks = (chance.period_s * TICKS_PER_S as f64).max(1.0) as u64;
-                let is_new_period = line.enter(note.tick / ticks, chance.chance_ratio);
-                if is_repeat && is_new_period {
+            if let (Some(chance), Some(period)) = (line.variant.chance, &mut line.period) {
+                let done = &mut line.log_likelihood;
+                if period.enter(starts, note.tick, chance, done) && is_repeat {
                     counts = fit - sound;
                 }
-                if let Some(period) = &mut line.period {
-                    period.there += counts;
-                    period.away += sound_counts;
-                }
+                period.see(counts, sound_counts);
             } else {
                 line.log_likelihood += counts;
             }
@@ -290,26 +283,10 @@ impl Belief {
 impl Line {
     fn log_weight(&self, told: Told) -> f64 {
         let now = match (self.period, self.variant.chance) {
-            (Some(period), Some(chance)) => period.log_share(chance.chance_ratio),
+            (Some(period), Some(chance)) => period.log_share(chance),
             _ => 0.0,
         };
         libm::log(self.variant.prior) + told.fits(self.shows) + self.log_likelihood + now
-    }
-
-    /// Goes on to a period; true when it is a new one.
-    fn enter(&mut self, index: u64, chance_ratio: f64) -> bool {
-        let Some(period) = self.period else {
-            return false;
-        };
-        if period.index == index {
-            return false;
-        }
-        self.log_likelihood += period.log_share(chance_ratio);
-        self.period = Some(Period {
-            index,
-            ..Period::default()
-        });
-        true
     }
 
     /// What a line adds on this machine: a reading when it is no repeat; something seen when this
@@ -352,19 +329,22 @@ impl Line {
         }
         self.is_tripped_wrongly = is_wrong;
         match &mut self.period {
-            Some(period) => period.there += sum,
+            Some(period) => period.see(sum, 0.0),
             None => self.log_likelihood += sum,
         }
     }
 }
 
-impl Period {
-    fn log_share(self, chance_ratio: f64) -> f64 {
-        let best = self.there.max(self.away);
-        let share = chance_ratio * libm::exp(self.there - best)
-            + (1.0 - chance_ratio) * libm::exp(self.away - best);
-        best + libm::log(share)
-    }
+/// What may make a fault that comes by chance come or go.
+fn begins_anew(action: &Action) -> bool {
+    matches!(
+        action,
+        Action::Plug { .. }
+            | Action::Work { .. }
+            | Action::Key {
+                key: PanelKey::Start | PanelKey::Power
+            }
+    )
 }
 
 fn keys(note: Option<&Note>) -> String {

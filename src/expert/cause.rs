@@ -6,8 +6,8 @@
 //! P(pair)   = min(P(a), P(b)) / 4          an instructor names only pairs that do come
 //! P(none)   = 0.02
 //! ```
-//! A fault that comes in degrees is reckoned with at full and at half severity; the two count as one
-//! cause.
+//! A fault that comes in degrees is reckoned with at full and at half severity, in pairs each with
+//! each; all count as one cause.
 
 use serde::Serialize;
 
@@ -78,8 +78,9 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
         } else {
             share * (1.0 - NO_FAULT_PRIOR)
         };
-        let graded = defs.len() == 1 && defs[0].is_graded;
-        let degrees = &DEGREES[..if graded { 2 } else { 1 }];
+        let n_degrees = |graded: bool| if graded { DEGREES.len() } else { 1 };
+        let counts: Vec<usize> = defs.iter().map(|d| n_degrees(d.is_graded)).collect();
+        let n_ways: usize = counts.iter().product();
         let chance = defs.iter().find_map(|d| match d.onset {
             Onset::Intermittent {
                 period_s,
@@ -90,16 +91,21 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             }),
             _ => None,
         });
-        for severity_ratio in degrees {
-            let faults = defs.iter().map(|d| ActiveFault {
-                id: d.id.clone(),
-                severity_ratio: *severity_ratio,
-                onset: chance.map(|_| Onset::Constant),
+        for way in 0..n_ways {
+            let mut rest = way;
+            let faults = defs.iter().zip(&counts).map(|(d, n)| {
+                let degree = rest % n;
+                rest /= n;
+                ActiveFault {
+                    id: d.id.clone(),
+                    severity_ratio: DEGREES[degree],
+                    onset: chance.map(|_| Onset::Constant),
+                }
             });
             variants.push(Variant {
                 cause: index,
                 faults: faults.collect(),
-                prior: prior / degrees.len() as f64,
+                prior: prior / n_ways as f64,
                 chance,
             });
         }

@@ -10,6 +10,7 @@ mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
+mod period; // faults that come and go
 mod plan; // the planning model of a moment, and the best next step
 mod play; // whole jobs worked by the expert
 pub mod remedy; // what puts a fault right

@@ -18,14 +18,17 @@ use crate::expert::choice::choose;
 use crate::expert::drill::Drills;
 use crate::expert::remedy::remedies;
 use crate::expert::theory::check::ModelError;
+use crate::expert::theory::exact::Exact;
 use crate::expert::theory::information;
 use crate::expert::theory::known::Act;
 use crate::expert::theory::known::Known;
+use crate::expert::theory::known::cost_of;
 use crate::expert::theory::look_ahead::LookAhead;
 use crate::expert::theory::model::Model;
 use crate::expert::theory::model::Repair;
 use crate::expert::theory::model::Test;
 use crate::expert::theory::places::Places;
+use crate::expert::theory::policy::ToGo;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
 use crate::machine::FaultDef;
@@ -34,6 +37,8 @@ const MOST_CAUSES: usize = 15;
 const MOST_PLACES: usize = 10;
 /// Causes are kept until this share is covered.
 const COVERED: f64 = 0.995;
+/// Bound on the states of a problem that is searched whole: some milliseconds.
+const MOST_EXACT_STATES: f64 = 1e4;
 /// Standard minutes: making safe and proving it; tests and plug afterwards; a functional run; bailing
 /// out and laying down safely; what is left unexplained. Common practice.
 const ISOLATE_MIN: f64 = 5.0;
@@ -176,11 +181,21 @@ impl Plan {
         })
     }
 
+    /// Expected cost of every act: exact where the problem is small, else two steps ahead.
+    pub fn costs(&self) -> Vec<(Act, f64)> {
+        if self.model.n_states() > MOST_EXACT_STATES {
+            return LookAhead::new(&self.model, 2).costs(&self.known);
+        }
+        let mut search = Exact::new(&self.model);
+        let mut cost = |act| cost_of(&self.model, &self.known, act, &mut |k| search.to_go(k));
+        let acts = self.known.acts(&self.model);
+        acts.map(|act| (act, cost(act))).collect()
+    }
+
     /// Every candidate, cheapest first.
     pub fn candidates(&self) -> Vec<Candidate> {
-        let mut search = LookAhead::new(&self.model, 2);
-        let mut all: Vec<Candidate> = search
-            .costs(&self.known)
+        let mut all: Vec<Candidate> = self
+            .costs()
             .into_iter()
             .map(|(act, cost)| Candidate {
                 next: self.next(act),

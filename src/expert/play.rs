@@ -298,6 +298,8 @@ impl Expert<'_> {
         }
         self.hands.close_up();
         self.hands.prove_socket();
+        // Refused where it is open already.
+        self.hands.act(Action::Tap { open: true });
         if self.runs.len() < 2 {
             self.hands.switch_off();
             self.learn();

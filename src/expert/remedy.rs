@@ -8,11 +8,15 @@ use crate::bench::workshop::WorkKind;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 
-/// Works that make good all the fault changes, in the workshop's order.
+/// Works that make good all the fault changes, in the workshop's order. A fault without changes (a
+/// silent buzzer) is made good by a new part only.
 pub fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> Vec<&'a Work> {
     let targets = fault.targets(&scenario.machine.wiring);
     let workshop = &scenario.workshop;
     let heals = |work: &&Work| {
+        if targets.is_empty() {
+            return work.kind == WorkKind::Replace && work.part == fault.part;
+        }
         let part = workshop
             .part(&work.part)
             .filter(|_| work.kind == WorkKind::Replace);

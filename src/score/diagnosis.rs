@@ -8,7 +8,6 @@
 //! Source of the form: published (F-measure).
 
 use std::collections::BTreeMap;
-use std::collections::BTreeSet;
 
 use crate::bench::job::Finding;
 use crate::bench::job::Job;
@@ -16,7 +15,9 @@ use crate::bench::scenario::DECLINED_ABOVE_RATIO;
 use crate::bench::scenario::Scenario;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
-use crate::machine::FaultClass;
+use crate::expert::remedy::is_for_others;
+use crate::expert::remedy::remedies;
+use crate::expert::remedy::same_remedy;
 use crate::machine::FaultDef;
 use crate::score::report::Part;
 use crate::score::visit;
@@ -26,15 +27,9 @@ const OF: f64 = 30.0;
 /// What is wrong lies in the wiring of the house and is for others to put right: all that can be
 /// done about it is to tell somebody.
 pub(super) fn needs_others(scenario: &Scenario) -> bool {
-    let only_told = |fault: &FaultDef| {
-        remedies(scenario, fault)
-            .iter()
-            .filter_map(|id| scenario.workshop.work(id))
-            .all(|work| work.kind == WorkKind::Instruct)
-    };
     truth(scenario)
-        .iter()
-        .any(|f| f.class == FaultClass::Site && !f.wiring.is_empty() && only_told(f))
+        .into_iter()
+        .any(|fault| is_for_others(scenario, fault))
 }
 
 /// Mending costs more than a customer pays: the cheapest remedies, with parts and standard times,
@@ -42,8 +37,7 @@ pub(super) fn needs_others(scenario: &Scenario) -> bool {
 pub(super) fn not_worth_mending(scenario: &Scenario) -> bool {
     let cheapest = |fault: &FaultDef| {
         remedies(scenario, fault)
-            .iter()
-            .filter_map(|id| scenario.workshop.work(id))
+            .into_iter()
             .min_by(|a, b| price(scenario, a).total_cmp(&price(scenario, b)))
     };
     let works: BTreeMap<&str, &Work> = truth(scenario)
@@ -79,33 +73,6 @@ fn truth(scenario: &Scenario) -> Vec<&FaultDef> {
         .iter()
         .filter_map(|f| scenario.machine.fault(&f.id))
         .collect()
-}
-
-/// Works that make good all the fault changes. A fault without changes (a silent buzzer) is made
-/// good by a new part only.
-fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> BTreeSet<&'a str> {
-    let targets = fault.targets(&scenario.machine.wiring);
-    let workshop = &scenario.workshop;
-    workshop
-        .works
-        .iter()
-        .filter(|work| {
-            if targets.is_empty() {
-                return work.kind == WorkKind::Replace && work.part == fault.part;
-            }
-            let part = workshop
-                .part(&work.part)
-                .filter(|_| work.kind == WorkKind::Replace);
-            targets
-                .iter()
-                .all(|target| work.restores(target) || part.is_some_and(|p| p.comes_with(target)))
-        })
-        .map(|work| work.id.as_str())
-        .collect()
-}
-
-fn same_remedy(scenario: &Scenario, stated: &FaultDef, is: &FaultDef) -> bool {
-    stated.id == is.id || !remedies(scenario, stated).is_disjoint(&remedies(scenario, is))
 }
 
 fn f1(scenario: &Scenario, finding: &Finding) -> f64 {
