@@ -6,6 +6,8 @@ mod belief;
 mod blind;
 #[path = "expert/calibration.rs"]
 mod calibration;
+#[path = "expert/crowd.rs"]
+mod crowd;
 #[path = "expert/drawn.rs"]
 mod drawn;
 #[path = "expert/play.rs"]

@@ -14,6 +14,7 @@ use crate::cli::args::results::PackageArgs;
 use crate::cli::args::results::StatementsArgs;
 use crate::cli::args::results::VerifyArgs;
 use crate::drawing::View;
+use crate::expert::crowd::Kind;
 
 /// Shown under every help.
 const EXIT_CODES: &str = "\
@@ -74,6 +75,9 @@ pub enum Command {
     /// Tell what a skilled technician needs for a job: cost, minutes, acts.
     #[command(after_help = EXIT_CODES)]
     Par(ParArgs),
+    /// Let simulated apprentices work a job: how many put it right, cost, minutes, safety.
+    #[command(after_help = EXIT_CODES)]
+    Crowd(CrowdArgs),
     /// List the faults a machine can have, or tell what one of them makes different.
     #[command(after_help = EXIT_CODES)]
     Faults(FaultsArgs),
@@ -317,6 +321,53 @@ pub struct ParArgs {
     /// Answer as JSON.
     #[arg(long)]
     pub json: bool,
+}
+
+/// A job for a crowd.
+#[derive(Debug, ClapArgs)]
+pub struct CrowdArgs {
+    /// Name of a job that ships, or a job file.
+    #[arg(value_name = "JOB")]
+    pub job: String,
+    /// Kind of apprentice; all of them if none is named.
+    #[arg(long)]
+    pub kind: Vec<ApprenticeKind>,
+    /// How many of each kind.
+    #[arg(long, default_value_t = 200, value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
+    pub runs: u32,
+    /// Seed of the first; each has the next one.
+    #[arg(long, default_value_t = 1)]
+    pub seed: u64,
+    /// Answer as JSON.
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Kinds of simulated apprentices.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum ApprenticeKind {
+    /// Willing and unsure.
+    Novice,
+    /// In a hurry.
+    Careless,
+    /// Fits new parts on the first suspicion.
+    PartSwapper,
+    /// Hardly measures.
+    MeterShy,
+    /// Step by step.
+    Methodical,
+}
+
+impl From<ApprenticeKind> for Kind {
+    fn from(kind: ApprenticeKind) -> Self {
+        match kind {
+            ApprenticeKind::Novice => Kind::Novice,
+            ApprenticeKind::Careless => Kind::Careless,
+            ApprenticeKind::PartSwapper => Kind::PartSwapper,
+            ApprenticeKind::MeterShy => Kind::MeterShy,
+            ApprenticeKind::Methodical => Kind::Methodical,
+        }
+    }
 }
 
 /// Schemas.

@@ -2,7 +2,7 @@
 //!
 //! ```text
 //! check probe simulate play          do something with a machine or a job
-//! belief advise par                  what the expert makes of a job
+//! belief advise par crowd            what the expert and apprentices make of a job
 //! verify cohort statements           check results, work them out, hand them on
 //! assess package                     one candidate's jobs; a course for a training system
 //! faults rules instruments access    list what there is
@@ -17,6 +17,7 @@ mod args; // the words of the command line
 mod assess; // one candidate's jobs
 mod check; // files checked whole
 mod cohort; // what records say together
+mod crowd; // simulated apprentices
 mod draw; // pictures as files
 mod expert; // what the expert makes of a job
 mod failure; // why a command did not do its work
@@ -95,6 +96,7 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Belief(args) => expert::belief(args, out),
         Command::Advise(args) => expert::advise(args, out),
         Command::Par(args) => expert::par(args, out),
+        Command::Crowd(args) => crowd::run(args, out),
         Command::Pack(args) => pack::run(args, out),
         Command::Verify(args) => verify::run(args, out),
         Command::Cohort(args) => cohort::run(args, out),

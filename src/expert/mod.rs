@@ -6,8 +6,11 @@
 
 mod advice; // what to do next, and what a job should cost
 mod belief; // probabilities of the causes after each step
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod brute; // belief against Bayes' rule by brute force
 mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
+pub mod crowd; // simulated apprentices
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
 mod period; // faults that come and go

@@ -13,22 +13,53 @@ use crate::bench::visit::EmptyBy;
 use crate::bench::workshop::Workshop;
 use crate::expert::door::Door;
 use crate::expert::seen::Step;
+use crate::machine::draw_ratio;
 
+/// Purpose of the draws that leave a step out.
+const CARE_PURPOSE: u64 = 0x6361_7265;
 /// Longest a turning part is waited for, ticks.
 const STANDS_AFTER: u64 = 900;
+
+/// How often a step of care is left out by whoever is at work, by a seed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Care {
+    seed: u64,
+    ratio: f64,
+    drawn: u64,
+}
+
+impl Care {
+    /// Steps are done in this share of occasions.
+    pub fn new(seed: u64, ratio: f64) -> Self {
+        let drawn = 0;
+        Self { seed, ratio, drawn }
+    }
+
+    /// This one is done.
+    fn is_taken(&mut self) -> bool {
+        self.drawn += 1;
+        self.ratio >= 1.0 || draw_ratio(self.seed, CARE_PURPOSE, self.drawn) < self.ratio
+    }
+}
 
 /// A technician's hands at a door, with what the acts showed since it was last taken.
 pub struct Routine<'a> {
     /// The door.
     pub door: Door<'a>,
+    care: Care,
     fresh: Vec<Step>,
 }
 
 impl<'a> Routine<'a> {
     /// Before a fresh job.
     pub fn new(door: Door<'a>) -> Self {
+        Self::with_care(door, Care::new(0, 1.0))
+    }
+
+    /// The same for somebody who leaves steps out.
+    pub fn with_care(door: Door<'a>, care: Care) -> Self {
         let fresh = Vec::new();
-        Self { door, fresh }
+        Self { door, care, fresh }
     }
 
     /// What was done and shown since this was last asked.
@@ -113,15 +144,29 @@ impl<'a> Routine<'a> {
         }
         let roles = self.door.seen().scenario.machine.roles.clone();
         let [line, neutral, earth] = &roles.plug_pins;
-        self.prove_tester();
-        self.act(Action::Plug { inserted: false });
-        self.act(Action::Secure);
-        self.act(Action::Tap { open: false });
-        self.act(Action::BleedHose);
-        self.show(line, neutral);
-        self.show(line, earth);
-        self.show(neutral, earth);
-        self.prove_tester();
+        let proves = self.care.is_taken();
+        if proves {
+            self.prove_tester();
+        }
+        // Nobody forgets the plug as easily as the rest.
+        if self.care.is_taken() || self.care.is_taken() || self.care.is_taken() {
+            self.act(Action::Plug { inserted: false });
+        }
+        for action in [
+            Action::Secure,
+            Action::Tap { open: false },
+            Action::BleedHose,
+        ] {
+            if self.care.is_taken() {
+                self.act(action);
+            }
+        }
+        if proves {
+            self.show(line, neutral);
+            self.show(line, earth);
+            self.show(neutral, earth);
+            self.prove_tester();
+        }
     }
 
     /// Opens until `needs` are reached.
@@ -144,7 +189,7 @@ impl<'a> Routine<'a> {
                     self.act(Action::SupplyHose { attached: false });
                 }
             }
-            let helped = step.lays_down || step.needs_help;
+            let helped = (step.lays_down || step.needs_help) && self.care.is_taken();
             if !self.act(Action::TakeOff {
                 step: step.id,
                 helped,
@@ -180,7 +225,10 @@ impl<'a> Routine<'a> {
             tool: DischargeTool::BleedResistor,
         };
         let isolation = &self.door.bench().isolation;
-        if isolation.capacitor_discharged.is_none() && self.door.can(&action) {
+        if isolation.capacitor_discharged.is_none()
+            && self.door.can(&action)
+            && self.care.is_taken()
+        {
             self.act(action);
         }
     }
@@ -215,7 +263,8 @@ impl<'a> Routine<'a> {
         let off: Vec<String> = self.door.bench().off.iter().rev().cloned().collect();
         for step in off {
             let stood = workshop.step(&step).is_some_and(|s| s.lays_down);
-            self.act(Action::Refit { step, check: true });
+            let check = self.care.is_taken();
+            self.act(Action::Refit { step, check });
             if stood && !self.door.bench().hose_attached {
                 self.act(Action::SupplyHose { attached: true });
             }
@@ -235,17 +284,22 @@ impl<'a> Routine<'a> {
         let machine = self.door.seen().scenario.machine.clone();
         let [line, _, earth] = &machine.roles.plug_pins;
         if !self.door.hands().plugged {
-            self.measure(MeterMode::EarthBond, earth, Some(&machine.roles.cabinet));
-            let bond_ohm = self.last_value();
-            self.measure(MeterMode::Insulation, line, Some(earth));
-            let insulation_ohm = self.last_value();
-            if bond_ohm.is_none_or(|ohm| ohm > 0.3) || insulation_ohm.is_some_and(|o| o < 1e6) {
-                return false;
+            if self.care.is_taken() {
+                self.measure(MeterMode::EarthBond, earth, Some(&machine.roles.cabinet));
+                let bond_ohm = self.last_value();
+                self.measure(MeterMode::Insulation, line, Some(earth));
+                let insulation_ohm = self.last_value();
+                if bond_ohm.is_none_or(|ohm| ohm > 0.3) || insulation_ohm.is_some_and(|o| o < 1e6) {
+                    return false;
+                }
             }
             self.act(Action::Plug { inserted: true });
         }
         if !self.door.hands().tap_open {
             self.act(Action::Tap { open: true });
+        }
+        if !self.care.is_taken() {
+            return true;
         }
         let line = machine.wiring.supply.line_conductor;
         let name = machine.wiring.elements[line.index()].name.clone();

@@ -254,7 +254,7 @@ fn tried(job: &mut Job, beats: &[Beat]) -> Lines {
     lines
 }
 
-fn tells(note: &Note) -> bool {
+pub(super) fn tells(note: &Note) -> bool {
     matches!(
         note.entry,
         NoteEntry::Reading(_) | NoteEntry::Observation { .. }
@@ -262,7 +262,7 @@ fn tells(note: &Note) -> bool {
 }
 
 /// Log likelihood of lines where the machine would show others.
-fn fit(is: &Lines, expected: &Lines) -> f64 {
+pub(super) fn fit(is: &Lines, expected: &Lines) -> f64 {
     is.iter()
         .enumerate()
         .map(|(i, (note, _))| match expected.get(i) {

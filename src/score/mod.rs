@@ -7,6 +7,7 @@
 //! adjust; every point is traceable to a step of the log.
 
 mod behaviour;
+mod crowd;
 mod debrief;
 mod diagnosis;
 mod economy;
@@ -25,6 +26,10 @@ mod visit;
 pub use behaviour::Behaviour;
 pub use behaviour::BehaviourLine;
 pub use behaviour::behaviour;
+pub use crowd::Crowd;
+pub use crowd::Fared;
+pub use crowd::Run;
+pub use crowd::fared;
 pub use debrief::Debrief;
 pub use debrief::NoteView;
 pub use debrief::StepView;

@@ -35,7 +35,7 @@ pub fn use_likely(job: &Shared<Job>) -> Asked {
             };
             let setter = asked.setter();
             let answered = Callback::from(move |answer| match answer {
-                Answer::Ready => {}
+                Answer::Ready | Answer::Crowd { .. } => {}
                 Answer::Progress { done, of } => setter.set(Asked::Waiting(done, of)),
                 Answer::Likely(likely) => setter.set(Asked::Told(Shared::new(likely))),
                 Answer::Failed { why } => setter.set(Asked::None(why)),

@@ -4,6 +4,8 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::job::Entry;
+use crate::expert::crowd::Kind;
+use crate::score::Fared;
 
 /// What the page asks.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -17,6 +19,17 @@ pub enum Question {
         seed: u64,
         /// What was done.
         log: Vec<Entry>,
+    },
+    /// How simulated apprentices fare with a job.
+    Crowd {
+        /// Name of a job that ships.
+        job: String,
+        /// Kinds of apprentices.
+        kinds: Vec<Kind>,
+        /// How many of each kind.
+        runs: u32,
+        /// Seed of the first; each has the next one.
+        seed: u64,
     },
 }
 
@@ -35,6 +48,11 @@ pub enum Answer {
     },
     /// Which causes were likely.
     Likely(Likely),
+    /// How each kind fared.
+    Crowd {
+        /// In the order asked.
+        fared: Vec<Fared>,
+    },
     /// The question cannot be answered, plain words.
     Failed {
         /// Why.

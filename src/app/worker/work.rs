@@ -11,28 +11,64 @@ use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
 use crate::expert::Belief;
 use crate::expert::Seen;
+use crate::expert::crowd::Kind;
 use crate::machine::MachineError;
+use crate::score::Crowd;
+use crate::score::Fared;
+use crate::score::fared;
 
 /// Causes told by name; the others are told together.
 const NAMED: usize = 7;
 
 /// Answers a question; `told` hears how far it is.
 pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
-    match question {
-        Question::Likely { job, seed, log } => {
-            let Some(scenario) = library::find(&job) else {
-                return Answer::Failed {
-                    why: format!("There is no job named “{job}”."),
-                };
-            };
-            match likely(&scenario, seed, &log, told) {
-                Ok(likely) => Answer::Likely(likely),
-                Err(error) => Answer::Failed {
-                    why: format!("The machine of this job cannot be set up: {error}"),
-                },
-            }
+    let (Question::Likely { job, .. } | Question::Crowd { job, .. }) = &question;
+    let Some(scenario) = library::find(job) else {
+        return Answer::Failed {
+            why: format!("There is no job named “{job}”."),
+        };
+    };
+    let answer = match question {
+        Question::Likely { seed, log, .. } => {
+            likely(&scenario, seed, &log, told).map(Answer::Likely)
         }
+        Question::Crowd {
+            kinds, runs, seed, ..
+        } => crowd(&scenario, &kinds, runs, seed, told).map(|fared| Answer::Crowd { fared }),
+    };
+    answer.unwrap_or_else(|error| Answer::Failed {
+        why: format!("The machine of this job cannot be set up: {error}"),
+    })
+}
+
+fn crowd(
+    scenario: &Arc<Scenario>,
+    kinds: &[Kind],
+    runs: u32,
+    seed: u64,
+    told: &mut dyn FnMut(Answer),
+) -> Result<Vec<Fared>, MachineError> {
+    let mut of_all = 0;
+    let each = runs as usize * kinds.len();
+    let crowd = Crowd::new(scenario, &mut |done, of| {
+        of_all = of;
+        let of = of + each;
+        told(Answer::Progress { done, of });
+    })?;
+    let mut all = Vec::new();
+    for (k, kind) in kinds.iter().enumerate() {
+        let mut some = Vec::new();
+        for n in 0..runs {
+            let done = of_all + k * runs as usize + n as usize;
+            told(Answer::Progress {
+                done,
+                of: of_all + each,
+            });
+            some.push(crowd.run(*kind, seed.wrapping_add(n.into()))?);
+        }
+        all.push(fared(*kind, &some));
     }
+    Ok(all)
 }
 
 fn likely(

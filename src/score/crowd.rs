@@ -1,0 +1,159 @@
+//! How simulated apprentices fare with a job: so many put it right, what it cost them, how often they
+//! were unsafe. A first measure of how hard a job is, before anyone has tried it.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+use std::sync::Mutex;
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::bench::job::Job;
+use crate::bench::safety::Severity;
+use crate::bench::scenario::Scenario;
+use crate::expert::crowd;
+use crate::expert::crowd::Almanac;
+use crate::expert::crowd::Kind;
+use crate::machine::MachineError;
+use crate::score::report::assess;
+
+/// One apprentice's job.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Run {
+    /// The machine was put right, or rightly left.
+    pub is_fixed: bool,
+    /// Cost with a callback where it was not, money unit.
+    pub cost: f64,
+    /// Price of parts and material, money unit.
+    pub material: f64,
+    /// Time on site, min.
+    pub minutes: f64,
+    /// Safety rules broken.
+    pub n_findings: usize,
+    /// One of them was critical.
+    pub is_unsafe: bool,
+}
+
+/// How a crowd of one kind fared.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Fared {
+    /// The kind.
+    pub kind: Kind,
+    /// Apprentices.
+    pub runs: usize,
+    /// Share that put it right.
+    pub success_ratio: f64,
+    /// Half the width of its 95 % interval. Published: normal approximation.
+    pub success_margin: f64,
+    /// Mean cost, money unit.
+    pub cost: f64,
+    /// Mean price of parts and material, money unit.
+    pub material: f64,
+    /// Mean time on site, min.
+    pub minutes: f64,
+    /// A tenth needed more than this, min.
+    pub minutes_p90: f64,
+    /// Mean number of safety rules broken.
+    pub safety_findings: f64,
+    /// Share that broke a critical one.
+    pub unsafe_ratio: f64,
+}
+
+/// A job for a crowd.
+#[derive(Debug)]
+pub struct Crowd {
+    scenario: Arc<Scenario>,
+    almanac: Almanac,
+    /// Whether a machine left like this is right: most are left in one of a few ways.
+    judged: Mutex<BTreeMap<String, bool>>,
+}
+
+impl Crowd {
+    /// Prepares a job; `told` hears how many of how many causes are done.
+    ///
+    /// # Errors
+    /// When the scenario's machine cannot be set up.
+    pub fn new(
+        scenario: &Arc<Scenario>,
+        told: &mut dyn FnMut(usize, usize),
+    ) -> Result<Self, MachineError> {
+        Ok(Self {
+            scenario: Arc::clone(scenario),
+            almanac: Almanac::of(scenario, told)?,
+            judged: Mutex::default(),
+        })
+    }
+
+    /// One apprentice works the job.
+    ///
+    /// # Errors
+    /// When the scenario's machine cannot be set up.
+    pub fn run(&self, kind: Kind, seed: u64) -> Result<Run, MachineError> {
+        let mut job = Job::new(Arc::clone(&self.scenario), seed)?;
+        crowd::work(&mut job, &self.almanac, kind, seed);
+        let is_fixed = self.is_fixed(&job)?;
+        let callback = if is_fixed {
+            0.0
+        } else {
+            self.scenario.money.callback
+        };
+        Ok(Run {
+            is_fixed,
+            cost: job.cost() + callback,
+            material: job.ledger().material,
+            minutes: job.tick() as f64 / 600.0,
+            n_findings: job.safety().len(),
+            is_unsafe: job
+                .safety()
+                .iter()
+                .any(|f| f.severity == Severity::Critical),
+        })
+    }
+
+    fn is_fixed(&self, job: &Job) -> Result<bool, MachineError> {
+        let bench = job.bench();
+        let setup = job.machine().setup();
+        let left = format!(
+            "{:?} {:?} {:?} {:?} {:?} {:?} {:?}",
+            bench.ending,
+            bench.advice,
+            setup.healed,
+            setup.open,
+            setup.overrides,
+            bench.off,
+            bench.apart
+        );
+        if let Some(known) = self.judged.lock().ok().and_then(|j| j.get(&left).copied()) {
+            return Ok(known);
+        }
+        let is_fixed = assess(job)?.fixed;
+        if let Ok(mut judged) = self.judged.lock() {
+            judged.insert(left, is_fixed);
+        }
+        Ok(is_fixed)
+    }
+}
+
+/// What all runs of a kind come to.
+pub fn fared(kind: Kind, runs: &[Run]) -> Fared {
+    let n = runs.len().max(1) as f64;
+    let mean = |of: fn(&Run) -> f64| runs.iter().map(of).sum::<f64>() / n;
+    let success_ratio = mean(|r| f64::from(u8::from(r.is_fixed)));
+    let mut minutes: Vec<f64> = runs.iter().map(|r| r.minutes).collect();
+    minutes.sort_by(f64::total_cmp);
+    Fared {
+        kind,
+        runs: runs.len(),
+        success_ratio,
+        success_margin: 1.96 * (success_ratio * (1.0 - success_ratio) / n).sqrt(),
+        cost: mean(|r| r.cost),
+        material: mean(|r| r.material),
+        minutes: mean(|r| r.minutes),
+        minutes_p90: minutes
+            .get(minutes.len() * 9 / 10)
+            .copied()
+            .unwrap_or_default(),
+        safety_findings: mean(|r| r.n_findings as f64),
+        unsafe_ratio: mean(|r| f64::from(u8::from(r.is_unsafe))),
+    }
+}
