@@ -64,6 +64,11 @@ impl<'a> Door<'a> {
         let drive = &self.job.machine().plant().state().drive;
         drive.basket_rad_per_s.abs() + drive.rotor_rad_per_s.abs() > 0.1
     }
+    /// It has filled, washed both ways, drained and spun since it was last touched: anybody who watched
+    /// has seen it.
+    pub fn has_run_through(&self) -> bool {
+        self.job.machine().milestones().all()
+    }
     /// Water stands in the tub: anybody sees it with the lid open.
     pub fn has_water(&self) -> bool {
         self.job.machine().water_kg() > 1.0

@@ -4,9 +4,9 @@
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
-use crate::bench::action::Advice;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
 use crate::expert::crowd::almanac::Almanac;
 use crate::expert::crowd::almanac::Sheet;
@@ -195,10 +195,9 @@ impl Apprentice<'_> {
     fn follow(&mut self) -> Lines {
         let mut lines = Lines::new();
         for step in self.hands.take_fresh() {
-            let shown = self.sound.follow(&step);
+            self.sound.follow(&step);
             let told = step.notes.iter().filter(|n| trial::tells(n));
             lines.extend(told.map(|n| (n.clone(), 0.0)));
-            let _ = shown;
         }
         self.telling.extend(lines.iter().map(|(n, _)| n.number));
         lines
