@@ -85,7 +85,7 @@ fn likeliest(belief: &Belief) -> String {
 }
 
 #[test]
-#[ignore = "minutes: every shipped job"]
+#[ignore = "an hour, and not yet held: every shipped job"]
 fn the_expert_puts_every_shipped_job_right_safely() {
     let only = std::env::var("TUBWRIGHT_JOB").ok();
     let all: Vec<_> = jobs()
