@@ -8,7 +8,7 @@
 //! and goes by chance see [`Period`].
 //!
 //! Limits: while such a fault is away its machine is taken to be in the sound one's state. A machine
-//! far behind all others (16 in the logarithm) is no longer run; its probability keeps standing.
+//! far behind all others (25 in the logarithm) is no longer run; its probability keeps standing.
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -36,7 +36,7 @@ use crate::expert::weigh;
 use crate::machine::MachineError;
 
 /// This far behind the likeliest a machine is no longer run.
-const GIVEN_UP: f64 = 16.0;
+const GIVEN_UP: f64 = 25.0;
 /// A protective device that opened, or did not, against what the machine would have made of it.
 const TRIP_SLIP: f64 = 0.01;
 /// A cause counts as ruled out by a step that brings it from above the first to below the second.
