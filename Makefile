@@ -22,9 +22,9 @@ check:
 	@.ci/setup build
 	@.ci/check
 
-# Time what has a budget, natively and in Chromium, and weigh the download.
+# Time what has a budget, natively and in Chromium, beside ngspice and scipy; weigh the download.
 bench:
-	@.ci/setup test
+	@.ci/setup bench
 	@.ci/bench
 
 # Pictures of each screen at three sizes, into target/shots/.

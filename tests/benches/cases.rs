@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use crate::fleet;
+use crate::judgement;
 use crate::measure::Case;
 use crate::results;
 use tubwright::bench::job::Entry;
@@ -42,18 +44,23 @@ pub fn all() -> Vec<Case> {
         solve_after_a_contact_change(),
         probe_of_a_reading(),
         whole_wash(),
+        fleet::machines("machine P: one, a minute of washing", 1),
+        fleet::machines("machine P: 100 side by side, a minute of washing", 100),
         log_of_a_job(),
         results::one_record_verified(),
         results::thousand_by_forty(),
+        judgement::belief(),
+        judgement::next_step(),
+        judgement::target(),
     ]
 }
 
-fn model() -> Arc<MachineModel> {
+pub fn model() -> Arc<MachineModel> {
     Arc::clone(&machines().expect("shipped files are sound")["P"].model)
 }
 
 /// Harness of machine P with the contacts of a spin.
-fn spinning() -> (Harness, Contacts) {
+pub fn spinning() -> (Harness, Contacts) {
     let wiring = Arc::new(model().wiring.clone());
     let closed = &wiring.state("spinning").expect("a state").closed;
     let harness = Harness::new(&Wiring::healthy(&wiring), &[]).expect("solvable");

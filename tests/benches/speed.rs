@@ -2,8 +2,15 @@
 //!
 //! `cargo bench --bench speed -- [--json FILE] [WORD]` prints one table; only cases whose name holds WORD.
 
+#[cfg(not(target_arch = "wasm32"))]
+mod against;
 mod cases;
 mod clock;
+#[cfg(not(target_arch = "wasm32"))]
+#[path = "../network/deck.rs"]
+mod deck;
+mod fleet;
+mod judgement;
 mod measure;
 mod results;
 
@@ -29,8 +36,18 @@ fn main() {
         println!("{}", timing.to_row());
         rows.push(timing.to_json());
     }
+    let others = if word.is_empty() || word == "others" {
+        println!("\n{}", against::head());
+        against::all()
+    } else {
+        Vec::new()
+    };
+    others
+        .iter()
+        .for_each(|ratio| println!("{}", ratio.to_row()));
+    let others: Vec<_> = others.iter().map(against::Ratio::to_json).collect();
     if let Some(path) = json_path {
-        let text = serde_json::json!({ "native": rows }).to_string();
+        let text = serde_json::json!({ "native": rows, "others": others }).to_string();
         if let Err(error) = std::fs::write(&path, text) {
             eprintln!("bench: cannot write {path}: {error}; give a file that can be written.");
             std::process::exit(1);
