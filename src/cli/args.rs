@@ -1,6 +1,7 @@
 //! The words of the command line, read by clap. What a word means is said here once and shown by
 //! `--help`; what is done with it stands in the file of each command.
 
+pub mod jobs; // words of the commands about jobs that are worked
 pub mod results; // words of the commands about records and assessments
 
 use clap::Args as ClapArgs;
@@ -8,13 +9,15 @@ use clap::Parser;
 use clap::Subcommand;
 use clap::ValueEnum;
 
+use crate::cli::args::jobs::CrowdArgs;
+use crate::cli::args::jobs::ParArgs;
+use crate::cli::args::jobs::PlayArgs;
 use crate::cli::args::results::AssessArgs;
 use crate::cli::args::results::CohortArgs;
 use crate::cli::args::results::PackageArgs;
 use crate::cli::args::results::StatementsArgs;
 use crate::cli::args::results::VerifyArgs;
 use crate::drawing::View;
-use crate::expert::crowd::Kind;
 
 /// Shown under every help.
 const EXIT_CODES: &str = "\
@@ -284,99 +287,6 @@ pub struct SimulateArgs {
     /// Figures as JSON.
     #[arg(long)]
     pub json: bool,
-}
-
-/// A log on a job.
-#[derive(Debug, ClapArgs)]
-pub struct PlayArgs {
-    /// Name of a job that ships, or a job file.
-    #[arg(value_name = "JOB")]
-    pub job: String,
-    /// The log, a JSON file.
-    #[arg(value_name = "LOG")]
-    pub log: String,
-    /// Machine file a job file is on, where its machine does not ship.
-    #[arg(long, value_name = "FILE")]
-    pub machine: Option<String>,
-    /// Seed that makes the job its own: draws of intermittent faults and unchecked refits.
-    #[arg(long, default_value_t = 1)]
-    pub seed: u64,
-    /// Write the result as a record, too.
-    #[arg(long, value_name = "FILE", requires = "candidate")]
-    pub record: Option<String>,
-    /// Number or pseudonym of whoever did it, for the record.
-    #[arg(long, value_name = "NUMBER")]
-    pub candidate: Option<String>,
-    /// Answer as JSON.
-    #[arg(long)]
-    pub json: bool,
-}
-
-/// A job for the expert.
-#[derive(Debug, ClapArgs)]
-pub struct ParArgs {
-    /// Name of a job that ships, or a job file.
-    #[arg(value_name = "JOB")]
-    pub job: String,
-    /// Machine file a job file is on, where its machine does not ship.
-    #[arg(long, value_name = "FILE")]
-    pub machine: Option<String>,
-    /// Seed that makes the job its own.
-    #[arg(long, default_value_t = 1)]
-    pub seed: u64,
-    /// Answer as JSON.
-    #[arg(long)]
-    pub json: bool,
-}
-
-/// A job for a crowd.
-#[derive(Debug, ClapArgs)]
-pub struct CrowdArgs {
-    /// Name of a job that ships, or a job file.
-    #[arg(value_name = "JOB")]
-    pub job: String,
-    /// Machine file a job file is on, where its machine does not ship.
-    #[arg(long, value_name = "FILE")]
-    pub machine: Option<String>,
-    /// Kind of apprentice; all of them if none is named.
-    #[arg(long)]
-    pub kind: Vec<ApprenticeKind>,
-    /// How many of each kind.
-    #[arg(long, default_value_t = 200, value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
-    pub runs: u32,
-    /// Seed of the first; each has the next one.
-    #[arg(long, default_value_t = 1)]
-    pub seed: u64,
-    /// Answer as JSON.
-    #[arg(long)]
-    pub json: bool,
-}
-
-/// Kinds of simulated apprentices.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub enum ApprenticeKind {
-    /// Willing and unsure.
-    Novice,
-    /// In a hurry.
-    Careless,
-    /// Fits new parts on the first suspicion.
-    PartSwapper,
-    /// Hardly measures.
-    MeterShy,
-    /// Step by step.
-    Methodical,
-}
-
-impl From<ApprenticeKind> for Kind {
-    fn from(kind: ApprenticeKind) -> Self {
-        match kind {
-            ApprenticeKind::Novice => Kind::Novice,
-            ApprenticeKind::Careless => Kind::Careless,
-            ApprenticeKind::PartSwapper => Kind::PartSwapper,
-            ApprenticeKind::MeterShy => Kind::MeterShy,
-            ApprenticeKind::Methodical => Kind::Methodical,
-        }
-    }
 }
 
 /// Schemas.

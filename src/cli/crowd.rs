@@ -6,7 +6,7 @@ use rayon::prelude::*;
 use serde_json::json;
 
 use crate::cli::Verdict;
-use crate::cli::args::CrowdArgs;
+use crate::cli::args::jobs::CrowdArgs;
 use crate::cli::expert::failed;
 use crate::cli::failure::Failure;
 use crate::cli::library;

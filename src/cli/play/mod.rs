@@ -14,7 +14,7 @@ use crate::bench::job::Outcome;
 use crate::bench::notebook::Tick;
 use crate::bench::safety;
 use crate::cli::Verdict;
-use crate::cli::args::PlayArgs;
+use crate::cli::args::jobs::PlayArgs;
 use crate::cli::failure::Failure;
 use crate::cli::files;
 use crate::cli::library;

@@ -89,11 +89,12 @@ impl Apprentice<'_> {
         }
         while self.done.len() <= self.habits.most_works {
             let best = self.likeliest();
-            if self.p[best] < self.habits.sure_ratio && self.n_tried < MOST_TRIED {
-                if let Some(i) = self.choose() {
-                    self.try_out(i);
-                    continue;
-                }
+            if self.p[best] < self.habits.sure_ratio
+                && self.n_tried < MOST_TRIED
+                && let Some(i) = self.choose()
+            {
+                self.try_out(i);
+                continue;
             }
             let Some(work) = self.remedy(best) else {
                 if self.almanac.causes[best].faults.is_empty() || self.stated.is_some() {
