@@ -117,6 +117,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
 fn unreadable_words(kind: Kind) -> &'static str {
     match kind {
         Kind::Entries => "entries are needed here, such as {\"name\": \"text\"}",
+        Kind::Pairs => "pairs are needed here, such as tap_shut + lid_open",
         _ => "a number is needed here, such as 3.5",
     }
 }
@@ -224,7 +225,13 @@ pub fn text_of(value: &Value) -> String {
     match value {
         Value::Null => String::new(),
         Value::String(text) => text.clone(),
-        Value::Array(list) => list.iter().map(text_of).collect::<Vec<_>>().join(", "),
+        Value::Array(list) => {
+            let inner = |value: &Value| match value {
+                Value::Array(pair) => pair.iter().map(text_of).collect::<Vec<_>>().join(" + "),
+                other => text_of(other),
+            };
+            list.iter().map(inner).collect::<Vec<_>>().join(", ")
+        }
         Value::Number(number) => number
             .as_f64()
             .map_or_else(|| number.to_string(), |n| n.to_string()),
@@ -244,6 +251,20 @@ fn value_of(kind: Kind, text: &str) -> Option<Value> {
         }
         Kind::Entries if trimmed.is_empty() => Some(json!({})),
         Kind::Entries => serde_json::from_str(trimmed).ok().filter(Value::is_object),
+        Kind::Pairs => {
+            let pairs = text
+                .split(',')
+                .map(str::trim)
+                .filter(|pair| !pair.is_empty());
+            let read = |pair: &str| {
+                let (one, other) = pair.split_once('+')?;
+                Some(json!([one.trim(), other.trim()]))
+            };
+            pairs
+                .map(read)
+                .collect::<Option<Vec<Value>>>()
+                .map(Value::Array)
+        }
         Kind::Words => {
             let words = text
                 .split(',')
@@ -273,6 +294,10 @@ mod tests {
             Some(json!(["ask first", "look"]))
         );
         assert_eq!(text_of(&json!(3.0)), "3");
+        let pairs = json!([["a", "b"], ["c", "d"]]);
+        assert_eq!(text_of(&pairs), "a + b, c + d");
+        assert_eq!(value_of(Kind::Pairs, "a + b, c+d ,"), Some(pairs));
+        assert_eq!(value_of(Kind::Pairs, "a, b"), None);
         let entries = |text| value_of(Kind::Entries, text);
         assert_eq!(entries(" "), Some(json!({})));
         assert_eq!(entries("{\"belt\": 1}"), Some(json!({"belt": 1})));

@@ -36,6 +36,8 @@ pub enum Kind {
     Van,
     /// Named entries, written as they stand in the file.
     Entries,
+    /// Pairs of names, a plus sign within and a comma between.
+    Pairs,
 }
 
 /// One field of the form.
@@ -154,12 +156,20 @@ pub const SECTIONS: &[Section] = &[
     },
     Section {
         title: "What is wrong",
-        fields: &[field(
-            "faults",
-            "Faults",
-            Kind::Faults,
-            "None is a sound machine: the right answer is then to say so, and to show the customer.",
-        )],
+        fields: &[
+            field(
+                "faults",
+                "Faults",
+                Kind::Faults,
+                "None is a sound machine: the right answer is then to say so, and to show the customer.",
+            ),
+            field(
+                "double_faults",
+                "Pairs that may come together",
+                Kind::Pairs,
+                "For a job with two faults: pairs of names that likely causes are to reckon with, the true one among others, such as: valve_limescale + inlet_filter_dirty.",
+            ),
+        ],
     },
     Section {
         title: "The customer",
