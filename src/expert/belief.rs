@@ -166,9 +166,11 @@ impl Belief {
             }
             is_unexplained |= self.weigh(n, note, &shown);
         }
+        // The sound machine is followed in any case.
+        let is_possible_if_away = shown[0].as_ref().is_none_or(|sound| sound.was_possible);
         for (line, shown) in self.lines.iter_mut().zip(&shown) {
             if let Some(shown) = shown {
-                line.weigh_the_possible(step, shown);
+                line.weigh_the_possible(step, shown, is_possible_if_away);
             }
         }
         self.record(self.history.len(), &before, (is_unexplained, foreseen));
@@ -326,18 +328,22 @@ impl Line {
         sum + if is_new { fit } else { 0.0 }
     }
 
-    fn weigh_the_possible(&mut self, step: &Step, shown: &Shown) {
-        let mut sum = 0.0;
-        if !shown.was_possible {
-            sum += libm::log(weigh::OUTLIER);
-        }
+    fn weigh_the_possible(&mut self, step: &Step, shown: &Shown, is_possible_if_away: bool) {
+        let of = |possible: bool| {
+            if possible {
+                0.0
+            } else {
+                libm::log(weigh::OUTLIER)
+            }
+        };
+        let mut sum = of(shown.was_possible);
         let is_wrong = shown.is_tripped != step.is_tripped;
         if is_wrong && !self.is_tripped_wrongly {
             sum += libm::log(TRIP_SLIP);
         }
         self.is_tripped_wrongly = is_wrong;
         match &mut self.period {
-            Some(period) => period.see(sum, 0.0),
+            Some(period) => period.see(sum, of(is_possible_if_away)),
             None => self.log_likelihood += sum,
         }
     }

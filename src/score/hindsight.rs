@@ -7,6 +7,7 @@ use crate::bench::job::Job;
 use crate::bench::ledger;
 use crate::bench::notebook::Note;
 use crate::bench::words;
+use crate::bench::workshop::Effect;
 use crate::bench::workshop::WorkKind;
 use crate::machine::FaultDef;
 use crate::machine::Target;
@@ -101,7 +102,15 @@ fn by_accident(job: &Job) -> Option<String> {
                 .any(|t| work.restores(t) || part.is_some_and(|p| p.comes_with(t)))
         })
     });
-    (is_good && !on_purpose).then(|| {
+    // A tap that is turned is turned on purpose; only what goes back together may take a fault along.
+    let went_back = job.log().iter().any(|entry| match &entry.action {
+        Action::Refit { step, .. } => workshop.step(step).is_some_and(|s| {
+            let put_right = s.while_off.iter().map(Effect::target);
+            put_right.into_iter().any(|t| targets.contains(&t))
+        }),
+        _ => false,
+    });
+    (is_good && went_back && !on_purpose).then(|| {
         format!(
             "Right by accident: {} came right while something else was put back",
             fault.what

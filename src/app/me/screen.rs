@@ -186,7 +186,7 @@ fn broken(jobs: &[(Practice, bool)]) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="Safety rules, a table">
             <table class="table">
-                <thead><tr><th scope="col">{ "Rule" }</th><th scope="col">{ "How grave" }</th><th scope="col">{ "Times" }</th><th scope="col">{ "Last" }</th></tr></thead>
+                <thead><tr><th scope="col">{ "Rule" }</th><th scope="col">{ "How grave" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col" class="numbers">{ "Last" }</th></tr></thead>
                 <tbody>{ for counts.iter().map(|((order, id), (n, day))| html! {
                     <tr key={(*id).to_owned()}>
                         <th scope="row">{ safety::rule(id).map_or(*id, |rule| rule.title) }</th>
@@ -212,7 +212,7 @@ fn done(jobs: &[(Practice, bool)]) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs done, a table">
             <table class="table">
-                <thead><tr><th scope="col">{ "Day" }</th><th scope="col">{ "Job" }</th><th scope="col">{ "Marks" }</th><th scope="col">{ "Cost" }</th><th scope="col">{ "On site" }</th></tr></thead>
+                <thead><tr><th scope="col">{ "Day" }</th><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col" class="numbers">{ "On site" }</th></tr></thead>
                 <tbody>{ for jobs.iter().map(|(job, is_kept)| html! {
                     <tr>
                         <td class="numbers">{ format::date(job.day()) }</td>
@@ -323,7 +323,7 @@ fn Everything(props: &EverythingProps) -> Html {
                     { if *sure { "Yes, erase everything" } else { "Erase everything" } }
                 </button>
             </p>
-            <OpenFiles {on_files} what="A file of everything" most_bytes={MOST_BYTES} />
+            <OpenFiles {on_files} what="Files that “Save everything” made" most_bytes={MOST_BYTES} />
             <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
         </section>
     }

@@ -22,8 +22,8 @@ pub fn Skills(props: &SkillsProps) -> Html {
                 <thead><tr>
                     <th scope="col">{ "Skill" }</th>
                     <th scope="col">{ "How well you know it" }</th>
-                    <th scope="col">{ "Went right" }</th>
-                    <th scope="col">{ "Show it again by" }</th>
+                    <th scope="col" class="numbers">{ "Went right" }</th>
+                    <th scope="col" class="numbers">{ "Show it again by" }</th>
                 </tr></thead>
                 <tbody>{ for props.standings.iter().map(row) }</tbody>
             </table>

@@ -24,7 +24,11 @@ const HARMLESS_V: f64 = 34.0;
 pub(super) fn already_so(job: &Job, action: &Action) -> Option<Refusal> {
     let same = match action {
         Action::Plug { inserted } => job.machine.plugged() == *inserted,
-        Action::Tap { open } => job.machine.tap_open() == *open,
+        // A tap that is turned half shut is not open.
+        Action::Tap { open: true } => {
+            job.machine.tap_open() && job.machine.plant().params().inlet.tap_closed_ratio <= 0.0
+        }
+        Action::Tap { open: false } => !job.machine.tap_open(),
         Action::Lid { open } => job.machine.lid_open() == *open,
         Action::BridgeLid { fitted } => job.machine.lid_bridged() == *fitted,
         Action::HouseSwitch { on } => job.bench.isolation.house_off != *on,
