@@ -1,7 +1,8 @@
 //! A JSON value as a source of plain types that names the whole path of what it refuses.
 //!
 //! The path is put together on the way out, only when something was refused, so that no visitor
-//! is wrapped: each type is compiled once for one source, which keeps the page small.
+//! is wrapped: each type is compiled once for one source, and only for the kind of value that it
+//! is written as, which keeps the page small. A list is no object whose names were left out.
 
 use std::fmt;
 
@@ -87,11 +88,20 @@ impl<'de> At<'de> {
         match self.0 {
             Value::Null => Unexpected::Unit,
             Value::Bool(value) => Unexpected::Bool(*value),
-            Value::Number(_) => Unexpected::Other("number"),
+            Value::Number(number) => match (number.as_u64(), number.as_i64(), number.as_f64()) {
+                (Some(value), _, _) => Unexpected::Unsigned(value),
+                (None, Some(value), _) => Unexpected::Signed(value),
+                (None, None, Some(value)) => Unexpected::Float(value),
+                (None, None, None) => Unexpected::Other("number"),
+            },
             Value::String(text) => Unexpected::Str(text),
             Value::Array(_) => Unexpected::Seq,
             Value::Object(_) => Unexpected::Map,
         }
+    }
+
+    fn not(self, wanted: &dyn de::Expected) -> Refused {
+        de::Error::invalid_type(self.found(), wanted)
     }
 }
 
@@ -109,22 +119,8 @@ impl<'de> Deserializer<'de> for At<'de> {
                 (None, None, None) => Err(de::Error::custom("a number that is too large")),
             },
             Value::String(text) => visitor.visit_borrowed_str(text),
-            Value::Array(list) => {
-                let mut entries = Entries {
-                    list: list.iter(),
-                    read: 0,
-                };
-                let value = visitor.visit_seq(&mut entries)?;
-                if entries.list.len() > 0 {
-                    let wanted = format!("at most {} entries", entries.read);
-                    return Err(de::Error::invalid_length(list.len(), &wanted.as_str()));
-                }
-                Ok(value)
-            }
-            Value::Object(map) => visitor.visit_map(Fields {
-                fields: map.iter(),
-                field: None,
-            }),
+            Value::Array(list) => visit_list(list, visitor),
+            Value::Object(map) => visitor.visit_map(Fields::of(map)),
         }
     }
 
@@ -164,11 +160,72 @@ impl<'de> Deserializer<'de> for At<'de> {
         visitor.visit_unit()
     }
 
-    serde::forward_to_deserialize_any! {
-        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string
-        bytes byte_buf unit unit_struct seq tuple
-        tuple_struct map struct identifier
+    fn deserialize_bool<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        match self.0 {
+            Value::Bool(value) => visitor.visit_bool(*value),
+            _ => Err(self.not(&visitor)),
+        }
     }
+
+    fn deserialize_str<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        match self.0 {
+            Value::String(text) => visitor.visit_borrowed_str(text),
+            _ => Err(self.not(&visitor)),
+        }
+    }
+
+    fn deserialize_string<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        self.deserialize_str(visitor)
+    }
+
+    fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        match self.0 {
+            Value::Array(list) => visit_list(list, visitor),
+            _ => Err(self.not(&visitor)),
+        }
+    }
+
+    fn deserialize_tuple<V: Visitor<'de>>(
+        self,
+        _length: usize,
+        visitor: V,
+    ) -> Result<V::Value, Refused> {
+        self.deserialize_seq(visitor)
+    }
+
+    fn deserialize_map<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        match self.0 {
+            Value::Object(map) => visitor.visit_map(Fields::of(map)),
+            _ => Err(self.not(&visitor)),
+        }
+    }
+
+    fn deserialize_struct<V: Visitor<'de>>(
+        self,
+        _name: &'static str,
+        _fields: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Refused> {
+        self.deserialize_map(visitor)
+    }
+
+    serde::forward_to_deserialize_any! {
+        i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char
+        bytes byte_buf unit unit_struct tuple_struct identifier
+    }
+}
+
+fn visit_list<'de, V: Visitor<'de>>(list: &'de [Value], visitor: V) -> Result<V::Value, Refused> {
+    let mut entries = Entries {
+        list: list.iter(),
+        read: 0,
+    };
+    let value = visitor.visit_seq(&mut entries)?;
+    if entries.list.len() > 0 {
+        let wanted = format!("at most {} entries", entries.read);
+        return Err(de::Error::invalid_length(list.len(), &wanted.as_str()));
+    }
+    Ok(value)
 }
 
 fn sole<'de, V: Visitor<'de>>(
@@ -216,6 +273,15 @@ impl<'de> de::SeqAccess<'de> for &mut Entries<'de> {
 struct Fields<'de> {
     fields: serde_json::map::Iter<'de>,
     field: Option<(&'de String, &'de Value)>,
+}
+
+impl<'de> Fields<'de> {
+    fn of(map: &'de Map<String, Value>) -> Self {
+        Self {
+            fields: map.iter(),
+            field: None,
+        }
+    }
 }
 
 impl<'de> de::MapAccess<'de> for Fields<'de> {
