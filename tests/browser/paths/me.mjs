@@ -11,8 +11,8 @@ async function finished_a_job(visit) {
   await person.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
   await hands.work(shutTap);
   await person.page.waitForURL(/#\/debrief\//);
-  // The thread of the debrief is on its way; leaving before it has come would count as a failed request.
-  await person.page.waitForLoadState("networkidle");
+  // Leaving before the debrief's thread has answered would count as a failed request.
+  await person.page.getByText("As a table").waitFor();
   await person.go("#/me");
   await person.page.getByRole("heading", { name: "Jobs done" }).waitFor();
   return person;
