@@ -18,8 +18,6 @@ use crate::cli::play::log;
 use crate::expert;
 use crate::expert::Belief;
 use crate::expert::Evidence;
-use crate::expert::Next;
-use crate::expert::Remedy;
 use crate::expert::Seen;
 use crate::machine::MachineError;
 
@@ -142,13 +140,7 @@ pub fn advise(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> 
     }
     writeln!(out, "{:>8} {:>6}  next step", "cost", "bits")?;
     for candidate in candidates {
-        let next = match candidate.next {
-            Next::Try(name) => name,
-            Next::Do(Remedy::Work(work)) => work,
-            Next::Do(Remedy::HandOver) => "hand over".to_owned(),
-            Next::Do(Remedy::LookFurther) => "look further".to_owned(),
-            Next::Do(Remedy::Help) => "call for help".to_owned(),
-        };
+        let next = expert::next_words(&candidate.next, &seen.scenario);
         writeln!(
             out,
             "{:>8.1} {:>6.2}  {next}",

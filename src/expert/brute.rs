@@ -151,7 +151,7 @@ proptest! {
     })]
 
     #[test]
-    #[ignore = "minutes, and not yet seen to hold"]
+    #[ignore = "does not hold for every draw yet: some lines count once by one and twice by the other"]
     fn belief_is_bayes_rule_in_whatever_order_independent_lines_come(
         picks in proptest::collection::vec(0_usize..500, 2..6),
         keys in proptest::collection::vec(0.0_f64..1.0, 40),

@@ -6,7 +6,6 @@ use std::collections::BTreeSet;
 use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::visit::Advice;
-use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::door::Door;
 use crate::expert::drill::Drills;
@@ -271,10 +270,6 @@ impl Expert<'_> {
         if !work.needs.is_empty() && !self.hands.reach(&work.needs) {
             return false;
         }
-        let part = scenario
-            .workshop
-            .part(&work.part)
-            .filter(|_| work.kind == WorkKind::Replace);
         let action = Action::Work {
             work: id.to_owned(),
             check: true,
@@ -282,12 +277,7 @@ impl Expert<'_> {
         if !self.hands.door.can(&action) {
             return false;
         }
-        let price = scenario.money.call_out
-            + scenario.money.labour_per_min * work.work_s / 60.0
-            + work.material_price
-            + part.map_or(0.0, |p| p.price);
-        self.hands.act(Action::Quote { price });
-        if price > 0.5 * scenario.money.new_machine {
+        if !self.hands.name_price(work) {
             return false;
         }
         self.hands.act(action);

@@ -11,6 +11,8 @@ use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
 use crate::bench::visit::EmptyBy;
 use crate::bench::workshop::Way;
+use crate::bench::workshop::Work;
+use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
 use crate::expert::door::Door;
 use crate::expert::seen::Step;
@@ -61,6 +63,20 @@ impl<'a> Routine<'a> {
     pub fn with_care(door: Door<'a>, care: Care) -> Self {
         let fresh = Vec::new();
         Self { door, care, fresh }
+    }
+
+    /// Names the price of a work; false when it is not worth it: more than half of a new machine.
+    pub fn name_price(&mut self, work: &Work) -> bool {
+        let (money, workshop) = (self.door.seen().scenario.money.clone(), self.workshop());
+        let part = workshop
+            .part(&work.part)
+            .filter(|_| work.kind == WorkKind::Replace);
+        let price = money.call_out
+            + money.labour_per_min * work.work_s / 60.0
+            + work.material_price
+            + part.map_or(0.0, |p| p.price);
+        self.act(Action::Quote { price });
+        price <= 0.5 * money.new_machine
     }
 
     /// What was done and shown since this was last asked.

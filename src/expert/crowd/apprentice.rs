@@ -274,16 +274,7 @@ impl Apprentice<'_> {
         if !self.hands.door.can(&action) {
             return false;
         }
-        let part = scenario
-            .workshop
-            .part(&work.part)
-            .filter(|_| work.kind == WorkKind::Replace);
-        let price = scenario.money.call_out
-            + scenario.money.labour_per_min * work.work_s / 60.0
-            + work.material_price
-            + part.map_or(0.0, |p| p.price);
-        self.hands.act(Action::Quote { price });
-        if price > 0.5 * scenario.money.new_machine {
+        if !self.hands.name_price(work) {
             return false;
         }
         self.hands.act(action)
