@@ -11,6 +11,8 @@ mod gauges;
 mod making_safe;
 #[path = "bench/random.rs"]
 mod random;
+#[path = "bench/refits.rs"]
+mod refits;
 #[path = "bench/repairs.rs"]
 mod repairs;
 #[path = "bench/rules.rs"]

@@ -59,6 +59,13 @@ pub enum Action {
         /// True to open it.
         open: bool,
     },
+    /// Hold a contactless tester to a point: it lights where it feels alternating voltage.
+    VoltagePen {
+        /// Name of the test point.
+        point: String,
+    },
+    /// Dry what got wet inside, with cloth and warm air.
+    DryOut,
     /// Let the pressure out of the supply hose into a bucket.
     BleedHose,
     /// Take off or screw on the supply hose at the machine.
@@ -94,7 +101,7 @@ pub enum Action {
     TakeOff {
         /// Name of the step.
         step: String,
-        /// Help, a strap or a stand is used where one is needed.
+        /// Help, a strap, a stand or a tray is used where one is needed.
         #[serde(default)]
         helped: bool,
     },
@@ -355,42 +362,4 @@ pub enum MeterMode {
     Leakage,
     /// Touch current: what flows through 2 kΩ, as through a person.
     TouchCurrent,
-}
-
-impl MeterMode {
-    /// All modes, in the order a technician meets them on the instruments.
-    pub const ALL: [MeterMode; 14] = [
-        MeterMode::AcVolts,
-        MeterMode::LowAcVolts,
-        MeterMode::DcVolts,
-        MeterMode::Ohms,
-        MeterMode::Continuity,
-        MeterMode::Capacitance,
-        MeterMode::Frequency,
-        MeterMode::Diode,
-        MeterMode::Amps,
-        MeterMode::Clamp,
-        MeterMode::Insulation,
-        MeterMode::EarthBond,
-        MeterMode::Leakage,
-        MeterMode::TouchCurrent,
-    ];
-
-    /// The mode needs a dead circuit: its own source drives the current.
-    pub fn needs_dead_circuit(self) -> bool {
-        matches!(
-            self,
-            MeterMode::Ohms
-                | MeterMode::Continuity
-                | MeterMode::Capacitance
-                | MeterMode::Diode
-                | MeterMode::Insulation
-                | MeterMode::EarthBond
-        )
-    }
-
-    /// The mode takes one conductor in jaws instead of two leads.
-    pub fn is_clamp(self) -> bool {
-        matches!(self, MeterMode::Clamp | MeterMode::Leakage)
-    }
 }

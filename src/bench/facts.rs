@@ -11,9 +11,9 @@ use crate::bench::acts;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::probe_facts;
 use crate::bench::safety::situation::Act;
 use crate::bench::safety::situation::DeadProof;
-use crate::bench::safety::situation::ProbeMode;
 use crate::bench::safety::situation::Situation;
 use crate::bench::store;
 use crate::bench::visit::Advice;
@@ -32,11 +32,11 @@ const WET_FLOOR_KG: f64 = 0.5;
 pub fn situation(job: &Job, action: &Action) -> Situation {
     let act = act_of(job, action);
     let mut s = Situation::orderly(act);
-    water(job, &mut s);
+    water(job, action, &mut s);
     supply(job, action, &mut s);
     proof(job, action, &mut s);
     touched(job, action, &mut s);
-    probe(job, action, &mut s);
+    probe_facts::probe(job, action, &mut s);
     machine(job, &mut s);
     surroundings(job, action, &mut s);
     tests(job, &mut s);
@@ -48,6 +48,7 @@ pub(in crate::bench) fn act_of(job: &Job, action: &Action) -> Act {
     match action {
         Action::TakeOff { step, .. } => match workshop.step(step) {
             Some(step) if step.lays_down => Act::Tilt,
+            Some(step) if step.lets_water_out => Act::PullDrainHose,
             Some(step) if step.opens_live_parts => Act::OpenCover,
             Some(step) if step.moves_machine => Act::Other,
             _ => Act::ReachInside,
@@ -58,6 +59,7 @@ pub(in crate::bench) fn act_of(job: &Job, action: &Action) -> Act {
             _ => Act::TakeOff,
         },
         Action::PutOldBack { .. } => Act::TakeOff,
+        Action::DryOut => Act::ReachInside,
         Action::Sense {
             sense: Sense::Feel,
             place,
@@ -142,14 +144,20 @@ fn proof(job: &Job, action: &Action, s: &mut Situation) {
             || touched.contains(node)
             || (place.is_some() && touched.iter().any(|t| place_of(t) == place))
     };
+    let both = |(a, b): &&(String, String)| counts(a) && counts(b);
     let pairs = isolation.shown_dead.iter().chain(&isolation.proved_dead);
-    let n = pairs.filter(|(a, b)| counts(a) && counts(b)).count();
+    let n_unproved = isolation.shown_unproved.iter().filter(both).count();
+    let n = pairs.filter(both).count() + n_unproved;
     s.proof.kind = if n > 0 {
         DeadProof::Volts
+    } else if isolation.pen_dark.iter().any(counts) {
+        DeadProof::Contactless
+    } else if isolation.ohms_at_pins {
+        DeadProof::Ohms
     } else {
         DeadProof::None
     };
-    s.proof.tester_proved_before = isolation.tester_proved.is_some();
+    s.proof.tester_proved_before = n_unproved == 0;
     s.proof.tester_proved_after = isolation.shown_dead.is_empty();
     s.proof.n_pairs = n as u32;
 }
@@ -190,52 +198,14 @@ fn touched(job: &Job, action: &Action, s: &mut Situation) {
     s.motion.motor_rad_per_s = job.machine.plant().state().drive.rotor_rad_per_s.abs();
 }
 
-fn probe(job: &Job, action: &Action, s: &mut Situation) {
-    let Action::Meter {
-        mode,
-        red: Some(red),
-        black,
-    } = action
-    else {
-        return;
-    };
-    s.probe.mode = match mode {
-        MeterMode::AcVolts
-        | MeterMode::LowAcVolts
-        | MeterMode::DcVolts
-        | MeterMode::Frequency
-        | MeterMode::TouchCurrent => ProbeMode::Volts,
-        MeterMode::Ohms | MeterMode::Continuity | MeterMode::Capacitance | MeterMode::Diode => {
-            ProbeMode::Ohms
-        }
-        MeterMode::Amps => ProbeMode::Amperes,
-        MeterMode::Clamp | MeterMode::Leakage => ProbeMode::Clamp,
-        MeterMode::Insulation => ProbeMode::Insulation,
-        MeterMode::EarthBond => ProbeMode::EarthBond,
-    };
-    let around = &job.bench.around;
-    s.probe.category = around.instrument.category;
-    s.probe.leads_are_damaged = around.instrument.lead_is_cracked;
-    // A known source is a check of its own, and the first thing measured may be that source.
-    let socket = &job.machine.model().roles.socket;
-    let at_socket = |node: &String| socket.contains(node);
-    s.probe.was_checked = around.instrument_checked
-        || job.bench.isolation.tester_proved.is_some()
-        || (at_socket(red) && black.as_ref().is_some_and(at_socket));
-    if let Some(black) = black {
-        s.probe.voltage_v = job.machine.voltage_between(red, black);
-    }
-}
-
 fn machine(job: &Job, s: &mut Situation) {
     let bench = &job.bench;
     let workshop = &job.scenario().workshop;
     let off = bench.off.iter().filter_map(|id| workshop.step(id));
     s.machine.n_covers_off = off.clone().filter(|step| step.opens_live_parts).count() as u32;
-    s.machine.n_fasteners_left = off
-        .clone()
-        .filter(|step| !step.fasteners.is_empty())
-        .count() as u32;
+    s.machine.n_fasteners_left = job.n_pieces_off();
+    s.machine.has_loose_items = bench.short.values().any(|short| short.is_inside);
+    s.machine.has_wet_electrics = !bench.wet.is_empty();
     let effects = off
         .flat_map(|step| &step.while_off)
         .chain(bench.left_wrong.values().flatten());
@@ -265,6 +235,7 @@ fn machine(job: &Job, s: &mut Situation) {
         s.machine.capacitor_is_underrated |= below(variant.rated_v, item.part.rated_v);
         s.machine.fuse_is_oversized |= below(item.part.rated_a, variant.rated_a);
     }
+    s.machine.has_weeping_joint = is_seen_weeping(job);
     s.machine.n_earth_links_off = n_earth;
     s.machine.n_unsealed_joints = n_joints;
     s.machine.lid_is_open = job.machine.lid_open();
@@ -273,7 +244,24 @@ fn machine(job: &Job, s: &mut Situation) {
         job.machine.milestones().spins_open && !job.machine.lid_bridged();
 }
 
-fn water(job: &Job, s: &mut Situation) {
+/// The last look at a joint since something was changed showed water.
+fn is_seen_weeping(job: &Job) -> bool {
+    let since = job.last_change();
+    let is_wet = |key: &str| matches!(key, "supply_joint_drips" | "drain_joint_wet");
+    job.notebook().iter().any(|note| {
+        note.tick >= since
+            && matches!(&note.entry, NoteEntry::Observation { seen, .. } if seen.iter().any(|s| is_wet(&s.key)))
+    })
+}
+
+fn water(job: &Job, action: &Action, s: &mut Situation) {
+    let unaided = |step: &String, helped: &bool| {
+        let step = job.scenario().workshop.step(step);
+        !helped && step.is_some_and(|step| step.lets_water_out)
+    };
+    s.water.has_catch_tray =
+        !matches!(action, Action::TakeOff { step, helped } if unaided(step, helped));
+    s.water.sealant_has_set = job.bench.sealing.is_empty();
     s.water.tap_is_open = job.machine.tap_open();
     s.water.inlet_hose_is_on = job.bench.hose_attached;
     s.water.hose_pressure_is_released = job.bench.isolation.hose_bled;
@@ -334,6 +322,7 @@ fn tests(job: &Job, s: &mut Situation) {
     s.tests.leakage_a = last(MeterMode::Leakage);
     let seen = job.machine.milestones();
     s.tests.function_was_run = seen.all();
+    s.tests.joint_was_opened = job.joint_was_opened();
     s.tests.joints_were_tried = seen.filled;
     s.tests.lid_stop_was_tried = seen.lid_stopped;
     s.tests.lid_stop_matters = bench.works.iter().any(|(_, id)| stops_the_basket(job, id));

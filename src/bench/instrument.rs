@@ -1,4 +1,4 @@
-//! What becomes of a reading in an instrument that is not as it should be.
+//! What the instruments need, and what becomes of a reading in one that is not as it should be.
 //!
 //! ```text
 //! shown = gain · measured · 0.8 / battery       below 0.8 the reference falls with the battery
@@ -21,6 +21,44 @@ const SIGN_RATIO: f64 = 0.7;
 const LEADS_OHM: f64 = 0.1;
 /// Calibration is good for a year. Common practice.
 const CALIBRATED_MONTHS: u32 = 12;
+
+impl MeterMode {
+    /// All modes, in the order a technician meets them on the instruments.
+    pub const ALL: [MeterMode; 14] = [
+        MeterMode::AcVolts,
+        MeterMode::LowAcVolts,
+        MeterMode::DcVolts,
+        MeterMode::Ohms,
+        MeterMode::Continuity,
+        MeterMode::Capacitance,
+        MeterMode::Frequency,
+        MeterMode::Diode,
+        MeterMode::Amps,
+        MeterMode::Clamp,
+        MeterMode::Insulation,
+        MeterMode::EarthBond,
+        MeterMode::Leakage,
+        MeterMode::TouchCurrent,
+    ];
+
+    /// The mode needs a dead circuit: its own source drives the current.
+    pub fn needs_dead_circuit(self) -> bool {
+        matches!(
+            self,
+            MeterMode::Ohms
+                | MeterMode::Continuity
+                | MeterMode::Capacitance
+                | MeterMode::Diode
+                | MeterMode::Insulation
+                | MeterMode::EarthBond
+        )
+    }
+
+    /// The mode takes one conductor in jaws instead of two leads.
+    pub fn is_clamp(self) -> bool {
+        matches!(self, MeterMode::Clamp | MeterMode::Leakage)
+    }
+}
 
 impl HandInstrument {
     /// What it makes of what is there.

@@ -35,6 +35,12 @@ pub struct Isolation {
     pub tester_proved: Option<Tick>,
     /// Points shown dead since the plug came out, by a tester proved before; not yet proved again.
     pub shown_dead: Vec<(String, String)>,
+    /// Points shown dead by a tester that was not proved before.
+    pub shown_unproved: Vec<(String, String)>,
+    /// Points where a contactless tester stayed dark.
+    pub pen_dark: Vec<String>,
+    /// Ohms were measured across the plug pins.
+    pub ohms_at_pins: bool,
     /// Points proved dead: tester proved before and after.
     pub proved_dead: Vec<(String, String)>,
 }
@@ -48,7 +54,15 @@ impl Isolation {
         self.pins_discharged = None;
         self.capacitor_discharged = None;
         self.capacitor_measured = None;
+        self.forget_shown();
+    }
+
+    /// What was shown or proved dead holds no longer.
+    pub fn forget_shown(&mut self) {
         self.shown_dead.clear();
+        self.shown_unproved.clear();
+        self.pen_dark.clear();
+        self.ohms_at_pins = false;
         self.proved_dead.clear();
     }
 
@@ -61,11 +75,13 @@ impl Isolation {
     /// The tester shows nothing between two points while the plug is out.
     pub fn tester_shows_dead(&mut self, red: &str, black: &str) {
         let pair = (red.to_owned(), black.to_owned());
-        if self.is_isolated()
-            && self.tester_proved.is_some()
-            && !self.shown_dead.contains(&pair)
-            && !self.proved_dead.contains(&pair)
-        {
+        if !self.is_isolated() {
+            return;
+        }
+        if self.tester_proved.is_none() {
+            self.shown_unproved.push(pair);
+        } else if !self.shown_dead.contains(&pair) && !self.proved_dead.contains(&pair) {
+            self.shown_unproved.retain(|shown| *shown != pair);
             self.shown_dead.push(pair);
         }
     }

@@ -25,9 +25,10 @@ use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::rules::SafetyFinding;
+use crate::bench::refitting::Sealing;
+use crate::bench::refitting::Short;
 use crate::bench::scenario::Scenario;
 use crate::bench::workshop::Effect;
-use crate::bench::workshop::WorkKind;
 use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Setup;
@@ -108,6 +109,12 @@ pub struct Bench {
     pub works: Vec<(Tick, String)>,
     /// Steps that stand open over the hands with nothing to hold them.
     pub unsupported: BTreeSet<String>,
+    /// Steps and works that went back with a piece too few.
+    pub short: BTreeMap<String, Short>,
+    /// Sealants that have not had their time, by work.
+    pub sealing: BTreeMap<String, Sealing>,
+    /// What got wet inside, by what is left wrong.
+    pub wet: BTreeSet<String>,
     /// The machine lies propped, by help, strap or stand.
     pub propped: bool,
     /// How often the plug was moved.
@@ -209,7 +216,12 @@ impl Job {
 
     /// Lets time pass while the technician watches.
     pub fn advance(&mut self, ticks: Tick) {
-        self.machine.advance(ticks);
+        let end = self.tick() + ticks;
+        while let Some(sets) = self.next_setting(end) {
+            self.machine.advance(sets.saturating_sub(self.tick()));
+            self.set_sealants();
+        }
+        self.machine.advance(end.saturating_sub(self.tick()));
     }
 
     /// Lets time pass up to `tick`; nothing happens when it is past already.
@@ -346,42 +358,6 @@ impl Job {
     pub fn cost(&self) -> f64 {
         self.ledger.cost(&self.scenario.money, self.tick())
     }
-    /// When something was last taken off, put back, pulled, bridged or repaired; 0 when never.
-    pub fn last_change(&self) -> Tick {
-        let changes = |action: &Action| {
-            matches!(
-                action,
-                Action::TakeOff { .. }
-                    | Action::Refit { .. }
-                    | Action::Work { .. }
-                    | Action::PullApart { .. }
-                    | Action::PushTogether { .. }
-                    | Action::BridgeLid { .. }
-                    | Action::PutOldBack { .. }
-            )
-        };
-        self.log
-            .iter()
-            .filter(|e| changes(&e.action))
-            .map(|e| e.tick)
-            .max()
-            .unwrap_or(0)
-    }
-
-    /// The machine was opened or something was done to it; telling the customer how to use it does
-    /// not count.
-    pub fn hands_were_on_it(&self) -> bool {
-        let workshop = &self.scenario.workshop;
-        let is_hands_on = |action: &Action| match action {
-            Action::TakeOff { .. } => true,
-            Action::Work { work, .. } => workshop
-                .work(work)
-                .is_none_or(|w| w.kind != WorkKind::Instruct),
-            _ => false,
-        };
-        self.log.iter().any(|e| is_hands_on(&e.action))
-    }
-
     /// Nobody has driven there yet: the phone and the van can still be used.
     pub fn is_before_visit(&self) -> bool {
         acts::is_before_visit(&self.log)

@@ -80,6 +80,8 @@ fn seconds_of(action: &Action, workshop: &Workshop, water_kg: f64) -> f64 {
         Action::Splitter { .. } | Action::ProveTester => 15.0,
         Action::HouseSwitch { .. } => 90.0,
         Action::NewMeterFuse => 120.0,
+        Action::VoltagePen { .. } => 10.0,
+        Action::DryOut => 900.0,
         Action::Note => 5.0,
         Action::Work { work, check } => {
             workshop.work(work).map_or(0.0, |w| w.work_s) + if *check { WORK_CHECK_S } else { 0.0 }

@@ -12,14 +12,17 @@ pub mod event; // what an act can bring besides its purpose
 pub mod facts; // a job as the safety rules look at it
 pub mod gauge; // instruments that need no circuit
 mod gauge_scales; // their scales
-pub mod instrument; // what an instrument that is not sound shows
+mod history; // what the log says of the hands
+pub mod instrument; // what instruments need, and what one shows that is not sound
 pub mod isolation; // made safe: done and proved
 pub mod job; // scenario + seed + log
 pub mod ledger; // clock and money
 pub mod notebook; // readings, looks, answers, acts
 pub mod observe; // what senses give, from the machine's state
+mod probe_facts; // leads put somewhere, as the safety rules look at it
 pub mod protection; // residual current devices, breakers, fuses
 pub mod recorder; // strip-chart recorder
+pub mod refitting; // loose pieces counted, sealants and their time
 pub mod rules; // safety findings of a job
 pub mod safety; // safety rules as data and predicates
 pub mod scenario; // one customer's call

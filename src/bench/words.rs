@@ -48,6 +48,11 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         Action::Secure => "keep the plug in sight".to_owned(),
         Action::Tap { open: true } => "open the tap".to_owned(),
         Action::Tap { open: false } => "shut the tap".to_owned(),
+        Action::VoltagePen { point } => {
+            let name = workshop.test_point(point).map_or(point.as_str(), |t| &t.name);
+            format!("contactless tester: {name}")
+        }
+        Action::DryOut => "dry what got wet inside".to_owned(),
         Action::BleedHose => "bleed the supply hose into a bucket".to_owned(),
         Action::SupplyHose { attached: true } => "screw the supply hose on".to_owned(),
         Action::SupplyHose { attached: false } => "take the supply hose off".to_owned(),

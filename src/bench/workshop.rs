@@ -49,6 +49,8 @@ pub struct Step {
     pub tools: Vec<String>,
     /// What holds it, such as "8 screws".
     pub fasteners: String,
+    /// Loose pieces that come off with it, and must go back.
+    pub n_fasteners: u32,
     /// Working time to take off and to put back, s.
     pub off_s: f64,
     /// Working time to put back, s.
@@ -60,13 +62,17 @@ pub struct Step {
     /// What is physically different while it is off.
     pub while_off: Vec<Effect>,
     /// What goes wrong when it goes back without the check, and how often (0..1).
-    pub mistake: Option<Mistake>,
+    pub mistakes: Vec<Mistake>,
     /// The technician can touch bare mains parts once this is off.
     pub opens_live_parts: bool,
     /// The machine itself is moved or tilted by this step.
     pub moves_machine: bool,
-    /// The machine lies down by this step: no water may be in the tub.
+    /// The machine lies down by this step: no water should be in the tub.
     pub lays_down: bool,
+    /// Water runs out where it comes apart: bucket, tray and cloth first.
+    pub lets_water_out: bool,
+    /// It cannot be got at under water.
+    pub needs_dry_tub: bool,
     /// Heavy or awkward: help or a strap is needed.
     pub needs_help: bool,
     /// It stands over the hands once it is open: it must be propped or tied.
@@ -93,6 +99,8 @@ pub struct Harm {
     pub on: Vec<String>,
     /// The machine must be without voltage for the act to be harmless.
     pub dead: bool,
+    /// The tub must be empty for the act to be harmless: else water gets where it should not.
+    pub dry: bool,
     /// What is damaged, plain words.
     pub what: String,
     /// The physical difference.
@@ -110,11 +118,22 @@ pub struct Mistake {
     pub effects: Vec<Effect>,
 }
 
+/// A sealant and what comes of water before its time.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sealant {
+    /// Time until it holds, s.
+    pub sets_s: f64,
+    /// The physical difference when water came first.
+    pub effects: Vec<Effect>,
+}
+
 /// One physical difference a step, a mistake or a repair makes.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Effect {
     /// The named element of the wiring is an open circuit.
     ElementOpen(String),
+    /// The named element of the wiring has this value, in its own unit.
+    ElementValue(String, f64),
     /// The named plant parameter has this value.
     Param(String, f64),
 }
@@ -123,7 +142,9 @@ impl Effect {
     /// What it touches.
     pub fn target(&self) -> Target {
         match self {
-            Effect::ElementOpen(name) => Target::Element(name.clone()),
+            Effect::ElementOpen(name) | Effect::ElementValue(name, _) => {
+                Target::Element(name.clone())
+            }
             Effect::Param(name, _) => Target::Param(name.clone()),
         }
     }
@@ -213,6 +234,8 @@ pub struct Work {
     pub tools: Vec<String>,
     /// What holds the part, such as "2 screws, plug".
     pub fasteners: String,
+    /// Loose pieces that come off with it, and must go back.
+    pub n_fasteners: u32,
     /// Working time, s, old part out and new part in.
     pub work_s: f64,
     /// Price of material in the money unit, on top of the part's price when it is replaced.
@@ -226,7 +249,9 @@ pub struct Work {
     /// Parameters this work makes good again.
     pub params: Vec<String>,
     /// What is left wrong when the check is left out.
-    pub mistake: Option<Mistake>,
+    pub mistakes: Vec<Mistake>,
+    /// What seals the joint needs time before water.
+    pub sealant: Option<Sealant>,
     /// What a customer is told so that it does not come back.
     pub teach: Option<Advice>,
 }
@@ -293,6 +318,13 @@ pub struct DataSheetLine {
     pub high: f64,
     /// What the line is about, plain words.
     pub what: String,
+}
+
+impl Step {
+    /// A second pair of hands, a strap, a stand or a tray belongs to taking it off.
+    pub fn wants_aid(&self) -> bool {
+        self.lays_down || self.needs_help || self.needs_support || self.lets_water_out
+    }
 }
 
 impl Part {

@@ -38,13 +38,16 @@ fn as_json(step: &Step) -> Value {
         "needs": step.needs,
         "tools": step.tools,
         "fasteners": step.fasteners,
+        "n_fasteners": step.n_fasteners,
         "minutes_off": step.off_s / 60.0,
         "minutes_on": step.on_s / 60.0,
         "caution": step.caution,
         "refit_check": step.refit_check,
-        "left_wrong": step.mistake.as_ref().map(|mistake| &mistake.what),
+        "left_wrong": step.mistakes.iter().map(|mistake| &mistake.what).collect::<Vec<_>>(),
         "needs_help": step.needs_help,
         "needs_support": step.needs_support,
+        "lets_water_out": step.lets_water_out,
+        "needs_dry_tub": step.needs_dry_tub,
         "harms": step.harms.iter().map(harm).collect::<Vec<_>>(),
         "opens_live_parts": step.opens_live_parts,
     })
@@ -58,6 +61,7 @@ fn harm(harm: &Harm) -> Value {
         }),
         "on": harm.on,
         "dead": harm.dead,
+        "dry": harm.dry,
         "what": harm.what,
     })
 }

@@ -51,6 +51,14 @@ impl<'a> Door<'a> {
     pub fn bench(&self) -> &Bench {
         self.job.bench()
     }
+    /// Ticks since the bell.
+    pub fn tick(&self) -> Tick {
+        self.job.tick()
+    }
+    /// When the last sealant holds; none when all do.
+    pub fn sealed_at(&self) -> Option<Tick> {
+        self.job.sealed_at()
+    }
     /// Positions that hands set.
     pub fn hands(&self) -> &Hands {
         self.job.machine().hands()

@@ -206,8 +206,7 @@ impl<'a> Routine<'a> {
                     self.act(Action::SupplyHose { attached: false });
                 }
             }
-            let helped =
-                (step.lays_down || step.needs_help || step.needs_support) && self.care.is_taken();
+            let helped = step.wants_aid() && self.care.is_taken();
             if !self.act(Action::TakeOff {
                 step: step.id,
                 helped,
@@ -318,10 +317,18 @@ impl<'a> Routine<'a> {
         if !self.care.is_taken() {
             return true;
         }
+        self.let_sealant_set();
         let line = machine.wiring.supply.line_conductor;
         let name = machine.wiring.elements[line.index()].name.clone();
         self.measure(MeterMode::Leakage, &name, None);
         self.last_value().is_none_or(|amp| amp <= 3.5e-3)
+    }
+
+    /// Waits until what was sealed holds water.
+    fn let_sealant_set(&mut self) {
+        let now = self.door.tick();
+        let left = self.door.sealed_at().map(|sets| sets.saturating_sub(now));
+        self.door.wait(left.unwrap_or(0));
     }
 
     /// Value of the last reading written down.

@@ -65,6 +65,8 @@ pub enum SoundKind {
     ActuatorClack,
     /// Brake rubbing.
     BrakeRub,
+    /// A loose piece or panel shaken by the spin.
+    Rattle,
 }
 
 /// One source now.
@@ -306,6 +308,16 @@ fn spinning(p: &PlantParams, r: &PlantReadings, heard: &mut Vec<SoundSource>) {
             SoundKind::CabinetKnock,
             70.0 + decades(20.0, knock_m_per_s / 0.1),
             120.0,
+            turn_hz,
+        ));
+    }
+    if p.suspension.rattle_ratio > 0.0 {
+        // Shaken with the rim's speed; levels design choice.
+        let shaken = p.suspension.rattle_ratio * r.rim_m * speed / 0.1;
+        heard.push(lasting(
+            SoundKind::Rattle,
+            56.0 + decades(20.0, shaken),
+            1500.0,
             turn_hz,
         ));
     }

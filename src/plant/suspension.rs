@@ -43,6 +43,8 @@ component_params! {
         lean_m = 0.0, 0.0 => 0.2, "the tub's lean";
         /// 1 with the transport pieces left in: the rods cannot move.
         locked_ratio = 0.0, 0.0 => 1.0, "the transport pieces left in (0 to 1)";
+        /// 1 with a piece loose inside or a panel on fewer screws than it has holes for.
+        rattle_ratio = 0.0, 0.0 => 1.0, "a loose piece or panel (0 to 1)";
         /// Cabinet and fixed parts. Design choice.
         cabinet_kg = 31.0, 1.0 => 200.0, "the cabinet's mass";
     }

@@ -7,9 +7,9 @@ use crate::bench::gauge::Quantity;
 use crate::scenario::names::Names;
 use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
-use crate::scenario::workshop_file::EffectFile;
-use crate::scenario::workshop_file::HarmFile;
-use crate::scenario::workshop_file::MistakeFile;
+use crate::scenario::effect_file::EffectFile;
+use crate::scenario::effect_file::HarmFile;
+use crate::scenario::effect_file::MistakeFile;
 use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::WorkKindFile;
@@ -115,9 +115,9 @@ fn check_steps(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
             around,
             problems,
         );
-        check_mistake(&at, step.mistake.as_ref(), around, problems);
+        check_mistakes(&at, &step.mistakes, around, problems);
         check_harms(&at, &step.harms, around, own, problems);
-        if step.mistake.is_some() && step.refit_check.is_empty() {
+        if !step.mistakes.is_empty() && step.refit_check.is_empty() {
             let remedy = "a step that can go back wrong needs a check that finds it";
             problems.add(&format!("{at}.refit_check"), "\"\"", remedy);
         }
@@ -171,6 +171,13 @@ fn check_effects(
                     .elements
                     .expect(&format!("{at}.open"), element, problems);
             }
+            EffectFile::Value { element, value } => {
+                let at = format!("{at}.value");
+                around
+                    .elements
+                    .expect(&format!("{at}.element"), element, problems);
+                problems.in_range(&format!("{at}.value"), *value, 0.0, 1.0e12);
+            }
             EffectFile::Param { name, .. } => {
                 around
                     .params
@@ -192,29 +199,26 @@ fn check_harms(
         problems.not_blank(&format!("{at}.what"), &harm.what);
         own.steps
             .expect_all(&format!("{at}.on"), &harm.on, problems);
-        if harm.on.is_empty() && !harm.dead {
-            let remedy = "name the steps that must be in place, or set \"dead\"";
+        if harm.on.is_empty() && !harm.dead && !harm.dry {
+            let remedy = "name the steps that must be in place, or set \"dead\" or \"dry\"";
             problems.add(&format!("{at}.on"), "[]", remedy);
         }
         check_effects(&format!("{at}.effects"), &harm.effects, around, problems);
     }
 }
 
-fn check_mistake(
+fn check_mistakes(
     at: &str,
-    mistake: Option<&MistakeFile>,
+    mistakes: &[MistakeFile],
     around: &Surroundings,
     problems: &mut Problems,
 ) {
-    let Some(mistake) = mistake else { return };
-    problems.not_blank(&format!("{at}.mistake.what"), &mistake.what);
-    problems.in_range(&format!("{at}.mistake.chance"), mistake.chance, 0.0, 1.0);
-    check_effects(
-        &format!("{at}.mistake.effects"),
-        &mistake.effects,
-        around,
-        problems,
-    );
+    for (index, mistake) in mistakes.iter().enumerate() {
+        let at = format!("{at}.mistakes[{index}]");
+        problems.not_blank(&format!("{at}.what"), &mistake.what);
+        problems.in_range(&format!("{at}.chance"), mistake.chance, 0.0, 1.0);
+        check_effects(&format!("{at}.effects"), &mistake.effects, around, problems);
+    }
 }
 
 fn check_parts(file: &WorkshopFile, around: &Surroundings, problems: &mut Problems) {
@@ -311,7 +315,12 @@ fn check_works(file: &WorkshopFile, around: &Surroundings, own: &Own, problems: 
         around
             .params
             .expect_all(&format!("{at}.params"), &work.params, problems);
-        check_mistake(&at, work.mistake.as_ref(), around, problems);
+        check_mistakes(&at, &work.mistakes, around, problems);
+        if let Some(sealant) = &work.sealant {
+            let at = format!("{at}.sealant");
+            problems.in_range(&format!("{at}.sets_min"), sealant.sets_min, 0.0, 240.0);
+            check_effects(&format!("{at}.effects"), &sealant.effects, around, problems);
+        }
     }
 }
 

@@ -13,6 +13,7 @@ mod check_visit; // the visit section
 mod check_workshop; // workshop sections that lead somewhere
 pub mod control_file; // twin of the control section
 pub mod edit; // one field of a job read and written by its path
+pub mod effect_file; // twin of what an act changes besides its purpose
 pub mod fault_file; // twin of the fault catalogue
 pub mod job_file; // twin of a job file
 pub mod machine_file; // twin of a machine file

@@ -6,15 +6,15 @@ use crate::bench::workshop;
 use crate::bench::workshop::Workshop;
 use crate::scenario::workshop_file::ConnectorFile;
 use crate::scenario::workshop_file::DataSheetLineFile;
-use crate::scenario::workshop_file::EffectFile;
-use crate::scenario::workshop_file::HarmFile;
-use crate::scenario::workshop_file::MistakeFile;
+use crate::scenario::effect_file::EffectFile;
+use crate::scenario::effect_file::HarmFile;
+use crate::scenario::effect_file::MistakeFile;
 use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::PlaceFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::TestPointFile;
 use crate::scenario::workshop_file::VariantFile;
-use crate::scenario::workshop_file::WayFile;
+use crate::scenario::effect_file::WayFile;
 use crate::scenario::workshop_file::WorkFile;
 use crate::scenario::workshop_file::WorkKindFile;
 use crate::scenario::workshop_file::WorkshopFile;
@@ -62,15 +62,18 @@ impl StepFile {
             needs: self.needs.clone(),
             tools: self.tools.clone(),
             fasteners: self.fasteners.clone(),
+            n_fasteners: self.n_fasteners,
             off_s: s_from_min(self.off_min),
             on_s: s_from_min(self.on_min),
             caution: self.caution.clone(),
             refit_check: self.refit_check.clone(),
             while_off: self.while_off.iter().map(EffectFile::to_plain).collect(),
-            mistake: self.mistake.as_ref().map(MistakeFile::to_plain),
+            mistakes: self.mistakes.iter().map(MistakeFile::to_plain).collect(),
             opens_live_parts: self.opens_live_parts,
             moves_machine: self.moves_machine,
             lays_down: self.lays_down,
+            lets_water_out: self.lets_water_out,
+            needs_dry_tub: self.needs_dry_tub,
             needs_help: self.needs_help,
             needs_support: self.needs_support,
             harms: self.harms.iter().map(HarmFile::to_plain).collect(),
@@ -87,6 +90,7 @@ impl HarmFile {
             }),
             on: self.on.clone(),
             dead: self.dead,
+            dry: self.dry,
             what: self.what.clone(),
             effects: self.effects.iter().map(EffectFile::to_plain).collect(),
         }
@@ -107,6 +111,9 @@ impl EffectFile {
     fn to_plain(&self) -> workshop::Effect {
         match self {
             EffectFile::Open(element) => workshop::Effect::ElementOpen(element.clone()),
+            EffectFile::Value { element, value } => {
+                workshop::Effect::ElementValue(element.clone(), *value)
+            }
             EffectFile::Param { name, value } => workshop::Effect::Param(name.clone(), *value),
         }
     }
@@ -169,13 +176,18 @@ impl WorkFile {
             needs: self.needs.clone(),
             tools: self.tools.clone(),
             fasteners: self.fasteners.clone(),
+            n_fasteners: self.n_fasteners,
             work_s: s_from_min(self.work_min),
             material_price: self.material_price,
             caution: self.caution.clone(),
             check: self.check.clone(),
             elements: self.elements.clone(),
             params: self.params.clone(),
-            mistake: self.mistake.as_ref().map(MistakeFile::to_plain),
+            mistakes: self.mistakes.iter().map(MistakeFile::to_plain).collect(),
+            sealant: self.sealant.as_ref().map(|sealant| workshop::Sealant {
+                sets_s: s_from_min(sealant.sets_min),
+                effects: sealant.effects.iter().map(EffectFile::to_plain).collect(),
+            }),
             teach: self.teach,
         }
     }

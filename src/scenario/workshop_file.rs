@@ -9,6 +9,10 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::visit::Advice;
+use crate::scenario::effect_file::EffectFile;
+use crate::scenario::effect_file::HarmFile;
+use crate::scenario::effect_file::MistakeFile;
+use crate::scenario::effect_file::SealantFile;
 
 /// What a technician can know and do about this type of machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -57,6 +61,9 @@ pub struct StepFile {
     /// What holds it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub fasteners: String,
+    /// Loose pieces that come off with it, and must go back.
+    #[serde(default, skip_serializing_if = "is_none")]
+    pub n_fasteners: u32,
     /// Working time to take it off, min.
     pub off_min: f64,
     /// Working time to put it back, min.
@@ -71,17 +78,23 @@ pub struct StepFile {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub while_off: Vec<EffectFile>,
     /// What goes wrong when it goes back without the check.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub mistake: Option<MistakeFile>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub mistakes: Vec<MistakeFile>,
     /// Bare mains parts can be touched once it is off.
     #[serde(default, skip_serializing_if = "is_false")]
     pub opens_live_parts: bool,
     /// The machine itself is moved or tilted.
     #[serde(default, skip_serializing_if = "is_false")]
     pub moves_machine: bool,
-    /// The machine lies down by it: no water may be in the tub.
+    /// The machine lies down by it: no water should be in the tub.
     #[serde(default, skip_serializing_if = "is_false")]
     pub lays_down: bool,
+    /// Water runs out where it comes apart.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub lets_water_out: bool,
+    /// It cannot be got at under water.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub needs_dry_tub: bool,
     /// Heavy or awkward: help or a strap is needed.
     #[serde(default, skip_serializing_if = "is_false")]
     pub needs_help: bool,
@@ -91,66 +104,6 @@ pub struct StepFile {
     /// What it damages in the wrong order.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub harms: Vec<HarmFile>,
-}
-
-/// Which way something moves.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum WayFile {
-    /// Taken off, pulled apart.
-    Off,
-    /// Put back, pushed together.
-    On,
-}
-
-/// Damage that an act does in the wrong order.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct HarmFile {
-    /// Taking off or putting back; left out: either.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub way: Option<WayFile>,
-    /// Steps that must be in place for the act to be harmless.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub on: Vec<String>,
-    /// The machine must be without voltage for the act to be harmless.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub dead: bool,
-    /// What is damaged, plain words.
-    pub what: String,
-    /// The physical difference.
-    pub effects: Vec<EffectFile>,
-}
-
-/// What a refit without its check can leave wrong.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct MistakeFile {
-    /// Plain words.
-    pub what: String,
-    /// Chance when the check is left out, 0..1.
-    pub chance: f64,
-    /// The physical difference.
-    pub effects: Vec<EffectFile>,
-}
-
-/// One physical difference.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case", deny_unknown_fields)]
-pub enum EffectFile {
-    /// The named element of the wiring is an open circuit.
-    Open(String),
-    /// A plant parameter has another value.
-    Param {
-        /// Dotted name, such as `belt.tension_n`.
-        name: String,
-        /// Its value, in the unit the name ends with.
-        value: f64,
-    },
 }
 
 /// Something that can be ordered and replaced.
@@ -260,6 +213,9 @@ pub struct WorkFile {
     /// What holds the part, such as "2 screws, plug".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub fasteners: String,
+    /// Loose pieces that come off with it, and must go back.
+    #[serde(default, skip_serializing_if = "is_none")]
+    pub n_fasteners: u32,
     /// Working time, min; for a replacement old part out and new part in.
     pub work_min: f64,
     /// Price of material on top of the part's price.
@@ -278,8 +234,11 @@ pub struct WorkFile {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub params: Vec<String>,
     /// What is left wrong when the check is left out.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub mistakes: Vec<MistakeFile>,
+    /// What seals the joint needs time before water.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub mistake: Option<MistakeFile>,
+    pub sealant: Option<SealantFile>,
     /// What a customer is told so that it does not come back.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub teach: Option<Advice>,
@@ -363,6 +322,10 @@ pub struct DataSheetLineFile {
     /// Highest good value, in the mode's SI unit; left out where there is no upper limit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub high: Option<f64>,
+}
+
+fn is_none(n: &u32) -> bool {
+    *n == 0
 }
 
 fn is_false(value: &bool) -> bool {

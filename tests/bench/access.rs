@@ -272,9 +272,9 @@ fn whatever_was_taken_off_must_go_back_in_the_reverse_order() {
 /// What differs while a step is off or left wrong, for those that a running machine feels.
 fn feels(workshop: &Workshop, id: &str) -> bool {
     let step = workshop.step(id).expect("is");
-    step.mistake
-        .as_ref()
-        .is_some_and(|mistake| !mistake.effects.is_empty())
+    step.mistakes
+        .iter()
+        .any(|mistake| !mistake.effects.is_empty())
 }
 
 #[test]

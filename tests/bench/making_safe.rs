@@ -66,7 +66,7 @@ fn dead_is_only_shown_until_the_tester_was_proved_again() {
 }
 
 #[test]
-fn a_tester_never_proved_shows_nothing() {
+fn what_a_tester_never_proved_shows_is_no_proof() {
     let mut job = job("P", &[]);
     do_all(
         &mut job,
@@ -79,7 +79,7 @@ fn a_tester_never_proved_shows_nothing() {
     assert!(!job.bench().isolation.is_proved_dead());
     reach_motor(&mut job);
     assert!(
-        rules(&job).contains(&"not_proved_dead"),
+        rules(&job).contains(&"tester_not_proved_before"),
         "{:?}",
         rules(&job)
     );
@@ -167,7 +167,7 @@ fn a_live_wire_in_the_hand_is_computed_with_its_zone_and_what_opened() {
 }
 
 #[test]
-fn water_in_the_way_of_laying_down_and_a_turning_basket_are_things_hands_cannot_do() {
+fn a_turning_basket_is_in_the_way_of_everything() {
     let mut job = job("P", &[]);
     crate::scene::spins(&mut job);
     let outcome = job.act(off("pull_out"));

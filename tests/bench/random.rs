@@ -12,10 +12,18 @@ use tubwright::bench::action::Sense;
 use tubwright::bench::action::Turnable;
 use tubwright::bench::gauge::Gauge;
 use tubwright::bench::job::Job;
+use tubwright::bench::scenario::QUESTIONS;
+use tubwright::bench::visit::Advice;
+use tubwright::bench::visit::Condition;
 use tubwright::bench::visit::EmptyBy;
+use tubwright::bench::visit::OfferKind;
+use tubwright::bench::visit::OfferOption;
+use tubwright::bench::visit::PHONE_QUESTIONS;
+use tubwright::bench::visit::Payer;
+use tubwright::bench::visit::PictureOf;
 use tubwright::bench::workshop::Workshop;
 
-use crate::scene::job;
+use crate::scene::job_of;
 use crate::scene::scenario;
 
 /// A random act as numbers: what kind, which thing, a choice, a wait before it.
@@ -48,8 +56,8 @@ fn pick(names: Vec<&str>, n: u16) -> String {
     }
 }
 
-fn of<T: Copy>(list: &[T], n: u16) -> T {
-    list[usize::from(n) % list.len()]
+fn of<T: Clone>(list: &[T], n: u16) -> T {
+    list[usize::from(n) % list.len()].clone()
 }
 
 fn act(workshop: &Workshop, wires: &[String], (kind, n, yes, _): Draw) -> Action {
@@ -71,7 +79,7 @@ fn act(workshop: &Workshop, wires: &[String], (kind, n, yes, _): Draw) -> Action
             n,
         )
     };
-    match kind % 25 {
+    match kind % 40 {
         0 => Action::Key { key: of(&KEYS, n) },
         1 => Action::Lid { open: yes },
         2 => Action::Plug { inserted: yes },
@@ -134,13 +142,132 @@ fn act(workshop: &Workshop, wires: &[String], (kind, n, yes, _): Draw) -> Action
             work: pick(workshop.works.iter().map(|w| w.id.as_str()).collect(), n),
             check: yes,
         },
-        _ => match yes {
+        24 => match yes {
             true => Action::Empty {
                 how: of(&[EmptyBy::Bucket, EmptyBy::DrainWire], n),
             },
             false => Action::Splitter { fitted: n % 2 == 0 },
         },
+        25 => Action::VoltagePen { point: point(n) },
+        26 => Action::DryOut,
+        _ => around(workshop, kind, n, yes),
     }
+}
+
+/// What a store calls things; now and then one it does not have.
+fn items(workshop: &Workshop, n: u16) -> Vec<String> {
+    let known: Vec<String> = workshop
+        .parts
+        .iter()
+        .flat_map(|part| {
+            let variants = part.variants.iter();
+            let other = variants.map(|v| format!("{}:{}", part.id, v.id));
+            std::iter::once(part.id.clone()).chain(other)
+        })
+        .collect();
+    let names = || known.iter().map(String::as_str).collect();
+    (0..n % 4)
+        .map(|i| pick(names(), n / 4 + 31 * i))
+        .collect()
+}
+
+/// The acts around a repair.
+fn around(workshop: &Workshop, kind: u8, n: u16, yes: bool) -> Action {
+    let price = f64::from(n % 500);
+    match kind % 40 {
+        27 => match yes {
+            true => Action::Phone {
+                question: pick(PHONE_QUESTIONS.iter().map(|q| q.id).collect(), n),
+            },
+            false => Action::LoadVan {
+                parts: items(workshop, n),
+            },
+        },
+        28 => Action::Ask {
+            question: pick(QUESTIONS.iter().map(|q| q.id).collect(), n),
+            again: yes,
+        },
+        29 => match yes {
+            true => Action::Quote { price },
+            false => Action::Offer {
+                causes: Vec::new(),
+                options: [OfferKind::Repair, OfferKind::OtherPart, OfferKind::NewMachine]
+                    .into_iter()
+                    .take(usize::from(n % 4))
+                    .map(|what| OfferOption { what, price })
+                    .collect(),
+            },
+        },
+        30 => of(&[Action::AskPayer, Action::TakeFee, Action::CheckPapers], n),
+        31 => Action::Warranty {
+            payer: of(&[Payer::Maker, Payer::Customer], n),
+        },
+        32 => of(&[Action::CheckInstrument, Action::SpareInstrument], n),
+        33 => Action::PutOldBack {
+            part: pick(workshop.parts.iter().map(|p| p.id.as_str()).collect(), n),
+        },
+        34 => of(
+            &[
+                Action::ProtectFloor,
+                Action::Gloves { on: yes },
+                Action::MopFloor,
+                Action::KeepClear,
+                Action::CoolWater,
+                Action::MendHouse,
+            ],
+            n,
+        ),
+        35 => match yes {
+            true => Action::TakePicture {
+                of: of(&[PictureOf::Outside, PictureOf::Opened], n),
+            },
+            false => Action::Sign,
+        },
+        36 => Action::LeaveUntil {
+            parts: items(workshop, n),
+            label: yes,
+        },
+        37 => Action::Finding {
+            causes: vec![of(&["belt_off", "no_such_thing"], n).to_owned()],
+            evidence: (0..u32::from(n % 3)).collect(),
+        },
+        38 => Action::Advise {
+            advice: of(&[Advice::WhatWasDone, Advice::HouseWiring], n),
+        },
+        // Most draws go on working.
+        _ => match n % 8 {
+            0 => Action::MakeSafeAndLeave,
+            1 => Action::Close,
+            _ => Action::Work {
+                work: pick(workshop.works.iter().map(|w| w.id.as_str()).collect(), n),
+                check: false,
+            },
+        },
+    }
+}
+
+/// Every way a place can be out of the ordinary, one bit each.
+fn place(bits: u16) -> Vec<Condition> {
+    let all = [
+        Condition::GasSmell,
+        Condition::Flood,
+        Condition::Threat,
+        Condition::ScorchedSocket,
+        Condition::Adaptor,
+        Condition::ExtensionReel,
+        Condition::NoResidualDevice,
+        Condition::Child,
+        Condition::Dog,
+        Condition::DelicateFloor,
+        Condition::BareEdges,
+        Condition::HotWater,
+    ];
+    let has = |(bit, _): &(usize, Condition)| bits >> bit & 1 == 1;
+    all.into_iter()
+        .enumerate()
+        .filter(has)
+        .map(|(_, condition)| condition)
+        .collect()
 }
 
 /// What is off came off after what it needs, and whatever a reading touched could be reached.
@@ -160,11 +287,17 @@ fn keeps_the_access_graph(job: &Job) -> Result<(), TestCaseError> {
     Ok(())
 }
 
-fn holds(machine: &str, fault: u16, draws: &[Draw]) -> Result<(), TestCaseError> {
+fn holds(machine: &str, fault: u16, bits: u16, draws: &[Draw]) -> Result<(), TestCaseError> {
     let sound = scenario(machine, &[]);
     let faults = &sound.machine.faults;
     let id = faults[usize::from(fault) % faults.len()].id.clone();
-    let mut job = job(machine, &[&id]);
+    let mut faulty = scenario(machine, &[&id]);
+    faulty.visit.place = place(bits);
+    faulty.visit.person.is_tenant = bits & 1 == 1;
+    faulty.visit.person.haggle_ratio = if bits & 2 == 2 { 0.2 } else { 0.0 };
+    faulty.visit.instrument.lead_is_broken = bits & 4 == 4;
+    faulty.site.water_kg = if bits & 8 == 8 { 25.0 } else { 0.0 };
+    let mut job = job_of(faulty);
     let workshop = sound.workshop.clone();
     let wires: Vec<String> = sound
         .machine
@@ -200,6 +333,7 @@ fn holds(machine: &str, fault: u16, draws: &[Draw]) -> Result<(), TestCaseError>
             job.machine().trouble()
         );
         prop_assert!(job.cost().is_finite());
+        prop_assert!(job.n_pieces_on_cloth() <= job.n_pieces_off());
     }
     let end = job.tick();
     let (mut again, told) = Job::replay(job.scenario().clone(), job.seed(), job.log())
@@ -219,8 +353,9 @@ proptest! {
     fn random_acts_on_random_faults_keep_every_promise(
         machine in prop::sample::select(vec!["P", "T", "N"]),
         fault in any::<u16>(),
+        bits in 0_u16..4096,
         draws in prop::collection::vec(any::<Draw>(), 1..40),
     ) {
-        holds(machine, fault, &draws)?;
+        holds(machine, fault, bits, &draws)?;
     }
 }

@@ -173,7 +173,7 @@ fn the_clutch_lever_enters_its_link_on_refit_and_left_out_it_does_not_spin() {
             "{id}: {}",
             lever.refit_check
         );
-        let mistake = lever.mistake.as_ref().expect("it can be left out");
+        let mistake = lever.mistakes.first().expect("it can be left out");
         assert!(!mistake.effects.is_empty(), "{id}");
         let fault = ActiveFault::constant("clutch_lever_out_of_link");
         let model = &machines().expect("shipped files are sound")[id].model;

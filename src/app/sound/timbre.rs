@@ -36,7 +36,7 @@ pub fn timbre(kind: SoundKind) -> Timbre {
             Timbre::Tone
         }
         SoundKind::BeltSqueal | SoundKind::BearingWhine => Timbre::Noise { q: 25.0 },
-        SoundKind::BrakeRub | SoundKind::Scraping => Timbre::Noise { q: 8.0 },
+        SoundKind::BrakeRub | SoundKind::Scraping | SoundKind::Rattle => Timbre::Noise { q: 8.0 },
         SoundKind::BeltPass
         | SoundKind::ReversalKnock
         | SoundKind::CabinetKnock

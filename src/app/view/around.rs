@@ -60,6 +60,7 @@ pub(super) fn around(id: &str, list: &mut Vec<Candidate>) {
                 key: PanelKey::Power,
             },
         ),
+        "motor" | "wash_motor" => add("dry what got wet inside", Action::DryOut),
         "run_capacitor" => discharge("it", Charged::RunCapacitor, &mut add),
         "outer_tub" | "tub" | "basket" => add(
             "bail the water out",

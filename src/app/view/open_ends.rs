@@ -46,6 +46,21 @@ pub fn still_open(job: &Job) -> Vec<String> {
         bench.isolation.house_off,
         "The socket's circuit is off at the board",
     );
+    let off: u32 = bench
+        .off
+        .iter()
+        .filter_map(|id| workshop.step(id))
+        .map(|step| step.n_fasteners)
+        .sum();
+    let left_over = job.n_pieces_on_cloth().saturating_sub(off);
+    line(
+        left_over > 0,
+        &format!("On the cloth lie {left_over} pieces too many"),
+    );
+    line(
+        job.sealed_at().is_some(),
+        "A sealed joint still needs its time before water",
+    );
     line(machine.lid_bridged(), "The lid switch is bridged");
     line(machine.lid_open(), "The lid is open");
     let tap_told = job.is_over() || tap_known(job);

@@ -96,7 +96,14 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
             list.extend(key(id).map(|key| candidate("press", "", Action::Key { key })))
         }
         Thing::Connector(_) => connector(id, "", &mut list),
-        Thing::Point(_) | Thing::Element(_) => {}
+        Thing::Point(_) => list.push(candidate(
+            "hold the contactless tester to it",
+            "",
+            Action::VoltagePen {
+                point: id.to_owned(),
+            },
+        )),
+        Thing::Element(_) => {}
         Thing::Step(_) | Thing::Place(_) => {
             around(id, &mut list);
             for step in steps(workshop, id) {
@@ -246,6 +253,11 @@ fn step(step: &Step, list: &mut Vec<Candidate>) {
             &step.caution,
             off(false),
         ));
+    } else if step.lets_water_out {
+        let tray = format!("{}, bucket and cloth below", step.verb);
+        list.push(candidate(tray, &step.caution, off(true)));
+        let bare = format!("{}, nothing below", step.verb);
+        list.push(candidate(bare, &step.caution, off(false)));
     } else if step.needs_support {
         list.push(candidate(&step.verb, &step.caution, off(true)));
         let untied = "open it and let it stand by itself".to_owned();

@@ -74,7 +74,7 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         .iter()
         .map(|s| Action::TakeOff {
             step: s.id.clone(),
-            helped: s.needs_help || s.needs_support,
+            helped: s.wants_aid(),
         })
         .collect();
     acts.extend(then);
@@ -105,15 +105,18 @@ mod tests {
             needs: Vec::new(),
             tools: Vec::new(),
             fasteners: fasteners.into(),
+            n_fasteners: 0,
             off_s,
             on_s: off_s,
             caution: String::new(),
             refit_check: String::new(),
             while_off: Vec::new(),
-            mistake: None,
+            mistakes: Vec::new(),
             opens_live_parts: false,
             moves_machine: false,
             lays_down: false,
+            lets_water_out: false,
+            needs_dry_tub: false,
             needs_help: false,
             needs_support: false,
             harms: Vec::new(),

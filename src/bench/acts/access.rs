@@ -34,8 +34,10 @@ const FALL_M: f64 = 0.25;
 const BENT_FOOT_RATIO: f64 = 0.5;
 /// What it costs, money units. Design choice.
 const DROP_DAMAGE: f64 = 20.0;
-/// Deepest water one can leave in the tub and still lay the machine down, kg.
-const TILT_WATER_KG: f64 = 3.0;
+/// Water that stays below the pulsator and under the drain, kg.
+pub(super) const RESIDUE_KG: f64 = 2.0;
+/// What runs out of an opened joint of an empty tub: sump and hose, kg. Common practice.
+const SUMP_KG: f64 = 1.0;
 
 /// Steps that must come off before `needs` are reached, in working order.
 pub fn missing(workshop: &Workshop, bench: &Bench, needs: &[String]) -> Vec<String> {
@@ -67,8 +69,8 @@ pub(super) fn cannot_take_off(job: &Job, id: &str) -> Option<Refusal> {
     if job.machine.basket_rad_per_s().abs() > 1.0 {
         return not_now("the basket is still turning");
     }
-    if step.lays_down && job.machine.water_kg() > TILT_WATER_KG {
-        return not_now("the tub still holds water: empty it first");
+    if step.needs_dry_tub && job.machine.water_kg() > RESIDUE_KG {
+        return not_now("it stands under water: take the water out first");
     }
     if step.moves_machine && job.bench.hose_attached && step.lays_down {
         return not_now("the supply hose still holds it");
@@ -159,22 +161,38 @@ pub(super) fn cannot_bail(job: &Job) -> Option<Refusal> {
     }
 }
 
-pub(super) fn take_off(job: &mut Job, id: &str, helped: bool) -> Option<Event> {
+pub(super) fn take_off(job: &mut Job, id: &str, helped: bool) -> Vec<Event> {
     let step = job.scenario().workshop.step(id);
     let lays_down = step.is_some_and(|s| s.lays_down);
+    let lets_out = step.is_some_and(|s| s.lets_water_out);
+    let mut events = Vec::new();
     if lays_down {
         job.bench.propped = helped;
+        events.extend(spilt(job));
+        events.extend(if helped { None } else { dropped(job) });
+    } else if lets_out && !helped {
+        events.push(Event::Spill {
+            water_kg: SUMP_KG,
+            why: "water ran out of the joint, with nothing under it".to_owned(),
+        });
     }
-    let dropped = if lays_down && !helped {
-        dropped(job)
-    } else {
-        None
-    };
     job.bench.off.push(id.to_owned());
     job.bench.left_wrong.remove(id);
     job.bench.checked.remove(id);
     job.refit_machine();
-    dropped
+    events
+}
+
+/// Laid down with water in the tub it runs out over everything.
+fn spilt(job: &mut Job) -> Option<Event> {
+    let water_kg = job.machine.water_kg();
+    (water_kg > RESIDUE_KG).then(|| {
+        job.machine.empty_tub();
+        Event::Spill {
+            water_kg,
+            why: "the tub was not empty: its water ran out over motor and floor".to_owned(),
+        }
+    })
 }
 
 /// Laid down by one person without a strap it may fall: a foot bends, the floor is chipped.
@@ -204,7 +222,10 @@ pub(super) fn refit(job: &mut Job, id: &str, check: bool) {
         let targets = step.while_off.iter().map(Effect::target);
         job.bench.healed.extend(targets);
     }
-    settle(job, id, step.and_then(|s| s.mistake), check);
+    if let Some(step) = step {
+        job.count_pieces(id, step.n_fasteners, check);
+        settle(job, id, &step.mistakes, check);
+    }
     job.refit_machine();
 }
 
@@ -232,18 +253,27 @@ pub(super) fn work(job: &mut Job, id: &str, check: bool) {
     let elements = work.elements.iter().cloned().map(Target::Element);
     let params = work.params.iter().cloned().map(Target::Param);
     job.bench.healed.extend(elements.chain(params));
-    let healed = job.bench.healed.clone();
+    // What this work makes good is good, whatever was left wrong there before.
+    let part = scenario
+        .workshop
+        .part(&work.part)
+        .filter(|_| work.kind == WorkKind::Replace);
+    let mends = |effect: &Effect| {
+        let target = effect.target();
+        work.restores(&target) || part.is_some_and(|p| p.comes_with(&target))
+    };
     for effects in job.bench.left_wrong.values_mut() {
-        effects.retain(|effect| !healed.contains(&effect.target()));
+        effects.retain(|effect| !mends(effect));
     }
     let tick = job.tick();
     job.bench.works.push((tick, id.to_owned()));
-    settle(job, id, work.mistake.clone(), check);
+    job.count_pieces(id, work.n_fasteners, check);
+    settle(job, id, &work.mistakes, check);
     job.refit_machine();
 }
 
 /// Without the check chance decides whether something is left wrong.
-fn settle(job: &mut Job, id: &str, mistake: Option<Mistake>, check: bool) {
+fn settle(job: &mut Job, id: &str, mistakes: &[Mistake], check: bool) {
     job.bench.left_wrong.remove(id);
     if check {
         job.bench.checked.insert(id.to_owned());
@@ -251,21 +281,32 @@ fn settle(job: &mut Job, id: &str, mistake: Option<Mistake>, check: bool) {
     }
     job.bench.checked.remove(id);
     let index = job.log().len() as u64;
-    if let Some(mistake) = mistake
-        && draw_ratio(job.seed(), MISTAKE_PURPOSE, index) < mistake.chance_ratio
-    {
-        job.bench.left_wrong.insert(id.to_owned(), mistake.effects);
+    let is_made = |(nth, mistake): &(usize, &Mistake)| {
+        let purpose = MISTAKE_PURPOSE + (*nth as u64);
+        draw_ratio(job.seed(), purpose, index) < mistake.chance_ratio
+    };
+    let made = mistakes.iter().enumerate().filter(is_made);
+    let effects: Vec<Effect> = made.flat_map(|(_, m)| m.effects.clone()).collect();
+    if !effects.is_empty() {
+        job.bench.left_wrong.insert(id.to_owned(), effects);
     }
 }
 
 pub(super) fn note(job: &mut Job, action: &Action) {
+    if let Action::Work { work, .. } = action {
+        job.put_sealant(work);
+    }
     let workshop = &job.scenario().workshop;
-    let with_check = |text: String, check: bool| {
-        if check {
-            format!("{text}, checked")
-        } else {
-            text
-        }
+    let id = match action {
+        Action::Refit { step: id, .. } | Action::Work { work: id, .. } => id.as_str(),
+        _ => "",
+    };
+    // What lies on the cloth can be seen; what fell into the machine is found by counting alone.
+    let left = job.bench.short.get(id).filter(|short| !short.is_inside);
+    let with_check = |text: String, check: bool| match left {
+        Some(short) => format!("{text}; 1 of {} is left over on the cloth", short.of),
+        None if check => format!("{text}, checked"),
+        None => text,
     };
     let text = match action {
         Action::TakeOff { step, .. } => workshop

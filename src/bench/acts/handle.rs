@@ -78,6 +78,17 @@ pub(super) fn perform(job: &mut Job, action: &Action) {
     });
 }
 
+/// Cloth and warm air: what was wet is as it was.
+pub(super) fn dry_out(job: &mut Job) {
+    for key in std::mem::take(&mut job.bench.wet) {
+        job.bench.left_wrong.remove(&key);
+    }
+    job.refit_machine();
+    job.write(NoteEntry::Act {
+        text: "Dried inside, with cloth and warm air".to_owned(),
+    });
+}
+
 /// What an electrician would put right, done by the wrong hands.
 fn mend_house(job: &mut Job) {
     let scenario = job.scenario().clone();

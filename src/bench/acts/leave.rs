@@ -70,8 +70,7 @@ fn come_back(job: &mut Job, parts: &[String]) {
     isolation.secured = false;
     isolation.tester_proved = None;
     isolation.capacitor_measured = None;
-    isolation.shown_dead.clear();
-    isolation.proved_dead.clear();
+    isolation.forget_shown();
     job.bench.meter = None;
     let around = &mut job.bench.around;
     around.n_returns += 1;

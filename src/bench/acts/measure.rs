@@ -13,6 +13,7 @@ use crate::bench::job::MeterSetting;
 use crate::bench::job::WHOLE_CORD;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
+use crate::bench::notebook::Seen;
 use crate::bench::recorder::Channel;
 use crate::bench::visit::HandInstrument;
 use crate::machine::Probe;
@@ -29,6 +30,8 @@ const FUSE_A: f64 = 10.0;
 const FUSE_A2_S: f64 = 100.0;
 /// Charge that an instrument does not take quietly, V. Published: IEC 60335-1 (from memory: 34 V).
 const CHARGE_NOTICED_V: f64 = 34.0;
+/// Alternating voltage to earth from which a contactless tester lights, V. Common practice.
+const PEN_V: f64 = 50.0;
 /// Below this a tester shows dead, V. Common practice.
 const DEAD_V: f64 = 5.0;
 
@@ -55,7 +58,7 @@ pub(super) fn cannot_place(
         .or_else(|| black.and_then(|n| cannot_touch(job, n)))
 }
 
-fn cannot_touch(job: &Job, node: &str) -> Option<Refusal> {
+pub(super) fn cannot_touch(job: &Job, node: &str) -> Option<Refusal> {
     let workshop = &job.scenario().workshop;
     let Some(point) = workshop.test_point(node) else {
         return Some(Refusal::Unknown {
@@ -174,6 +177,13 @@ fn show_tester(job: &mut Job) {
     if reading.mode == MeterMode::DcVolts && on_lugs {
         job.bench.isolation.capacitor_measured = Some(tick);
     }
+    let pins = &job.machine.model().roles.plug_pins;
+    let at_pins = [&reading.red, &reading.black]
+        .iter()
+        .all(|n| n.as_ref().is_some_and(|n| pins.contains(n)));
+    if matches!(reading.mode, MeterMode::Ohms | MeterMode::Continuity) && at_pins {
+        job.bench.isolation.ohms_at_pins = true;
+    }
     if !matches!(reading.mode, MeterMode::AcVolts | MeterMode::LowAcVolts) {
         return;
     }
@@ -187,6 +197,37 @@ fn show_tester(job: &mut Job) {
     } else if value < DEAD_V {
         job.bench.isolation.tester_shows_dead(&red, &black);
     }
+}
+
+/// Holds a contactless tester to a point: it lights where the voltage to earth is alternating and
+/// high, whatever feeds it, and stays dark behind earthed metal and for a stored charge.
+pub(super) fn hold_pen(job: &mut Job, point: &str) {
+    let node = point.to_owned();
+    let sources = job.machine.touch_sources(std::slice::from_ref(&node));
+    let lights = sources.iter().any(|(_, seen)| seen.open_v > PEN_V);
+    let dark = &mut job.bench.isolation.pen_dark;
+    dark.retain(|other| *other != node);
+    if !lights {
+        dark.push(node);
+    }
+    let workshop = &job.scenario().workshop;
+    let at = workshop.test_point(point);
+    let (name, place) = at.map_or((point, ""), |t| (t.name.as_str(), t.place.as_str()));
+    let (key, text) = if lights {
+        ("pen_lights", format!("{name}: the contactless tester lights"))
+    } else {
+        ("pen_dark", format!("{name}: the contactless tester stays dark"))
+    };
+    let place = place.to_owned();
+    job.write(NoteEntry::Observation {
+        sense: Sense::Look,
+        place,
+        seen: vec![Seen {
+            key: key.to_owned(),
+            amount: None,
+            text,
+        }],
+    });
 }
 
 pub(super) fn look_over(job: &mut Job) {
@@ -210,6 +251,7 @@ pub(super) fn change(job: &mut Job) {
     job.bench.around.instrument_checked = false;
     job.bench.isolation.tester_proved = None;
     job.bench.isolation.shown_dead.clear();
+    job.bench.isolation.shown_unproved.clear();
     job.bench.isolation.socket_live = [None; 3];
     job.bench.meter = None;
     job.write(NoteEntry::Act {

@@ -57,6 +57,9 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         }
         Action::Gauge { gauge, place } => gauge::cannot(job, *gauge, place),
         Action::Splitter { fitted } => measure::cannot_split(job, *fitted),
+        Action::VoltagePen { point } => measure::cannot_touch(job, point),
+        Action::DryOut if job.bench.wet.is_empty() => Some(Refusal::AlreadySo),
+        Action::DryOut => access::cannot_reach_place(job, "motor"),
         Action::HouseSwitch { .. } => isolate::already_so(job, action),
         Action::Note => measure::cannot_note(job),
         Action::Sense { place, .. } => access::cannot_reach_place(job, place),
@@ -131,6 +134,8 @@ pub fn change(job: &mut Job, action: &Action) -> Vec<Event> {
     order::support(job, action);
     match action {
         Action::TakeOff { step, helped } => events.extend(access::take_off(job, step, *helped)),
+        Action::VoltagePen { point } => measure::hold_pen(job, point),
+        Action::DryOut => handle::dry_out(job),
         Action::Refit { step, check } => access::refit(job, step, *check),
         Action::PullApart { connector } => access::pull_apart(job, connector),
         Action::PushTogether { connector } => access::push_together(job, connector),

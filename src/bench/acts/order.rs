@@ -2,6 +2,7 @@
 //! cover that nothing holds.
 
 use crate::bench::action::Action;
+use crate::bench::acts::access::RESIDUE_KG;
 use crate::bench::event::Event;
 use crate::bench::facts;
 use crate::bench::job::Job;
@@ -36,10 +37,11 @@ pub(super) fn harm(job: &mut Job, action: &Action) -> Vec<Event> {
         }
         _ => return Vec::new(),
     };
+    let is_dry = job.machine.water_kg() <= RESIDUE_KG;
     let done: Vec<Harm> = harms
         .into_iter()
         .flatten()
-        .filter(|harm| harm.way.is_none_or(|own| own == way) && is_done(job, harm))
+        .filter(|harm| harm.way.is_none_or(|own| own == way) && (is_done(job, harm) || (harm.dry && !is_dry)))
         .cloned()
         .collect();
     let key = |harm: &Harm| format!("{id}: {}", harm.what);
@@ -53,6 +55,9 @@ pub(super) fn harm(job: &mut Job, action: &Action) -> Vec<Event> {
                 .inspect(|effect| _ = bench.healed.remove(&effect.target()))
                 .cloned()
                 .collect();
+            if harm.dry {
+                bench.wet.insert(key(&harm));
+            }
             let earlier = bench.left_wrong.insert(key(&harm), effects);
             earlier.is_none().then_some(Event::Damage {
                 what: harm.what,

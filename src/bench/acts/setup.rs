@@ -10,6 +10,9 @@ use crate::machine::Setup;
 use crate::machine::Target;
 use crate::network::ElementKind;
 
+/// The plant's parameter for what hangs on fewer screws than it should, or lies loose.
+const RATTLE: &str = "suspension.rattle_ratio";
+
 /// The machine's set-up as the bench stands now.
 pub fn setup_of(job: &Job) -> Setup {
     let scenario = job.scenario();
@@ -43,6 +46,9 @@ pub fn setup_of(job: &Job) -> Setup {
     for effects in job.bench.left_wrong.values() {
         add(&mut setup, effects);
     }
+    if !job.bench.short.is_empty() {
+        setup.overrides.push((RATTLE.to_owned(), 1.0));
+    }
     setup
 }
 
@@ -52,6 +58,7 @@ fn add(setup: &mut Setup, effects: &[Effect]) {
             Effect::ElementOpen(name) => {
                 setup.open.insert(name.clone());
             }
+            Effect::ElementValue(name, value) => setup.values.push((name.clone(), *value)),
             Effect::Param(name, value) => setup.overrides.push((name.clone(), *value)),
         }
     }

@@ -56,6 +56,7 @@ fn said(kind: SoundKind) -> (&'static str, &'static str) {
         SoundKind::ActuatorWhirr => ("actuator_whirr", "a small whirr from below"),
         SoundKind::ActuatorHum => ("actuator_hum", "a faint hum from below"),
         SoundKind::ActuatorClack => ("actuator_clack", "a clack from below"),
+        SoundKind::Rattle => ("rattle", "something rattles in the cabinet"),
         SoundKind::BrakeRub => ("brake_rub", "a rub while the basket stops"),
     }
 }

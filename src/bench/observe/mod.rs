@@ -62,6 +62,9 @@ pub fn note_sense(job: &mut Job, sense: Sense, place: &str) {
         Sense::Feel => feel::at(&job.machine, place),
         Sense::Smell => smell(&job.machine),
     };
+    if sense == Sense::Look && place == "motor" && !job.bench.wet.is_empty() {
+        list.push(seen("wet_inside", "drops of water on motor and plugs"));
+    }
     list.extend(surroundings::notice(job, sense, place));
     if list.is_empty() {
         list.push(nothing_unusual());

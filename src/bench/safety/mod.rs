@@ -79,14 +79,13 @@ mod tests {
     use crate::bench::safety::situation::Act;
     use std::collections::BTreeSet;
 
-    const ACTS: [Act; 23] = [
+    const ACTS: [Act; 21] = [
         Act::Other,
         Act::Touch,
         Act::ReachInside,
         Act::ReachIntoBasket,
         Act::OpenCover,
         Act::TakeOff,
-        Act::FitPart,
         Act::PullConnector,
         Act::Measure,
         Act::Discharge,
@@ -97,7 +96,6 @@ mod tests {
         Act::PullInletHose,
         Act::PullDrainHose,
         Act::OpenTap,
-        Act::WaterTest,
         Act::Tilt,
         Act::LeaveUntil,
         Act::HandOver,
@@ -108,7 +106,7 @@ mod tests {
     #[test]
     fn an_orderly_job_breaks_no_rule() {
         // The last two acts are wrong in themselves.
-        for act in &ACTS[..21] {
+        for act in &ACTS[..19] {
             let situation = Situation::orderly(*act);
             let ids: Vec<_> = broken(&situation).map(|rule| rule.id).collect();
             assert!(ids.is_empty(), "{act:?}: {ids:?}");

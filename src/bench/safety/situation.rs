@@ -20,8 +20,6 @@ pub enum Act {
     OpenCover,
     /// A part comes off.
     TakeOff,
-    /// A part goes on.
-    FitPart,
     /// A connector or wire is pulled or pushed on.
     PullConnector,
     /// Probes, clamp or tester are applied.
@@ -44,8 +42,6 @@ pub enum Act {
     PullDrainHose,
     /// The tap is opened.
     OpenTap,
-    /// Water is let in to test a joint.
-    WaterTest,
     /// The machine is laid down or tilted.
     Tilt,
     /// The wiring of the house is worked on.
@@ -61,7 +57,7 @@ impl Act {
     pub const fn is_work_inside(self) -> bool {
         matches!(
             self,
-            Act::Touch | Act::ReachInside | Act::TakeOff | Act::FitPart | Act::PullConnector
+            Act::Touch | Act::ReachInside | Act::TakeOff | Act::PullConnector
         )
     }
 

@@ -3,11 +3,17 @@
 use crate::bench::safety::Rule;
 use crate::bench::safety::Severity;
 use crate::bench::safety::situation::Act;
+use crate::bench::safety::situation::Situation;
 
 /// More than what stays under the drain, m³. Design choice.
 const RESIDUE_M3: f64 = 0.002;
 /// Water that scalds, K (50 °C). Common practice.
 const SCALDING_K: f64 = 323.15;
+
+/// A program is started that can take water in.
+fn lets_water_in(s: &Situation) -> bool {
+    s.act == Act::Start && s.supply.is_plugged && s.supply.is_switched_on && s.water.tap_is_open
+}
 
 /// The rules.
 pub const RULES: &[Rule] = &[
@@ -49,9 +55,7 @@ pub const RULES: &[Rule] = &[
         why: "Water on the floor reaches sockets, and makes people fall.",
         source: "common practice",
         right_way: "Bucket, tray and cloth before the clamp is loosened.",
-        is_broken: |s| {
-            matches!(s.act, Act::PullInletHose | Act::PullDrainHose) && !s.water.has_catch_tray
-        },
+        is_broken: |s| s.act == Act::PullDrainHose && !s.water.has_catch_tray,
     },
     Rule {
         id: "tilted_full",
@@ -82,7 +86,7 @@ pub const RULES: &[Rule] = &[
         why: "It lets go now or, worse, next week.",
         source: "common practice",
         right_way: "Give it the time on the tube, then let water in.",
-        is_broken: |s| s.act == Act::WaterTest && !s.water.sealant_has_set,
+        is_broken: |s| lets_water_in(s) && !s.water.sealant_has_set,
     },
     Rule {
         id: "water_test_unsealed",
@@ -92,7 +96,7 @@ pub const RULES: &[Rule] = &[
         source: "common practice",
         right_way: "Go round every joint that was opened before the tap is opened.",
         is_broken: |s| {
-            matches!(s.act, Act::WaterTest | Act::OpenTap) && s.machine.n_unsealed_joints > 0
+            (s.act == Act::OpenTap || lets_water_in(s)) && s.machine.n_unsealed_joints > 0
         },
     },
     Rule {

@@ -46,9 +46,14 @@ pub const CASES: &[Case] = &[
     ),
     Case(
         "sealant_not_set",
-        Act::WaterTest,
+        Act::Start,
+        |s| {
+            s.supply.is_plugged = true;
+            s.supply.is_switched_on = true;
+            s.water.tap_is_open = true;
+            s.water.sealant_has_set = false;
+        },
         |s| s.water.sealant_has_set = false,
-        |_| {},
     ),
     Case(
         "water_test_unsealed",
