@@ -5,6 +5,8 @@
 mod access;
 #[path = "bench/acts.rs"]
 mod acts;
+#[path = "bench/felt.rs"]
+mod felt;
 #[path = "bench/gauges.rs"]
 mod gauges;
 #[path = "bench/making_safe.rs"]

@@ -48,7 +48,8 @@ impl Job {
     /// A joint that holds water was opened or sealed.
     pub fn joint_was_opened(&self) -> bool {
         let workshop = &self.scenario().workshop;
-        let holds_water = |effect: &Effect| matches!(effect, Effect::Param(name, _) if name.contains("joint"));
+        let holds_water =
+            |effect: &Effect| matches!(effect, Effect::Param(name, _) if name.contains("joint"));
         self.log().iter().any(|entry| match &entry.action {
             Action::TakeOff { step, .. } => workshop
                 .step(step)

@@ -49,7 +49,9 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         Action::Tap { open: true } => "open the tap".to_owned(),
         Action::Tap { open: false } => "shut the tap".to_owned(),
         Action::VoltagePen { point } => {
-            let name = workshop.test_point(point).map_or(point.as_str(), |t| &t.name);
+            let name = workshop
+                .test_point(point)
+                .map_or(point.as_str(), |t| &t.name);
             format!("contactless tester: {name}")
         }
         Action::DryOut => "dry what got wet inside".to_owned(),

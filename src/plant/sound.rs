@@ -311,16 +311,10 @@ fn spinning(p: &PlantParams, r: &PlantReadings, heard: &mut Vec<SoundSource>) {
             turn_hz,
         ));
     }
-    if p.suspension.rattle_ratio > 0.0 {
-        // Shaken with the rim's speed; levels design choice.
-        let shaken = p.suspension.rattle_ratio * r.rim_m * speed / 0.1;
-        heard.push(lasting(
-            SoundKind::Rattle,
-            56.0 + decades(20.0, shaken),
-            1500.0,
-            turn_hz,
-        ));
-    }
+    // Shaken with the rim's speed; level design choice.
+    let shaken = p.suspension.rattle_ratio * r.rim_m * speed / 0.1;
+    let rattle_db = 56.0 + decades(20.0, shaken);
+    heard.push(lasting(SoundKind::Rattle, rattle_db, 1500.0, turn_hz));
     if r.linkage.brake_ratio > 0.0 {
         // Worn lining squeals, a weak one is only quiet.
         let rub_db = 50.0 + decades(10.0, r.linkage.brake_ratio * p.brake.stop_n_m / 14.0);

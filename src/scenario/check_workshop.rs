@@ -4,12 +4,12 @@
 use std::collections::BTreeMap;
 
 use crate::bench::gauge::Quantity;
-use crate::scenario::names::Names;
-use crate::scenario::names::quoted;
-use crate::scenario::problem::Problems;
 use crate::scenario::effect_file::EffectFile;
 use crate::scenario::effect_file::HarmFile;
 use crate::scenario::effect_file::MistakeFile;
+use crate::scenario::names::Names;
+use crate::scenario::names::quoted;
+use crate::scenario::problem::Problems;
 use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::WorkKindFile;

@@ -166,9 +166,7 @@ fn items(workshop: &Workshop, n: u16) -> Vec<String> {
         })
         .collect();
     let names = || known.iter().map(String::as_str).collect();
-    (0..n % 4)
-        .map(|i| pick(names(), n / 4 + 31 * i))
-        .collect()
+    (0..n % 4).map(|i| pick(names(), n / 4 + 31 * i)).collect()
 }
 
 /// The acts around a repair.
@@ -191,11 +189,15 @@ fn around(workshop: &Workshop, kind: u8, n: u16, yes: bool) -> Action {
             true => Action::Quote { price },
             false => Action::Offer {
                 causes: Vec::new(),
-                options: [OfferKind::Repair, OfferKind::OtherPart, OfferKind::NewMachine]
-                    .into_iter()
-                    .take(usize::from(n % 4))
-                    .map(|what| OfferOption { what, price })
-                    .collect(),
+                options: [
+                    OfferKind::Repair,
+                    OfferKind::OtherPart,
+                    OfferKind::NewMachine,
+                ]
+                .into_iter()
+                .take(usize::from(n % 4))
+                .map(|what| OfferOption { what, price })
+                .collect(),
             },
         },
         30 => of(&[Action::AskPayer, Action::TakeFee, Action::CheckPapers], n),

@@ -1,21 +1,17 @@
 //! Everything that goes back with something: pieces counted, sealants with their time, and every
 //! mistake of an unchecked refit or repair felt by the machine at its next run.
 
-use std::collections::BTreeSet;
-
 use tubwright::bench::action::Action;
 use tubwright::bench::action::PanelKey;
 use tubwright::bench::event::Event;
 use tubwright::bench::job::Job;
 use tubwright::bench::notebook::NoteEntry;
 use tubwright::bench::workshop::Effect;
-use tubwright::control::io::Key;
-use tubwright::machine::Machine;
 use tubwright::machine::Probe;
-use tubwright::machine::Setup;
 use tubwright::plant::harness::Instrument;
-use tubwright::scenario::machines;
 
+use crate::felt::Felt;
+use crate::felt::felt;
 use crate::scene::do_all;
 use crate::scene::does;
 use crate::scene::job;
@@ -36,100 +32,6 @@ fn work(work: &str, check: bool) -> Action {
     Action::Work {
         work: work.to_owned(),
         check,
-    }
-}
-
-/// What a technician could notice of a machine over one whole program, and with the earth tester.
-#[derive(Debug, PartialEq)]
-struct Felt {
-    heard: BTreeSet<String>,
-    whole: Vec<i64>,
-}
-
-/// Rounded to two figures: smaller differences nobody notices.
-fn rough(value: f64) -> i64 {
-    if value.abs() < 1e-9 {
-        return 0;
-    }
-    let step = 10f64.powf(value.abs().log10().floor() - 1.0);
-    ((value / step).round() * step * 1e6).round() as i64
-}
-
-fn felt(id: &str, effects: &[Effect], (n_level, unbalance_kg): (u32, f64)) -> Felt {
-    let mut setup = Setup::default();
-    // An ordinary load never lies quite evenly.
-    setup.params = vec![("load.unbalance_kg".to_owned(), unbalance_kg)];
-    for effect in effects {
-        match effect {
-            Effect::ElementOpen(name) => {
-                setup.open.insert(name.clone());
-            }
-            Effect::ElementValue(name, value) => setup.values.push((name.clone(), *value)),
-            Effect::Param(name, value) => setup.overrides.push((name.clone(), *value)),
-        }
-    }
-    let model = &machines().expect("shipped files are sound")[id].model;
-    let mut machine = Machine::new(model, setup).expect("known names");
-    machine.settle_in(2.5, 293.15);
-    machine.stand_ready();
-    machine.press_power();
-    machine.advance(50);
-    for _ in 0..n_level {
-        machine.press_key(Key::Level);
-        machine.advance(10);
-    }
-    machine.press_key(Key::Start);
-    machine.advance(10);
-    let mut heard = BTreeSet::new();
-    let (mut fastest, mut leakage_a, mut widest_m, mut live_s) = (0.0_f64, 0.0_f64, 0.0_f64, 0.0);
-    let mut turned = 0.0;
-    let mut spun_s = 0.0;
-    for _ in 0..5400 {
-        if machine.is_done() {
-            break;
-        }
-        machine.advance(10);
-        let readings = machine.plant().readings();
-        fastest = fastest.max(machine.basket_rad_per_s().abs());
-        leakage_a = leakage_a.max(machine.leakage_a());
-        widest_m = widest_m.max(readings.rim_m);
-        live_s += f64::from(u8::from(machine.motor_energised()));
-        turned += readings.pulsator_rad_per_s.abs();
-        spun_s += f64::from(u8::from(machine.basket_rad_per_s() > 40.0));
-        for sound in machine.sounds().iter().filter(|s| s.level_db > 27.0) {
-            let level = (sound.level_db / 4.0).round();
-            heard.insert(format!("{:?} {level}", sound.kind));
-        }
-    }
-    let bond = |metal: &str| {
-        let read = machine.measure(Probe::Bond("PE", metal)).expect("solvable");
-        read.value_si.unwrap_or(1e9)
-    };
-    let insulation = machine
-        .measure(Probe::Between(Instrument::Insulation, "MB", "PE"))
-        .expect("solvable")
-        .value_si
-        .unwrap_or(4e9);
-    let tilt_rad = machine.plant().params().site.floor_tilt_rad;
-    let whole = [
-        fastest,
-        leakage_a,
-        widest_m,
-        live_s,
-        turned,
-        spun_s,
-        machine.water_supplied_kg(),
-        machine.plant().readings().puddle_kg,
-        machine.tick() as f64,
-        machine.stop_time_s(),
-        bond("CAB"),
-        bond("MF"),
-        insulation,
-        tilt_rad,
-    ];
-    Felt {
-        heard,
-        whole: whole.into_iter().map(rough).collect(),
     }
 }
 
@@ -326,7 +228,11 @@ fn water_before_its_time_spoils_a_sealed_joint_and_patience_saves_it() {
     assert!(leak(&patient) <= 0.0, "{}", leak(&patient));
     assert!(patient.safety().iter().all(|f| f.rule != "sealant_not_set"));
     assert_eq!(patient.sealed_at(), None);
-    let spoilt = early.bench().left_wrong.keys().any(|key| key.ends_with("sealant"));
+    let spoilt = early
+        .bench()
+        .left_wrong
+        .keys()
+        .any(|key| key.ends_with("sealant"));
     assert!(spoilt);
 }
 
@@ -375,7 +281,10 @@ fn a_pulsator_under_water_stays_where_it_is_and_a_full_machine_laid_down_gets_we
         };
         let mut job = full();
         let refusal = job.act(off("pulsator_off")).refusal;
-        assert!(format!("{refusal:?}").contains("under water"), "{refusal:?}");
+        assert!(
+            format!("{refusal:?}").contains("under water"),
+            "{refusal:?}"
+        );
         does(&mut job, off("pull_out"));
         let events = does(&mut job, off("lay_down")).events;
         let spilt = events

@@ -214,9 +214,15 @@ pub(super) fn hold_pen(job: &mut Job, point: &str) {
     let at = workshop.test_point(point);
     let (name, place) = at.map_or((point, ""), |t| (t.name.as_str(), t.place.as_str()));
     let (key, text) = if lights {
-        ("pen_lights", format!("{name}: the contactless tester lights"))
+        (
+            "pen_lights",
+            format!("{name}: the contactless tester lights"),
+        )
     } else {
-        ("pen_dark", format!("{name}: the contactless tester stays dark"))
+        (
+            "pen_dark",
+            format!("{name}: the contactless tester stays dark"),
+        )
     };
     let place = place.to_owned();
     job.write(NoteEntry::Observation {

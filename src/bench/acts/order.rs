@@ -41,7 +41,9 @@ pub(super) fn harm(job: &mut Job, action: &Action) -> Vec<Event> {
     let done: Vec<Harm> = harms
         .into_iter()
         .flatten()
-        .filter(|harm| harm.way.is_none_or(|own| own == way) && (is_done(job, harm) || (harm.dry && !is_dry)))
+        .filter(|harm| {
+            harm.way.is_none_or(|own| own == way) && (is_done(job, harm) || (harm.dry && !is_dry))
+        })
         .cloned()
         .collect();
     let key = |harm: &Harm| format!("{id}: {}", harm.what);
