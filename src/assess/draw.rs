@@ -76,6 +76,8 @@ fn variant(
     rng: &mut ChaCha8Rng,
 ) -> JobFile {
     let mut file = job.clone();
+    // Nobody is helped in an assessment.
+    file.rules.hints = Some(false);
     let [water, room, load, severity] = [share(rng), share(rng), share(rng), share(rng)];
     let between =
         |range: Option<[f64; 2]>, at: f64| range.map(|[low, high]| low + at * (high - low));

@@ -241,6 +241,8 @@ pub enum Action {
         /// Numbers of notebook lines offered as evidence.
         evidence: Vec<u32>,
     },
+    /// Ask for the next hint; practice only.
+    Hint,
     /// Show and tell the customer what was done.
     Advise {
         /// What is told.

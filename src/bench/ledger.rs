@@ -101,6 +101,7 @@ fn seconds_of(action: &Action, workshop: &Workshop, water_kg: f64) -> f64 {
         Action::SpareInstrument | Action::MopFloor | Action::CoolWater => 120.0,
         Action::ProtectFloor | Action::TakePicture { .. } => 20.0,
         Action::Gloves { .. } => 5.0,
+        Action::Hint => 0.0,
         Action::MendHouse => 1200.0,
         Action::PutOldBack { part } => workshop
             .works

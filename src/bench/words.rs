@@ -119,6 +119,7 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
         Action::MendHouse => "work on the wiring of the house".to_owned(),
         Action::TakePicture { .. } => "take a picture for the report".to_owned(),
         Action::Sign => "have the report signed".to_owned(),
+        Action::Hint => "ask for a hint".to_owned(),
         Action::LeaveUntil { label, .. } => format!(
             "leave until the second visit{}",
             if *label {

@@ -1,6 +1,7 @@
 //! One moment of a job as a problem to decide: the planning model with what is likely then, and what
 //! any act would cost by it.
 
+use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -8,6 +9,7 @@ use crate::bench::action::Sense;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::scenario::Scenario;
+use crate::bench::workshop::Work;
 use crate::expert::belief::Belief;
 use crate::expert::drill::Drills;
 use crate::expert::foreseen::Foreseen;
@@ -19,6 +21,7 @@ use crate::expert::plan::price;
 use crate::expert::plan::way_min;
 use crate::expert::reckoning::Decided;
 use crate::expert::reckoning::Judged;
+use crate::expert::remedy::remedies;
 use crate::expert::theory::information;
 use crate::expert::theory::justify;
 use crate::expert::theory::known::Act;
@@ -41,6 +44,7 @@ const AS_GOOD_RATIO: f64 = 0.02;
 pub(super) struct Moment {
     plan: Plan,
     scenario: Arc<Scenario>,
+    chances: Chances,
 }
 
 impl Moment {
@@ -54,9 +58,16 @@ impl Moment {
     ) -> Option<Self> {
         let plan = Plan::new(belief, scenario, drills, done).ok()?;
         Some(Self {
+            chances: Chances::of(belief, scenario, &plan),
             plan,
             scenario: Arc::clone(scenario),
         })
+    }
+
+    /// The reference policy's next step.
+    pub fn best(&self) -> Option<Next> {
+        let best = LookAhead::new(&self.plan.model, AHEAD).best(&self.plan.known);
+        best.map(|(act, _)| self.plan.next(act))
     }
 
     /// Cost to go of the reference policy.
@@ -102,23 +113,37 @@ impl Moment {
         judged
     }
 
-    /// A remedy the plan does not know mends nothing likely: all of its cost, `alone`, is avoidable.
+    /// What a remedy puts right outside the plan is reckoned with too: it saves looking further for
+    /// it. One the plan does not know at all costs `alone`.
     fn remedy(&self, remedy: &Remedy, from: &Stand, alone: f64) -> Judged {
         let model = &self.plan.model;
         let known = Known::new(self.plan.known.p().to_vec(), self.nearest(from));
-        let costs = LookAhead::new(model, AHEAD).costs(&known);
+        let further = self.plan.remedies.iter();
+        let further = further.zip(model.repairs());
+        let further = further.filter(|(r, _)| **r == Remedy::LookFurther);
+        let further = further.map(|(_, repair)| repair.cost).next().unwrap_or(0.0);
+        let costs = LookAhead::new(model, AHEAD).costs(&known).into_iter();
+        let costs: Vec<(Act, f64)> = costs
+            .map(|(act, cost)| match act {
+                Act::Repair(i) => {
+                    let (_, outside) = self.chances.of_remedy(&self.plan.remedies[i]);
+                    (act, cost - outside * further)
+                }
+                Act::Test(_) => (act, cost),
+            })
+            .collect();
         let best = costs.iter().min_by(|a, b| a.1.total_cmp(&b.1));
         let index = self.plan.remedies.iter().position(|r| r == remedy);
         let found = index.filter(|&i| known.can_repair(model, i));
         let q = found.and_then(|i| costs.iter().find(|(act, _)| *act == Act::Repair(i)));
         let cost = found.map_or(alone, |i| model.repairs()[i].cost);
+        let (p, _) = self.chances.of_remedy(remedy);
         let avoidable = match (q, best) {
             (Some((_, q)), Some((_, v))) => (q - v).max(0.0),
+            // Where it does not help, all is as it was.
+            (None, Some((_, v))) => (cost - p * v).clamp(0.0, cost),
             _ => cost,
         };
-        let p = found.map_or(0.0, |i| {
-            model.ended_by(i).iter().map(|&h| known.p()[h]).sum()
-        });
         Judged {
             cost,
             avoidable,
@@ -204,6 +229,62 @@ impl Moment {
 
     fn better(&self, best: Act, avoidable: f64, v: f64) -> Option<Next> {
         (avoidable > AS_GOOD_RATIO * v).then(|| self.plan.next(best))
+    }
+}
+
+/// How likely each remedy is to put the machine right, over all causes and not only the planned ones.
+#[derive(Clone)]
+struct Chances {
+    /// By work: of all causes, and of those outside the plan.
+    works: BTreeMap<String, (f64, f64)>,
+    /// Nothing is wrong, or no longer, or nothing can be done.
+    as_it_is: (f64, f64),
+}
+
+impl Chances {
+    fn of(belief: &Belief, scenario: &Scenario, plan: &Plan) -> Self {
+        let mut chances = Self {
+            works: BTreeMap::new(),
+            as_it_is: (0.0, 0.0),
+        };
+        let add = |to: &mut (f64, f64), p: f64, cause: usize| {
+            to.0 += p;
+            if !plan.causes.contains(&cause) {
+                to.1 += p;
+            }
+        };
+        for (p, variant, twin) in belief.ranked().into_iter().filter(|(p, ..)| *p > 0.0) {
+            let ids = &belief.causes()[variant.cause].0;
+            let healed = &twin.job().bench().healed;
+            let defs = ids.iter().filter_map(|id| scenario.machine.fault(id));
+            let left = defs.filter(|def| {
+                let targets = def.targets(&scenario.machine.wiring);
+                targets.is_empty() || !targets.iter().all(|target| healed.contains(target))
+            });
+            let works: Vec<Vec<&Work>> = left.map(|def| remedies(scenario, def)).collect();
+            let Some((first, others)) = works.split_first().filter(|_| !twin.is_mended()) else {
+                add(&mut chances.as_it_is, p, variant.cause);
+                continue;
+            };
+            if works.iter().all(Vec::is_empty) {
+                add(&mut chances.as_it_is, p, variant.cause);
+            }
+            // Of two faults, only what mends both puts the machine right.
+            let mends_all = |work: &&&Work| others.iter().all(|o| o.contains(work));
+            for work in first.iter().filter(mends_all) {
+                let of = chances.works.entry(work.id.clone()).or_default();
+                add(of, p, variant.cause);
+            }
+        }
+        chances
+    }
+
+    fn of_remedy(&self, remedy: &Remedy) -> (f64, f64) {
+        match remedy {
+            Remedy::Work(id) => self.works.get(id).copied().unwrap_or_default(),
+            Remedy::HandOver => self.as_it_is,
+            Remedy::LookFurther | Remedy::Help => (0.0, 0.0),
+        }
     }
 }
 

@@ -19,6 +19,9 @@ use serde::Serialize;
 
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
+use crate::bench::hint;
+use crate::bench::hint::Rung;
+use crate::bench::job::Entry;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::scenario::Scenario;
@@ -54,6 +57,8 @@ pub enum Decided {
     Work(String),
     /// To hand over with nothing done.
     HandOver,
+    /// To ask for a hint.
+    Hint,
 }
 
 /// One decision, judged.
@@ -243,6 +248,7 @@ impl Walk<'_> {
                     .extend(moment.map(|m| m.hand_over(&self.from, number)));
                 self.belief.take(step);
             }
+            Action::Hint => self.hint(number, step),
             _ if is_telling(step) && number <= self.settled => self.tried(number, step),
             _ => self.belief.take(step),
         }
@@ -278,6 +284,27 @@ impl Walk<'_> {
         }
         self.done.extend(step.notes.iter().filter_map(name_of));
         self.begin_at(to);
+    }
+
+    /// A hint shows nothing of the machine: all it costs is avoidable.
+    fn hint(&mut self, number: usize, step: &Step) {
+        let log: Vec<Entry> = self.seen.steps[..number - 1]
+            .iter()
+            .map(|s| s.entry.clone())
+            .collect();
+        let ratio = hint::next(&log).map_or(0.0, Rung::cost_ratio);
+        let start = self.door.first.as_ref().map_or(0.0, Moment::value);
+        if self.moment.is_none() {
+            self.moment = self.now();
+        }
+        let judged = Judged::tried(number, ratio * start);
+        self.decisions.push(Judged {
+            decided: Decided::Hint,
+            avoidable: judged.cost,
+            better: self.moment.as_ref().and_then(Moment::best),
+            ..judged
+        });
+        self.belief.take(step);
     }
 
     /// The moment as it stands, made anew.

@@ -1,11 +1,7 @@
-//! Diagnosis: is what was stated what is wrong?
+//! Diagnosis: is what was stated what is wrong? By the formula of [`formula::diagnosis`].
 //!
-//! ```text
-//! F1 = 2 |stated ∩ true| / (|stated| + |true|)        1 when both are empty
-//! ```
 //! A fault counts as met when the stated one has the same remedy: both touch the same part, or
-//! share what a repair makes good. Half the points go to the first statement, half to the last.
-//! Source of the form: published (F-measure).
+//! share what a repair makes good. Half goes to the first statement, half to the last.
 
 use std::collections::BTreeMap;
 
@@ -19,10 +15,9 @@ use crate::expert::remedy::is_for_others;
 use crate::expert::remedy::remedies;
 use crate::expert::remedy::same_remedy;
 use crate::machine::FaultDef;
-use crate::score::report::Part;
+use crate::score::formula;
+use crate::score::formula::Stated;
 use crate::score::visit;
-
-const OF: f64 = 30.0;
 
 /// What is wrong lies in the wiring of the house and is for others to put right: all that can be
 /// done about it is to tell somebody.
@@ -77,52 +72,48 @@ fn truth(scenario: &Scenario) -> Vec<&FaultDef> {
 
 fn f1(scenario: &Scenario, finding: &Finding) -> f64 {
     let truth = truth(scenario);
-    let stated: Vec<&FaultDef> = finding
-        .causes
-        .iter()
-        .filter_map(|c| scenario.machine.fault(c))
-        .collect();
-    if truth.is_empty() && stated.is_empty() {
-        return 1.0;
-    }
-    let met = truth
-        .iter()
-        .filter(|is| stated.iter().any(|s| same_remedy(scenario, s, is)))
-        .count();
-    2.0 * met as f64 / (stated.len() + truth.len()) as f64
+    let stated = faults(scenario, finding);
+    let is_met = |is: &&&FaultDef| stated.iter().any(|s| same_remedy(scenario, s, is));
+    let n_met = truth.iter().filter(is_met).count();
+    formula::f1(n_met, stated.len(), truth.len())
 }
 
-pub(super) fn mark(job: &Job, fixed: bool) -> Part {
+fn faults<'a>(scenario: &'a Scenario, finding: &Finding) -> Vec<&'a FaultDef> {
+    let causes = finding.causes.iter();
+    causes.filter_map(|c| scenario.machine.fault(c)).collect()
+}
+
+/// What was stated, and why that is so much. `first_repair` is the first repair with its
+/// justification, where decisions were judged.
+pub(super) fn mark(
+    job: &Job,
+    is_put_right: bool,
+    first_repair: Option<(&str, f64)>,
+) -> (f64, Vec<String>) {
     if visit::was_left_for_danger(job) {
-        return Part::whole(
-            "diagnosis",
-            OF,
-            "the place was not safe: nothing was looked for",
-        );
+        let why = "the place was not safe: nothing was looked for";
+        return (1.0, vec![why.to_owned()]);
     }
     let findings = &job.bench().findings;
     let (Some(first), Some(last)) = (findings.first(), findings.last()) else {
-        let reasons = vec!["no cause was stated".to_owned()];
-        return Part {
-            name: "diagnosis",
-            of: OF,
-            points: 0.0,
-            reasons,
-        };
+        return (0.0, vec!["no cause was stated".to_owned()]);
     };
     let scenario = job.scenario();
-    let share = 0.5 * f1(scenario, first) + 0.5 * f1(scenario, last);
+    // It counts for the first statement when exactly the fault was stated that the repair is for.
+    let is_for = |work: &str| match faults(scenario, first).as_slice() {
+        [one] => remedies(scenario, one).iter().any(|w| w.id == work),
+        _ => false,
+    };
+    let stated = Stated {
+        first_f1: f1(scenario, first),
+        first_justification: first_repair.filter(|(work, _)| is_for(work)).map(|(_, j)| j),
+        last_f1: f1(scenario, last),
+    };
     let mut reasons = vec![format!("stated: {}", words(scenario, &last.causes))];
-    if !fixed {
+    if !is_put_right {
         reasons.push("the machine still fails at hand-over".to_owned());
     }
-    let points = if fixed { OF * share } else { 0.0 };
-    Part {
-        name: "diagnosis",
-        of: OF,
-        points,
-        reasons,
-    }
+    (formula::diagnosis(stated, is_put_right), reasons)
 }
 
 fn words(scenario: &Scenario, causes: &[String]) -> String {

@@ -1,22 +1,22 @@
-//! Economy: what the job cost beside a skilled technician's way.
-//!
-//! ```text
-//! E = 4^(−R/Δ)        R = max(0, cost − target), Δ = a quarter of the target
-//! ```
-//! The same form as the decision-regret score, with the stored way of the job as target. Source of
-//! the form: published (exponential discount of avoidable cost), constants design choice.
+//! Economy by the bill: what the job cost beside a skilled technician's way. It stands in for what the
+//! decisions show where those are not judged; the form is that of [`formula::economy`].
 
+use crate::bench::hint;
 use crate::bench::job::Job;
-use crate::score::report::Part;
+use crate::score::formula;
 
-const OF: f64 = 15.0;
+/// A quarter of the target above it brings economy to a quarter. Design choice.
+const SPAN_RATIO: f64 = 0.25;
 
-pub(super) fn mark(job: &Job) -> Part {
+/// Share, and why.
+pub(super) fn mark(job: &Job) -> (f64, Vec<String>) {
     let target = job.scenario().reference.cost;
     let cost = job.cost();
-    let avoidable = (cost - target).max(0.0);
+    let hints = hint::of(job.log());
+    let asked: f64 = hints.iter().map(|(_, rung)| rung.cost_ratio()).sum();
+    let above = (cost - target).max(0.0) + asked * target;
     let share = if target > 0.0 {
-        libm::pow(4.0, -avoidable / (0.25 * target))
+        formula::economy(above, SPAN_RATIO * target)
     } else {
         0.0
     };
@@ -24,10 +24,14 @@ pub(super) fn mark(job: &Job) -> Part {
     if job.ledger().fitted.len() > 1 {
         reasons.push(format!("parts fitted: {}", job.ledger().fitted.len()));
     }
-    Part {
-        name: "economy",
-        of: OF,
-        points: OF * share,
-        reasons,
+    if !hints.is_empty() {
+        reasons.push(hints_words(hints.len(), asked));
     }
+    (share, reasons)
+}
+
+/// Such as `2 hints: 15 % of what the job should cost`.
+pub(super) fn hints_words(n: usize, ratio: f64) -> String {
+    let hints = if n == 1 { "hint" } else { "hints" };
+    format!("{n} {hints}: {:.0} % of what the job should cost", 100.0 * ratio)
 }

@@ -1,9 +1,10 @@
-//! Evidence: was there reason for each part before it was fitted, and does what was offered for the
-//! finding bear it out?
+//! Evidence by the notebook: was there reason for each part before it was fitted, and does what was
+//! offered for the finding bear it out? It stands in for what the decisions show where those are not
+//! judged.
 //!
 //! A notebook line is evidence when it would have been different on a sound machine. That is
-//! computed: the same log runs on a sound twin, line by line. Half the points go to replacements
-//! that had such a line before them and helped, half to the lines offered with the finding.
+//! computed: the same log runs on a sound twin, line by line. Half goes to replacements that had such
+//! a line before them and helped, half to the lines offered with the finding.
 
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
@@ -11,29 +12,18 @@ use crate::bench::workshop::Part;
 use crate::bench::workshop::WorkKind;
 use crate::machine::MachineError;
 use crate::score::debrief::Twin;
-use crate::score::report;
 use crate::score::visit;
 
-const OF: f64 = 20.0;
-
-pub(super) fn mark(job: &Job) -> Result<report::Part, MachineError> {
+/// Share, and why.
+pub(super) fn mark(job: &Job) -> Result<(f64, Vec<String>), MachineError> {
     if visit::was_left_for_danger(job) {
-        return Ok(report::Part::whole(
-            "evidence",
-            OF,
-            "the place was not safe: nothing was looked for",
-        ));
+        let why = "the place was not safe: nothing was looked for";
+        return Ok((1.0, vec![why.to_owned()]));
     }
     let twin = Twin::of(job)?;
     let (replaced, reasons) = replacements(job, &twin);
     let offered = offered(job, &twin);
-    let points = OF * (0.5 * replaced + 0.5 * offered);
-    Ok(report::Part {
-        name: "evidence",
-        of: OF,
-        points,
-        reasons,
-    })
+    Ok((0.5 * replaced + 0.5 * offered, reasons))
 }
 
 /// Share of replacements that had a reason and helped; all of it when nothing was replaced.

@@ -181,7 +181,7 @@ pub fn procedure(due: &[Due]) -> f64 {
 }
 
 /// All shares of a job.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Shares {
     /// Safety.
     pub safety: f64,

@@ -4,11 +4,13 @@
 //! score = 100 (0.20 safety + 0.30 diagnosis + 0.15 economy + 0.15 procedure + 0.20 evidence)
 //! ```
 //! A critical safety finding caps the score at 39. Weights are a design choice for instructors to
-//! adjust; every point is traceable to a step of the log.
+//! adjust; every point is traceable to a step of the log. Chance never counts: marks go by what could
+//! be known when a decision was made.
 
 mod behaviour;
 mod crowd;
 mod debrief;
+mod decisions;
 mod diagnosis;
 mod economy;
 mod evidence;
@@ -35,6 +37,7 @@ pub use debrief::NoteView;
 pub use debrief::StepView;
 pub use debrief::Twin;
 pub use debrief::debrief;
+pub use decisions::standing;
 pub use fairness::Fairness;
 pub use fairness::FairnessLine;
 pub use functional::FunctionCheck;
@@ -43,6 +46,7 @@ pub use matrix::Cell;
 pub use matrix::Column;
 pub use matrix::Matrix;
 pub use matrix::Row;
+pub use report::Basis;
 pub use report::Part;
 pub use report::Report;
 pub use report::assess;

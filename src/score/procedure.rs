@@ -13,26 +13,46 @@ use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::visit::Advice;
-use crate::score::report::Part;
+use crate::score::formula;
 use crate::score::visit;
 use crate::score::visit::Due;
 
-const OF: f64 = 15.0;
+const BOND: &str = "protective conductor measured";
+const INSULATION: &str = "insulation measured";
+const LEAKAGE: &str = "leakage measured";
+const RUN: &str = "a run of wash, drain and spin";
+/// What proves a machine safe and working; without it there is no pass.
+const PROOFS: [&str; 4] = [BOND, INSULATION, LEAKAGE, RUN];
 
-pub(super) fn mark(job: &Job) -> Part {
+/// Procedure as far as it was done.
+pub(super) struct Procedure {
+    pub share: f64,
+    /// The functional run and the electrical tests were done where they were due.
+    pub is_proved: bool,
+    pub reasons: Vec<String>,
+}
+
+pub(super) fn mark(job: &Job) -> Procedure {
     let steps = due(job);
-    let all: f64 = steps.iter().map(|s| s.weight).sum();
-    let done: f64 = steps.iter().filter(|s| s.done).map(|s| s.weight).sum();
-    let reasons = steps
+    let reason = |s: &Due| format!("{}: {}", s.what, if s.done { "done" } else { "left out" });
+    let dues: Vec<formula::Due> = steps
         .iter()
-        .map(|s| format!("{}: {}", s.what, if s.done { "done" } else { "left out" }))
+        .map(|step| formula::Due {
+            weight: step.weight,
+            done_ratio: f64::from(u8::from(step.done)),
+        })
         .collect();
-    let share = if all > 0.0 { done / all } else { 1.0 };
-    Part {
-        name: "procedure",
-        of: OF,
-        points: OF * share,
-        reasons,
+    Procedure {
+        // Who rightly goes away at once leaves nothing undone.
+        share: if steps.is_empty() && visit::was_left_for_danger(job) {
+            1.0
+        } else {
+            formula::procedure(&dues)
+        },
+        is_proved: steps
+            .iter()
+            .all(|step| step.done || !PROOFS.contains(&step.what)),
+        reasons: steps.iter().map(reason).collect(),
     }
 }
 
@@ -54,16 +74,16 @@ fn due(job: &Job) -> Vec<Due> {
     if goes_into_use && job.hands_were_on_it() {
         step("a look for leaks", 1.0, looked_for_leaks(job, since));
         step(
-            "protective conductor measured",
+            BOND,
             1.0,
             bond_measured(job, since),
         );
-        step("insulation measured", 1.0, insulation_measured(job, since));
-        step("leakage measured", 1.0, leakage_measured(job, since));
+        step(INSULATION, 1.0, insulation_measured(job, since));
+        step(LEAKAGE, 1.0, leakage_measured(job, since));
     }
     if goes_into_use && !visit::was_rightly_declined(job) {
         step(
-            "a run of wash, drain and spin",
+            RUN,
             3.0,
             job.machine().milestones().all(),
         );

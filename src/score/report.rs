@@ -1,22 +1,29 @@
 //! The mark sheet: five parts, each with its share, its points and the steps behind them.
+//!
+//! Safety and procedure follow from the log at once. Economy and evidence, and with evidence what a
+//! diagnosis counts for, follow from what each decision was worth; that takes long to work out. Until
+//! then, and where nobody works it out, they go by the bill and by the notebook; [`Basis`] says which.
 
 use serde::Serialize;
 
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::visit::Advice;
+use crate::expert::Reckoning;
 use crate::machine::MachineError;
+use crate::score::decisions;
 use crate::score::diagnosis;
 use crate::score::economy;
 use crate::score::evidence;
+use crate::score::formula;
+use crate::score::formula::Shares;
+use crate::score::formula::Verdict;
+use crate::score::formula::WEIGHTS;
 use crate::score::functional;
 use crate::score::functional::FunctionCheck;
 use crate::score::procedure;
 use crate::score::safety;
 use crate::score::visit;
-
-/// Highest score when a critical safety rule was broken. Design choice.
-const CRITICAL_CAP: f64 = 39.0;
 
 /// One part of the mark sheet.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -31,16 +38,14 @@ pub struct Part {
     pub reasons: Vec<String>,
 }
 
-impl Part {
-    /// All it can give, with the reason.
-    pub(super) fn whole(name: &'static str, of: f64, reason: &str) -> Self {
-        Self {
-            name,
-            of,
-            points: of,
-            reasons: vec![reason.to_owned()],
-        }
-    }
+/// What economy and evidence go by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Basis {
+    /// The bill and the notebook.
+    Bill,
+    /// What each decision was worth.
+    Decisions,
 }
 
 /// A finished job's marks.
@@ -54,12 +59,20 @@ pub struct Report {
     pub rightly_left: bool,
     /// 0..100.
     pub total: f64,
+    /// What economy and evidence go by.
+    pub basis: Basis,
+    /// All shares, 0..1.
+    pub shares: Shares,
+    /// What they come to.
+    pub verdict: Verdict,
     /// The five parts.
     pub parts: Vec<Part>,
     /// Cost of the job, money unit.
     pub cost: f64,
     /// What a skilled technician's way costs, money unit.
     pub target_cost: f64,
+    /// Cost that other decisions would have avoided, money unit; none until they are judged.
+    pub avoidable: Option<f64>,
     /// Time on site, min.
     pub minutes: f64,
     /// How the machine did at hand-over beside a sound one.
@@ -74,7 +87,7 @@ fn is_right_to_leave(job: &Job) -> bool {
         || (told && diagnosis::not_worth_mending(job.scenario()))
 }
 
-/// Marks a job. An unfinished job is marked as it stands.
+/// Marks a job by the bill. An unfinished job is marked as it stands.
 ///
 /// # Errors
 /// When the scenario's machine cannot be set up.
@@ -86,32 +99,98 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
         || visit::was_left_for_the_house(job)
         || visit::was_rightly_declined(job);
     let fixed = function.passed || rightly_left;
-    let safety = safety::mark(job);
-    let parts = vec![
-        safety.part.clone(),
-        diagnosis::mark(job, fixed),
-        economy::mark(job),
-        procedure::mark(job),
-        evidence::mark(job)?,
-    ];
-    let sum: f64 = parts.iter().map(|p| p.points).sum();
-    let safe = !safety.critical;
-    let total = if safe { sum } else { sum.min(CRITICAL_CAP) };
-    let reference = job.scenario().reference;
-    Ok(Report {
+    let (safety, is_gate_open, safety_reasons) = safety::mark(job);
+    let (diagnosis, diagnosis_reasons) = diagnosis::mark(job, fixed, None);
+    let (economy, economy_reasons) = economy::mark(job);
+    let procedure = procedure::mark(job);
+    let (evidence, evidence_reasons) = evidence::mark(job)?;
+    let shares = Shares {
+        safety,
+        is_gate_open,
+        diagnosis,
+        economy,
+        procedure: procedure.share,
+        is_proved: procedure.is_proved,
+        evidence,
+    };
+    let callback = job.scenario().money.callback;
+    let part = |name, reasons| Part {
+        name,
+        of: 0.0,
+        points: 0.0,
+        reasons,
+    };
+    let report = Report {
         fixed,
-        safe,
+        safe: is_gate_open,
         rightly_left,
-        total,
-        parts,
-        cost: job.cost()
-            + if fixed {
-                0.0
-            } else {
-                job.scenario().money.callback
-            },
-        target_cost: reference.cost,
+        total: 0.0,
+        basis: Basis::Bill,
+        shares,
+        verdict: Verdict::Passed,
+        parts: vec![
+            part("safety", safety_reasons),
+            part("diagnosis", diagnosis_reasons),
+            part("economy", economy_reasons),
+            part("procedure", procedure.reasons),
+            part("evidence", evidence_reasons),
+        ],
+        cost: job.cost() + if fixed { 0.0 } else { callback },
+        target_cost: job.scenario().reference.cost,
+        avoidable: None,
         minutes: job.tick() as f64 / 600.0,
         function,
-    })
+    };
+    Ok(report.with_shares(shares))
+}
+
+impl Report {
+    /// The same job marked by what each decision was worth.
+    #[must_use]
+    pub fn judged(&self, job: &Job, reckoning: &Reckoning) -> Self {
+        let marked = decisions::mark(job, reckoning, self.fixed);
+        let first = marked.first_repair.as_ref();
+        let first = first.map(|(work, j)| (work.as_str(), *j));
+        let (diagnosis, diagnosis_reasons) = diagnosis::mark(job, self.fixed, first);
+        let mut report = self.clone();
+        report.basis = Basis::Decisions;
+        report.avoidable = Some(marked.avoidable);
+        let mut shares = Shares {
+            diagnosis,
+            economy: marked.economy,
+            ..self.shares
+        };
+        report.parts[1].reasons = diagnosis_reasons;
+        report.parts[2].reasons = marked.economy_reasons;
+        // Where nothing was decided by evidence, as before a danger, the notebook stands.
+        if let Some(evidence) = marked.evidence {
+            shares.evidence = evidence;
+            report.parts[4].reasons = marked.evidence_reasons;
+        }
+        report.with_shares(shares)
+    }
+
+    /// What chance did to the cost, money unit: positive is bad luck. None until decisions are judged.
+    pub fn chance(&self) -> Option<f64> {
+        let known = self.avoidable.filter(|_| self.target_cost > 0.0);
+        known.map(|avoidable| self.cost - self.target_cost - avoidable)
+    }
+
+    fn with_shares(mut self, shares: Shares) -> Self {
+        let weigh = |weight: f64, share: f64| (100.0 * weight, 100.0 * weight * share);
+        let points = [
+            weigh(WEIGHTS.safety, shares.safety),
+            weigh(WEIGHTS.diagnosis, shares.effective_diagnosis()),
+            weigh(WEIGHTS.economy, shares.economy),
+            weigh(WEIGHTS.procedure, shares.procedure),
+            weigh(WEIGHTS.evidence, shares.evidence),
+        ];
+        for (part, (of, points)) in self.parts.iter_mut().zip(points) {
+            (part.of, part.points) = (of, points);
+        }
+        self.shares = shares;
+        self.total = shares.total(&WEIGHTS);
+        self.verdict = shares.verdict(&WEIGHTS, formula::PASS_TOTAL);
+        self
+    }
 }

@@ -101,6 +101,7 @@ fn lesson(job: &Job, decided: &Judged) -> String {
         Decided::Try => "Ask what a reading can still tell before taking it.",
         Decided::Work(_) => "Prove the cause before this repair.",
         Decided::HandOver => "Prove that it works before handing over.",
+        Decided::Hint => "Work on without a hint for one step longer.",
     };
     let money = format::money(decided.avoidable);
     format!(

@@ -31,6 +31,7 @@ pub use touch::touched_nodes;
 use crate::bench::action::Action;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
+use crate::bench::hint;
 use crate::bench::job::Job;
 use crate::bench::ledger;
 use crate::bench::notebook::Tick;
@@ -84,6 +85,7 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         Action::LeaveUntil { parts, .. } => leave::cannot_leave(job, parts),
         Action::PutOldBack { part } => parts::cannot_put_back(job, part),
         Action::Sign => report::cannot_sign(job),
+        Action::Hint => hint::cannot(job),
         Action::ProtectFloor
         | Action::Gloves { .. }
         | Action::MopFloor

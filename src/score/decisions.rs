@@ -1,0 +1,128 @@
+//! Economy and evidence by what each decision was worth: the marks that need the job reckoned up.
+//!
+//! ```text
+//! R = Σ A + hints + damage + a callback where a machine that fails was handed over
+//! ```
+//! Each sum names the steps it comes from. For the formulas see [`formula`].
+
+use crate::bench::job::Ending;
+use crate::bench::job::Job;
+use crate::bench::workshop::Workshop;
+use crate::expert::Decided;
+use crate::expert::Judged;
+use crate::expert::Reckoning;
+use crate::expert::theory::justify::Standing;
+use crate::score::economy::hints_words;
+use crate::score::formula;
+use crate::score::formula::Replaced;
+
+/// An avoidable cost below this is not told, money unit.
+const WORTH_TELLING: f64 = 0.5;
+
+/// What the decisions of a job come to.
+pub(super) struct Decisions {
+    /// Cost that could have been avoided, money unit.
+    pub avoidable: f64,
+    pub economy: f64,
+    pub economy_reasons: Vec<String>,
+    /// None when nothing was decided that evidence could justify.
+    pub evidence: Option<f64>,
+    pub evidence_reasons: Vec<String>,
+    /// The first repair with its justification.
+    pub first_repair: Option<(String, f64)>,
+}
+
+pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Decisions {
+    let workshop = &job.scenario().workshop;
+    let mut reasons: Vec<String> = reckoning
+        .decisions
+        .iter()
+        .filter(|d| d.avoidable >= WORTH_TELLING && d.decided != Decided::Hint)
+        .map(|d| format!("step {}: {:.0} avoidable", d.step, d.avoidable))
+        .collect();
+    let mut avoidable = reckoning.avoidable();
+    let hints: Vec<&Judged> = reckoning
+        .decisions
+        .iter()
+        .filter(|d| d.decided == Decided::Hint)
+        .collect();
+    if !hints.is_empty() && reckoning.start > 0.0 {
+        let sum: f64 = hints.iter().map(|d| d.avoidable).sum();
+        reasons.push(hints_words(hints.len(), sum / reckoning.start));
+    }
+    let mut add = |what: &str, cost: f64| {
+        if cost > 0.0 {
+            avoidable += cost;
+            reasons.push(format!("{what}: {cost:.0}"));
+        }
+    };
+    add("damage", job.ledger().damage);
+    let judged_at_the_end = reckoning
+        .decisions
+        .iter()
+        .any(|d| d.decided == Decided::HandOver);
+    if !is_put_right && job.bench().ending == Some(Ending::Closed) && !judged_at_the_end {
+        add("callback", job.scenario().money.callback);
+    }
+    if reasons.is_empty() {
+        reasons.push("no decision cost more than it had to".to_owned());
+    }
+    let yardstick = formula::yardstick(reckoning.without_tests, reckoning.start);
+    let repairs = || {
+        let of = reckoning.decisions.iter();
+        of.filter_map(|d| match (&d.decided, d.justification) {
+            (Decided::Work(work), Some(j)) => Some((work, j, d)),
+            _ => None,
+        })
+    };
+    let replaced: Vec<Replaced> = repairs()
+        .map(|(_, justification, d)| Replaced {
+            cost: d.cost,
+            justification,
+        })
+        .collect();
+    let closing = reckoning
+        .decisions
+        .iter()
+        .find(|d| d.decided == Decided::HandOver);
+    let evidence = match closing.and_then(|d| d.justification) {
+        Some(j) => Some(formula::evidence(&replaced, j)),
+        None => (!replaced.is_empty()).then(|| formula::evidence(&replaced, 0.0)),
+    };
+    Decisions {
+        avoidable,
+        economy: formula::economy(avoidable, yardstick),
+        economy_reasons: reasons,
+        evidence,
+        evidence_reasons: repairs()
+            .map(|(_, _, d)| d)
+            .chain(closing)
+            .filter_map(|d| reason(workshop, d))
+            .collect(),
+        first_repair: repairs().next().map(|(work, j, _)| (work.clone(), j)),
+    }
+}
+
+/// Such as `step 31, replace the belt: 97 % sure, justified`.
+fn reason(workshop: &Workshop, decided: &Judged) -> Option<String> {
+    let what = match &decided.decided {
+        Decided::Work(id) => workshop.work(id).map_or(id.as_str(), |w| w.name.as_str()),
+        _ => "hand over",
+    };
+    let (sure, justification) = (decided.p?, decided.justification?);
+    Some(format!(
+        "step {}, {what}: the evidence gave it {:.0} % to put things right, {}",
+        decided.step,
+        100.0 * sure,
+        standing(justification)
+    ))
+}
+
+/// Plain words for a justification.
+pub fn standing(justification: f64) -> &'static str {
+    match Standing::of(justification) {
+        Standing::Justified => "justified",
+        Standing::Defensible => "defensible",
+        Standing::Unjustified => "not justified",
+    }
+}
