@@ -10,6 +10,8 @@ use rayon::prelude::*;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;
 use tubwright::bench::notebook::NoteEntry;
+use tubwright::expert::Reckoning;
+use tubwright::expert::Seen;
 use tubwright::records::chain::Broken;
 use tubwright::records::chain::Member;
 use tubwright::records::chain::in_a_row;
@@ -22,8 +24,10 @@ use tubwright::records::record::Body;
 use tubwright::records::record::Person;
 use tubwright::records::record::Record;
 use tubwright::records::record::Sitting;
+use tubwright::records::result::JudgedResult;
 use tubwright::records::seal::AssessmentKey;
 use tubwright::records::seal::Hash;
+use tubwright::score::assess;
 
 const CANDIDATE: &str = "c-017";
 
@@ -236,6 +240,29 @@ fn the_first_difference_is_named() {
     body.engine = "0.0.0".to_owned();
     let found = check(&close(body, CANDIDATE), &LIBRARY, Some(&key()));
     assert_eq!(found, Err(Difference::Engine("0.0.0".to_owned())));
+}
+
+#[test]
+fn decisions_in_a_record_are_worked_out_again() {
+    let mut body = RECORD.body.clone();
+    let task = LIBRARY.task("no_water").expect("ships");
+    let (job, _) = Job::replay(task.scenario.clone(), body.seed, &body.log).expect("starts");
+    let seen = Seen::of(&job).expect("can be seen");
+    let reckoning = Reckoning::of(&seen).expect("can be reckoned up");
+    let report = assess(&job).expect("marks");
+    body.judged = Some(JudgedResult::of(&job, &report, reckoning));
+    let counted = body.counted();
+    assert!((counted.total - body.result.total).abs() > 1e-6);
+    assert!(counted.total > 65.0, "a careful job: {counted:?}");
+    let record = close(body.clone(), CANDIDATE);
+    let read = Record::read("r.json", &record.write().expect("finite")).expect("reads");
+    assert_eq!(check(&read, &LIBRARY, Some(&key())), Ok(SealState::Good));
+
+    // The candidate makes a decision look better and seals anew.
+    let judged = body.judged.as_mut().expect("there");
+    judged.reckoning.decisions.clear();
+    let found = check(&close(body, CANDIDATE), &LIBRARY, Some(&key()));
+    assert!(matches!(found, Err(Difference::Result { .. })), "{found:?}");
 }
 
 fn row() -> (Hash, Vec<Record>) {

@@ -53,12 +53,13 @@ const fn parts(id: &'static str, title: &'static str, machine: &'static str) -> 
     }
 }
 
-const CHAPTERS: [Chapter; 15] = [
+const CHAPTERS: [Chapter; 16] = [
     chapter!("job", "How a job goes", Below::Nothing),
     chapter!("safe", "Making safe", Below::Nothing),
     chapter!("measure", "Measuring", Below::Nothing),
     chapter!("diagnose", "How to find a fault", Below::Nothing),
     chapter!("after", "After a repair", Below::Nothing),
+    chapter!("marks", "How marks are given", Below::Nothing),
     chapter!("machine_p", "How machine P works", Below::Machine("P")),
     parts("parts_p", "Parts of machine P", "P"),
     chapter!("machine_t", "How machine T works", Below::Machine("T")),

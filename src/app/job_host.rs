@@ -29,7 +29,6 @@ use crate::app::store::Claim;
 use crate::app::store::Holder;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
-use crate::app::store::Store;
 use crate::app::view::Order;
 use crate::app::view::build;
 use crate::app::view::build::Kept;
@@ -250,6 +249,8 @@ impl JobHost {
         match order {
             Order::TakeOver => self.claim.take(),
             Order::StartAgain => return self.start_again(ctx),
+            Order::TryFrom(step) => return self.turn_back(ctx, |saved| saved.try_from(step)),
+            Order::BackToWhole => return self.turn_back(ctx, SavedJob::back_to_whole),
             _ => {}
         }
         let Some(open) = &mut self.open else { return };
@@ -264,11 +265,17 @@ impl JobHost {
     fn start_again(&mut self, ctx: &Context<Self>) {
         let id = ctx.props().id.clone();
         self.open = None;
-        ctx.link().send_future(async move {
-            // A job that cannot be removed is overwritten by the first act.
-            let _ = Store::open().await.remove(&SavedJob::key(&id)).await;
-            Msg::Loaded(Box::new(loading::load(&id).await))
-        });
+        let again = async move { Msg::Loaded(Box::new(loading::afresh(&id).await)) };
+        ctx.link().send_future(again);
+    }
+
+    /// Puts another log in the job's place and opens it.
+    fn turn_back(&mut self, ctx: &Context<Self>, turn: impl FnOnce(&mut SavedJob)) {
+        if let Some(Open { mut saved, .. }) = self.open.take() {
+            turn(&mut saved);
+            let again = async move { Msg::Loaded(Box::new(loading::reopen(&saved).await)) };
+            ctx.link().send_future(again);
+        }
     }
 
     /// Keeps the log; the browser answers later.
@@ -351,6 +358,7 @@ impl JobHost {
             .map(|error| error.to_string())
             .or_else(|| self.warning.map(str::to_owned));
         bench.elsewhere = self.holder == Holder::Other;
+        bench.tried = open.saved.tried.as_ref().map(|tried| tried.steps);
         open.bench = Shared::new(bench);
         open.live = Shared::new(build::live(&open.session, open.reading.as_ref()));
         open.state = open.session.live().machine().state_words();

@@ -87,6 +87,30 @@ pub async fn load(id: &str) -> Result<Loaded, LoadError> {
     })
 }
 
+/// Opens a job from the bell, whatever was done before.
+///
+/// # Errors
+/// When there is no such job.
+pub async fn afresh(id: &str) -> Result<Loaded, LoadError> {
+    // A job that cannot be removed is overwritten by the first act.
+    let _ = Store::open().await.remove(&SavedJob::key(id)).await;
+    load(id).await
+}
+
+/// Keeps a job and opens it as it stands then.
+///
+/// # Errors
+/// When it cannot be kept or replayed.
+pub async fn reopen(saved: &SavedJob) -> Result<Loaded, LoadError> {
+    let (key, text) = (SavedJob::key(&saved.scenario), saved.write());
+    let kept = Store::open()
+        .await
+        .put(&key, &text.map_err(LoadError::Storage)?)
+        .await;
+    kept.map_err(LoadError::Storage)?;
+    load(&saved.scenario).await
+}
+
 /// After the program has failed once, nothing is watched again; after it failed twice, the last
 /// act is left out.
 fn forgive(saved: &mut SavedJob) {

@@ -3,6 +3,7 @@
 //! The page holds one element with the id `app`; everything a person sees is drawn into it.
 //! Components get plain view models and give orders; effects live in `hooks` and `job_host`.
 
+mod asking;
 mod bench;
 mod crash;
 mod debrief;

@@ -69,6 +69,12 @@ pub async fn find(id: &str) -> Result<Option<Arc<Scenario>>, StorageError> {
     Ok(Some(Arc::new(scenario)))
 }
 
+/// The letters of a job of one's own; none for another.
+pub async fn letters(id: &str) -> Option<String> {
+    let text = Store::open().await.get(&key(id)).await.ok()??;
+    read(&text).map(|own| own.letters)
+}
+
 /// All that stand on the list.
 pub async fn listed() -> Vec<Arc<Scenario>> {
     // A list that cannot be read is an empty one; opening a job says why.

@@ -198,7 +198,7 @@ impl Session {
                 suspects::change(&mut self.suspects, order);
                 return Changed { save: true };
             }
-            Order::TakeOver | Order::StartAgain => {}
+            Order::TakeOver | Order::StartAgain | Order::TryFrom(_) | Order::BackToWhole => {}
         }
         Changed::default()
     }

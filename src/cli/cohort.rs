@@ -29,9 +29,9 @@ pub fn run(args: &CohortArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
             .map_err(|difference| format!("{}: {difference}", found.file))?;
         Ok(Attempt {
             truth: truth(&library, &record),
+            result: record.body.counted(),
             candidate: record.body.candidate,
             job: record.body.job,
-            result: record.body.result,
         })
     });
     let mut attempts = Vec::with_capacity(read.len());

@@ -114,7 +114,7 @@ fn verify(found: Found, against: &Against) -> Verified {
         candidate: record.map(|record| record.body.candidate.clone()),
         job: record.map(|record| record.body.job.clone()),
         seal: checked.as_ref().ok().copied(),
-        marks: record.map(|record| record.body.result.total),
+        marks: record.map(|record| record.body.counted().total),
         safe: record.map(|record| record.body.result.safe),
         difference: checked.err(),
         file: found.file,

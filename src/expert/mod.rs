@@ -11,9 +11,11 @@ mod brute; // belief against Bayes' rule by brute force
 mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
 pub mod crowd; // simulated apprentices
+mod cut; // the stretch of a log that leads to a decision
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
 mod foreseen; // what could have come of a step
+mod hint; // what hints say
 mod moment; // one moment of a job as a problem to decide
 mod next_words; // a next step in plain words
 mod period; // faults that come and go
@@ -39,6 +41,7 @@ pub use belief::Evidence;
 pub use cause::Cause;
 pub use cause::causes;
 pub use foreseen::Foreseen;
+pub use hint::hints;
 pub use next_words::next_words;
 pub use plan::Candidate;
 pub use plan::Next;

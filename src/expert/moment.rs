@@ -31,6 +31,7 @@ use crate::expert::theory::look_ahead::LookAhead;
 use crate::expert::theory::model::Test;
 use crate::expert::theory::policy::ToGo;
 use crate::expert::trial::Stand;
+use crate::expert::trial::Trial;
 
 /// Steps the reference policy looks ahead.
 const AHEAD: usize = 2;
@@ -68,6 +69,11 @@ impl Moment {
     pub fn best(&self) -> Option<Next> {
         let best = LookAhead::new(&self.plan.model, AHEAD).best(&self.plan.known);
         best.map(|(act, _)| self.plan.next(act))
+    }
+
+    /// The trial with this name.
+    pub fn trial(&self, name: &str) -> Option<&Trial> {
+        self.plan.trial(name)
     }
 
     /// Cost to go of the reference policy.

@@ -29,6 +29,7 @@ use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::belief::Evidence;
 use crate::expert::cause::Cause;
+use crate::expert::cut::Cut;
 use crate::expert::drill::Drills;
 use crate::expert::drill::drills;
 use crate::expert::moment::Moment;
@@ -294,14 +295,11 @@ impl Walk<'_> {
             .collect();
         let ratio = hint::next(&log).map_or(0.0, Rung::cost_ratio);
         let start = self.door.first.as_ref().map_or(0.0, Moment::value);
-        if self.moment.is_none() {
-            self.moment = self.now();
-        }
         let judged = Judged::tried(number, ratio * start);
         self.decisions.push(Judged {
             decided: Decided::Hint,
             avoidable: judged.cost,
-            better: self.moment.as_ref().and_then(Moment::best),
+            better: self.now().as_ref().and_then(Moment::best),
             ..judged
         });
         self.belief.take(step);
@@ -324,53 +322,12 @@ impl Walk<'_> {
 
     fn begin_at(&mut self, from: Stand) {
         self.from = from;
-        self.cut = Cut {
-            ended: self.cut.ended,
-            ..Cut::default()
-        };
+        self.cut = self.cut.next();
     }
 
     fn has_works(&self) -> bool {
         let is_work = |d: &Judged| matches!(d.decided, Decided::Work(_));
         self.decisions.iter().any(is_work)
-    }
-}
-
-/// The stretch of the log that led to a decision.
-#[derive(Clone, Debug, Default)]
-struct Cut {
-    /// When the act before ended, ticks.
-    ended: u64,
-    /// Time of the acts that belong to the trial itself, and of watching.
-    own_ticks: u64,
-    /// What was taken off in this stretch.
-    opened: BTreeSet<String>,
-    /// Time of taking off and putting back for nothing, s.
-    wasted_s: f64,
-}
-
-impl Cut {
-    fn take(&mut self, step: &Step, scenario: &Scenario) {
-        let watched = step.entry.tick.saturating_sub(self.ended);
-        self.ended = step.entry.tick + step.ticks;
-        match &step.entry.action {
-            Action::Meter { .. }
-            | Action::Note
-            | Action::Sense { .. }
-            | Action::Turn { .. }
-            | Action::Key { .. }
-            | Action::PullApart { .. }
-            | Action::PushTogether { .. }
-            | Action::Lid { .. } => self.own_ticks += watched + step.ticks,
-            Action::TakeOff { step, .. } => {
-                self.opened.insert(step.clone());
-            }
-            Action::Refit { step, .. } if self.opened.remove(step) => {
-                let time = |s: &crate::bench::workshop::Step| s.off_s + s.on_s;
-                self.wasted_s += scenario.workshop.step(step).map_or(0.0, time);
-            }
-            _ => {}
-        }
     }
 }
 

@@ -12,6 +12,9 @@ use thiserror::Error;
 use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
 use crate::bench::words;
+use crate::expert::Reckoning;
+use crate::expert::Seen;
+use crate::machine::MachineError;
 use crate::records::library::Library;
 use crate::records::library::Task;
 use crate::records::record::Body;
@@ -19,8 +22,11 @@ use crate::records::record::Person;
 use crate::records::record::Record;
 use crate::records::record::link;
 use crate::records::result::JobResult;
+use crate::records::result::JudgedResult;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
+use crate::score;
+use crate::score::Report;
 
 /// Version of this engine.
 pub const ENGINE: &str = env!("CARGO_PKG_VERSION");
@@ -258,8 +264,13 @@ fn replay(body: &Body, task: &Task) -> Result<(), Difference> {
         return Err(failed(trouble));
     }
     compare_lines(body, &job)?;
-    let result = JobResult::of(&job).map_err(|e| failed(&e))?;
+    let report = score::assess(&job).map_err(|e| failed(&e))?;
+    let result = JobResult::from_report(&job, &report);
     compare_results(&body.result, &result)?;
+    if let Some(said) = &body.judged {
+        let own = judged_of(&job, &report).map_err(|e| failed(&e))?;
+        compare_results(said, &own)?;
+    }
     if Hash(job.machine().state_hash().0) == body.state {
         Ok(())
     } else {
@@ -287,8 +298,8 @@ fn compare_lines(body: &Body, job: &Job) -> Result<(), Difference> {
 }
 
 /// Field by field, by the very digits they are written with.
-fn compare_results(said: &JobResult, own: &JobResult) -> Result<(), Difference> {
-    let fields = |result: &JobResult| match serde_json::to_value(result) {
+fn compare_results<T: Serialize>(said: &T, own: &T) -> Result<(), Difference> {
+    let fields = |result: &T| match serde_json::to_value(result) {
         Ok(serde_json::Value::Object(fields)) => fields,
         _ => serde_json::Map::new(),
     };
@@ -306,6 +317,12 @@ fn compare_results(said: &JobResult, own: &JobResult) -> Result<(), Difference> 
     Ok(())
 }
 
+/// What each decision of a job was worth; takes seconds.
+fn judged_of(job: &Job, report: &Report) -> Result<JudgedResult, MachineError> {
+    let reckoning = Reckoning::of(&Seen::of(job)?)?;
+    Ok(JudgedResult::of(job, report, reckoning))
+}
+
 /// Makes the body of a finished job's record.
 ///
 /// # Errors
@@ -315,7 +332,7 @@ pub fn body_of(
     task: &Task,
     candidate: &str,
     previous: Hash,
-) -> Result<Body, crate::machine::MachineError> {
+) -> Result<Body, MachineError> {
     Ok(Body {
         engine: ENGINE.to_owned(),
         candidate: candidate.to_owned(),
@@ -329,6 +346,7 @@ pub fn body_of(
         log: job.log().to_vec(),
         notebook: job.notebook().to_vec(),
         result: JobResult::of(job)?,
+        judged: None,
         state: Hash(job.machine().state_hash().0),
         previous,
     })

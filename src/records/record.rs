@@ -14,6 +14,7 @@ use serde::Serialize;
 use crate::bench::job::Entry;
 use crate::bench::notebook::Note;
 use crate::records::result::JobResult;
+use crate::records::result::JudgedResult;
 use crate::records::seal::Hash;
 use crate::records::seal::StartCode;
 use crate::scenario::FileError;
@@ -75,8 +76,11 @@ pub struct Body {
     /// Every line of the notebook as it was shown.
     #[cfg_attr(not(target_arch = "wasm32"), schemars(with = "Vec<serde_json::Value>"))]
     pub notebook: Vec<Note>,
-    /// What it came to.
+    /// What it came to, economy and evidence by the bill and the notebook.
     pub result: JobResult,
+    /// The same by what each decision was worth, where that was worked out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub judged: Option<JudgedResult>,
     /// Hash of the machine's last state.
     pub state: Hash,
     /// Link of the candidate's record before this one; of the sitting for the first.
@@ -126,6 +130,16 @@ impl Body {
             release.as_bytes(),
         ];
         Hash::of("tubwright sitting 1", &parts)
+    }
+
+    /// What counts: the marks by decisions where they are known.
+    pub fn counted(&self) -> JobResult {
+        let mut result = self.result.clone();
+        if let Some(judged) = &self.judged {
+            result.total = judged.total;
+            result.parts.clone_from(&judged.parts);
+        }
+        result
     }
 
     /// Its hash.

@@ -6,6 +6,7 @@ use serde::Serialize;
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::safety::Severity;
+use crate::expert::Reckoning;
 use crate::machine::MachineError;
 use crate::score;
 use crate::score::Report;
@@ -53,6 +54,38 @@ pub struct PartResult {
     pub points: f64,
 }
 
+/// The same job marked by what each decision was worth.
+///
+/// Working that out takes seconds where the rest of a record takes a tenth of one, so a record has it
+/// only where it was asked for. What it says is worked out again when the record is checked.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct JudgedResult {
+    /// Marks of 100.
+    pub total: f64,
+    /// The parts of the mark sheet.
+    pub parts: Vec<PartResult>,
+    /// Cost that other decisions would have avoided, money unit.
+    pub avoidable: f64,
+    /// The decisions.
+    #[cfg_attr(not(target_arch = "wasm32"), schemars(with = "serde_json::Value"))]
+    pub reckoning: Reckoning,
+}
+
+impl JudgedResult {
+    /// From a report by the bill and the decisions.
+    pub fn of(job: &Job, report: &Report, reckoning: Reckoning) -> Self {
+        let judged = report.judged(job, &reckoning);
+        Self {
+            total: judged.total,
+            parts: parts(&judged),
+            avoidable: judged.avoidable.unwrap_or_default(),
+            reckoning,
+        }
+    }
+}
+
 /// One safety rule broken.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
@@ -87,15 +120,7 @@ impl JobResult {
             fixed: report.fixed,
             safe: report.safe,
             total: report.total,
-            parts: report
-                .parts
-                .iter()
-                .map(|part| PartResult {
-                    name: part.name.to_owned(),
-                    of: part.of,
-                    points: part.points,
-                })
-                .collect(),
+            parts: parts(report),
             cost: report.cost,
             target_cost: report.target_cost,
             minutes: report.minutes,
@@ -138,6 +163,15 @@ impl JobResult {
             .find(|p| p.name == part && p.of > 0.0)
             .map_or(0.0, |p| p.points / p.of)
     }
+}
+
+fn parts(report: &Report) -> Vec<PartResult> {
+    let part = |part: &score::Part| PartResult {
+        name: part.name.to_owned(),
+        of: part.of,
+        points: part.points,
+    };
+    report.parts.iter().map(part).collect()
 }
 
 fn severity_name(severity: Severity) -> &'static str {

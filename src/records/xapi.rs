@@ -232,7 +232,7 @@ fn breaches(body: &Body, place: &Deployment) -> Vec<Part> {
 }
 
 fn score(body: &Body) -> Value {
-    let result = &body.result;
+    let result = body.counted();
     let parts: Map<String, Value> = result
         .parts
         .iter()

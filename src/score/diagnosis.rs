@@ -106,7 +106,9 @@ pub(super) fn mark(
     };
     let stated = Stated {
         first_f1: f1(scenario, first),
-        first_justification: first_repair.filter(|(work, _)| is_for(work)).map(|(_, j)| j),
+        first_justification: first_repair
+            .filter(|(work, _)| is_for(work))
+            .map(|(_, j)| j),
         last_f1: f1(scenario, last),
     };
     let mut reasons = vec![format!("stated: {}", words(scenario, &last.causes))];

@@ -33,5 +33,8 @@ pub(super) fn mark(job: &Job) -> (f64, Vec<String>) {
 /// Such as `2 hints: 15 % of what the job should cost`.
 pub(super) fn hints_words(n: usize, ratio: f64) -> String {
     let hints = if n == 1 { "hint" } else { "hints" };
-    format!("{n} {hints}: {:.0} % of what the job should cost", 100.0 * ratio)
+    format!(
+        "{n} {hints}: {:.0} % of what the job should cost",
+        100.0 * ratio
+    )
 }

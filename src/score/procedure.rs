@@ -73,20 +73,12 @@ fn due(job: &Job) -> Vec<Due> {
     let goes_into_use = bench.ending != Some(Ending::MadeSafe);
     if goes_into_use && job.hands_were_on_it() {
         step("a look for leaks", 1.0, looked_for_leaks(job, since));
-        step(
-            BOND,
-            1.0,
-            bond_measured(job, since),
-        );
+        step(BOND, 1.0, bond_measured(job, since));
         step(INSULATION, 1.0, insulation_measured(job, since));
         step(LEAKAGE, 1.0, leakage_measured(job, since));
     }
     if goes_into_use && !visit::was_rightly_declined(job) {
-        step(
-            RUN,
-            3.0,
-            job.machine().milestones().all(),
-        );
+        step(RUN, 3.0, job.machine().milestones().all());
     }
     if job.hands_were_on_it() && !bench.works.is_empty() {
         step("price agreed before the repair", 1.0, quoted(job));

@@ -85,7 +85,7 @@ fn no_bytes_make_it_panic() {
         for words in [
             &["check", "-"][..],
             &["probe", "--rows", "-"],
-            &["play", "no_water", "-"],
+            &["play", "no_water", "-", "--quick"],
         ] {
             let output = piped(words, &bytes);
             assert!(code(&output) <= 2, "{words:?} {length}: {}", said(&output));
@@ -101,7 +101,10 @@ fn a_good_file_with_bytes_changed_is_read_or_refused_and_never_panics() {
         (&["check", "-"][..], "scenarios/jobs/no_water.json"),
         (&["check", "-"], "scenarios/machines/t.json"),
         (&["probe", "--rows", "-"], rows),
-        (&["play", "no_water", "-"], "tests/jobs/no_water.json"),
+        (
+            &["play", "no_water", "-", "--quick"],
+            "tests/jobs/no_water.json",
+        ),
     ];
     let mut next = odd_bytes();
     for (words, file) in cases {

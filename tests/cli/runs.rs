@@ -16,8 +16,21 @@ fn play_gives_marks_and_the_same_state_each_time() {
         "tests/jobs/hums_and_stands.json",
         "--json",
     ];
-    let (first, second) = (json(&words), json(&words));
+    let quick = [&words[..], &["--quick"]].concat();
+    let (first, second) = (json(&words), json(&quick));
     assert_eq!(first["state_hash"], second["state_hash"]);
+    assert_eq!(first["report"]["basis"], "decisions");
+    assert_eq!(second["report"]["basis"], "bill");
+    let steps = first["steps"].as_array().map_or(0, Vec::len);
+    let likely = first["likely"].as_array().expect("after each step");
+    assert_eq!(likely.len(), steps + 1, "and after the complaint");
+    let decisions = &first["decisions"];
+    let number = |value: &Value| value.as_f64().expect("a number");
+    let each = decisions["each"].as_array().expect("a list");
+    let sum: f64 = each.iter().map(|d| number(&d["avoidable"])).sum();
+    assert!((sum - number(&decisions["avoidable"])).abs() < 1e-9);
+    let parts = number(&first["report"]["target_cost"]) + sum + number(&decisions["chance"]);
+    assert!((parts - number(&first["report"]["cost"])).abs() < 1e-9);
     assert_eq!(first["safety"].as_array().map(Vec::len), Some(0));
     assert!(
         first["report"]["total"]
@@ -38,7 +51,7 @@ fn play_tells_refusals_and_broken_rules_and_goes_on() {
                    {"tick": 10, "do": "take_off", "step": "roof"},
                    {"tick": 20, "do": "close"},
                    {"tick": 9000, "do": "note"}]"#;
-    let output = piped(&["play", "hums_and_stands", "-"], log);
+    let output = piped(&["play", "hums_and_stands", "-", "--quick"], log);
     assert_eq!(code(&output), 0, "{}", said(&output));
     let text = String::from_utf8_lossy(&output.stdout).into_owned();
     for part in [
@@ -51,7 +64,7 @@ fn play_tells_refusals_and_broken_rules_and_goes_on() {
     ] {
         assert!(text.contains(part), "{part}: {text}");
     }
-    let output = piped(&["play", "hums_and_stands", "-", "--json"], log);
+    let output = piped(&["play", "hums_and_stands", "-", "--json", "--quick"], log);
     let answer: Value = serde_json::from_slice(&output.stdout).expect("JSON");
     assert!(answer["steps"][0]["refusal"]["in_the_way"]["steps"].is_array());
     assert_eq!(answer["steps"][2]["began_tick"], 20);
@@ -125,6 +138,7 @@ fn the_seed_decides_what_an_unchecked_refit_leaves_wrong() {
             "squeals_and_comes_out_wet",
             "-",
             "--json",
+            "--quick",
             "--seed",
             seed,
         ];

@@ -11,6 +11,7 @@ mod drawer;
 mod estimate;
 mod gauge_face;
 mod gauges;
+mod help;
 mod instrument;
 mod job_bar;
 mod job_card;

@@ -149,6 +149,26 @@ fn touched(target: Option<web_sys::EventTarget>, jaws: bool) -> Option<Thing> {
         .or_else(|| read("data-place").map(Thing::Place))
 }
 
+/// A picture that is only looked at, not touched.
+pub fn still(element: &Element) -> Element {
+    let touched = [
+        "tabindex",
+        "role",
+        "aria-label",
+        "aria-pressed",
+        "aria-disabled",
+    ];
+    let mut copy = element.clone();
+    copy.attributes
+        .retain(|(name, _)| !touched.contains(&&**name));
+    for child in &mut copy.children {
+        if let Node::Element(inside) = child {
+            *inside = still(inside);
+        }
+    }
+    copy
+}
+
 fn root(svg: &Element, zoom: Zoom) -> Html {
     let mut tag = tag(svg);
     if let Some(view_box) = svg

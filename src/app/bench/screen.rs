@@ -7,6 +7,7 @@ use crate::app::bench::contexts::use_bench;
 use crate::app::bench::contexts::use_door;
 use crate::app::bench::drawer::Drawer;
 use crate::app::bench::drawer::Handle;
+use crate::app::bench::help::Help;
 use crate::app::bench::job_card::JobCard;
 use crate::app::bench::keys::KeyUse;
 use crate::app::bench::keys::use_of;
@@ -29,6 +30,7 @@ use crate::app::bench::visit::Visit;
 use crate::app::hooks::focus_first;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_keys;
+use crate::app::route::Route;
 use crate::app::settings::Settings;
 use crate::app::settings::use_settings;
 use crate::app::view::BenchView;
@@ -199,12 +201,25 @@ fn stage(
                     <button type="button" class="button button--small" onclick={on_call}>{ "Telephone and van" }</button></p>
             }
             if let Some(hint) = bench.hint.filter(|_| hints) { <p class="bench__hint" role="note">{ hint }</p> }
+            <Help />
+            if let Some(steps) = bench.tried { { tried(steps, &bench.id, door) } }
             <Caption />
             if !bench.over { <MovingTimeBar /> }
             if let Some(words) = &bench.storage { <p class="bench__storage" role="status">{ words }</p> }
             if bench.elsewhere { { elsewhere(door) } }
             if let Some(notice) = &bench.notice { <Notice notice={notice.clone()} on_order={door.clone()} /> }
         </main>
+    }
+}
+
+/// The job goes on from the middle of a finished one.
+fn tried(steps: usize, id: &str, door: &Callback<Order>) -> Html {
+    let back = door.reform(|_: MouseEvent| Order::BackToWhole);
+    html! {
+        <p class="bench__hint" role="note">
+            { format!("Tried again from after step {steps}: practice that does not count. ") }
+            <a class="button button--small" href={Route::Debrief(id.to_owned()).href()} onclick={back}>{ "Back to the job as you finished it" }</a>
+        </p>
     }
 }
 

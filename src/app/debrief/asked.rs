@@ -1,24 +1,28 @@
-//! The debrief's question to the thread: which causes were likely after each step.
+//! The debrief's questions to the thread: which causes were likely after each step and what each
+//! decision was worth; and, where it is asked for, how the expert works the same job.
 
 use std::cell::Cell;
+use std::rc::Rc;
 
 use yew::prelude::*;
 
+use crate::app::asking::Asking;
+use crate::app::asking::worked;
 use crate::app::shared::Shared;
 use crate::app::worker::Answer;
 use crate::app::worker::Likely;
 use crate::app::worker::Question;
-use crate::app::worker::Thread;
+use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::expert::Reckoning;
 
 /// How far the answer is.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Asked {
+pub enum Asked<T> {
     /// So many of so many steps are gone through.
     Waiting(usize, usize),
     /// It is here.
-    Told(Shared<Likely>),
+    Told(T),
     /// It will not come, plain words.
     None(String),
 }
@@ -26,38 +30,51 @@ pub enum Asked {
 /// Asks once for a job; the thread ends with the last answer, or with the screen. What each decision
 /// was worth comes some seconds after the likely causes.
 #[hook]
-pub fn use_likely(job: &Shared<Job>) -> (Asked, Option<Shared<Reckoning>>) {
+pub fn use_likely(job: &Shared<Job>) -> (Asked<Shared<Likely>>, Asked<Shared<Reckoning>>) {
     let asked = use_state_eq(|| Asked::Waiting(0, 0));
-    let reckoned = use_state_eq(|| None);
-    let thread = use_mut_ref(|| None::<Thread>);
+    let reckoned = use_state_eq(|| Asked::Waiting(0, 0));
     {
-        let (asked, reckoned) = (asked.clone(), reckoned.clone());
+        let (asked, reckoned) = (asked.setter(), reckoned.setter());
         use_effect_with(job.clone(), move |job| {
-            let question = Question::Likely {
-                job: job.scenario().id.clone(),
-                seed: job.seed(),
-                log: job.log().to_vec(),
-            };
-            let (setter, reckoned) = (asked.setter(), reckoned.setter());
-            let is_told = Cell::new(false);
-            let answered = Callback::from(move |answer| match answer {
-                Answer::Ready | Answer::Crowd { .. } => {}
-                Answer::Progress { done, of } => setter.set(Asked::Waiting(done, of)),
+            let is_told = Rc::new(Cell::new(false));
+            let asking = Asking::ask(worked(job), Question::Likely, move |answer| match answer {
+                Answer::Progress { done, of } => asked.set(Asked::Waiting(done, of)),
                 Answer::Likely(likely) => {
                     is_told.set(true);
-                    setter.set(Asked::Told(Shared::new(likely)));
+                    asked.set(Asked::Told(Shared::new(likely)));
                 }
-                Answer::Reckoned(told) => reckoned.set(Some(Shared::new(told))),
-                // The chart stays when only what comes after it fails.
-                Answer::Failed { .. } if is_told.get() => {}
-                Answer::Failed { why } => setter.set(Asked::None(why)),
+                Answer::Reckoned(told) => reckoned.set(Asked::Told(Shared::new(told))),
+                Answer::Failed { why } => {
+                    // The chart stays when only what comes after it fails.
+                    if !is_told.get() {
+                        asked.set(Asked::None(why.clone()));
+                    }
+                    reckoned.set(Asked::None(why));
+                }
+                _ => {}
             });
-            *thread.borrow_mut() = Thread::ask(&question, answered);
-            if thread.borrow().is_none() {
-                asked.set(Asked::None("This browser has no threads.".to_owned()));
-            }
-            move || drop(thread.borrow_mut().take())
+            move || drop(asking)
         });
     }
     ((*asked).clone(), (*reckoned).clone())
+}
+
+/// Asks how the expert works a job, once `wanted`.
+#[hook]
+pub fn use_expert(job: &Shared<Job>, wanted: bool) -> Asked<Shared<Vec<Entry>>> {
+    let asked = use_state_eq(|| Asked::Waiting(0, 0));
+    {
+        let asked = asked.setter();
+        use_effect_with((job.clone(), wanted), move |(job, wanted)| {
+            let asking = wanted.then(|| {
+                Asking::ask(worked(job), Question::Expert, move |answer| match answer {
+                    Answer::Expert { log } => asked.set(Asked::Told(Shared::new(log))),
+                    Answer::Failed { why } => asked.set(Asked::None(why)),
+                    _ => {}
+                })
+            });
+            move || drop(asking)
+        });
+    }
+    (*asked).clone()
 }

@@ -9,6 +9,10 @@ use crate::app::view::debrief::MarkRow;
 pub struct MarksProps {
     /// The parts.
     pub marks: Vec<MarkRow>,
+    /// What economy and evidence go by.
+    pub basis: String,
+    /// What is still missing, or nothing.
+    pub asked_for: String,
 }
 
 /// The sheet.
@@ -17,7 +21,9 @@ pub fn Marks(props: &MarksProps) -> Html {
     html! {
         <section class="marks" aria-labelledby="marks">
             <h2 id="marks">{ "Marks" }</h2>
+            <p>{ &props.asked_for }</p>
             { for props.marks.iter().map(row) }
+            <p class="field__hint" role="status">{ &props.basis }</p>
         </section>
     }
 }

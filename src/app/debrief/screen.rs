@@ -1,6 +1,9 @@
 //! The debrief's screen: verdict, what was wrong and how it showed, the line in time with the
 //! machine and the meter as they were, the marks.
 
+use std::rc::Rc;
+
+use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::bench::contexts::use_bench;
@@ -8,20 +11,35 @@ use crate::app::bench::contexts::use_door;
 use crate::app::bench::picture::Picture;
 use crate::app::debrief::asked::Asked;
 use crate::app::debrief::asked::use_likely;
+use crate::app::debrief::expert::Expert;
 use crate::app::debrief::likely::Likely;
+use crate::app::debrief::likely::percent;
 use crate::app::debrief::marks::Marks;
+use crate::app::debrief::moments::Moments;
+use crate::app::debrief::settle::settle;
 use crate::app::debrief::step::StepDetail;
 use crate::app::debrief::track::Track;
 use crate::app::route::Route;
 use crate::app::shared::Shared;
+use crate::app::view::BenchView;
 use crate::app::view::Order;
 use crate::app::view::debrief::DebriefView;
 use crate::app::view::debrief::StepRow;
+use crate::app::view::debrief::asked_for;
 use crate::app::view::debrief::debrief;
+use crate::app::view::debrief::marks;
+use crate::app::view::debrief::money;
+use crate::app::view::debrief::verdict;
 use crate::app::view::decided;
+use crate::app::view::decided::DecidedRows;
 use crate::app::view::likely;
+use crate::app::view::likely::LikelyRow;
 use crate::app::view::past;
+use crate::app::worker::Likely as Answered;
 use crate::bench::job::Job;
+use crate::expert::Reckoning;
+use crate::score::Basis;
+use crate::score::Report;
 
 /// Which job.
 #[derive(Properties, PartialEq)]
@@ -69,44 +87,110 @@ fn Told(props: &ToldProps) -> Html {
         past::at_step(job, *step)
     });
     let (asked, reckoned) = use_likely(&props.job);
-    let decided = reckoned
-        .as_ref()
-        .map(|told| decided::rows(&props.job, told));
+    let reckoning = match &reckoned {
+        Asked::Told(reckoning) => Some(reckoning.clone()),
+        _ => None,
+    };
+    let judged = use_memo((props.job.clone(), reckoning), |(job, reckoning)| {
+        let reckoning = reckoning.as_ref()?;
+        let report = props.view.report.judged(job, reckoning);
+        Some((report, decided::rows(job, reckoning)))
+    });
+    use_settled(&props.job, &judged, bench.tried.is_none());
     let view = &props.view;
+    let report = judged.as_ref().as_ref().map_or(&view.report, |(r, _)| r);
+    let decided = judged.as_ref().as_ref().map(|(_, rows)| rows);
+    let settled = !matches!(reckoned, Asked::Waiting(..));
     let go = {
         let shown = shown.clone();
         Callback::from(move |index: usize| shown.set(index))
     };
-    let again = door.reform(|_: MouseEvent| Order::StartAgain);
+    let rows = match &asked {
+        Asked::Told(told) => Some(likely::rows(&props.job, told)),
+        _ => None,
+    };
     html! {
         <main class="page debrief" id="main" tabindex="-1">
-            { head(view, &bench.card.title, &bench.id, again) }
+            { head(&bench, &props.job, report, settled, &door) }
             { truth(view) }
-            { pointed(&props.job, &asked, *shown) }
+            { pointed(rows.as_ref(), &asked, *shown) }
             <Track steps={view.steps.clone()} shown={*shown} on_show={go.clone()} />
             <div class="debrief__body">
                 { steps(&view.steps, *shown, &go) }
                 if let Some(step) = view.steps.get(*shown) {
-                    <StepDetail step={step.clone()} count={view.steps.len()} worth={worth(&asked, *shown)}
-                        decided={decided.as_ref().map_or_else(Vec::new, |d| d.of_step(step.number))} />
+                    <div class="stack">
+                        <StepDetail step={step.clone()} count={view.steps.len()} worth={worth(&asked, *shown)}
+                            decided={decided.map_or_else(Vec::new, |d| d.of_step(step.number))} />
+                        { try_from(*shown, &bench.id, &door) }
+                    </div>
                 }
                 if let Some(past) = &*past {
                     <section class="debrief__state" aria-label="The machine as it was">
                         <p class="debrief__meter numbers">{ &past.meter }</p>
+                        { for rows.as_ref().map(|rows| likely_now(&likely::now(rows, *shown))) }
                         <Picture svg={past.svg.clone()} label="The machine as it was" on_touch={Callback::noop()} />
                     </section>
                 }
             </div>
-            <Marks marks={view.marks.clone()} />
+            <Moments job={props.job.clone()} on_show={go.clone()} />
+            <Marks marks={marks(report)} basis={basis(report, &reckoned)} asked_for={asked_for(report)} />
             if let Some(decided) = &decided { { practise(&decided.practise, &go) } }
+            <Expert job={props.job.clone()} />
         </main>
     }
 }
 
+/// What is kept of the job is marked by its decisions once they are judged; a try does not count.
+#[hook]
+fn use_settled(job: &Shared<Job>, judged: &Rc<Option<(Report, DecidedRows)>>, counts: bool) {
+    let judged = Shared::from(Rc::clone(judged));
+    use_effect_with((job.clone(), judged), move |(job, judged)| {
+        if let Some((report, _)) = judged.as_ref().filter(|_| counts) {
+            let (job, report) = (job.clone(), report.clone());
+            spawn_local(async move {
+                // Where nothing can be kept, nothing is marked anew.
+                let _ = settle(&job, &report).await;
+            });
+        }
+    });
+}
+
+/// What economy and evidence go by, for now or for good.
+fn basis(report: &Report, reckoned: &Asked<Shared<Reckoning>>) -> String {
+    match (report.basis, reckoned) {
+        (Basis::Decisions, _) => "Economy and evidence go by what could be known when each step was decided; chance does not count.".to_owned(),
+        (Basis::Bill, Asked::None(why)) => format!("Economy and evidence go by the bill and the notebook: what each decision was worth cannot be told. {why}"),
+        (Basis::Bill, _) => "Economy and evidence still go by the bill and the notebook: what each decision was worth is being worked out.".to_owned(),
+    }
+}
+
+/// The likely causes at the moment shown.
+fn likely_now(now: &[(String, f64)]) -> Html {
+    html! {
+        <div class="debrief__likely">
+            <h3>{ "Likely then" }</h3>
+            <ul>{ for now.iter().map(|(name, share)| html! {
+                <li><span>{ name }</span>{ " " }<b class="numbers">{ percent(*share) }</b></li>
+            }) }</ul>
+        </div>
+    }
+}
+
+/// The same job from before this step on, as practice.
+fn try_from(step: usize, id: &str, door: &Callback<Order>) -> Html {
+    let onclick = door.reform(move |_: MouseEvent| Order::TryFrom(step));
+    html! {
+        <p class="no-print"><a class="button button--small" href={Route::Bench(id.to_owned()).href()} {onclick}>{ "Try again from before this step" }</a>
+            <span class="field__hint">{ " As practice that does not count; this debrief stays." }</span></p>
+    }
+}
+
 /// The chart of likely causes, or how far it is.
-fn pointed(job: &Shared<Job>, asked: &Asked, shown: usize) -> Html {
+fn pointed(rows: Option<&Vec<LikelyRow>>, asked: &Asked<Shared<Answered>>, shown: usize) -> Html {
     match asked {
-        Asked::Told(told) => html! { <Likely rows={likely::rows(job, told)} {shown} /> },
+        Asked::Told(_) => {
+            html! { <Likely rows={rows.cloned().unwrap_or_default()} {shown} /> }
+        }
         Asked::Waiting(done, of) => html! {
             <p class="likely__wait">
                 <label>{ "Working out what your notes pointed at " }<progress max={of.max(&1).to_string()} value={done.to_string()} /></label>
@@ -118,7 +202,7 @@ fn pointed(job: &Shared<Job>, asked: &Asked, shown: usize) -> Html {
     }
 }
 
-fn worth(asked: &Asked, shown: usize) -> Option<String> {
+fn worth(asked: &Asked<Shared<Answered>>, shown: usize) -> Option<String> {
     match asked {
         Asked::Told(told) => likely::worth(told, shown),
         _ => None,
@@ -149,19 +233,34 @@ fn practise(things: &[(usize, String)], go: &Callback<usize>) -> Html {
     }
 }
 
-fn head(view: &DebriefView, title: &str, id: &str, again: Callback<MouseEvent>) -> Html {
+fn head(
+    bench: &BenchView,
+    job: &Job,
+    report: &Report,
+    settled: bool,
+    door: &Callback<Order>,
+) -> Html {
     // A browser that does not print says so itself.
     let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let again = door.reform(|_: MouseEvent| Order::StartAgain);
+    let back = door.reform(|_: MouseEvent| Order::BackToWhole);
+    let money = money(report, &job.scenario().rules);
     html! {
         <header class="debrief__head">
-            <h1>{ format!("Debrief: {title}") }</h1>
-            <p class="debrief__verdict">{ &view.verdict }</p>
+            <h1>{ format!("Debrief: {}", bench.card.title) }</h1>
+            if let Some(steps) = bench.tried {
+                <p class="bench__hint" role="note">
+                    { format!("Tried again from after step {steps}: practice that does not count. ") }
+                    <button type="button" class="button button--small no-print" onclick={back}>{ "Back to the job as you finished it" }</button>
+                </p>
+            }
+            <p class="debrief__verdict" role="status">{ verdict(report, settled) }</p>
             <dl class="money-line">
-                { for view.money.iter().map(|(name, value)| html! { <div><dt>{ name }</dt><dd class="numbers">{ value }</dd></div> }) }
+                { for money.iter().map(|(name, value)| html! { <div><dt>{ name }</dt><dd class="numbers">{ value }</dd></div> }) }
             </dl>
             <div class="row no-print">
                 <button type="button" class="button" onclick={print}>{ "Print" }</button>
-                <a class="button" href={Route::Bench(id.to_owned()).href()} onclick={again}>{ "Do it again" }</a>
+                <a class="button" href={Route::Bench(bench.id.clone()).href()} onclick={again}>{ "Do it again" }</a>
                 <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
             </div>
         </header>

@@ -7,6 +7,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
+use crate::app::bench::picture::still;
 use crate::app::bench::picture::tag;
 use crate::app::frames::Frames;
 use crate::drawing;
@@ -14,8 +15,6 @@ use crate::drawing::DrawingInput;
 use crate::drawing::Features;
 use crate::drawing::Probes;
 use crate::drawing::View;
-use crate::drawing::svg::Element;
-use crate::drawing::svg::Node;
 use crate::machine::Machine;
 use crate::machine::Setup;
 use crate::scenario::MachinePack;
@@ -97,26 +96,6 @@ pub fn LiveMachine(props: &LiveMachineProps) -> Html {
             <div key={*moment} role="img" aria-label={format!("{} in section, {}", pack.model.name, MOMENTS[*moment].0)}>{ Html::from(tag(&svg)) }</div>
         </figure>
     }
-}
-
-/// A picture in a book is looked at, not touched.
-pub fn still(element: &Element) -> Element {
-    let touched = [
-        "tabindex",
-        "role",
-        "aria-label",
-        "aria-pressed",
-        "aria-disabled",
-    ];
-    let mut copy = element.clone();
-    copy.attributes
-        .retain(|(name, _)| !touched.contains(&&**name));
-    for child in &mut copy.children {
-        if let Node::Element(inside) = child {
-            *inside = still(inside);
-        }
-    }
-    copy
 }
 
 /// A sound machine that has come to the moment.

@@ -5,14 +5,15 @@ use std::sync::Arc;
 
 use yew::prelude::*;
 
+use crate::app::bench::picture::still;
 use crate::app::bench::picture::tag;
-use crate::app::handbook::live_machine::still;
 use crate::app::library;
 use crate::app::route::Route;
 use crate::app::shared::Shared;
 use crate::app::view::debrief::DebriefView;
 use crate::app::view::debrief::StepRow;
 use crate::app::view::debrief::debrief;
+use crate::app::view::debrief::in_words;
 use crate::app::view::past;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
@@ -86,7 +87,7 @@ pub fn Worked(props: &WorkedProps) -> Html {
             </div>
             if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label="The machine after this step">{ Html::from(tag(&still(&past.svg))) }</div> }
             if *at == last {
-                <p>{ format!("It was: {}. {}", view.causes.join(", "), view.verdict) }</p>
+                <p>{ format!("It was: {}. {}.", view.causes.join(", "), in_words(&view.report)) }</p>
             }
             <p><a class="button" href={Route::Bench(props.id.clone()).href()}>{ "Work it yourself" }</a></p>
         </>
@@ -115,9 +116,9 @@ mod tests {
         for (id, _) in WORKED {
             let (job, view) = work(id).expect("replays");
             assert!(
-                job.is_over() && view.verdict.contains("Repaired · safe"),
-                "{id}: {}",
-                view.verdict
+                job.is_over() && view.report.fixed && view.report.safe,
+                "{id}: {:?}",
+                view.report
             );
             assert!(title_of(id).is_some());
         }

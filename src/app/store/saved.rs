@@ -44,6 +44,20 @@ pub struct SavedJob {
     /// How it ended, once it did.
     #[serde(default)]
     pub verdict: Option<Verdict>,
+    /// It is a try from the middle of a finished job: practice that does not count.
+    #[serde(default)]
+    pub tried: Option<Tried>,
+}
+
+/// A try from the middle of a finished job.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Tried {
+    /// Steps that were taken over.
+    pub steps: usize,
+    /// The finished job's log.
+    pub whole: Vec<Entry>,
+    /// How it had ended.
+    pub verdict: Option<Verdict>,
 }
 
 /// A suspect on the job card.
@@ -79,6 +93,29 @@ impl SavedJob {
             suspects: Vec::new(),
             saved_ms: 0.0,
             verdict: None,
+            tried: None,
+        }
+    }
+
+    /// Goes back to before a step, counted from 0, of a finished job, which is kept beside.
+    pub fn try_from(&mut self, step: usize) {
+        let tried = self.tried.take().unwrap_or_else(|| Tried {
+            steps: 0,
+            whole: self.log.clone(),
+            verdict: self.verdict.take(),
+        });
+        self.log.truncate(step);
+        (self.seen, self.verdict) = (0, None);
+        self.tried = Some(Tried {
+            steps: self.log.len(),
+            ..tried
+        });
+    }
+
+    /// Leaves a try: the finished job is as it was.
+    pub fn back_to_whole(&mut self) {
+        if let Some(tried) = self.tried.take() {
+            (self.log, self.verdict, self.seen) = (tried.whole, tried.verdict, 0);
         }
     }
 
@@ -89,7 +126,7 @@ impl SavedJob {
         self.seen = session.live().tick();
         self.suspects.clone_from(&session.suspects);
         self.saved_ms = now_ms;
-        if !session.job().is_over() || self.verdict.is_some() {
+        if !session.job().is_over() || self.verdict.is_some() || self.tried.is_some() {
             return None;
         }
         let job = session.job();
@@ -167,6 +204,28 @@ mod tests {
         });
         let text = job.write().expect("finite numbers");
         assert_eq!(SavedJob::read(&text), Ok(job));
+    }
+
+    #[test]
+    fn a_try_from_the_middle_leaves_the_finished_job_as_it_was() {
+        let mut job = SavedJob::fresh("j1", 3);
+        job.log = (0..5)
+            .map(|tick| Entry {
+                tick,
+                action: Action::Note,
+            })
+            .collect();
+        job.verdict = Some(Verdict {
+            words: "Repaired".into(),
+            marks: 80.0,
+        });
+        let whole = job.clone();
+        job.try_from(3);
+        assert_eq!((job.log.len(), &job.verdict), (3, &None));
+        job.try_from(2);
+        assert_eq!(job.tried.as_ref().map(|t| t.steps), Some(2));
+        job.back_to_whole();
+        assert_eq!(job, whole);
     }
 
     #[test]

@@ -9,6 +9,7 @@ use crate::app::view::BenchView;
 use crate::app::view::CardView;
 use crate::app::view::CauseView;
 use crate::app::view::GaugeView;
+use crate::app::view::HelpView;
 use crate::app::view::LiveView;
 use crate::app::view::MeterView;
 use crate::app::view::NoteView;
@@ -50,6 +51,7 @@ pub struct Kept {
     points: Shared<Vec<PointView>>,
     causes: Shared<Vec<CauseView>>,
     gauges: Shared<Vec<GaugeView>>,
+    help: Shared<HelpView>,
 }
 
 impl Kept {
@@ -64,6 +66,7 @@ impl Kept {
             points: Shared::new(meter::points(job, clamp)),
             causes: Shared::new(card::causes(job.scenario())),
             gauges: Shared::new(gauges::gauges(job)),
+            help: Shared::new(hints::help(job)),
         }
     }
 
@@ -115,6 +118,8 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
         still_open: open_ends::still_open(job),
         storage: None,
         elsewhere: false,
+        tried: None,
+        help: kept.help.clone(),
         over: job.is_over(),
     }
 }

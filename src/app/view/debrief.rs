@@ -11,16 +11,17 @@ use crate::bench::safety;
 use crate::bench::scenario::Rules;
 use crate::machine::MachineError;
 use crate::score;
+use crate::score::Part;
 use crate::score::Report;
 use crate::score::StepView;
+use crate::score::formula::Minimum;
+use crate::score::formula::Verdict;
 
 /// The whole debrief as text.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct DebriefView {
-    /// Such as `repaired · safe · 78 of 100`.
-    pub verdict: String,
-    /// Cost, target and time.
-    pub money: Vec<(String, String)>,
+    /// The marks by the bill; the decisions come later.
+    pub report: Report,
     /// What was wrong.
     pub causes: Vec<String>,
     /// What the technician stated.
@@ -29,8 +30,6 @@ pub struct DebriefView {
     pub shown_by: Vec<String>,
     /// What was known, what a look would have cost, what was accident.
     pub hindsight: Vec<String>,
-    /// The mark sheet.
-    pub marks: Vec<MarkRow>,
     /// The timeline.
     pub steps: Vec<StepRow>,
     /// What was left off, apart or shut.
@@ -105,25 +104,42 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
     let finding = job.bench().findings.last();
     let stated = finding.map(|f| f.causes.iter().map(|id| what_of(job, id)).collect());
     Ok(DebriefView {
-        verdict: verdict(&report),
-        money: money(&report, &job.scenario().rules),
         causes: told.causes.iter().map(|c| format::sentence(c)).collect(),
         stated: stated.unwrap_or_default(),
         shown_by: told.shown_by,
         hindsight: told.hindsight,
-        marks: report
-            .parts
-            .iter()
-            .map(|p| MarkRow {
-                name: p.name.to_owned(),
-                points: p.points,
-                of: p.of,
-                reasons: p.reasons.clone(),
-            })
-            .collect(),
         steps: told.steps.iter().map(|s| step(job, s, end)).collect(),
         left: open_ends::still_open(job),
+        report,
     })
+}
+
+/// The mark sheet.
+pub fn marks(report: &Report) -> Vec<MarkRow> {
+    let row = |part: &Part| MarkRow {
+        name: part.name.to_owned(),
+        points: part.points,
+        of: part.of,
+        reasons: part.reasons.clone(),
+    };
+    report.parts.iter().map(row).collect()
+}
+
+/// What the job still lacks, or that it lacks nothing.
+pub fn asked_for(report: &Report) -> String {
+    let Verdict::NotYet(missed) = &report.verdict else {
+        return "All that is asked of a job was shown.".to_owned();
+    };
+    let word = |minimum: &Minimum| match minimum {
+        Minimum::Gate => "no rule broken whose breach can kill",
+        Minimum::Safety => "safety of 70 %",
+        Minimum::Diagnosis => "a diagnosis of 60 %",
+        Minimum::Procedure => "a procedure of 60 % with run and electrical tests",
+        Minimum::Evidence => "evidence of 50 %",
+        Minimum::Total => "65 of 100",
+    };
+    let words: Vec<&str> = missed.iter().map(word).collect();
+    format!("Still missing: {}.", words.join("; "))
 }
 
 fn what_of(job: &Job, id: &str) -> String {
@@ -133,7 +149,6 @@ fn what_of(job: &Job, id: &str) -> String {
         .map_or_else(|| id.to_owned(), |f| format::sentence(&f.what))
 }
 
-/// Words and marks for the list of jobs; none when the job cannot be marked.
 /// Such as `Repaired · safe`.
 pub fn in_words(report: &Report) -> String {
     let done = match (report.fixed, report.rightly_left) {
@@ -144,19 +159,30 @@ pub fn in_words(report: &Report) -> String {
     format!("{done} · {}", if report.safe { "safe" } else { "not safe" })
 }
 
-/// The head line.
-fn verdict(report: &Report) -> String {
-    format!("{} · {:.0} of 100", in_words(report), report.total)
+/// The head line; `settled` once the decisions are judged, or cannot be.
+pub fn verdict(report: &Report, settled: bool) -> String {
+    let for_now = if settled { "" } else { " for now" };
+    format!("{} · {:.0} of 100{for_now}", in_words(report), report.total)
 }
 
-fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
+/// What it cost, and why: the target, what other decisions would have avoided, and chance.
+pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
     let mut rows = vec![("cost", format::money(report.cost))];
     if report.target_cost > 0.0 {
         rows.push(("target", format::money(report.target_cost)));
-        rows.push((
-            "above target",
-            format::money((report.cost - report.target_cost).max(0.0)),
-        ));
+    }
+    if let Some(avoidable) = report.avoidable {
+        rows.push(("avoidable", format::money(avoidable)));
+    }
+    if let Some(chance) = report.chance() {
+        let luck = if chance > 0.5 {
+            " (bad luck)"
+        } else if chance < -0.5 {
+            " (good luck)"
+        } else {
+            ""
+        };
+        rows.push(("chance", format!("{}{luck}", format::money(chance))));
     }
     rows.push(("on site", format!("{:.0} min", report.minutes)));
     let met = |is: bool| if is { "reached" } else { "not reached" };

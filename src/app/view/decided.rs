@@ -8,7 +8,7 @@ use crate::expert::Judged;
 use crate::expert::Reckoning;
 use crate::expert::StepTold;
 use crate::expert::next_words;
-use crate::expert::theory::justify::Standing;
+use crate::score::standing;
 
 /// Causes ruled out that are told by name; the others are counted.
 const NAMED: usize = 3;
@@ -75,12 +75,7 @@ fn words(job: &Job, decided: &Judged) -> String {
         format::money(decided.avoidable)
     );
     let sure = decided.p.zip(decided.justification).map(|(p, j)| {
-        let standing = match Standing::of(j) {
-            Standing::Justified => "justified",
-            Standing::Defensible => "defensible",
-            Standing::Unjustified => "not justified",
-        };
-        let sure = 100.0 * p;
+        let (sure, standing) = (100.0 * p, standing(j));
         format!("What was known then gave it {sure:.0} % to put things right: {standing}. ")
     });
     format!(

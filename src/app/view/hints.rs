@@ -1,10 +1,17 @@
-//! Hints in the opening jobs: one at a time, gone once it is done.
+//! Hints: in the opening jobs one at a time, gone once it is done; in all practice those asked for.
 //!
-//! They follow the order of a job and what the log holds; nothing here knows what is wrong.
+//! The first follow the order of a job and what the log holds; nothing here knows what is wrong.
 
+use crate::app::asking::worked;
+use crate::app::view::HelpView;
+use crate::app::worker::Worked;
 use crate::bench::action::Action;
 use crate::bench::action::Sense;
+use crate::bench::hint as rungs;
+use crate::bench::hint::Rung;
+use crate::bench::job::Entry;
 use crate::bench::job::Job;
+use crate::records::measurement::tracing::MASTERED;
 
 /// Jobs up to this level give hints.
 const HINTED_LEVEL: u8 = 1;
@@ -51,6 +58,34 @@ pub fn hint(job: &Job) -> Option<&'static str> {
     })
 }
 
+/// Hints that can be asked for.
+pub fn help(job: &Job) -> HelpView {
+    let log = job.log();
+    let is_hint = |entry: &&Entry| entry.action == Action::Hint;
+    let used = log.iter().rev().take_while(is_hint).count();
+    HelpView {
+        allowed: !job.is_over() && job.scenario().rules.hints != Some(false),
+        next: rungs::next(log),
+        used,
+        skills: job.scenario().skills.clone(),
+        worked: Worked {
+            log: log[..log.len() - used].to_vec(),
+            ..worked(job)
+        },
+    }
+}
+
+/// Rungs of the ladder that are there for someone who knows the job's skills so well, 0 to 1: who knows
+/// them needs a question at most. Design choice.
+pub fn rungs_for(known: f64) -> usize {
+    match known {
+        k if k >= MASTERED => 1,
+        k if k >= 0.8 => 2,
+        k if k >= 0.6 => 3,
+        _ => Rung::ALL.len(),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -73,6 +108,22 @@ mod tests {
         let first = after("no_water", &[]);
         assert!(first.is_some_and(|h| h.starts_with("Ask first")));
         assert_ne!(after("no_water", &[ask]), first);
+    }
+
+    #[test]
+    fn hints_fade_as_the_skills_become_known() {
+        let rungs = [0.3, 0.7, 0.9, 0.97].map(rungs_for);
+        assert_eq!(rungs, [4, 3, 2, 1]);
+    }
+
+    #[test]
+    fn a_hint_is_asked_about_the_job_without_the_hints_before_it() {
+        let mut job = Job::new(library::find("no_water").expect("ships"), 7).expect("sound");
+        job.act(Action::Lid { open: true });
+        job.act(Action::Hint);
+        let help = help(&job);
+        assert_eq!((help.used, help.worked.log.len()), (1, 1));
+        assert_eq!(help.next, Some(Rung::Where));
     }
 
     #[test]

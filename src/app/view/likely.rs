@@ -6,6 +6,11 @@ use crate::app::format;
 use crate::app::worker::Likely;
 use crate::bench::job::Job;
 
+/// A cause less likely than this is not named beside the machine.
+const WORTH_NAMING: f64 = 0.02;
+/// Causes named beside the machine.
+const NAMED: usize = 4;
+
 /// A cause through the job.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LikelyRow {
@@ -36,6 +41,19 @@ pub fn rows(job: &Job, likely: &Likely) -> Vec<LikelyRow> {
             is_true: ids.iter().map(String::as_str).collect::<BTreeSet<_>>() == truth,
         })
         .collect()
+}
+
+/// The likeliest causes after a step, likeliest first; `step` from 0.
+pub fn now(rows: &[LikelyRow], step: usize) -> Vec<(String, f64)> {
+    let share = |row: &LikelyRow| row.shares.get(step).copied().unwrap_or_default();
+    let mut likely: Vec<(String, f64)> = rows
+        .iter()
+        .map(|row| (row.name.clone(), share(row)))
+        .filter(|(_, share)| *share >= WORTH_NAMING)
+        .collect();
+    likely.sort_by(|a, b| b.1.total_cmp(&a.1));
+    likely.truncate(NAMED);
+    likely
 }
 
 /// What a step was worth, in a sentence; `step` from 0.
@@ -72,6 +90,20 @@ pub(super) fn name(job: &Job, ids: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn beside_the_machine_stand_the_likeliest_causes_of_that_step() {
+        let row = |name: &str, shares: &[f64]| LikelyRow {
+            name: name.to_owned(),
+            shares: shares.to_vec(),
+            is_true: false,
+        };
+        let rows = [row("belt", &[0.2, 0.9]), row("valve", &[0.6, 0.01])];
+        let names = |step| -> Vec<String> { now(&rows, step).into_iter().map(|n| n.0).collect() };
+        assert_eq!(names(0), ["valve", "belt"]);
+        assert_eq!(names(1), ["belt"]);
+        assert!(names(2).is_empty());
+    }
 
     #[test]
     fn a_step_is_worth_what_it_took_away_in_uncertainty() {

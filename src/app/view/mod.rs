@@ -4,6 +4,7 @@
 //! job by the functions in this folder, which know no browser.
 
 mod around; // what hands do around the machine
+pub mod beside; // what was done beside what the expert did
 pub mod build; // all of it from a session
 pub mod card; // job card, notebook, causes
 pub mod debrief;

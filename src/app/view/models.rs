@@ -9,7 +9,9 @@ use crate::app::view::tool_models::GaugeFaceView;
 use crate::app::view::tool_models::GaugeView;
 use crate::app::view::tool_models::RecorderView;
 use crate::app::view::tool_models::TestView;
+use crate::app::worker::Worked;
 use crate::bench::action::MeterMode;
+use crate::bench::hint::Rung;
 use crate::drawing::svg::Element;
 
 /// The job card.
@@ -307,6 +309,21 @@ pub struct LiveView {
     pub recorder: RecorderView,
 }
 
+/// Hints that can be asked for, and those asked for since the last other act.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct HelpView {
+    /// The job gives hints and is not over.
+    pub allowed: bool,
+    /// The next rung; none once all are used up.
+    pub next: Option<Rung>,
+    /// Rungs used since the last other act.
+    pub used: usize,
+    /// Skills that the job practises.
+    pub skills: Vec<String>,
+    /// The job up to there, as the thread is told of it.
+    pub worked: Worked,
+}
+
 /// What changes when something is done or taken in hand.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BenchView {
@@ -348,6 +365,10 @@ pub struct BenchView {
     pub storage: Option<String>,
     /// Another tab holds the job.
     pub elsewhere: bool,
+    /// It is a try from the middle of a finished job: steps taken over.
+    pub tried: Option<usize>,
+    /// Hints that can be asked for.
+    pub help: Shared<HelpView>,
     /// The job is over.
     pub over: bool,
 }

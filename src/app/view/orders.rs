@@ -208,4 +208,8 @@ pub enum Order {
     TakeOver,
     /// Start this job again from the bell.
     StartAgain,
+    /// Try a finished job again from before a step, counted from 0; it does not count.
+    TryFrom(usize),
+    /// Leave such a try and go back to the job as it was finished.
+    BackToWhole,
 }

@@ -5,6 +5,7 @@ use crate::app::shared::Shared;
 use crate::app::view::Picture;
 use crate::app::view::build;
 use crate::bench::job::Job;
+use crate::bench::safety;
 use crate::bench::words;
 use crate::drawing::svg::Element;
 
@@ -15,6 +16,24 @@ pub struct Past {
     pub svg: Shared<Element>,
     /// What the meter showed, plain words.
     pub meter: String,
+}
+
+/// Moments at which something dangerous was done, at most `most` of them.
+pub fn of_findings(job: &Job, most: usize) -> Vec<(usize, String, Shared<Element>)> {
+    let mut found: Vec<(usize, String)> = Vec::new();
+    for finding in job.safety() {
+        let title = safety::rule(finding.rule).map_or(finding.rule, |rule| rule.title);
+        match found.iter_mut().find(|(step, _)| *step == finding.step) {
+            Some((_, words)) => *words = format!("{words}; {title}"),
+            None => found.push((finding.step, title.to_owned())),
+        }
+    }
+    found.truncate(most);
+    let picture = |(step, words): (usize, String)| {
+        let past = at_step(job, step.checked_sub(1)?)?;
+        Some((step, words, past.svg))
+    };
+    found.into_iter().filter_map(picture).collect()
 }
 
 /// The moment after step `index` of the log, from 0.

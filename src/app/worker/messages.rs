@@ -8,19 +8,29 @@ use crate::expert::Reckoning;
 use crate::expert::crowd::Kind;
 use crate::score::Fared;
 
+/// A job as far as its log goes.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Worked {
+    /// Name of the job.
+    pub job: String,
+    /// The job in letters, where it does not ship.
+    pub letters: Option<String>,
+    /// The job's seed.
+    pub seed: u64,
+    /// What was done.
+    pub log: Vec<Entry>,
+}
+
 /// What the page asks.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "ask", rename_all = "snake_case")]
 pub enum Question {
-    /// Which causes were likely after each step of a job.
-    Likely {
-        /// Name of a job that ships.
-        job: String,
-        /// The job's seed.
-        seed: u64,
-        /// What was done.
-        log: Vec<Entry>,
-    },
+    /// Which causes were likely after each step of a job, and what its decisions were worth.
+    Likely(Worked),
+    /// How the expert works the same job from the bell, knowing as little.
+    Expert(Worked),
+    /// What a hint says now.
+    Hint(Worked),
     /// How simulated apprentices fare with a job.
     Crowd {
         /// Name of a job that ships.
@@ -51,6 +61,16 @@ pub enum Answer {
     Likely(Likely),
     /// What each decision was worth; comes after the likely causes, and is the last.
     Reckoned(Reckoning),
+    /// How the expert worked the job.
+    Expert {
+        /// What it did.
+        log: Vec<Entry>,
+    },
+    /// What each rung of the ladder of hints says.
+    Hint {
+        /// From the first to the last.
+        told: Vec<String>,
+    },
     /// How each kind fared.
     Crowd {
         /// In the order asked.

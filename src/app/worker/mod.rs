@@ -13,4 +13,5 @@ pub use inside::serve;
 pub use messages::Answer;
 pub use messages::Likely;
 pub use messages::Question;
+pub use messages::Worked;
 pub use page::Thread;

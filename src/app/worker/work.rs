@@ -6,14 +6,18 @@ use crate::app::library;
 use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Likely;
 use crate::app::worker::messages::Question;
-use crate::bench::job::Entry;
+use crate::app::worker::messages::Worked;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
 use crate::expert::Belief;
 use crate::expert::Reckoning;
 use crate::expert::Seen;
 use crate::expert::crowd::Kind;
+use crate::expert::hints;
+use crate::expert::play;
 use crate::machine::MachineError;
+use crate::scenario;
+use crate::scenario::share;
 use crate::score::Crowd;
 use crate::score::Fared;
 use crate::score::fared;
@@ -23,16 +27,25 @@ const NAMED: usize = 7;
 
 /// Answers a question; `told` hears how far it is.
 pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
-    let (Question::Likely { job, .. } | Question::Crowd { job, .. }) = &question;
-    let Some(scenario) = library::find(job) else {
+    let (name, letters) = match &question {
+        Question::Likely(worked) | Question::Expert(worked) | Question::Hint(worked) => {
+            (&worked.job, worked.letters.as_ref())
+        }
+        Question::Crowd { job, .. } => (job, None),
+    };
+    let own = || {
+        let job = share::from_letters(name, letters?).ok()?;
+        scenario::job_of(name, &job).ok().map(Arc::new)
+    };
+    let Some(scenario) = library::find(name).or_else(own) else {
         return Answer::Failed {
-            why: format!("There is no job named “{job}”."),
+            why: format!("There is no job named “{name}”."),
         };
     };
     let answer = match question {
-        Question::Likely { seed, log, .. } => {
-            likely(&scenario, seed, &log, told).map(Answer::Reckoned)
-        }
+        Question::Likely(worked) => likely(&scenario, &worked, told),
+        Question::Expert(worked) => expert(&scenario, worked.seed),
+        Question::Hint(worked) => hint(&scenario, &worked, told),
         Question::Crowd {
             kinds, runs, seed, ..
         } => crowd(&scenario, &kinds, runs, seed, told).map(|fared| Answer::Crowd { fared }),
@@ -72,14 +85,17 @@ fn crowd(
     Ok(all)
 }
 
+fn seen(scenario: &Arc<Scenario>, worked: &Worked) -> Result<Seen, MachineError> {
+    let (job, _) = Job::replay(Arc::clone(scenario), worked.seed, &worked.log)?;
+    Seen::of(&job)
+}
+
 fn likely(
     scenario: &Arc<Scenario>,
-    seed: u64,
-    log: &[Entry],
+    worked: &Worked,
     told: &mut dyn FnMut(Answer),
-) -> Result<Reckoning, MachineError> {
-    let (job, _) = Job::replay(Arc::clone(scenario), seed, log)?;
-    let seen = Seen::of(&job)?;
+) -> Result<Answer, MachineError> {
+    let seen = seen(scenario, worked)?;
     let mut belief = Belief::new(&seen.scenario)?;
     let of = seen.steps.len();
     for (done, step) in seen.steps.iter().enumerate() {
@@ -87,7 +103,27 @@ fn likely(
         belief.take(step);
     }
     told(Answer::Likely(summary(&belief)));
-    Reckoning::of(&seen)
+    Reckoning::of(&seen).map(Answer::Reckoned)
+}
+
+fn expert(scenario: &Arc<Scenario>, seed: u64) -> Result<Answer, MachineError> {
+    let mut job = Job::new(Arc::clone(scenario), seed)?;
+    play(&mut job)?;
+    Ok(Answer::Expert {
+        log: job.log().to_vec(),
+    })
+}
+
+fn hint(
+    scenario: &Arc<Scenario>,
+    worked: &Worked,
+    told: &mut dyn FnMut(Answer),
+) -> Result<Answer, MachineError> {
+    let seen = seen(scenario, worked)?;
+    let hints = hints(&seen, &mut |done, of| told(Answer::Progress { done, of }))?;
+    Ok(Answer::Hint {
+        told: hints.to_vec(),
+    })
 }
 
 /// The causes that were ever the likeliest few, the likeliest at the end first.
@@ -118,24 +154,52 @@ fn summary(belief: &Belief) -> Likely {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bench::action::Action;
+    use crate::bench::hint::Rung;
+    use crate::bench::job::Entry;
+
+    fn worked(job: &str) -> Worked {
+        Worked {
+            job: job.to_owned(),
+            letters: None,
+            seed: 7,
+            log: Vec::new(),
+        }
+    }
+
+    #[test]
+    fn the_expert_works_the_same_job_from_the_bell() {
+        let Answer::Expert { log } = answer(Question::Expert(worked("no_water")), &mut |_| ())
+        else {
+            panic!("what the expert did");
+        };
+        let opened = |entry: &Entry| entry.action == Action::Tap { open: true };
+        assert!(log.iter().any(opened), "the expert finds the shut tap");
+    }
+
+    #[test]
+    fn a_hint_says_something_on_every_rung() {
+        let Answer::Hint { told } = answer(Question::Hint(worked("no_water")), &mut |_| ()) else {
+            panic!("hints");
+        };
+        assert_eq!(told.len(), Rung::ALL.len());
+        assert!(told.iter().all(|words| !words.is_empty()), "{told:?}");
+    }
 
     #[test]
     fn an_untouched_job_is_as_likely_as_its_complaint_makes_it() {
-        let question = Question::Likely {
-            job: "no_water".to_owned(),
-            seed: 7,
-            log: Vec::new(),
-        };
         let mut told = Vec::new();
-        let last = answer(question, &mut |answer| told.push(answer));
+        let last = answer(Question::Likely(worked("no_water")), &mut |answer| {
+            told.push(answer)
+        });
         let Answer::Reckoned(reckoning) = last else {
             panic!("what the decisions were worth");
         };
-        assert!(reckoning.decisions.is_empty() && reckoning.start > 0.0);
-        assert!(reckoning.without_tests >= 0.99 * reckoning.start);
-        let [Answer::Likely(likely)] = told.as_slice() else {
+        let [.., Answer::Likely(likely)] = told.as_slice() else {
             panic!("which causes were likely");
         };
+        assert!(reckoning.decisions.is_empty() && reckoning.start > 0.0);
+        assert!(reckoning.without_tests >= 0.99 * reckoning.start);
         assert_eq!(likely.after.len(), 1);
         assert_eq!(likely.causes.len(), NAMED);
         let sum: f64 = likely.after[0].iter().sum();
@@ -144,11 +208,7 @@ mod tests {
 
     #[test]
     fn a_job_that_does_not_ship_is_told_by_name() {
-        let question = Question::Likely {
-            job: "none_such".to_owned(),
-            seed: 7,
-            log: Vec::new(),
-        };
+        let question = Question::Likely(worked("none_such"));
         let Answer::Failed { why } = answer(question, &mut |_| ()) else {
             panic!("a refusal");
         };

@@ -20,7 +20,12 @@ pub struct PlayArgs {
     /// Seed that makes the job its own: draws of intermittent faults and unchecked refits.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,
-    /// Write the result as a record, too.
+    /// Leave out what each decision was worth: a tenth of a second instead of some; economy and
+    /// evidence then go by the bill and the notebook.
+    #[arg(long)]
+    pub quick: bool,
+    /// Write the result as a record, too. Without --quick it keeps the decisions, and takes as long to
+    /// verify.
     #[arg(long, value_name = "FILE", requires = "candidate")]
     pub record: Option<String>,
     /// Number or pseudonym of whoever did it, for the record.

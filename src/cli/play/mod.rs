@@ -18,14 +18,22 @@ use crate::cli::args::jobs::PlayArgs;
 use crate::cli::failure::Failure;
 use crate::cli::files;
 use crate::cli::library;
+use crate::expert;
+use crate::expert::Belief;
+use crate::expert::Reckoning;
+use crate::expert::Seen;
 use crate::machine::MachineError;
 use crate::records::check;
 use crate::records::library::Library;
 use crate::records::record::Body;
 use crate::records::record::Record;
+use crate::records::result::JudgedResult;
 use crate::score;
 use crate::score::Debrief;
 use crate::score::Report;
+
+/// A cause less likely than this is not named.
+const WORTH_NAMING: f64 = 0.001;
 
 /// One act of the log and what came of it.
 struct Step {
@@ -41,6 +49,15 @@ struct Played {
     steps: Vec<Step>,
     report: Report,
     debrief: Debrief,
+    /// None when it was to be quick.
+    judged: Option<Judged>,
+}
+
+/// What each decision was worth, and what was likely meanwhile.
+struct Judged {
+    report: Report,
+    reckoning: Reckoning,
+    belief: Belief,
 }
 
 /// Does it.
@@ -55,9 +72,16 @@ pub fn run(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     if let Some(trouble) = job.machine().trouble() {
         return Err(failed(trouble.clone()));
     }
+    let report = score::assess(&job).map_err(failed)?;
+    let judged = if args.quick {
+        None
+    } else {
+        Some(judged(&job, &report).map_err(failed)?)
+    };
     let played = Played {
         steps: steps(&job, log, outcomes),
-        report: score::assess(&job).map_err(failed)?,
+        report,
+        judged,
         debrief: score::debrief(&job).map_err(failed)?,
         job,
     };
@@ -73,6 +97,16 @@ pub fn run(args: &PlayArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     Ok(Verdict::Passed)
 }
 
+fn judged(job: &Job, report: &Report) -> Result<Judged, MachineError> {
+    let seen = Seen::of(job)?;
+    let reckoning = Reckoning::of(&seen)?;
+    Ok(Judged {
+        report: report.judged(job, &reckoning),
+        belief: Belief::of(&seen)?,
+        reckoning,
+    })
+}
+
 /// Writes a practice record: it can be checked by replay, and carries no seal.
 fn record(played: &Played, file: &str, candidate: &str) -> Result<(), Failure> {
     let job = &played.job;
@@ -80,10 +114,15 @@ fn record(played: &Played, file: &str, candidate: &str) -> Result<(), Failure> {
     let remedy = "a record is of a job that ships: others have no place in a library yet";
     let task = task.ok_or_else(|| Failure::usage("JOB", &job.scenario().id, remedy))?;
     let root = Body::root(candidate, None);
-    let body = check::body_of(job, &task, candidate, root).map_err(|error| Failure::Machine {
+    let body = check::body_of(job, &task, candidate, root);
+    let mut body = body.map_err(|error| Failure::Machine {
         what: format!("job {}", job.scenario().id),
         error,
     })?;
+    body.judged = played
+        .judged
+        .as_ref()
+        .map(|judged| JudgedResult::of(job, &played.report, judged.reckoning.clone()));
     files::write(file, &Record::close(body, None, None)?.write()?)
 }
 
@@ -145,8 +184,56 @@ fn as_json(played: &Played) -> Value {
         "safety": findings,
         "cost": job.cost(),
         "minutes": job.tick() as f64 / 600.0,
-        "report": played.report,
+        "report": played.judged.as_ref().map_or(&played.report, |judged| &judged.report),
+        "decisions": played.judged.as_ref().map(|judged| decisions(job, judged)),
+        "likely": played.judged.as_ref().map(|judged| likely(&judged.belief)),
         "debrief": played.debrief,
         "state_hash": job.machine().state_hash().to_string(),
     })
+}
+
+/// The decisions with their words; what was avoidable in all, and what chance did.
+fn decisions(job: &Job, judged: &Judged) -> Value {
+    let words = |next: &expert::Next| expert::next_words(next, job.scenario());
+    let each: Vec<Value> = judged
+        .reckoning
+        .decisions
+        .iter()
+        .map(|decided| {
+            json!({
+                "step": decided.step,
+                "decided": decided.decided,
+                "cost": decided.cost,
+                "avoidable": decided.avoidable,
+                "justification": decided.justification,
+                "standing": decided.justification.map(score::standing),
+                "p": decided.p,
+                "promised_bits": decided.promised_bits,
+                "better": decided.better.as_ref().map(words),
+            })
+        })
+        .collect();
+    json!({
+        "expected_at_the_door": judged.reckoning.start,
+        "expected_without_tests": judged.reckoning.without_tests,
+        "avoidable": judged.report.avoidable,
+        "chance": judged.report.chance(),
+        "each": each,
+    })
+}
+
+/// The likely causes after the complaint and after each step.
+fn likely(belief: &Belief) -> Vec<Value> {
+    let causes = |after: &[f64]| -> Vec<Value> {
+        let pairs = belief.causes().iter().zip(after);
+        let worth = pairs.filter(|(_, p)| **p >= WORTH_NAMING);
+        let mut worth: Vec<_> = worth.collect();
+        worth.sort_by(|a, b| b.1.total_cmp(a.1));
+        let told = |(cause, p)| json!({ "cause": cause, "p": p });
+        worth.into_iter().map(told).collect()
+    };
+    let steps = belief.history().iter();
+    steps
+        .map(|e| json!({ "step": e.step, "bits": e.bits, "causes": causes(&e.after) }))
+        .collect()
 }

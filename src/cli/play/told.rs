@@ -11,9 +11,13 @@ use crate::bench::safety;
 use crate::bench::words;
 use crate::bench::workshop::Workshop;
 use crate::cli::play::Played;
+use crate::expert::Reckoning;
+use crate::expert::next_words;
 use crate::score::FunctionCheck;
 use crate::score::Report;
 
+/// Decisions that are told.
+const TO_PRACTISE: usize = 3;
 /// What hangs under an act.
 const INDENT: &str = "            ";
 
@@ -36,7 +40,11 @@ pub fn write(played: &Played, out: &mut dyn Write) -> io::Result<()> {
             finding.rule, finding.step
         )?;
     }
-    write_report(&played.report, out)?;
+    let judged = played.judged.as_ref();
+    write_report(judged.map_or(&played.report, |j| &j.report), out)?;
+    if let Some(judged) = judged {
+        write_decisions(job, &judged.reckoning, out)?;
+    }
     writeln!(out, "state {}", job.machine().state_hash())
 }
 
@@ -77,7 +85,29 @@ fn write_report(report: &Report, out: &mut dyn Write) -> io::Result<()> {
         out,
         "total {:.1}, {repaired}, cost {:.1} (target {:.1}), {:.1} min",
         report.total, report.cost, report.target_cost, report.minutes
-    )
+    )?;
+    match (report.avoidable, report.chance()) {
+        (Some(avoidable), Some(chance)) => {
+            writeln!(out, "of it avoidable {avoidable:.1}, chance {chance:+.1}")
+        }
+        _ => Ok(()),
+    }
+}
+
+/// What could have been better, dearest first.
+fn write_decisions(job: &Job, reckoning: &Reckoning, out: &mut dyn Write) -> io::Result<()> {
+    let mut dear: Vec<_> = reckoning.decisions.iter().collect();
+    dear.sort_by(|a, b| b.avoidable.total_cmp(&a.avoidable));
+    for decided in dear.iter().take(TO_PRACTISE).filter(|d| d.better.is_some()) {
+        let better = decided.better.as_ref();
+        let better = better.map_or(String::new(), |next| next_words(next, job.scenario()));
+        writeln!(
+            out,
+            "step {}: {:.1} avoidable; better: {better}",
+            decided.step, decided.avoidable
+        )?;
+    }
+    Ok(())
 }
 
 fn write_function(check: &FunctionCheck, out: &mut dyn Write) -> io::Result<()> {

@@ -13,7 +13,7 @@ async function worked(hands) {
   await hands.page.getByText("You said").waitFor();
   const words = await hands.page.locator("main").innerText();
   // The same acts, the same marks, however they were done; what was measured is part of them.
-  assert.match(words, /Repaired · safe · 79 of 100/);
+  assert.match(words, /Repaired · safe · \d+ of 100 for now/);
   assert.match(words, /You said\s+The tap is shut\s/);
   assert.match(words, /Step 1 of 18/);
   await hands.person.accessible();

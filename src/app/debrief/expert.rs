@@ -1,0 +1,66 @@
+//! What the expert did with the same job, beside what was done: worked out on demand, since it takes
+//! some seconds.
+
+use yew::prelude::*;
+
+use crate::app::debrief::asked::Asked;
+use crate::app::debrief::asked::use_expert;
+use crate::app::shared::Shared;
+use crate::app::view::beside;
+use crate::app::view::beside::Way;
+use crate::bench::job::Job;
+
+/// Which job.
+#[derive(Properties, PartialEq)]
+pub struct ExpertProps {
+    /// The job.
+    pub job: Shared<Job>,
+}
+
+/// The two ways.
+#[component]
+pub fn Expert(props: &ExpertProps) -> Html {
+    let wanted = use_state_eq(|| false);
+    let asked = use_expert(&props.job, *wanted);
+    let told = match &asked {
+        Asked::Told(log) => Some(log.clone()),
+        _ => None,
+    };
+    let ways = use_memo((props.job.clone(), told), |(job, log)| {
+        let log = log.as_ref()?;
+        beside::way(job, job.log()).zip(beside::way(job, log))
+    });
+    let want = {
+        let wanted = wanted.clone();
+        Callback::from(move |_: MouseEvent| wanted.set(true))
+    };
+    html! {
+        <section class="beside" aria-labelledby="beside">
+            <h2 id="beside">{ "Beside the expert" }</h2>
+            if let Some((own, expert)) = &*ways {
+                <p>{ "The expert knew no more at the door than you, and decided by what each step showed." }</p>
+                <div class="beside__ways">{ way("You", own) }{ way("The expert", expert) }</div>
+            } else if let Asked::None(why) = &asked {
+                <p>{ format!("What the expert would have done cannot be told. {why}") }</p>
+            } else if *wanted {
+                <p role="status">{ "The expert is working the job; this takes some seconds." }</p>
+            } else {
+                <p class="no-print"><button type="button" class="button" onclick={want}>{ "Let the expert work it" }</button></p>
+            }
+        </section>
+    }
+}
+
+fn way(who: &'static str, way: &Way) -> Html {
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label={who}>
+            <table class="table">
+                <caption>{ format!("{who}: {}", way.sum) }</caption>
+                <thead><tr><th scope="col">{ "min" }</th><th scope="col">{ "act" }</th><th scope="col">{ "cost" }</th></tr></thead>
+                <tbody>{ for way.acts.iter().map(|[minute, act, cost]| html! {
+                    <tr><td class="numbers">{ minute }</td><td>{ act }</td><td class="numbers">{ cost }</td></tr>
+                }) }</tbody>
+            </table>
+        </div>
+    }
+}
