@@ -12,9 +12,8 @@ pub mod event; // what an act can bring besides its purpose
 pub mod facts; // a job as the safety rules look at it
 pub mod gauge; // instruments that need no circuit
 mod gauge_scales; // their scales
-mod history; // what the log says of the hands
 pub mod hint; // a ladder of hints in practice, and what each costs
-pub mod instrument; // what an instrument that is not sound shows
+mod history; // what the log says of the hands
 pub mod instrument; // what instruments need, and what one shows that is not sound
 pub mod isolation; // made safe: done and proved
 pub mod job; // scenario + seed + log
