@@ -9,6 +9,8 @@ mod acts;
 mod felt;
 #[path = "bench/gauges.rs"]
 mod gauges;
+#[path = "bench/isolation.rs"]
+mod isolation;
 #[path = "bench/making_safe.rs"]
 mod making_safe;
 #[path = "bench/random.rs"]

@@ -149,9 +149,14 @@ pub enum Action {
     },
     /// Write the meter's reading into the notebook.
     Note,
+    /// Write a remark of one's own into the notebook.
+    Remark {
+        /// In the technician's own words.
+        text: String,
+    },
     /// Do a repair, an adjustment, a cleaning, or tell the customer something.
     Work {
-        /// Name of the work.
+        /// Name of the work; `work:variant` fits a part of another make.
         work: String,
         /// Verify what must be verified while doing it.
         #[serde(default)]

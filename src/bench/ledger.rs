@@ -80,7 +80,7 @@ fn seconds_of(action: &Action, workshop: &Workshop, water_kg: f64) -> f64 {
         Action::Splitter { .. } | Action::ProveTester => 15.0,
         Action::HouseSwitch { .. } => 90.0,
         Action::NewMeterFuse => 120.0,
-        Action::VoltagePen { .. } => 10.0,
+        Action::VoltagePen { .. } | Action::Remark { .. } => 10.0,
         Action::DryOut => 900.0,
         Action::Note => 5.0,
         Action::Work { work, check } => {

@@ -54,6 +54,7 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
                 .map_or(point.as_str(), |t| &t.name);
             format!("contactless tester: {name}")
         }
+        Action::Remark { .. } => "write a remark".to_owned(),
         Action::DryOut => "dry what got wet inside".to_owned(),
         Action::BleedHose => "bleed the supply hose into a bucket".to_owned(),
         Action::SupplyHose { attached: true } => "screw the supply hose on".to_owned(),

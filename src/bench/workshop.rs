@@ -357,9 +357,10 @@ impl Workshop {
     pub fn part(&self, id: &str) -> Option<&Part> {
         self.parts.iter().find(|p| p.id == id)
     }
-    /// The work with this name.
-    pub fn work(&self, id: &str) -> Option<&Work> {
-        self.works.iter().find(|w| w.id == id)
+    /// The work with this name; `work:variant` fits a part of another make.
+    pub fn work(&self, name: &str) -> Option<&Work> {
+        let id = name.split(':').next();
+        self.works.iter().find(|w| Some(w.id.as_str()) == id)
     }
     /// The connector with this name.
     pub fn connector(&self, id: &str) -> Option<&Connector> {

@@ -46,7 +46,7 @@ macro_rules! shipped {
 }
 
 /// Id, file name and text of each job, in the order a beginner meets them.
-const JOBS: [(&str, &str, &str); 68] = [
+const JOBS: [(&str, &str, &str); 70] = [
     shipped!("no_water"),
     shipped!("keys_do_nothing"),
     shipped!("nothing_at_all"),
@@ -68,6 +68,7 @@ const JOBS: [(&str, &str, &str); 68] = [
     shipped!("walks_and_fills_again"),
     shipped!("silent_and_dry"),
     shipped!("stops_full_of_water"),
+    shipped!("not_the_wash_that_smells"),
     shipped!("squeals_and_comes_out_wet"),
     shipped!("dark_panel"),
     shipped!("dial_stands_still"),
@@ -88,6 +89,7 @@ const JOBS: [(&str, &str, &str); 68] = [
     shipped!("walked_to_the_door"),
     shipped!("whines_and_stands"),
     shipped!("whirls_and_does_not_wring"),
+    shipped!("water_from_somewhere_else"),
     shipped!("slaps_and_rubs"),
     shipped!("no_spin_since_cousin"),
     shipped!("overflows_since_the_repair"),

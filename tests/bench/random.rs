@@ -149,7 +149,12 @@ fn act(workshop: &Workshop, wires: &[String], (kind, n, yes, _): Draw) -> Action
             false => Action::Splitter { fitted: n % 2 == 0 },
         },
         25 => Action::VoltagePen { point: point(n) },
-        26 => Action::DryOut,
+        26 => match yes {
+            true => Action::DryOut,
+            false => Action::Remark {
+                text: "x".repeat(usize::from(n % 400)),
+            },
+        },
         _ => around(workshop, kind, n, yes),
     }
 }

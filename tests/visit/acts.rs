@@ -73,6 +73,41 @@ fn a_capacitor_of_another_value_fits_and_is_what_it_is() {
 }
 
 #[test]
+fn of_two_makes_aboard_the_one_that_is_named_goes_in() {
+    for (name, shows) in [
+        ("replace_run_capacitor", "10.0 µF"),
+        ("replace_run_capacitor:8uf", "8.0 µF"),
+    ] {
+        let mut job = visit(json!({}));
+        act(&mut job, load(&["run_capacitor:8uf", "run_capacitor"]));
+        act(&mut job, Action::Plug { inserted: false });
+        open(&mut job, &["back_cover"]);
+        let connector = "capacitor_terminal_1".to_owned();
+        act(&mut job, Action::PullApart { connector });
+        let other = refused(&job, &work("replace_run_capacitor:7uf"));
+        assert!(other.contains("NotOnBoard"), "{other}");
+        act(&mut job, work(name));
+        let is = reading(&mut job, MeterMode::Capacitance, "C1", "C2");
+        assert_eq!(is, shows, "{name}");
+        assert_eq!(job.bench().around.van.len(), 1);
+    }
+    let job = visit(json!({}));
+    assert!(refused(&job, &work("level_feet:8uf")).contains("Unknown"));
+}
+
+#[test]
+fn a_remark_is_a_line_of_the_notebook_in_ones_own_words() {
+    let mut job = visit(json!({}));
+    let remark = |text: &str| Action::Remark {
+        text: text.to_owned(),
+    };
+    act(&mut job, remark("  whine as in the wash "));
+    assert!(last_line(&job).ends_with("Remark: whine as in the wash"));
+    assert!(refused(&job, &remark(" ")).contains("needs words"));
+    assert!(refused(&job, &remark(&"x".repeat(301))).contains("300 letters"));
+}
+
+#[test]
 fn a_capacitor_on_trial_goes_back_in_the_van_and_a_board_is_sold() {
     let mut job = visit(json!({}));
     act(&mut job, load(&["run_capacitor:8uf", "control_board"]));

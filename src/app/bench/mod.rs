@@ -18,6 +18,7 @@ mod job_card;
 mod moving;
 mod notebook;
 mod notice;
+mod papers;
 mod point_picker;
 mod recorder;
 mod roving;

@@ -1,9 +1,12 @@
 //! The notebook: every reading, look, sound, answer and act with its time, newest last.
 
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::shared::Shared;
 use crate::app::view::NoteView;
+use crate::app::view::Order;
+use crate::bench::action::Action;
 
 /// What the notebook shows and tells.
 #[derive(Properties, PartialEq)]
@@ -16,6 +19,9 @@ pub struct NotebookProps {
     /// Ticks a line or takes the tick away; without it no boxes are shown.
     #[prop_or_default]
     pub on_tick: Option<Callback<u32>>,
+    /// Writes a remark; without it there is no room for one.
+    #[prop_or_default]
+    pub on_order: Option<Callback<Order>>,
 }
 
 /// The notebook.
@@ -25,13 +31,59 @@ pub fn Notebook(props: &NotebookProps) -> Html {
         return html! {
             <section class="notebook" aria-label="Notebook">
                 <p class="notebook__empty">{ "Nothing noted yet. What you look at, ask and measure is written here." }</p>
+                { remark(props) }
             </section>
         };
     }
     html! {
         <section class="notebook" aria-label="Notebook">
             <ol class="notebook__list">{ for props.notes.iter().map(|note| line(props, note)) }</ol>
+            { remark(props) }
         </section>
+    }
+}
+
+fn remark(props: &NotebookProps) -> Html {
+    props
+        .on_order
+        .clone()
+        .map(|on_order| html! { <Remark {on_order} /> })
+        .unwrap_or_default()
+}
+
+/// Where a remark goes.
+#[derive(Properties, PartialEq)]
+struct RemarkProps {
+    on_order: Callback<Order>,
+}
+
+/// Room for a remark of one's own.
+#[component]
+fn Remark(props: &RemarkProps) -> Html {
+    let words = use_state(String::new);
+    let oninput = {
+        let words = words.clone();
+        Callback::from(move |event: InputEvent| {
+            words.set(event.target_unchecked_into::<HtmlInputElement>().value());
+        })
+    };
+    let onsubmit = {
+        let (words, on_order) = (words.clone(), props.on_order.clone());
+        Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            if !words.trim().is_empty() {
+                let text = words.trim().to_owned();
+                on_order.emit(Order::Do(vec![Action::Remark { text }]));
+                words.set(String::new());
+            }
+        })
+    };
+    html! {
+        <form class="row notebook__remark" {onsubmit}>
+            <label class="field__label" for="remark">{ "Remark" }</label>
+            <input id="remark" type="text" maxlength="300" autocomplete="off" value={(*words).clone()} {oninput} />
+            <button type="submit" class="button button--small">{ "Write down" }</button>
+        </form>
     }
 }
 
@@ -88,7 +140,19 @@ mod tests {
             }]),
             ticked: vec![3],
             on_tick: Some(Callback::noop()),
+            on_order: Some(Callback::noop()),
         }
+    }
+
+    #[test]
+    fn there_is_room_for_a_remark_on_the_bench_and_none_where_evidence_is_ticked() {
+        let text = as_text::<Notebook>(reading);
+        assert!(text.contains("Write down"), "{text}");
+        let bare = as_text::<Notebook>(|| NotebookProps {
+            on_order: None,
+            ..reading()
+        });
+        assert!(!bare.contains("Write down"), "{bare}");
     }
 
     #[test]

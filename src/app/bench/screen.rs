@@ -20,6 +20,7 @@ use crate::app::bench::moving::MovingJobBar;
 use crate::app::bench::moving::MovingTimeBar;
 use crate::app::bench::notebook::Notebook;
 use crate::app::bench::notice::Notice;
+use crate::app::bench::papers::Papers;
 use crate::app::bench::picture::Picture as Drawing;
 use crate::app::bench::safe_strip::SafeStrip;
 use crate::app::bench::selection_bar::SelectionBar;
@@ -52,6 +53,7 @@ struct Sides {
 const NOTEBOOK: usize = 1;
 const TESTS: usize = 2;
 const VISIT: usize = 3;
+const PAPERS: usize = 4;
 
 /// The bench.
 #[component]
@@ -145,6 +147,7 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
         )
         .into(),
         "Visit".into(),
+        "Papers".into(),
     ];
     let up = sides.up;
     html! {
@@ -152,9 +155,11 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
             <Tabs id="side" label="Card" {words} shown={up} panel="side-panel" on_show={show} />
             <div id="side-panel" class="tabs__panel" role="tabpanel" tabindex="0" aria-labelledby={format!("side-{up}")}>
                 if up == NOTEBOOK {
-                    <Notebook notes={bench.notes.clone()} />
+                    <Notebook notes={bench.notes.clone()} on_order={(!bench.over).then(|| door.clone())} />
                 } else if up == TESTS {
                     <TestsList tests={bench.tests.clone()} over={bench.over} on_order={door.clone()} />
+                } else if up == PAPERS {
+                    <Papers papers={bench.papers.clone()} />
                 } else if up == VISIT {
                     <Visit id={bench.id.clone()} visit={bench.visit.clone()} on_order={door.clone()} />
                     if bench.visit.marked && !bench.over { <MovingEstimate /> }

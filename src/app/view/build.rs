@@ -13,6 +13,7 @@ use crate::app::view::HelpView;
 use crate::app::view::LiveView;
 use crate::app::view::MeterView;
 use crate::app::view::NoteView;
+use crate::app::view::PapersView;
 use crate::app::view::Picture;
 use crate::app::view::PointView;
 use crate::app::view::SuspectView;
@@ -22,6 +23,7 @@ use crate::app::view::hints;
 use crate::app::view::meter;
 use crate::app::view::names::name_of;
 use crate::app::view::open_ends;
+use crate::app::view::papers;
 use crate::app::view::safe;
 use crate::app::view::selection::selection;
 use crate::app::view::visit;
@@ -52,6 +54,7 @@ pub struct Kept {
     causes: Shared<Vec<CauseView>>,
     gauges: Shared<Vec<GaugeView>>,
     help: Shared<HelpView>,
+    papers: Shared<PapersView>,
 }
 
 impl Kept {
@@ -67,6 +70,10 @@ impl Kept {
             causes: Shared::new(card::causes(job.scenario())),
             gauges: Shared::new(gauges::gauges(job)),
             help: Shared::new(hints::help(job)),
+            papers: Shared::new(papers::papers(
+                &job.scenario().machine.id,
+                &job.scenario().workshop,
+            )),
         }
     }
 
@@ -76,6 +83,7 @@ impl Kept {
         if self.entries != job.log().len() {
             *self = Self {
                 causes: self.causes.clone(),
+                papers: self.papers.clone(),
                 ..Self::of(session)
             };
         } else if self.clamp != clamp {
@@ -97,6 +105,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
         causes: kept.causes.clone(),
         suspects: suspects(session, &kept.causes),
         visit: visit::visit(job),
+        papers: kept.papers.clone(),
         safe: safe::items(
             &job.bench().isolation,
             &job.scenario().workshop,

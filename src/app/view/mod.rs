@@ -18,6 +18,7 @@ pub mod names; // plain names
 pub mod notice; // the calm card
 pub mod open_ends; // a last look round
 pub mod orders; // what a person can ask for
+pub mod papers; // data sheet and access guide
 pub mod past; // the machine as it was
 pub mod points; // finding a point by typing
 pub mod report; // the printable page

@@ -284,6 +284,26 @@ pub struct VisitView {
     pub groups: Vec<(&'static str, Vec<VerbView>)>,
 }
 
+/// One line of the papers.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PaperLine {
+    /// What it is about.
+    pub what: String,
+    /// What it says.
+    pub text: String,
+}
+
+/// The papers a technician has along.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct PapersView {
+    /// Short name of the machine, for the way into the handbook.
+    pub machine: String,
+    /// The data sheet.
+    pub sheet: Vec<PaperLine>,
+    /// The way to each thing.
+    pub access: Vec<PaperLine>,
+}
+
 /// What changes while one watches, about ten times a second.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LiveView {
@@ -343,6 +363,8 @@ pub struct BenchView {
     pub suspects: Vec<SuspectView>,
     /// What surrounds the repair.
     pub visit: VisitView,
+    /// Data sheet and access guide.
+    pub papers: Shared<PapersView>,
     /// Making safe.
     pub safe: Vec<SafeItem>,
     /// The instrument.

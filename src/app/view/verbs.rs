@@ -96,14 +96,7 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
             list.extend(key(id).map(|key| candidate("press", "", Action::Key { key })))
         }
         Thing::Connector(_) => connector(id, "", &mut list),
-        Thing::Point(_) => list.push(candidate(
-            "hold the contactless tester to it",
-            "",
-            Action::VoltagePen {
-                point: id.to_owned(),
-            },
-        )),
-        Thing::Element(_) => {}
+        Thing::Point(_) | Thing::Element(_) => {}
         Thing::Step(_) | Thing::Place(_) => {
             around(id, &mut list);
             for step in steps(workshop, id) {
@@ -115,6 +108,11 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
                 list.push(candidate(word, hint, act));
             }
             let place = place_of(workshop, id).map_or(id, |place| place.id.as_str());
+            if let Some(point) = workshop.test_points.iter().find(|t| t.place == place) {
+                let point = point.node.clone();
+                let word = "hold the contactless tester to it";
+                list.push(candidate(word, "", Action::VoltagePen { point }));
+            }
             for found in workshop
                 .connectors
                 .iter()
@@ -281,30 +279,40 @@ fn step(step: &Step, list: &mut Vec<Candidate>) {
     }
 }
 
-/// A replacement says what will go in where that is not what the maker fits.
-fn with_what(job: &Job, work: &Work) -> String {
+/// What can be fitted: a name of the work and plain words for each make aboard.
+fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
     let (workshop, van) = (&job.scenario().workshop, &job.bench().around.van);
     let of_part = |item: &store::Item| item.part.id == work.part;
-    let goes_in = van
+    let aboard: Vec<store::Item> = van
         .iter()
         .filter_map(|name| store::item(workshop, name))
-        .find(of_part)
-        .filter(|item| work.kind == WorkKind::Replace && item.variant.is_some());
-    goes_in.map_or_else(
-        || work.name.clone(),
-        |item| format!("{}: {}", work.name, item.name()),
-    )
+        .filter(of_part)
+        .collect();
+    if work.kind != WorkKind::Replace || aboard.iter().all(|item| item.variant.is_none()) {
+        return vec![(work.id.clone(), work.name.clone())];
+    }
+    aboard
+        .into_iter()
+        .map(|item| {
+            let id = match item.variant {
+                Some(make) => format!("{}:{}", work.id, make.id),
+                None => work.id.clone(),
+            };
+            (id, format!("{}: {}", work.name, item.name()))
+        })
+        .collect()
 }
 
 fn work(job: &Job, work: &Work, list: &mut Vec<Candidate>) {
-    let name = with_what(job, work);
-    let act = |check| Action::Work {
-        work: work.id.clone(),
-        check,
-    };
-    if work.check.is_empty() {
-        list.push(candidate(name, &work.caution, act(false)));
-    } else {
+    for (id, name) in makes(job, work) {
+        let act = |check| Action::Work {
+            work: id.clone(),
+            check,
+        };
+        if work.check.is_empty() {
+            list.push(candidate(name, &work.caution, act(false)));
+            continue;
+        }
         list.push(candidate(
             format!("{name} and check: {}", work.check),
             &work.caution,
@@ -340,14 +348,20 @@ mod tests {
         let mut job =
             Job::new(library::find("no_spin_since_cousin").expect("ships"), 1).expect("starts");
         let load = Action::LoadVan {
-            parts: vec!["run_capacitor:8uf".to_owned()],
+            parts: ["run_capacitor:8uf", "run_capacitor"]
+                .map(str::to_owned)
+                .to_vec(),
         };
         assert_eq!(job.act(load).refusal, None);
-        let words = |id: &str| {
+        let words = |id: &str| -> Vec<String> {
             let work = job.scenario().workshop.work(id).expect("known");
-            with_what(&job, work)
+            let list = makes(&job, work).into_iter();
+            list.map(|(id, name)| format!("{id} {name}")).collect()
         };
-        assert!(words("replace_run_capacitor").ends_with(": run capacitor 8 µF"));
-        assert!(!words("replace_belt").contains(':'));
+        let capacitors = words("replace_run_capacitor");
+        assert_eq!(capacitors.len(), 2, "{capacitors:?}");
+        assert!(capacitors[0].ends_with(": run capacitor 8 µF"));
+        assert!(capacitors[1].ends_with(": run capacitor"));
+        assert!(words("replace_belt").iter().all(|name| !name.contains(':')));
     }
 }

@@ -125,7 +125,11 @@ pub(super) fn cannot_work(job: &Job, id: &str) -> Option<Refusal> {
     let Some(work) = scenario.workshop.work(id) else {
         return unknown(id);
     };
-    if work.kind == WorkKind::Replace && parts::in_van(job, &work.part).is_none() {
+    let make = make_of(id);
+    if make.is_some() && work.kind != WorkKind::Replace {
+        return unknown(id);
+    }
+    if work.kind == WorkKind::Replace && parts::in_van(job, &work.part, make).is_none() {
         return Some(Refusal::NotOnBoard {
             part: work.part.clone(),
         });
@@ -239,15 +243,21 @@ pub(super) fn push_together(job: &mut Job, id: &str) {
     job.refit_machine();
 }
 
-pub(super) fn work(job: &mut Job, id: &str, check: bool) {
+/// The make that `work:variant` names.
+fn make_of(name: &str) -> Option<&str> {
+    name.split_once(':').map(|(_, make)| make)
+}
+
+pub(super) fn work(job: &mut Job, name: &str, check: bool) {
     let scenario = job.scenario().clone();
-    let Some(work) = scenario.workshop.work(id) else {
+    let Some(work) = scenario.workshop.work(name) else {
         return;
     };
+    let id = work.id.as_str();
     if work.kind == WorkKind::Replace
         && let Some(part) = scenario.workshop.part(&work.part)
     {
-        parts::fit(job, part);
+        parts::fit(job, part, make_of(name));
     }
     job.ledger.material += work.material_price;
     let elements = work.elements.iter().cloned().map(Target::Element);
@@ -298,7 +308,8 @@ pub(super) fn note(job: &mut Job, action: &Action) {
     }
     let workshop = &job.scenario().workshop;
     let id = match action {
-        Action::Refit { step: id, .. } | Action::Work { work: id, .. } => id.as_str(),
+        Action::Refit { step, .. } => step.as_str(),
+        Action::Work { work, .. } => workshop.work(work).map_or("", |w| w.id.as_str()),
         _ => "",
     };
     // What lies on the cloth can be seen; what fell into the machine is found by counting alone.

@@ -11,6 +11,8 @@ use crate::bench::visit::Manner;
 use crate::bench::visit::OfferKind;
 use crate::bench::visit::OfferOption;
 
+/// Longest remark, letters.
+const REMARK_LETTERS: usize = 300;
 /// What somebody says who does not know.
 pub(super) const DO_NOT_KNOW: &str = "I could not say.";
 /// What somebody says who would rather not go into it.
@@ -33,6 +35,22 @@ pub(super) fn cannot_state(job: &Job, causes: &[String], evidence: &[u32]) -> Op
     Some(Refusal::Unknown {
         name: format!("notebook line {missing}"),
     })
+}
+
+pub(super) fn cannot_remark(text: &str) -> Option<Refusal> {
+    let n = text.chars().count();
+    if text.trim().is_empty() {
+        return super::not_now("a remark needs words");
+    }
+    (n > REMARK_LETTERS).then(|| Refusal::NotNow {
+        why: format!("a remark has at most {REMARK_LETTERS} letters, this has {n}"),
+    })
+}
+
+pub(super) fn remark(job: &mut Job, text: &str) {
+    job.write(NoteEntry::Act {
+        text: format!("Remark: {}", text.trim()),
+    });
 }
 
 pub(super) fn answer(job: &mut Job, question: &str, again: bool) {

@@ -93,6 +93,7 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         | Action::CoolWater => handle::cannot(job, action),
         Action::SpareInstrument => measure::cannot_change(job),
         Action::Ask { question, .. } => finishing::cannot_ask(question),
+        Action::Remark { text } => finishing::cannot_remark(text),
         Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
         Action::Breaker => isolate::cannot_reset(job),
         Action::Secure
@@ -214,6 +215,7 @@ fn finish_act(job: &mut Job, action: &Action) -> Vec<Event> {
         Action::Sign => report::sign(job),
         Action::LeaveUntil { parts, label } => return leave::leave_until(job, parts, *label),
         Action::Finding { causes, evidence } => finishing::state(job, causes, evidence),
+        Action::Remark { text } => finishing::remark(job, text),
         Action::Advise { advice } => finishing::advise(job, *advice),
         Action::MakeSafeAndLeave => return leave::make_safe(job),
         Action::Close => return leave::close(job),

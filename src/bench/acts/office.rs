@@ -51,10 +51,10 @@ fn cannot_load(job: &Job, parts: &[String]) -> Option<Refusal> {
         if store::ready(scenario, &item) != Ready::Today {
             return super::not_now(&format!("the store has no {} today", item.name()));
         }
-        if seen.contains(&item.part.id.as_str()) {
-            return super::not_now(&format!("one {} is enough", item.part.name));
+        if seen.contains(&name.as_str()) {
+            return super::not_now(&format!("one {} is enough", item.name()));
         }
-        seen.push(&item.part.id);
+        seen.push(name);
     }
     None
 }

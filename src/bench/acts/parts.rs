@@ -13,10 +13,14 @@ use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
 use crate::machine::Target;
 
-/// What the van holds for a part: the original or another make.
-pub fn in_van<'a>(job: &'a Job, part: &str) -> Option<&'a String> {
-    let is_for = |item: &&String| item.split(':').next() == Some(part);
-    job.bench.around.van.iter().find(is_for)
+/// What the van holds for a part: the make that is named, else the original before another make.
+pub fn in_van<'a>(job: &'a Job, part: &str, make: Option<&str>) -> Option<&'a String> {
+    let of_part = |item: &&String| item.split(':').next() == Some(part);
+    let mut van = job.bench.around.van.iter().filter(of_part);
+    match make {
+        Some(_) => van.find(|item| item.split_once(':').map(|(_, made)| made) == make),
+        None => van.min_by_key(|item| item.contains(':')),
+    }
 }
 
 /// The work that fits a part.
@@ -28,9 +32,9 @@ pub fn replacement<'a>(job: &'a Job, part: &str) -> Option<&'a Work> {
 }
 
 /// Fits the part that is in the van: it costs, and everything that comes with it is as new.
-pub(super) fn fit(job: &mut Job, part: &Part) {
+pub(super) fn fit(job: &mut Job, part: &Part, make: Option<&str>) {
     let scenario = job.scenario().clone();
-    let Some(name) = in_van(job, &part.id).cloned() else {
+    let Some(name) = in_van(job, &part.id, make).cloned() else {
         return;
     };
     let Some(item) = store::item(&scenario.workshop, &name) else {

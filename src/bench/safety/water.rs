@@ -142,6 +142,9 @@ pub const RULES: &[Rule] = &[
         why: "The next person slips, or stands in it at the switch.",
         source: "common practice",
         right_way: "Mop up before leaving.",
-        is_broken: |s| s.act.is_leaving() && s.water.floor_is_wet,
+        is_broken: |s| {
+            // Nobody mops where it is not safe to stand.
+            s.act.is_leaving() && s.water.floor_is_wet && !s.site.danger_is_noticed
+        },
     },
 ];

@@ -1,0 +1,91 @@
+//! The papers at hand on the bench: data sheet, access guide, and the way into the handbook.
+
+use yew::prelude::*;
+
+use crate::app::route::Route;
+use crate::app::shared::Shared;
+use crate::app::view::PaperLine;
+use crate::app::view::PapersView;
+
+/// What the papers show.
+#[derive(Properties, PartialEq)]
+pub struct PapersProps {
+    /// The papers.
+    pub papers: Shared<PapersView>,
+}
+
+/// The papers.
+#[component]
+pub fn Papers(props: &PapersProps) -> Html {
+    let papers = &props.papers;
+    let faults = Route::Faults {
+        machine: Some(papers.machine.clone()),
+        fault: None,
+    };
+    let chapter = Route::Handbook(None);
+    html! {
+        <section class="papers" aria-label="Papers">
+            <p>{ "The wiring diagram is the picture “wiring”. In a tab of their own: " }
+                <a href={faults.href()} target="_blank">{ "faults of this machine" }</a>{ ", " }
+                <a href={chapter.href()} target="_blank">{ "the handbook" }</a></p>
+            <details open=true>
+                <summary>{ "Data sheet: what a good one reads" }</summary>
+                { lines(&papers.sheet) }
+            </details>
+            <details>
+                <summary>{ "Access guide: what is off before what" }</summary>
+                { lines(&papers.access) }
+            </details>
+        </section>
+    }
+}
+
+fn lines(lines: &[PaperLine]) -> Html {
+    html! {
+        <dl class="papers__lines">
+            { for lines.iter().map(|line| html! { <><dt>{ &line.what }</dt><dd class="numbers">{ &line.text }</dd></> }) }
+        </dl>
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+    use crate::app::library;
+    use crate::app::view::papers::papers;
+
+    #[test]
+    fn data_sheet_and_access_guide_lie_on_the_bench() {
+        for (job, winding) in [
+            ("no_spin_since_cousin", "winding"),
+            ("trips_and_old", "winding"),
+            ("weak_in_the_new_place", "winding"),
+        ] {
+            let scenario = library::find(job).expect("ships");
+            let view = papers(&scenario.machine.id, &scenario.workshop);
+            assert_eq!(view.access.len(), scenario.workshop.steps.len());
+            let n = scenario.workshop.data_sheet.len();
+            assert!(
+                view.sheet.len() * 10 >= n * 9,
+                "{} of {n}",
+                view.sheet.len()
+            );
+            assert!(view.sheet.iter().any(|l| l.what.contains(winding)), "{job}");
+        }
+        let text = as_text::<Papers>(|| {
+            let scenario = library::find("no_spin_since_cousin").expect("ships");
+            PapersProps {
+                papers: Shared::new(papers(&scenario.machine.id, &scenario.workshop)),
+            }
+        });
+        for words in [
+            "8 screws",
+            "Going back:",
+            "#/handbook/faults/P",
+            "Data sheet",
+        ] {
+            assert!(text.contains(words), "{words}: {text}");
+        }
+    }
+}
