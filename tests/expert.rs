@@ -14,3 +14,5 @@ mod drawn;
 mod play;
 #[path = "expert/symptoms.rs"]
 mod symptoms;
+#[path = "expert/speed.rs"]
+mod speed;

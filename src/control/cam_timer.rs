@@ -130,6 +130,15 @@ impl CamTimer {
             self.advance();
         }
         let is_sounding = inputs.timer_motor_running && self.is_in(&self.model.bell);
+        self.outputs(is_sounding)
+    }
+
+    /// See [`crate::control::Control::at_rest`]: without its motor nothing moves.
+    pub fn at_rest(&self, inputs: &Inputs) -> Option<Outputs> {
+        (!inputs.timer_motor_running).then(|| self.outputs(false))
+    }
+
+    fn outputs(&self, is_sounding: bool) -> Outputs {
         Outputs {
             loads: Loads {
                 buzzer: is_sounding,

@@ -25,6 +25,13 @@ use crate::control::settings::Settings;
 use crate::control::states::Group;
 use crate::control::states::State;
 
+/// What a control without power gives.
+const DARK: Outputs = Outputs {
+    loads: Loads::NONE,
+    contacts: 0,
+    display: Display::of(Message::Dark),
+};
+
 /// A state left by a pause or an alarm, to come back to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Interrupted {
@@ -166,15 +173,21 @@ impl Controller {
     }
 
     fn stay_without_power(&mut self) -> Outputs {
-        self.unpowered_ticks = self.unpowered_ticks.saturating_add(1);
+        self.rest(1);
+        DARK
+    }
+
+    /// See [`crate::control::Control::at_rest`]: without power it does nothing.
+    pub fn at_rest(inputs: &Inputs) -> Option<Outputs> {
+        (!inputs.powered).then_some(DARK)
+    }
+
+    /// So many ticks without power.
+    pub fn rest(&mut self, ticks: u32) {
+        self.unpowered_ticks = self.unpowered_ticks.saturating_add(ticks);
         self.keys = KeyReader::default();
         self.actuator_ticks = 0;
-        let loads = self.interlock.apply(Loads::default(), 0);
-        Outputs {
-            loads,
-            contacts: 0,
-            display: Display::of(Message::Dark),
-        }
+        self.interlock.rest(ticks);
     }
 
     /// Power is back: go on with a short-interrupted program, otherwise start afresh.

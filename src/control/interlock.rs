@@ -21,6 +21,12 @@ impl Interlock {
         since_reverse_ticks: u32::MAX,
     };
 
+    /// So many ticks with nothing wanted.
+    pub fn rest(&mut self, ticks: u32) {
+        self.since_forward_ticks = self.since_forward_ticks.saturating_add(ticks);
+        self.since_reverse_ticks = self.since_reverse_ticks.saturating_add(ticks);
+    }
+
     /// Takes what the states want and returns what may be switched in this tick.
     pub fn apply(&mut self, wanted: Loads, dead_ticks: u32) -> Loads {
         let mut loads = wanted;

@@ -134,6 +134,19 @@ pub struct Loads {
     pub buzzer: bool,
 }
 
+impl Loads {
+    /// All off.
+    pub const NONE: Loads = Loads {
+        motor_forward: false,
+        motor_reverse: false,
+        inlet_valve: false,
+        hot_valve: false,
+        drain_actuator: false,
+        drain_pump: false,
+        buzzer: false,
+    };
+}
+
 /// What a control does during one tick.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Outputs {

@@ -48,6 +48,22 @@ impl Control {
         }
     }
 
+    /// What it gives in every tick as long as the inputs stay; none when it does something by itself.
+    pub fn at_rest(&self, inputs: &Inputs) -> Option<Outputs> {
+        match self {
+            Control::Electronic(_) => Controller::at_rest(inputs),
+            Control::Timer(timer) => timer.at_rest(inputs),
+        }
+    }
+
+    /// So many ticks at rest, see [`Control::at_rest`]; the same bits as each by itself.
+    pub fn rest(&mut self, ticks: u32) {
+        match self {
+            Control::Electronic(controller) => controller.rest(ticks),
+            Control::Timer(_) => {}
+        }
+    }
+
     /// Hands every bit of state to `sink`, in a fixed order.
     pub fn hash_into(&self, sink: &mut impl FnMut(u64)) {
         match self {

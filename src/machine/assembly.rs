@@ -60,10 +60,10 @@ impl Machine {
         let sound = Arc::new(Electrics::sound(&sound, &roles)?);
         let wiring = build::wiring(model, &shared, &setup, &is_on)?;
         let params = build::params(model, &setup, &is_on, &wiring)?;
-        let mut electrics = Electrics::new(&wiring, sound, &roles)?;
+        let electrics = Electrics::new(&wiring, sound, &roles)?;
         let panel = build::panel(model, &setup, &is_on)?;
         let masks = Masks::of(&roles, electrics.harness());
-        let oscillator = Oscillator::of(&mut electrics, &shared)?;
+        let oscillator = Oscillator::of(&electrics, &shared)?;
         let mut machine = Self {
             control: new_control(&model.control, panel),
             panel,
@@ -74,6 +74,7 @@ impl Machine {
             masks,
             setup,
             is_on,
+            is_varying: true,
             tick: 0,
             hands: Hands {
                 level_position: usual_level(model),
@@ -116,13 +117,6 @@ impl Machine {
         self.keep(result);
     }
 
-    pub(super) fn has_varying(&self) -> bool {
-        self.setup
-            .faults
-            .iter()
-            .any(|f| f.onset != Some(Onset::Constant))
-    }
-
     /// Which faults are there now; rebuilds when one came or went.
     pub(super) fn review_onsets(&mut self) -> Result<(), MachineError> {
         let heat = &self.plant.state().heat;
@@ -132,6 +126,7 @@ impl Machine {
             basket_rad_per_s: self.plant.state().drive.basket_rad_per_s,
         };
         let parts = build::parts(&self.model, &self.setup)?;
+        self.is_varying = parts.iter().any(|(f, d)| !is_constant(f, d));
         let is_on: Vec<bool> = parts
             .iter()
             .enumerate()
@@ -166,17 +161,22 @@ impl Machine {
         if self.is_protector_open {
             wiring.open_by_hand(self.roles.protector, true);
         }
-        self.leave_circuit()?;
-        self.slowest_s = f64::INFINITY;
-        self.electrics.rewire(&wiring)?;
-        self.oscillator = Oscillator::of(&mut self.electrics, &self.shared)?;
-        self.plant.set_params(params);
+        // What was solved for a wiring serves on where only the plant has changed.
+        if !wiring.is_same(self.electrics.harness().wiring()) {
+            self.leave_circuit()?;
+            self.slowest_s = f64::INFINITY;
+            self.electrics.rewire(&wiring)?;
+            self.oscillator = Oscillator::of(&self.electrics, &self.shared)?;
+            self.is_stale = true;
+        }
+        if params != *self.plant.params() {
+            self.plant.set_params(params);
+        }
         let panel = build::panel(&self.model, &self.setup, &self.is_on)?;
         if panel != self.panel {
             self.panel = panel;
             self.control = new_control(&self.model.control, panel);
         }
-        self.is_stale = true;
         Ok(())
     }
 

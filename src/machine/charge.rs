@@ -25,7 +25,6 @@ use crate::network::ElementId;
 use crate::network::ElementKind;
 use crate::network::NodeId;
 use crate::plant::harness::Harness;
-use crate::plant::harness::Wiring;
 use crate::plant::harness::discharge::Across;
 use crate::plant::harness::discharge::Charge;
 use crate::plant::harness::discharge::Contours;
@@ -62,10 +61,10 @@ pub struct Stored {
 }
 
 /// The wiring as it is run for a while.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Circuit {
     /// The wiring.
-    pub wiring: Arc<Wiring>,
+    pub harness: Harness,
     /// Contacts that are closed.
     pub contacts: Contacts,
     /// Capacitors whose charge can be felt.
@@ -93,7 +92,7 @@ impl Default for Switching {
     }
 }
 
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 struct Past {
     circuit: Circuit,
     from: Switching,
@@ -166,22 +165,19 @@ impl ChargeHistory {
         let mut total = self.held.as_deref().cloned();
         let mut moment = Complex::ONE;
         // Circuits of the same wiring follow on each other: what was factored serves again.
-        let mut at_hand: Option<(&Arc<Wiring>, Harness, Contours)> = None;
+        let mut at_hand: Option<(&Harness, Contours)> = None;
         for Past {
             circuit,
             from,
             until,
         } in &self.past
         {
-            let is_same =
-                |(wiring, _, _): &(&Arc<Wiring>, _, _)| Arc::ptr_eq(wiring, &circuit.wiring);
-            let (_, harness, contours) = match at_hand.take().filter(is_same) {
+            let is_same = |(harness, _): &(&Harness, _)| {
+                Arc::ptr_eq(harness.wiring(), circuit.harness.wiring())
+            };
+            let (harness, contours) = match at_hand.take().filter(is_same) {
                 Some(same) => at_hand.insert(same),
-                None => at_hand.insert((
-                    &circuit.wiring,
-                    Harness::new(&circuit.wiring, &[])?,
-                    Contours::default(),
-                )),
+                None => at_hand.insert((&circuit.harness, Contours::default())),
             };
             let mut left = Charge::default();
             if let Some(total) = &total {
@@ -221,8 +217,8 @@ impl ChargeHistory {
         let mut contours = Contours::default();
         let mut begin = || -> Result<(Harness, Charge, Charge), MachineError> {
             let (total, moment) = self.followed()?;
-            let mut harness = Harness::new(&now.wiring, &[])?;
-            let began = driven(&mut harness, now, self.since)?;
+            let harness = now.harness.clone();
+            let began = driven(&harness, now, self.since)?;
             let free = total.less(&Charge::at_moment(&harness, &began, moment), &harness);
             let calm = decayed_by(
                 &mut contours,
@@ -324,10 +320,10 @@ impl ChargeHistory {
 
 /// What the supply drives in a circuit at a moment.
 fn driven(
-    harness: &mut Harness,
+    harness: &Harness,
     circuit: &Circuit,
     at: Switching,
-) -> Result<AcPoint, MachineError> {
+) -> Result<Arc<AcPoint>, MachineError> {
     Ok(harness.solve_ac(circuit.contacts, at.slip_ratio, at.windings_k)?)
 }
 
@@ -343,7 +339,7 @@ fn short(nodes: [NodeId; 2]) -> Across {
 ///
 /// # Errors
 /// When the wiring cannot be solved.
-pub fn felt_capacitors(harness: &mut Harness) -> Result<Vec<ElementId>, MachineError> {
+pub fn felt_capacitors(harness: &Harness) -> Result<Vec<ElementId>, MachineError> {
     let model = Arc::clone(&harness.wiring().model);
     let mut felt = vec![false; model.elements.len()];
     for state in model.states.iter().filter(|state| state.is_plugged) {
@@ -367,7 +363,7 @@ pub fn felt_capacitors(harness: &mut Harness) -> Result<Vec<ElementId>, MachineE
 /// # Errors
 /// When the wiring cannot be solved at DC.
 pub fn slowest_s(
-    harness: &mut Harness,
+    harness: &Harness,
     contacts: Contacts,
     capacitors: &[ElementId],
 ) -> Result<f64, MachineError> {

@@ -16,9 +16,10 @@ use crate::machine::MachineError;
 use crate::machine::StateHasher;
 use crate::machine::charge;
 use crate::machine::charge::Circuit;
+use crate::machine::library::Library;
+use crate::machine::library::Wired;
 use crate::machine::roles::RoleIds;
 use crate::machine::roles::SenseIds;
-use crate::machine::tables::MotorTables;
 use crate::machine::tables::rounded_k;
 use crate::network::Contacts;
 use crate::network::ElementId;
@@ -118,13 +119,11 @@ pub struct Sound {
 /// The electric side.
 #[derive(Clone, Debug)]
 pub struct Electrics {
-    harness: Harness,
-    wiring: Arc<Wiring>,
+    wired: Wired,
+    library: Library,
     roles: Arc<RoleIds>,
     sound: Arc<Sound>,
-    tables: MotorTables,
     senses: Vec<(Contacts, bool, Senses)>,
-    slowest: Vec<(Contacts, f64)>,
 }
 
 fn watches(wiring: &Wiring, roles: &RoleIds) -> Vec<Watch> {
@@ -159,14 +158,14 @@ impl Electrics {
         roles: &Arc<RoleIds>,
     ) -> Result<Self, MachineError> {
         let harness = Harness::new(wiring, &watches(wiring, roles))?;
+        let (wired, library) = (Wired::new(harness), Library::default());
+        library.keep(&wired);
         Ok(Self {
-            harness,
-            wiring: Arc::new(wiring.clone()),
+            wired,
+            library,
             roles: Arc::clone(roles),
             sound,
-            tables: MotorTables::default(),
             senses: Vec::new(),
-            slowest: Vec::new(),
         })
     }
 
@@ -175,7 +174,7 @@ impl Electrics {
     /// # Errors
     /// When the wiring cannot be solved.
     pub fn sound(wiring: &Wiring, roles: &Arc<RoleIds>) -> Result<Sound, MachineError> {
-        let mut harness = Harness::new(wiring, &watches(wiring, roles))?;
+        let harness = Harness::new(wiring, &watches(wiring, roles))?;
         let mut coil_a = [0.0; COILS];
         let mut scratch = Scratch::default();
         for (coil, current) in coil_a.iter_mut().enumerate() {
@@ -186,7 +185,7 @@ impl Electrics {
         }
         Ok(Sound {
             coil_a,
-            capacitors: charge::felt_capacitors(&mut harness)?.into(),
+            capacitors: charge::felt_capacitors(&harness)?.into(),
         })
     }
 
@@ -195,28 +194,27 @@ impl Electrics {
     /// # Errors
     /// When it cannot be solved.
     pub fn rewire(&mut self, wiring: &Wiring) -> Result<(), MachineError> {
-        self.harness.rewire(wiring)?;
-        self.wiring = Arc::new(wiring.clone());
-        self.tables.clear();
         self.senses.clear();
-        self.slowest.clear();
+        if let Some(known) = self.library.find(wiring) {
+            self.wired = known;
+            return Ok(());
+        }
+        let mut harness = self.wired.harness.clone();
+        harness.rewire(wiring)?;
+        self.wired = Wired::new(harness);
+        self.library.keep(&self.wired);
         Ok(())
     }
 
     /// The harness, for instruments.
     pub fn harness(&self) -> &Harness {
-        &self.harness
-    }
-
-    /// The harness, for solving it.
-    pub fn harness_mut(&mut self) -> &mut Harness {
-        &mut self.harness
+        &self.wired.harness
     }
 
     /// The wiring as it is run now.
     pub fn circuit(&self, contacts: Contacts) -> Circuit {
         Circuit {
-            wiring: Arc::clone(&self.wiring),
+            harness: self.wired.harness.clone(),
             contacts,
             capacitors: Arc::clone(&self.sound.capacitors),
         }
@@ -226,12 +224,14 @@ impl Electrics {
     ///
     /// # Errors
     /// When the wiring cannot be solved.
-    pub fn slowest_s(&mut self, contacts: Contacts) -> Result<f64, MachineError> {
-        if let Some((_, kept_s)) = self.slowest.iter().find(|(set, _)| *set == contacts) {
-            return Ok(*kept_s);
+    pub fn slowest_s(&self, contacts: Contacts) -> Result<f64, MachineError> {
+        let kept_s = self.wired.slowest_s().get(&contacts);
+        if let Some(kept_s) = kept_s {
+            return Ok(kept_s);
         }
-        let slowest_s = charge::slowest_s(&mut self.harness, contacts, &self.sound.capacitors)?;
-        self.slowest.push((contacts, slowest_s));
+        let harness = &self.wired.harness;
+        let slowest_s = charge::slowest_s(harness, contacts, &self.sound.capacitors)?;
+        self.wired.slowest_s().put(contacts, slowest_s);
         Ok(slowest_s)
     }
 
@@ -246,16 +246,16 @@ impl Electrics {
         windings_k: [f64; 2],
         before: &Live,
     ) -> Result<Live, MachineError> {
-        let model = Arc::clone(&self.harness.wiring().model);
+        let harness = self.wired.harness.clone();
+        let model = Arc::clone(&harness.wiring().model);
         let slip = model
             .motor
             .params
             .slip_ratio(rotor_rad_per_s, model.frequency_hz);
-        let reduced = self.harness.reduced(contacts)?;
+        let reduced = harness.reduced(contacts)?;
         let mut scratch = Scratch::default();
-        self.harness
-            .flow(&reduced, slip, rounded_k(windings_k), &mut scratch)?;
-        let watched = |watch| self.harness.watched(&reduced, watch, &scratch).abs();
+        harness.flow(&reduced, slip, rounded_k(windings_k), &mut scratch)?;
+        let watched = |watch| harness.watched(&reduced, watch, &scratch).abs();
         let mut live = Live {
             supply_v: watched(PLUG),
             earth_a: watched(EARTH),
@@ -273,7 +273,7 @@ impl Electrics {
             live.pulls[coil] = self.sound.coil_a[coil] > 1e-6 && share >= threshold;
         }
         live.regulated_v = match &model.low_voltage {
-            Some(low) if !self.harness.wiring().is_regulator_dead => {
+            Some(low) if !harness.wiring().is_regulator_dead => {
                 low.regulated_v(watched(SECONDARY))
             }
             _ => 0.0,
@@ -295,11 +295,13 @@ impl Electrics {
     /// # Errors
     /// When the wiring cannot be solved.
     pub fn table(
-        &mut self,
+        &self,
         contacts: Contacts,
         windings_k: [f64; 2],
     ) -> Result<Option<Arc<MotorTable>>, MachineError> {
-        self.tables.at(&mut self.harness, contacts, windings_k)
+        self.wired
+            .tables
+            .at(&self.wired.harness, contacts, windings_k)
     }
 
     /// What the sense inputs see; kept per contact set and whether the regulator gives anything.
@@ -321,20 +323,20 @@ impl Electrics {
     }
 
     fn sense_v(
-        &mut self,
+        &self,
         sense: Option<&SenseIds>,
         contacts: Contacts,
         regulated_v: f64,
     ) -> Result<f64, MachineError> {
         let Some(sense) = sense else { return Ok(0.0) };
         if sense.is_ac {
-            let point = self.harness.solve_ac(contacts, 1.0, WARM_K)?;
+            let point = self.wired.harness.solve_ac(contacts, 1.0, WARM_K)?;
             return Ok(point
                 .network
                 .between_v(sense.nodes[0], sense.nodes[1])
                 .abs());
         }
-        let point = self.harness.solve_dc(contacts, regulated_v, WARM_K)?;
+        let point = self.wired.harness.solve_dc(contacts, regulated_v, WARM_K)?;
         Ok(point.between_v(sense.nodes[0], sense.nodes[1]))
     }
 }

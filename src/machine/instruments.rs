@@ -75,17 +75,17 @@ impl Machine {
     /// # Errors
     /// When a name is unknown or the network cannot be solved.
     pub fn measure(&self, probe: Probe<'_>) -> Result<Measured, MachineError> {
-        let mut harness = self.electrics.harness().clone();
-        let state = self.steady(&mut harness)?;
+        let harness = self.electrics.harness();
+        let state = self.steady(harness)?;
         match probe {
             Probe::Between(instrument, a, b) => {
                 let (a, b) = (self.node(a)?, self.node(b)?);
-                let reading = instrument::read(&mut harness, &state, instrument, a, b)?;
+                let reading = instrument::read(harness, &state, instrument, a, b)?;
                 Ok(self.with_charge(instrument, reading, a, b))
             }
             Probe::Bond(a, b) => {
                 let (a, b) = (self.node(a)?, self.node(b)?);
-                let reading = instrument::read(&mut harness, &state, Instrument::Ohms, a, b)?;
+                let reading = instrument::read(harness, &state, Instrument::Ohms, a, b)?;
                 let fits = !reading.is_over_range && reading.value < BOND_LIMIT_OHM;
                 Ok(Measured {
                     value_si: fits.then_some(reading.value),
@@ -110,7 +110,7 @@ impl Machine {
             }
             Probe::Frequency(a, b) => {
                 let (a, b) = (self.node(a)?, self.node(b)?);
-                let hz = frequency::read(&harness, &state, self.level_hz(), a, b)?;
+                let hz = frequency::read(harness, &state, self.level_hz(), a, b)?;
                 Ok(Measured {
                     value_si: hz,
                     foreign_v: 0.0,
@@ -132,8 +132,8 @@ impl Machine {
         if nodes.is_empty() {
             return Vec::new();
         }
-        let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else {
+        let harness = self.electrics.harness();
+        let Ok(state) = self.steady(harness) else {
             return Vec::new();
         };
         let seen = |name: &String| {
@@ -156,8 +156,8 @@ impl Machine {
         let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else {
             return 0.0;
         };
-        let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else {
+        let harness = self.electrics.harness();
+        let Ok(state) = self.steady(harness) else {
             return 0.0;
         };
         state
@@ -173,8 +173,8 @@ impl Machine {
         let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else {
             return 0.0;
         };
-        let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else {
+        let harness = self.electrics.harness();
+        let Ok(state) = self.steady(harness) else {
             return 0.0;
         };
         let load = Complex::real(1.0 / ohm);
@@ -190,7 +190,7 @@ impl Machine {
 
     pub(super) fn steady(
         &self,
-        harness: &mut crate::plant::harness::Harness,
+        harness: &crate::plant::harness::Harness,
     ) -> Result<SteadyState, MachineError> {
         let speed = self.plant.state().drive.rotor_rad_per_s;
         let slip = self
@@ -307,7 +307,7 @@ impl Machine {
     /// # Errors
     /// When the network cannot be solved.
     pub fn earth_path_ohm(&self) -> Result<f64, MachineError> {
-        let mut harness = self.electrics.harness().clone();
+        let harness = self.electrics.harness();
         let point = harness.solve_dc(self.contacts, 0.0, [COLD_K; 2])?;
         Ok(point.seen(self.roles.cabinet, NodeId::EARTH).ohm)
     }
@@ -335,8 +335,8 @@ impl Machine {
 
     /// Largest power lost in one joint now, W.
     pub fn hottest_joint_w(&self) -> f64 {
-        let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else {
+        let harness = self.electrics.harness();
+        let Ok(state) = self.steady(harness) else {
             return 0.0;
         };
         let loss_w = |id: ElementId| match harness.wiring().element(id).0 {

@@ -10,6 +10,7 @@ mod fault;
 mod hands;
 mod hash;
 mod instruments;
+mod library; // wirings met before
 mod milestones;
 mod model;
 mod oscillator;

@@ -19,7 +19,7 @@ pub(super) struct Oscillator {
 
 impl Oscillator {
     /// Finds it for the present wiring.
-    pub fn of(electrics: &mut Electrics, model: &WiringModel) -> Result<Self, MachineError> {
+    pub fn of(electrics: &Electrics, model: &WiringModel) -> Result<Self, MachineError> {
         let Some(sensor) = &model.level_sensor else {
             return Ok(Self { ratio: None });
         };
@@ -31,7 +31,7 @@ impl Oscillator {
         let [a, b] = sensor.capacitors.map(value);
         let (henry, farad) = (value(sensor.coil), a * b / (a + b));
         let sound_hz = 1.0 / (core::f64::consts::TAU * (henry * farad).sqrt());
-        let hz = level_frequency_hz(electrics.harness_mut(), Contacts::default(), 0.0)?;
+        let hz = level_frequency_hz(electrics.harness(), Contacts::default(), 0.0)?;
         Ok(Self {
             ratio: (hz > 0.0).then(|| hz / sound_hz),
         })

@@ -43,6 +43,8 @@ const KEY_TICKS: u32 = 3;
 const LOGIC_RUNS_V: f64 = 4.5;
 /// Ticks after which a live motor is solved again: its speed and heat have moved on.
 pub(super) const SOLVE_TICKS: u64 = 10;
+/// Ticks that a machine at rest goes on at once.
+const REST_TICKS: u64 = 10;
 /// Line current that opens the house's breaker at once, A: 5 times 16 A. Published: IEC 60898-1
 /// (from memory).
 const BREAKER_OPENS_A: f64 = 80.0;
@@ -56,6 +58,8 @@ pub struct Machine {
     pub(super) masks: Masks,
     pub(super) setup: Setup,
     pub(super) is_on: Vec<bool>,
+    /// A fault can come or go by itself.
+    pub(super) is_varying: bool,
     pub(super) tick: u64,
     pub(super) hands: Hands,
     pub(super) key_ticks: u32,
@@ -84,11 +88,37 @@ pub struct Machine {
 }
 
 impl Machine {
-    /// Goes on for so many ticks of 0.1 s.
+    /// Goes on for so many ticks of 0.1 s; a machine at rest in whole seconds, with the same bits.
     pub fn advance(&mut self, ticks: u64) {
-        for _ in 0..ticks {
-            self.step();
+        let end = self.tick + ticks;
+        while self.tick < end {
+            let is_whole = self.tick.is_multiple_of(REST_TICKS) && end - self.tick >= REST_TICKS;
+            if !(is_whole && self.rest_a_second()) {
+                self.step();
+            }
         }
+    }
+
+    /// A whole second at once; false when something could happen in it.
+    fn rest_a_second(&mut self) -> bool {
+        let is_live = self.live.motor_on || self.table.is_some();
+        if self.is_varying || self.is_stale || is_live || self.key_ticks > 0 {
+            return false;
+        }
+        let outputs = self.control.at_rest(&self.control_inputs());
+        if outputs != Some(self.outputs)
+            || self.masks.closed(&self.hands, &self.outputs, &self.plant) != self.contacts
+            || !self.plant.is_resting(&self.plant_inputs(MotorInput::Off))
+        {
+            return false;
+        }
+        self.control.rest(REST_TICKS as u32);
+        self.see_milestones();
+        let inputs = self.plant_inputs(MotorInput::Off);
+        self.plant.advance(REST_TICKS, &inputs);
+        self.tick += REST_TICKS;
+        self.see(REST_TICKS);
+        true
     }
 
     /// Cuts every step of time into `n_parts` equal ones; the control keeps its own tick, which is
@@ -99,7 +129,7 @@ impl Machine {
     }
 
     fn step(&mut self) {
-        if self.tick.is_multiple_of(10) && self.has_varying() {
+        if self.is_varying && self.tick.is_multiple_of(10) {
             let result = self.review_onsets();
             self.keep(result);
         }
@@ -201,40 +231,51 @@ impl Machine {
         self.charge.switched(circuit, self.slowest_s, now)
     }
 
-    fn move_plant(&mut self) {
+    fn plant_inputs<'a>(&self, motor: MotorInput<'a>) -> PlantInputs<'a> {
         let pulls = &self.live.pulls;
-        let motor = match &self.table {
+        PlantInputs {
+            motor,
+            is_valve_energised: pulls[Coil::InletValve as usize] || pulls[Coil::HotValve as usize],
+            is_actuator_energised: pulls[Coil::DrainMotor as usize],
+            is_pump_energised: pulls[Coil::DrainPump as usize],
+            hand_stroke_m: self.hand_stroke_m,
+        }
+    }
+
+    fn move_plant(&mut self) {
+        let table = self.table.clone();
+        let motor = match &table {
             Some(table) if !self.is_protector_open => MotorInput::On {
                 table,
                 is_forward: true,
             },
             _ => MotorInput::Off,
         };
-        let inputs = PlantInputs {
-            motor,
-            is_valve_energised: pulls[Coil::InletValve as usize] || pulls[Coil::HotValve as usize],
-            is_actuator_energised: pulls[Coil::DrainMotor as usize],
-            is_pump_energised: pulls[Coil::DrainPump as usize],
-            hand_stroke_m: self.hand_stroke_m,
-        };
+        let inputs = self.plant_inputs(motor);
         self.plant.tick(&inputs);
-        let state = self.plant.state();
-        let drive = &state.drive;
-        self.milestones.see(
-            self.plant.level_m(),
-            drive.pulsator_rad_per_s,
-            drive.basket_rad_per_s,
-        );
+        self.see(1);
+    }
+
+    fn see_milestones(&mut self) {
+        let drive = &self.plant.state().drive;
+        let (pulsator, basket) = (drive.pulsator_rad_per_s, drive.basket_rad_per_s);
+        self.milestones.see(self.plant.level_m(), pulsator, basket);
+    }
+
+    /// Takes what the last ticks have brought.
+    fn see(&mut self, ticks: u64) {
+        self.see_milestones();
         self.lid_open_ticks = if self.hands.lid_open {
-            self.lid_open_ticks + 1
+            self.lid_open_ticks + ticks
         } else {
             0
         };
-        let basket = drive.basket_rad_per_s;
+        let state = self.plant.state();
+        let (basket, is_open) = (state.drive.basket_rad_per_s, state.heat.is_open);
         self.milestones
             .see_lid(self.lid_open_ticks, basket, self.live.motor_on);
-        if state.heat.is_open != self.is_protector_open {
-            self.is_protector_open = state.heat.is_open;
+        if is_open != self.is_protector_open {
+            self.is_protector_open = is_open;
             let result = self.rebuild();
             self.keep(result);
         }
@@ -252,6 +293,7 @@ impl Machine {
     /// The house's protective device opens: the socket is dead.
     pub fn trip_supply(&mut self) {
         self.is_tripped = true;
+        self.is_stale = true;
         let result = self.rebuild();
         self.keep(result);
         self.live = Live::default();

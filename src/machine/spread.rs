@@ -46,9 +46,9 @@ impl Machine {
             Probe::Bond(a, b) => (Instrument::Ohms, a, b),
         };
         let (a, b) = (self.node(a)?, self.node(b)?);
-        let mut harness = self.electrics.harness().clone();
-        let state = self.steady(&mut harness)?;
-        let Some(found) = sensitivities(&mut harness, &state, instrument, a, b)? else {
+        let harness = self.electrics.harness();
+        let state = self.steady(harness)?;
+        let Some(found) = sensitivities(harness, &state, instrument, a, b)? else {
             return Ok(in_proportion);
         };
         let wiring = harness.wiring();

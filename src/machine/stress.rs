@@ -8,8 +8,8 @@ use crate::network::ElementKind;
 impl Machine {
     /// What flows through each contact of the wiring now, A.
     pub(super) fn contact_currents_a(&self) -> Vec<(ElementId, f64)> {
-        let mut harness = self.electrics.harness().clone();
-        let Ok(state) = self.steady(&mut harness) else {
+        let harness = self.electrics.harness();
+        let Ok(state) = self.steady(harness) else {
             return Vec::new();
         };
         let elements = self.shared.elements.iter().enumerate();

@@ -7,10 +7,13 @@
 //! Limits: copper temperature goes into a table in steps of 8 K.
 
 use std::sync::Arc;
+use std::sync::Mutex;
+use std::sync::PoisonError;
 
 use crate::machine::MachineError;
 use crate::network::Contacts;
 use crate::plant::harness::Harness;
+use crate::plant::harness::Kept;
 use crate::plant::harness::motor::copper_ratio;
 use crate::plant::harness::solving::Scratch;
 use crate::plant::motor_table::MotorPoint;
@@ -25,56 +28,47 @@ const KEPT_TABLES: usize = 48;
 /// Less stalled input than this is no live motor, W: snubbers and stray capacitance.
 const DEAD_MOTOR_W: f64 = 2.0;
 
-/// What a table was solved for, and the table; none when the motor was not live.
+/// Contacts and steps of temperature.
+type Key = (Contacts, [i32; 2]);
+
+/// The tables of one wiring, shared by all copies; none where the motor was not live.
 #[derive(Clone, Debug)]
-struct Kept {
-    contacts: Contacts,
-    steps: [i32; 2],
-    table: Option<Arc<MotorTable>>,
+pub struct MotorTables {
+    kept: Arc<Mutex<Kept<Key, Option<Arc<MotorTable>>>>>,
 }
 
-/// The tables of one wiring.
-#[derive(Clone, Debug, Default)]
-pub struct MotorTables {
-    kept: Vec<Kept>,
+impl Default for MotorTables {
+    fn default() -> Self {
+        let kept = Arc::new(Mutex::new(Kept::room(KEPT_TABLES)));
+        Self { kept }
+    }
 }
 
 impl MotorTables {
-    /// Forgets all: the wiring is another.
-    pub fn clear(&mut self) {
-        self.kept.clear();
-    }
-
     /// The motor against signed rotor speed for these contacts; none when it is not live.
     ///
     /// # Errors
     /// When the wiring cannot be solved.
     pub fn at(
-        &mut self,
-        harness: &mut Harness,
+        &self,
+        harness: &Harness,
         contacts: Contacts,
         windings_k: [f64; 2],
     ) -> Result<Option<Arc<MotorTable>>, MachineError> {
-        let steps = windings_k.map(step_of);
-        let same = |kept: &&Kept| kept.contacts == contacts && kept.steps == steps;
-        if let Some(kept) = self.kept.iter().find(same) {
-            return Ok(kept.table.clone());
+        let key = (contacts, windings_k.map(step_of));
+        let at_hand = || self.kept.lock().unwrap_or_else(PoisonError::into_inner);
+        let kept = at_hand().get(&key);
+        if let Some(table) = kept {
+            return Ok(table);
         }
         let table = solved(harness, contacts, rounded_k(windings_k))?;
-        if self.kept.len() >= KEPT_TABLES {
-            self.kept.remove(0);
-        }
-        self.kept.push(Kept {
-            contacts,
-            steps,
-            table: table.clone(),
-        });
+        at_hand().put(key, table.clone());
         Ok(table)
     }
 }
 
 fn solved(
-    harness: &mut Harness,
+    harness: &Harness,
     contacts: Contacts,
     windings_k: [f64; 2],
 ) -> Result<Option<Arc<MotorTable>>, MachineError> {

@@ -111,7 +111,7 @@ pub fn meter_siemens(instrument: Instrument, frequency_hz: f64) -> Complex {
 /// # Errors
 /// [`SolveError`] if the network cannot be solved.
 pub fn read(
-    harness: &mut Harness,
+    harness: &Harness,
     state: &SteadyState,
     instrument: Instrument,
     a: NodeId,

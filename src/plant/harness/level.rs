@@ -18,7 +18,7 @@ use crate::plant::harness::solving::Harness;
 /// # Errors
 /// [`SolveError`] if the wiring cannot be solved at DC.
 pub fn level_frequency_hz(
-    harness: &mut Harness,
+    harness: &Harness,
     contacts: Contacts,
     column_m: f64,
 ) -> Result<f64, SolveError> {

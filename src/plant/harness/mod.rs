@@ -19,6 +19,7 @@ pub mod point;
 pub mod sensitivity;
 pub mod solving;
 pub mod steady_state;
+mod store; // what was solved for a wiring
 pub mod table;
 pub mod watch;
 pub mod wiring;
@@ -36,5 +37,6 @@ pub use point::AcPoint;
 pub use point::Point;
 pub use solving::Harness;
 pub use steady_state::SteadyState;
+pub use store::Kept;
 pub use watch::Watch;
 pub use wiring::Wiring;

@@ -41,7 +41,7 @@ pub struct Sensitivities {
 /// # Errors
 /// [`SolveError`] if the network cannot be solved.
 pub fn sensitivities(
-    harness: &mut Harness,
+    harness: &Harness,
     state: &SteadyState,
     instrument: Instrument,
     a: NodeId,

@@ -25,16 +25,13 @@ use crate::plant::harness::motor::OPEN_OHM;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::point::Point;
+use crate::plant::harness::store::Store;
+use crate::plant::harness::store::bits;
 use crate::plant::harness::table::motor_table;
 use crate::plant::harness::watch::Watch;
 use crate::plant::harness::watch::Watched;
 use crate::plant::harness::wiring::Wiring;
 use crate::plant::motor_table::MotorTable;
-
-/// Contact sets kept; a cycle uses about ten.
-const KEPT_CONTACT_SETS: usize = 16;
-/// Motor tables kept (20 kB each); a cycle uses three at a time.
-const KEPT_TABLES: usize = 12;
 
 /// A contact set's factors and watched readings.
 #[derive(Debug)]
@@ -45,19 +42,15 @@ pub struct Reduced {
     pub watched: Watched,
 }
 
-/// The harness, ready to be solved.
+/// The harness, ready to be solved; a copy costs little and shares what was solved.
 #[derive(Clone, Debug)]
 pub struct Harness {
-    wiring: Wiring,
-    netlist: Netlist,
+    wiring: Arc<Wiring>,
+    netlist: Arc<Netlist>,
     coils: Coils,
     base: Arc<Base<Complex>>,
-    direct_plan: Option<Arc<Plan>>,
-    /// Values at DC, for the last voltage of the regulator.
-    direct: Option<(f64, Arc<Base<f64>>)>,
-    watches: Vec<Watch>,
-    reduced: Vec<(Contacts, Arc<Reduced>)>,
-    tables: Vec<(Contacts, WindingsK, Arc<MotorTable>)>,
+    watches: Arc<[Watch]>,
+    store: Store,
 }
 
 /// Room for solving the motor's block again and again.
@@ -82,13 +75,10 @@ impl Harness {
         Ok(Harness {
             coils: wiring.coils(),
             base: Arc::new(Base::new(plan, &netlist, drive)),
-            direct_plan: None,
-            direct: None,
-            watches: all,
-            reduced: Vec::new(),
-            tables: Vec::new(),
-            wiring: wiring.clone(),
-            netlist,
+            watches: all.into(),
+            store: Store::fresh(None),
+            wiring: Arc::new(wiring.clone()),
+            netlist: Arc::new(netlist),
         })
     }
 
@@ -107,16 +97,15 @@ impl Harness {
         let drive = Frequency::steady(wiring.model.frequency_hz);
         self.base = Arc::new(Base::new(Arc::clone(&self.base.plan), &netlist, drive));
         self.coils = wiring.coils();
-        self.reduced.clear();
-        self.tables.clear();
-        self.direct = None;
-        self.wiring = wiring.clone();
-        self.netlist = netlist;
+        let direct_plan = self.store.at_hand().direct_plan.clone();
+        self.store = Store::fresh(direct_plan);
+        self.wiring = Arc::new(wiring.clone());
+        self.netlist = Arc::new(netlist);
         Ok(())
     }
 
     /// The wiring.
-    pub fn wiring(&self) -> &Wiring {
+    pub fn wiring(&self) -> &Arc<Wiring> {
         &self.wiring
     }
     /// The network's nodes and elements.
@@ -146,17 +135,15 @@ impl Harness {
     ///
     /// # Errors
     /// [`SolveError`] if the network has an exact resonance.
-    pub fn reduced(&mut self, contacts: Contacts) -> Result<Arc<Reduced>, SolveError> {
-        if let Some(at) = self.reduced.iter().position(|(set, _)| *set == contacts) {
-            return Ok(Arc::clone(&self.reduced[at].1));
+    pub fn reduced(&self, contacts: Contacts) -> Result<Arc<Reduced>, SolveError> {
+        if let Some(kept) = self.store.at_hand().reduced.get(&contacts) {
+            return Ok(kept);
         }
         let factors = Arc::new(Factors::new(&self.base, contacts)?);
         let watched = Watched::new(&self.base, &factors, &self.watches);
         let reduced = Arc::new(Reduced { factors, watched });
-        if self.reduced.len() >= KEPT_CONTACT_SETS {
-            self.reduced.remove(0);
-        }
-        self.reduced.push((contacts, Arc::clone(&reduced)));
+        let mut store = self.store.at_hand();
+        store.reduced.put(contacts, Arc::clone(&reduced));
         Ok(reduced)
     }
 
@@ -216,23 +203,17 @@ impl Harness {
     /// # Errors
     /// As for [`Harness::flow`].
     pub fn motor_table(
-        &mut self,
+        &self,
         contacts: Contacts,
         temperatures_k: WindingsK,
     ) -> Result<Arc<MotorTable>, SolveError> {
-        let same = |c: &(Contacts, WindingsK, Arc<MotorTable>)| {
-            c.0 == contacts && c.1.map(f64::to_bits) == temperatures_k.map(f64::to_bits)
-        };
-        if let Some(at) = self.tables.iter().position(same) {
-            return Ok(Arc::clone(&self.tables[at].2));
+        let key = (contacts, bits(temperatures_k));
+        if let Some(kept) = self.store.at_hand().tables.get(&key) {
+            return Ok(kept);
         }
         let reduced = self.reduced(contacts)?;
         let table = Arc::new(motor_table(self, &reduced, temperatures_k)?);
-        if self.tables.len() >= KEPT_TABLES {
-            self.tables.remove(0);
-        }
-        self.tables
-            .push((contacts, temperatures_k, Arc::clone(&table)));
+        self.store.at_hand().tables.put(key, Arc::clone(&table));
         Ok(table)
     }
 
@@ -241,11 +222,15 @@ impl Harness {
     /// # Errors
     /// [`SolveError`] if the network or the coils are singular.
     pub fn solve_ac(
-        &mut self,
+        &self,
         contacts: Contacts,
         slip_ratio: f64,
         temperatures_k: WindingsK,
-    ) -> Result<AcPoint, SolveError> {
+    ) -> Result<Arc<AcPoint>, SolveError> {
+        let key = (contacts, slip_ratio.to_bits(), bits(temperatures_k));
+        if let Some(kept) = self.store.at_hand().ac_points.get(&key) {
+            return Ok(kept);
+        }
         let reduced = self.reduced(contacts)?;
         let mut scratch = Scratch::default();
         let flow = self.flow(&reduced, slip_ratio, temperatures_k, &mut scratch)?;
@@ -257,7 +242,7 @@ impl Harness {
             inner: &inner,
         }
         .solve();
-        Ok(AcPoint {
+        let point = Arc::new(AcPoint {
             network: Point {
                 base,
                 factors,
@@ -266,16 +251,18 @@ impl Harness {
             },
             slip_ratio,
             flow,
-        })
+        });
+        self.store.at_hand().ac_points.put(key, Arc::clone(&point));
+        Ok(point)
     }
 
     /// Values at DC with the regulator giving `regulated_v`.
-    fn direct_base(&mut self, regulated_v: f64) -> Result<Arc<Base<f64>>, SolveError> {
-        let same = |kept: &&(f64, Arc<Base<f64>>)| kept.0.to_bits() == regulated_v.to_bits();
-        if let Some((_, base)) = self.direct.as_ref().filter(same) {
-            return Ok(Arc::clone(base));
+    fn direct_base(&self, regulated_v: f64) -> Result<Arc<Base<f64>>, SolveError> {
+        let key = regulated_v.to_bits();
+        if let Some(kept) = self.store.at_hand().direct.get(&key) {
+            return Ok(kept);
         }
-        let mut netlist = self.netlist.clone();
+        let mut netlist = Netlist::clone(&self.netlist);
         if let Some(low) = &self.wiring.model.low_voltage {
             if let ElementKind::Source { dc_v, .. } = netlist.kind_mut(low.source) {
                 *dc_v = regulated_v;
@@ -290,13 +277,15 @@ impl Harness {
                 }
             }
         }
-        let plan = match &self.direct_plan {
-            Some(plan) => Arc::clone(plan),
+        let known = self.store.at_hand().direct_plan.clone();
+        let plan = match known {
+            Some(plan) => plan,
             None => Arc::new(Plan::new(&netlist, true)?),
         };
-        self.direct_plan = Some(Arc::clone(&plan));
-        let base = Arc::new(Base::new(plan, &netlist, Direct));
-        self.direct = Some((regulated_v, Arc::clone(&base)));
+        let base = Arc::new(Base::new(Arc::clone(&plan), &netlist, Direct));
+        let mut store = self.store.at_hand();
+        store.direct_plan = Some(plan);
+        store.direct.put(key, Arc::clone(&base));
         Ok(base)
     }
 
@@ -305,11 +294,15 @@ impl Harness {
     /// # Errors
     /// [`SolveError`] if a place has no path to earth at DC.
     pub fn solve_dc(
-        &mut self,
+        &self,
         contacts: Contacts,
         regulated_v: f64,
         temperatures_k: WindingsK,
-    ) -> Result<Point<f64>, SolveError> {
+    ) -> Result<Arc<Point<f64>>, SolveError> {
+        let key = (contacts, regulated_v.to_bits(), bits(temperatures_k));
+        if let Some(kept) = self.store.at_hand().direct_points.get(&key) {
+            return Ok(kept);
+        }
         let base = self.direct_base(regulated_v)?;
         let factors = Arc::new(Factors::new(&base, contacts)?);
         let n = self.coils.count;
@@ -326,12 +319,15 @@ impl Harness {
             inner: &inner,
         }
         .solve();
-        Ok(Point {
+        let point = Arc::new(Point {
             base,
             factors,
             inner,
             solution,
-        })
+        });
+        let mut store = self.store.at_hand();
+        store.direct_points.put(key, Arc::clone(&point));
+        Ok(point)
     }
 }
 

@@ -33,7 +33,7 @@ pub struct SteadyState {
     /// Output of the 5 V regulator, V; 0 without board.
     pub regulated_v: f64,
     /// The network in AC, the rotor at its slip.
-    pub ac: AcPoint,
+    pub ac: Arc<AcPoint>,
 }
 
 /// Solves a state.
@@ -41,7 +41,7 @@ pub struct SteadyState {
 /// # Errors
 /// [`SolveError`] if the network cannot be solved.
 pub fn steady_state(
-    harness: &mut Harness,
+    harness: &Harness,
     closed: &[ElementId],
     load_n_m: Option<f64>,
     temperatures_k: WindingsK,
@@ -94,7 +94,7 @@ fn break_away_n_m(model: &WiringModel, load_n_m: f64) -> f64 {
 /// # Errors
 /// [`SolveError`] if the coils are singular.
 pub fn running_slip(
-    harness: &mut Harness,
+    harness: &Harness,
     contacts: Contacts,
     load_n_m: f64,
     temperatures_k: WindingsK,

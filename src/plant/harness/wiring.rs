@@ -76,6 +76,21 @@ impl Wiring {
         }
     }
 
+    /// The same wiring of the same machine.
+    pub fn is_same(&self, other: &Wiring) -> bool {
+        // The model compares by its address: it is large and shared.
+        Arc::ptr_eq(&self.model, &other.model)
+            && self.is_plugged == other.is_plugged
+            && self.is_opened == other.is_opened
+            && self.extra == other.extra
+            && self.motor_faults == other.motor_faults
+            && self.is_seized == other.is_seized
+            && self.load_ratio.to_bits() == other.load_ratio.to_bits()
+            && self.is_regulator_dead == other.is_regulator_dead
+            && self.nodes == other.nodes
+            && self.kinds == other.kinds
+    }
+
     /// Applies one change of a fault with a severity from 0 to 1.
     pub fn apply(&mut self, change: &WiringChange, severity: f64) {
         let acts = severity > ACTS_ABOVE;
