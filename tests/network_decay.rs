@@ -188,7 +188,7 @@ fn sensitivities_of_dead_tests_are_differences_of_readings() {
 fn the_motor_table_is_the_motor_between_its_samples() {
     for (name, state_name) in [("p", "agitA"), ("t", "agitB"), ("n", "spinning")] {
         let model = model(name);
-        let (mut harness, state) = in_state(&Wiring::healthy(&model), state_name);
+        let (harness, state) = in_state(&Wiring::healthy(&model), state_name);
         let table = harness
             .motor_table(state.contacts, COLD_K)
             .expect("solvable");

@@ -259,7 +259,7 @@ fn resistances_of_machines_with_random_faults_agree_with_ngspice() {
             let (mut wiring, state, what) = random_wiring(&mut rng, &pack.model);
             wiring.set_plugged(false);
             let closed = wiring.model.state(&state).expect("its own").closed.clone();
-            let mut harness = Harness::new(&wiring, &[]).expect("solvable");
+            let harness = Harness::new(&wiring, &[]).expect("solvable");
             let contacts = harness.contacts(&closed);
             let point = harness.solve_dc(contacts, 0.0, COLD_K).expect("solvable");
             let netlist = harness.netlist();

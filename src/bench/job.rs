@@ -277,6 +277,11 @@ impl Job {
         can
     }
 
+    /// Everything stored in the machine is led off, as careful hands do before they go on.
+    pub fn lead_charge_off(&mut self) {
+        self.machine.lead_charge_off();
+    }
+
     /// The same fresh job on a machine with other faults.
     ///
     /// # Errors

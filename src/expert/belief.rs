@@ -21,12 +21,14 @@ use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::scenario::Scenario;
 use crate::expert::cause::Cause;
+use crate::expert::cause::LOOSE_RATIO;
 use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
 use crate::expert::foreseen::Foreseen;
 use crate::expert::foreseen::foreseen;
 use crate::expert::period::Period;
+use crate::expert::period::either;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::symptom::Symptoms;
@@ -70,7 +72,9 @@ struct Line {
     variant: Variant,
     twin: Twin,
     shows: Symptoms,
+    /// Of all lines if the fault is always there.
     log_likelihood: f64,
+    /// The same if it comes and goes.
     period: Option<Period>,
     was_seen: BTreeSet<String>,
     is_tripped_wrongly: bool,
@@ -106,7 +110,7 @@ impl Belief {
                     .fold(Symptoms::default(), |sum, s| sum.with(*s));
                 Ok(Line {
                     twin: sound.with(&variant)?,
-                    period: variant.chance.map(|_| Period::default()),
+                    period: variant.chance.or(variant.loose).map(|_| Period::default()),
                     variant,
                     shows,
                     log_likelihood: 0.0,
@@ -166,11 +170,17 @@ impl Belief {
             }
             is_unexplained |= self.weigh(n, note, &shown);
         }
-        // The sound machine is followed in any case.
-        let is_possible_if_away = shown[0].as_ref().is_none_or(|sound| sound.was_possible);
-        for (line, shown) in self.lines.iter_mut().zip(&shown) {
-            if let Some(shown) = shown {
-                line.weigh_the_possible(step, shown, is_possible_if_away);
+        // The sound machine is followed in any case: what it says counts where a fault is away.
+        let mut away = 0.0;
+        for (i, (line, shown)) in self.lines.iter_mut().zip(&shown).enumerate() {
+            let Some(shown) = shown else { continue };
+            let there = line.hands_and_device(step, shown);
+            if i == 0 {
+                away = there;
+            }
+            line.log_likelihood += there;
+            if let Some(period) = &mut line.period {
+                period.see(there, away);
             }
         }
         self.record(self.history.len(), &before, (is_unexplained, foreseen));
@@ -206,14 +216,13 @@ impl Belief {
             if i == 0 {
                 sound_counts = counts;
             }
-            if let (Some(chance), Some(period)) = (line.variant.chance, &mut line.period) {
-                let done = &mut line.log_likelihood;
-                if period.enter(starts, note.tick, chance, done) && is_repeat {
+            line.log_likelihood += counts;
+            let chance = line.variant.chance.or(line.variant.loose);
+            if let (Some(chance), Some(period)) = (chance, &mut line.period) {
+                if period.enter(starts, note.tick, chance) && is_repeat {
                     counts = fit - sound;
                 }
                 period.see(counts, sound_counts);
-            } else {
-                line.log_likelihood += counts;
             }
         }
         self.earlier.push((bench, note.clone()));
@@ -292,11 +301,15 @@ impl Belief {
 
 impl Line {
     fn log_weight(&self, told: Told) -> f64 {
-        let now = match (self.period, self.variant.chance) {
-            (Some(period), Some(chance)) => period.log_share(chance),
-            _ => 0.0,
+        let seen = match (self.period, self.variant.chance, self.variant.loose) {
+            (Some(period), Some(chance), _) => period.log_likelihood(chance),
+            (Some(period), None, Some(loose)) => {
+                let if_loose = period.log_likelihood(loose);
+                either(LOOSE_RATIO, if_loose, self.log_likelihood)
+            }
+            _ => self.log_likelihood,
         };
-        libm::log(self.variant.prior) + told.fits(self.shows) + self.log_likelihood + now
+        libm::log(self.variant.prior) + told.fits(self.shows) + seen
     }
 
     /// What a line adds on this machine: a reading when it is no repeat; something seen when this
@@ -328,24 +341,19 @@ impl Line {
         sum + if is_new { fit } else { 0.0 }
     }
 
-    fn weigh_the_possible(&mut self, step: &Step, shown: &Shown, is_possible_if_away: bool) {
-        let of = |possible: bool| {
-            if possible {
-                0.0
-            } else {
-                libm::log(weigh::OUTLIER)
-            }
+    /// What it says that hands could do it, and that the house's protective device is open or not.
+    fn hands_and_device(&mut self, step: &Step, shown: &Shown) -> f64 {
+        let mut sum = if shown.was_possible {
+            0.0
+        } else {
+            libm::log(weigh::OUTLIER)
         };
-        let mut sum = of(shown.was_possible);
         let is_wrong = shown.is_tripped != step.is_tripped;
         if is_wrong && !self.is_tripped_wrongly {
             sum += libm::log(TRIP_SLIP);
         }
         self.is_tripped_wrongly = is_wrong;
-        match &mut self.period {
-            Some(period) => period.see(sum, of(is_possible_if_away)),
-            None => self.log_likelihood += sum,
-        }
+        sum
     }
 }
 

@@ -6,7 +6,8 @@
 //! P(pair)   = min(P(a), P(b)) / 4          an instructor names only pairs that do come
 //! P(none)   = 0.02
 //! ```
-//! A fault that comes in degrees is reckoned with at full and at half severity, in pairs each with
+//! Any part or wire may have a bad contact inside: of those that are always there as a rule, one in
+//! 25 comes and goes. A fault that comes in degrees is reckoned with at full and at half severity, in pairs each with
 //! each; all count as one cause.
 
 use serde::Deserialize;
@@ -14,6 +15,8 @@ use serde::Serialize;
 
 use crate::bench::scenario::Scenario;
 use crate::machine::ActiveFault;
+use crate::machine::FaultClass;
+use crate::machine::FaultDef;
 use crate::machine::Onset;
 
 /// Prior of a sound machine. Design choice: customers do call without need.
@@ -22,6 +25,14 @@ pub const NO_FAULT_PRIOR: f64 = 0.02;
 const PAIR_RATIO: f64 = 0.25;
 /// Severities of a fault that comes in degrees.
 const DEGREES: [f64; 2] = [1.0, 0.5];
+
+/// How often a fault of a part or wire that is always there as a rule comes and goes. Design choice.
+pub const LOOSE_RATIO: f64 = 0.04;
+/// How it does then.
+const LOOSE: Chance = Chance {
+    period_s: 60.0,
+    chance_ratio: 0.5,
+};
 
 /// A cause: names of the faults that are there together; none for a sound machine.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -39,6 +50,8 @@ pub struct Variant {
     pub prior: f64,
     /// A fault that comes and goes by chance.
     pub chance: Option<Chance>,
+    /// One that may do so though it does not as a rule.
+    pub loose: Option<Chance>,
 }
 
 /// How a fault comes and goes by chance.
@@ -92,6 +105,13 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             }),
             _ => None,
         });
+        let is_loose = |d: &&FaultDef| {
+            matches!(d.class, FaultClass::Part | FaultClass::Harness) && !d.wiring.is_empty()
+        };
+        let loose = match defs.as_slice() {
+            [one] if is_loose(one) => Some(LOOSE),
+            _ => None,
+        };
         for way in 0..n_ways {
             let mut rest = way;
             let faults = defs.iter().zip(&counts).map(|(d, n)| {
@@ -108,6 +128,7 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
                 faults: faults.collect(),
                 prior: prior / n_ways as f64,
                 chance,
+                loose: loose.filter(|_| chance.is_none()),
             });
         }
     }

@@ -7,7 +7,7 @@ use crate::bench::action::Action;
 use crate::bench::ledger::ticks_of;
 use crate::bench::scenario::Scenario;
 use crate::expert::drill::Drills;
-use crate::expert::plan::Likely;
+use crate::expert::likely::Likely;
 use crate::expert::plan::way_min;
 use crate::expert::theory::information;
 use crate::expert::theory::model::Test;

@@ -2,6 +2,7 @@
 //! it. Hands know what they have opened, plugged and switched; nothing else of the machine is told.
 
 use crate::bench::action::Action;
+use crate::bench::event::Refusal;
 use crate::bench::job::Bench;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
@@ -41,6 +42,12 @@ impl<'a> Door<'a> {
     /// Hands could do it now.
     pub fn can(&self, action: &Action) -> bool {
         self.job.refusal(action).is_none()
+    }
+
+    /// It needs a part that is not in the van.
+    pub fn misses(&self, action: &Action) -> bool {
+        let refusal = self.job.refusal(action);
+        matches!(refusal, Some(Refusal::NotOnBoard { .. }))
     }
 
     /// What was seen so far.

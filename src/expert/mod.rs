@@ -16,6 +16,7 @@ mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
 mod foreseen; // what could have come of a step
 mod hint; // what hints say
+mod likely; // the likeliest causes of a moment
 mod moment; // one moment of a job as a problem to decide
 mod next_words; // a next step in plain words
 mod period; // faults that come and go

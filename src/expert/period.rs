@@ -14,9 +14,11 @@ use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::expert::cause::Chance;
 
-/// The present start.
+/// What was seen, start by start.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Period {
+    /// Log likelihood of the starts that are over.
+    done: f64,
     start: u64,
     there: f64,
     away: f64,
@@ -28,10 +30,10 @@ pub struct Period {
 
 impl Period {
     /// Goes on to a line at a tick of a start; true when it belongs to a new draw.
-    pub fn enter(&mut self, start: u64, tick: Tick, chance: Chance, done: &mut f64) -> bool {
+    pub fn enter(&mut self, start: u64, tick: Tick, chance: Chance) -> bool {
         if start != self.start {
-            *done += self.log_share(chance);
             *self = Self {
+                done: self.log_likelihood(chance),
                 start,
                 ..Self::default()
             };
@@ -54,17 +56,17 @@ impl Period {
         self.draw_away += away;
     }
 
-    /// Log likelihood of the present start.
-    pub fn log_share(&self, chance: Chance) -> f64 {
+    /// Log likelihood of all that was seen.
+    pub fn log_likelihood(&self, chance: Chance) -> f64 {
         let q = chance.chance_ratio;
         let held = either(q, self.there, self.away);
         let loose = self.loose + either(q, self.draw_there, self.draw_away);
-        either(0.5, held, loose)
+        self.done + either(0.5, held, loose)
     }
 }
 
 /// `ln(q e^a + (1-q) e^b)`.
-fn either(q: f64, a: f64, b: f64) -> f64 {
+pub fn either(q: f64, a: f64, b: f64) -> f64 {
     let best = a.max(b);
     best + libm::log(q * libm::exp(a - best) + (1.0 - q) * libm::exp(b - best))
 }
@@ -82,24 +84,23 @@ mod tests {
     fn clean_starts_multiply_the_odds_by_the_chance_that_it_stayed_away() {
         // A start that shows the sound machine: impossible if the fault is there. (1-q)^k, published.
         let mut period = Period::default();
-        let mut done = 0.0;
         for start in 1..=5 {
-            period.enter(start, start * 1000, CHANCE, &mut done);
+            period.enter(start, start * 1000, CHANCE);
             period.see(-60.0, 0.0);
         }
-        let sum = done + period.log_share(CHANCE);
+        let sum = period.log_likelihood(CHANCE);
         assert!((sum - 5.0 * libm::log(0.7)).abs() < 1e-9, "{sum}");
     }
 
     #[test]
     fn what_is_half_there_within_one_start_is_explained_only_by_flicker() {
-        let (mut period, mut done) = (Period::default(), 0.0);
-        period.enter(1, 0, CHANCE, &mut done);
+        let mut period = Period::default();
+        period.enter(1, 0, CHANCE);
         period.see(-5.0, 0.0);
-        period.enter(1, 500, CHANCE, &mut done);
+        period.enter(1, 500, CHANCE);
         period.see(0.0, -5.0);
         let flicker = 0.5 * (0.7 + 0.3 * libm::exp(-5.0)) * (0.3 + 0.7 * libm::exp(-5.0));
         let held = 0.5 * libm::exp(-5.0);
-        assert!((period.log_share(CHANCE) - libm::log(flicker + held)).abs() < 1e-9);
+        assert!((period.log_likelihood(CHANCE) - libm::log(flicker + held)).abs() < 1e-9);
     }
 }

@@ -17,7 +17,9 @@ use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::choice::choose;
 use crate::expert::drill::Drills;
-use crate::expert::remedy::remedies;
+use crate::expert::likely::Likely;
+use crate::expert::likely::likely;
+use crate::expert::likely::rest_cost;
 use crate::expert::theory::check::ModelError;
 use crate::expert::theory::exact::Exact;
 use crate::expert::theory::information;
@@ -32,12 +34,8 @@ use crate::expert::theory::places::Places;
 use crate::expert::theory::policy::ToGo;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
-use crate::machine::FaultDef;
 
-const MOST_CAUSES: usize = 15;
 const MOST_PLACES: usize = 10;
-/// Causes are kept until this share is covered.
-const COVERED: f64 = 0.995;
 /// Bound on the states of a problem that is searched whole: some milliseconds.
 const MOST_EXACT_STATES: f64 = 1e4;
 /// Standard minutes: making safe and proving it; tests and plug afterwards; a functional run; bailing
@@ -100,15 +98,6 @@ pub struct Plan {
     pub(super) causes: Vec<usize>,
     /// How the machine stands at each of the problem's places.
     pub(super) stands: Vec<Stand>,
-}
-
-/// One cause as planned with.
-pub(super) struct Likely<'a> {
-    pub cause: usize,
-    pub p: f64,
-    pub works: Vec<&'a Work>,
-    pub is_mended: bool,
-    pub job: &'a crate::bench::job::Job,
 }
 
 impl Plan {
@@ -234,67 +223,6 @@ impl Plan {
     }
 }
 
-fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Likely<'a>> {
-    let mut all: Vec<Likely> = Vec::new();
-    let mut causes = Vec::new();
-    let mut covered = 0.0;
-    for (p, variant, twin) in belief.ranked() {
-        if let Some(at) = causes.iter().position(|c| *c == variant.cause) {
-            all[at].p += p;
-        } else if all.len() < MOST_CAUSES && covered < COVERED {
-            causes.push(variant.cause);
-            let ids = &belief.causes()[variant.cause].0;
-            let defs: Vec<_> = ids
-                .iter()
-                .filter_map(|id| scenario.machine.fault(id))
-                .collect();
-            all.push(Likely {
-                cause: variant.cause,
-                p,
-                works: match defs.as_slice() {
-                    [one] => remedies(scenario, one),
-                    _ => defs.iter().flat_map(|d| remedies(scenario, d)).collect(),
-                },
-                is_mended: twin.is_mended(),
-                job: twin.job(),
-            });
-        }
-        covered += p;
-    }
-    all
-}
-
-/// What the cheapest remedy of each of the other causes costs, expected, with the way there and back.
-fn rest_cost(belief: &Belief, scenario: &Scenario) -> f64 {
-    let known = likely(belief, scenario).len();
-    let mut causes = BTreeSet::new();
-    let (mut mass, mut sum) = (0.0, 0.0);
-    for (p, variant, _) in belief.ranked() {
-        causes.insert(variant.cause);
-        if causes.len() <= known {
-            continue;
-        }
-        let ids = &belief.causes()[variant.cause].0;
-        let defs = ids.iter().filter_map(|id| scenario.machine.fault(id));
-        let cost: f64 = defs.map(|def| cheapest(scenario, def)).sum();
-        mass += p;
-        sum += p * cost;
-    }
-    if mass > 0.0 { sum / mass } else { 0.0 }
-}
-
-fn cheapest(scenario: &Scenario, def: &FaultDef) -> f64 {
-    let rate = scenario.money.labour_per_min;
-    let each = remedies(scenario, def).into_iter().map(|work| {
-        let steps = scenario.workshop.closure(&work.needs);
-        let stand = Stand::Open(steps.iter().map(|s| s.id.clone()).collect());
-        let ways =
-            way_min(scenario, &Stand::Ready, &stand) + way_min(scenario, &stand, &Stand::Ready);
-        rate * (ways + work.work_s / 60.0) + price(scenario, work)
-    });
-    each.fold(scenario.money.callback, f64::min)
-}
-
 /// How the machine stands now.
 pub(super) fn stand_of(job: &crate::bench::job::Job) -> Stand {
     if job.machine().plugged() {
@@ -339,14 +267,15 @@ fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, O
     let mut all: Vec<(Remedy, Repair, Option<Stand>)> = Vec::new();
     let mut seen = BTreeSet::new();
     for cause in likely.iter().filter(|l| !l.is_mended) {
-        for work in &cause.works {
+        for work in cause.ways.iter().flat_map(|way| &way.works) {
             if !seen.insert(work.id.clone()) {
                 continue;
             }
-            let heals = |l: &Likely| !l.is_mended && l.works.iter().any(|w| w.id == work.id);
-            let after = (0..n)
-                .map(|h| (!likely.get(h).is_some_and(heals)).then_some(h))
-                .collect();
+            let left = |h: usize| match likely.get(h) {
+                Some(l) => l.after(work, h, likely),
+                None => Some(h),
+            };
+            let after = (0..n).map(left).collect();
             let minutes = work.work_s / 60.0 + 1.0 + RUN_MIN;
             let closure = scenario.workshop.closure(&work.needs);
             let stand = if work.needs.is_empty() {
@@ -363,7 +292,7 @@ fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, O
             all.push((Remedy::Work(work.id.clone()), repair, stand));
         }
     }
-    let rests = |l: &Likely| l.is_mended || l.works.is_empty();
+    let rests = |l: &Likely| l.is_mended || l.ways.iter().all(|way| way.works.is_empty());
     let hand_over = Repair {
         cost: 5.0 * money.labour_per_min,
         cost_if_not: money.callback,

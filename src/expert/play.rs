@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::visit::Advice;
+use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::door::Door;
 use crate::expert::drill::Drills;
@@ -27,7 +28,7 @@ const QUESTIONS: [&str; 2] = ["when", "noise"];
 /// Lines offered with a finding.
 const MOST_EVIDENCE: usize = 3;
 /// Runs that may fail to show a sound machine before help is called.
-const MOST_UNPROVED: usize = 2;
+const MOST_UNPROVED: u32 = 2;
 /// The machine counts as mended from here.
 const SURE: f64 = 0.8;
 
@@ -84,7 +85,7 @@ struct Expert<'a> {
     /// Notebook lines with how far they moved the belief.
     telling: Vec<(f64, u32)>,
     /// Runs after which the machine had not done all it should.
-    n_unproved: usize,
+    n_unproved: u32,
     /// Tests allow the plug in the socket.
     can_be_live: bool,
 }
@@ -230,10 +231,8 @@ impl Expert<'_> {
         match &trial.stand {
             Stand::Any => true,
             Stand::Ready => {
-                if !self.bring_back() {
-                    return false;
-                }
-                true
+                self.hands.mop();
+                self.bring_back()
             }
             Stand::Open(steps) => {
                 self.hands.isolate();
@@ -267,6 +266,9 @@ impl Expert<'_> {
         let Some(work) = scenario.workshop.work(id) else {
             return false;
         };
+        if work.kind != WorkKind::Instruct {
+            self.hands.isolate();
+        }
         if !work.needs.is_empty() && !self.hands.reach(&work.needs) {
             return false;
         }
@@ -274,13 +276,16 @@ impl Expert<'_> {
             work: id.to_owned(),
             check: true,
         };
-        if !self.hands.door.can(&action) {
-            return false;
-        }
         if !self.hands.name_price(work) {
             return false;
         }
-        self.hands.act(action);
+        let is_away = self.hands.door.misses(&action);
+        if is_away && !(self.hands.fetch(&work.part) && self.hands.reach(&work.needs)) {
+            return false;
+        }
+        if !self.hands.act(action) {
+            return false;
+        }
         self.learn();
         self.done.clear();
         self.runs.clear();
@@ -311,7 +316,7 @@ impl Expert<'_> {
         if !self.hands.door.has_run_through() {
             // It did not do what a sound one does in that time: once more, then somebody else's turn.
             self.runs.clear();
-            self.n_unproved += 1;
+            self.n_unproved += u32::from(self.mended() > SURE);
             return false;
         }
         self.mended() > SURE
@@ -353,6 +358,7 @@ impl Expert<'_> {
     }
 
     fn hand_over(&mut self) -> bool {
+        self.hands.mop();
         self.state_finding();
         if self.hands.door.bench().isolation.earth_seen_missing {
             self.hands.act(Action::Advise {
@@ -367,6 +373,7 @@ impl Expert<'_> {
     fn leave(&mut self) -> bool {
         self.hands.isolate();
         self.hands.close_up();
+        self.hands.mop();
         self.learn();
         self.state_finding();
         let scenario = self.scenario();

@@ -9,6 +9,7 @@ use crate::bench::action::Charged;
 use crate::bench::action::DischargeTool;
 use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
+use crate::bench::visit::Condition;
 use crate::bench::visit::EmptyBy;
 use crate::bench::workshop::Way;
 use crate::bench::workshop::Work;
@@ -159,8 +160,6 @@ impl<'a> Routine<'a> {
         if !self.door.hands().plugged {
             return;
         }
-        let roles = self.door.seen().scenario.machine.roles.clone();
-        let [line, neutral, earth] = &roles.plug_pins;
         let proves = self.care.is_taken();
         if proves {
             self.prove_tester();
@@ -179,11 +178,38 @@ impl<'a> Routine<'a> {
             }
         }
         if proves {
-            self.show(line, neutral);
-            self.show(line, earth);
-            self.show(neutral, earth);
-            self.prove_tester();
+            self.prove_dead();
         }
+    }
+
+    fn prove_dead(&mut self) {
+        let roles = self.door.seen().scenario.machine.roles.clone();
+        let [line, neutral, earth] = &roles.plug_pins;
+        self.show(line, neutral);
+        self.show(line, earth);
+        self.show(neutral, earth);
+        self.prove_tester();
+    }
+
+    /// Leaves the machine closed and labelled, and comes back with a part: what was proved before no
+    /// longer holds. False when there is no such part.
+    pub fn fetch(&mut self, part: &str) -> bool {
+        self.isolate();
+        self.close_up();
+        self.mop();
+        let label = self.care.is_taken();
+        let parts = vec![part.to_owned()];
+        if !self.act(Action::LeaveUntil { parts, label }) {
+            return false;
+        }
+        if self.door.hands().plugged {
+            self.isolate();
+        } else if self.care.is_taken() {
+            self.prove_tester();
+            self.act(Action::Secure);
+            self.prove_dead();
+        }
+        true
     }
 
     /// Opens until `needs` are reached.
@@ -202,6 +228,9 @@ impl<'a> Routine<'a> {
         for step in missing {
             if step.lays_down {
                 self.empty();
+                if self.is_floor_delicate() && self.care.is_taken() {
+                    self.act(Action::ProtectFloor);
+                }
                 if self.door.bench().hose_attached {
                     self.act(Action::SupplyHose { attached: false });
                 }
@@ -216,6 +245,18 @@ impl<'a> Routine<'a> {
         }
         self.lead_off();
         true
+    }
+
+    fn is_floor_delicate(&self) -> bool {
+        let scenario = &self.door.seen().scenario;
+        scenario.visit.has(Condition::DelicateFloor)
+    }
+
+    /// Mops up where water stands on the floor; refused where it is dry.
+    pub fn mop(&mut self) {
+        if self.door.can(&Action::MopFloor) && self.care.is_taken() {
+            self.act(Action::MopFloor);
+        }
     }
 
     /// Takes the water out from above.
@@ -309,6 +350,7 @@ impl<'a> Routine<'a> {
                     return false;
                 }
             }
+            self.mop();
             self.act(Action::Plug { inserted: true });
         }
         if !self.door.hands().tap_open {

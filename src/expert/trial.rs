@@ -220,6 +220,10 @@ fn brought(from: &Job, goes_in: bool, apart: &[String]) -> Job {
         job.advance(if goes_in { 0 } else { 50 });
         force(&mut job, &Action::Plug { inserted: goes_in });
     }
+    if !goes_in {
+        job.advance(1);
+        job.lead_charge_off();
+    }
     for connector in apart {
         let connector = connector.clone();
         force(&mut job, &Action::PullApart { connector });

@@ -7,7 +7,8 @@
 //! ```text
 //! at a switching    v_C stays            free = v_C − what the supply drives in the new circuit
 //! in between        free decays through the whole network (see the harness)
-//! forgotten         30 times the slowest C R of a circuit after it began: a rest of 1e-13
+//! while fed         the last 12 circuits count: each is driven anew by the supply
+//! forgotten         once later circuits lasted 30 times their slowest C R together: a rest of 1e-13
 //! ```
 //! Worst case: each switching comes at the moment in the mains cycle when the capacitors that can
 //! be felt hold most energy.
@@ -34,18 +35,14 @@ use crate::plant::harness::discharge::decayed_by;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 
-/// Charge that is felt, C. Published: IEC 60479-2 (from memory, less sure).
-const FELT_COULOMB: f64 = 0.5e-6;
-/// Below this nothing is felt, V. Published: IEC 60335-1 clause 22.5 (from memory).
-const HARMLESS_V: f64 = 34.0;
 /// A motor that stands.
-const STANDING_SLIP: f64 = 1.0;
+pub(super) const STANDING_SLIP: f64 = 1.0;
 /// Windings at room temperature, K.
-const ROOM_K: WindingsK = [293.15; 2];
+pub(super) const ROOM_K: WindingsK = [293.15; 2];
 /// After so many of its slowest time constants nothing is left.
 const FORGOTTEN_AFTER: f64 = 30.0;
-/// Circuits remembered before their common effect is worked out.
-const REMEMBERED: usize = 8;
+/// Circuits remembered one by one.
+const REMEMBERED: usize = 12;
 /// A short as a blade or a lead makes it, Ω, and how long it is held, s. Common practice.
 const SHORT: (f64, f64) = (1.0, 1.0e-3);
 /// How long a voltmeter hangs on before it is read, s: its input has taken stray charge off.
@@ -69,6 +66,16 @@ pub struct Circuit {
     pub contacts: Contacts,
     /// Capacitors whose charge can be felt.
     pub capacitors: Arc<[ElementId]>,
+}
+
+impl Circuit {
+    /// The supply drives it.
+    fn is_fed(&self) -> bool {
+        let wiring = self.harness.wiring();
+        let source = wiring.element(wiring.model.supply.source).0;
+        let is_off = matches!(source, ElementKind::Source { ac_v, .. } if ac_v.abs() <= 0.0);
+        wiring.is_plugged() && !is_off
+    }
 }
 
 /// A moment at which something was switched.
@@ -97,6 +104,10 @@ struct Past {
     circuit: Circuit,
     from: Switching,
     until: Switching,
+    /// Slowest time constants it lasted.
+    n_decays: f64,
+    /// The supply drove it.
+    is_fed: bool,
 }
 
 /// The present circuit with the charge it began with and the charge once ringing was over.
@@ -121,6 +132,14 @@ pub struct ChargeHistory {
 }
 
 impl ChargeHistory {
+    /// Nothing is stored at this moment.
+    pub fn begun(since: Switching) -> Self {
+        Self {
+            since,
+            ..Self::default()
+        }
+    }
+
     /// `ended` is over now; its slowest decay has this time constant.
     ///
     /// # Errors
@@ -134,23 +153,45 @@ impl ChargeHistory {
         if now.tick == self.since.tick {
             return Ok(());
         }
-        if self.is_forgotten(slowest_s, now.tick) {
-            self.held = None;
-            self.past.clear();
-        }
-        if self.past.len() >= REMEMBERED {
-            let (charge, _) = self.followed()?;
-            self.held = Some(Arc::new(charge));
-            self.past.clear();
-        }
+        let is_fed = ended.is_fed();
+        let lasted_s = (now.tick - self.since.tick) as f64 / 10.0;
         self.past.push(Past {
             circuit: ended,
             from: self.since,
             until: now,
+            n_decays: lasted_s / slowest_s,
+            is_fed,
         });
+        self.forget();
+        if self.past.len() > REMEMBERED && is_fed {
+            self.past.remove(0);
+            self.held = None;
+        } else if self.past.len() > REMEMBERED {
+            let (charge, _) = self.followed()?;
+            self.held = Some(Arc::new(charge));
+            self.past.clear();
+        }
         self.since = now;
         self.began = OnceLock::new();
         Ok(())
+    }
+
+    /// What came before circuits that lasted long enough has left nothing.
+    fn forget(&mut self) {
+        let mut n_decays = 0.0;
+        for at in (0..self.past.len()).rev() {
+            n_decays += self.past[at].n_decays;
+            if n_decays > FORGOTTEN_AFTER {
+                self.past.drain(..at);
+                self.held = None;
+                break;
+            }
+        }
+        // Nothing drove the first ones, and nothing was there before.
+        if self.held.is_none() {
+            let first_fed = self.past.iter().position(|past| past.is_fed);
+            self.past.drain(..first_fed.unwrap_or(self.past.len()));
+        }
     }
 
     /// Nothing is left of what came before the present circuit.
@@ -170,6 +211,7 @@ impl ChargeHistory {
             circuit,
             from,
             until,
+            ..
         } in &self.past
         {
             let is_same = |(harness, _): &(&Harness, _)| {
@@ -332,48 +374,4 @@ fn short(nodes: [NodeId; 2]) -> Across {
         nodes,
         ohm: SHORT.0,
     }
-}
-
-/// Capacitors of a sound machine whose charge can be felt: in some state it can be held in they
-/// stand at a voltage that is not harmless and hold 0.5 µC.
-///
-/// # Errors
-/// When the wiring cannot be solved.
-pub fn felt_capacitors(harness: &Harness) -> Result<Vec<ElementId>, MachineError> {
-    let model = Arc::clone(&harness.wiring().model);
-    let mut felt = vec![false; model.elements.len()];
-    for state in model.states.iter().filter(|state| state.is_plugged) {
-        let contacts = harness.contacts(&state.closed);
-        let point = harness.solve_ac(contacts, STANDING_SLIP, ROOM_K)?;
-        for (is_felt, e) in felt.iter_mut().zip(harness.netlist().elements()) {
-            if let ElementKind::Capacitor { farad } = e.kind {
-                let peak_v =
-                    core::f64::consts::SQRT_2 * point.network.between_v(e.from, e.to).abs();
-                *is_felt |= peak_v >= HARMLESS_V && farad * peak_v >= FELT_COULOMB;
-            }
-        }
-    }
-    let ids = felt.iter().enumerate().filter(|(_, is_felt)| **is_felt);
-    Ok(ids.map(|(k, _)| ElementId(k as u32)).collect())
-}
-
-/// Slowest decay of these capacitors, s: each one's capacitance through the resistance it sees at
-/// DC.
-///
-/// # Errors
-/// When the wiring cannot be solved at DC.
-pub fn slowest_s(
-    harness: &Harness,
-    contacts: Contacts,
-    capacitors: &[ElementId],
-) -> Result<f64, MachineError> {
-    let point = harness.solve_dc(contacts, 0.0, ROOM_K)?;
-    let decay_s = |id: &ElementId| {
-        let e = &harness.netlist().elements()[id.index()];
-        match e.kind {
-            ElementKind::Capacitor { farad } => farad * point.seen(e.from, e.to).ohm,
-            _ => 0.0,
-        }
-    };
-    Ok(capacitors.iter().map(decay_s).fold(0.0, f64::max))
 }

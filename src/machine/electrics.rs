@@ -14,8 +14,8 @@ use std::sync::Arc;
 
 use crate::machine::MachineError;
 use crate::machine::StateHasher;
-use crate::machine::charge;
 use crate::machine::charge::Circuit;
+use crate::machine::felt;
 use crate::machine::library::Library;
 use crate::machine::library::Wired;
 use crate::machine::roles::RoleIds;
@@ -185,7 +185,7 @@ impl Electrics {
         }
         Ok(Sound {
             coil_a,
-            capacitors: charge::felt_capacitors(&harness)?.into(),
+            capacitors: felt::felt_capacitors(&harness)?.into(),
         })
     }
 
@@ -230,7 +230,7 @@ impl Electrics {
             return Ok(kept_s);
         }
         let harness = &self.wired.harness;
-        let slowest_s = charge::slowest_s(harness, contacts, &self.sound.capacitors)?;
+        let slowest_s = felt::slowest_s(harness, contacts, &self.sound.capacitors)?;
         self.wired.slowest_s().put(contacts, slowest_s);
         Ok(slowest_s)
     }

@@ -6,10 +6,9 @@
 use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Stored;
-use crate::machine::assembly::LID_BRIDGE;
+use crate::machine::charge::ChargeHistory;
 use crate::network::Complex;
 use crate::network::ElementId;
-use crate::network::ElementKind;
 use crate::network::NodeId;
 use crate::plant::harness::Instrument;
 use crate::plant::harness::SteadyState;
@@ -168,6 +167,15 @@ impl Machine {
             .max(self.stored_v([a, b]).abs())
     }
 
+    /// Voltage that the supply drives between two nodes now, V; 0 when a name is unknown.
+    pub fn supplied_between(&self, a: &str, b: &str) -> f64 {
+        let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else {
+            return 0.0;
+        };
+        let state = self.steady(self.electrics.harness());
+        state.map_or(0.0, |state| state.ac.network.between_v(a, b).abs())
+    }
+
     /// Current that a resistance put between two nodes would draw now, A; 0 when a name is unknown.
     pub fn current_through(&self, a: &str, b: &str, ohm: f64) -> f64 {
         let (Ok(a), Ok(b)) = (self.node(a), self.node(b)) else {
@@ -214,6 +222,19 @@ impl Machine {
         a: NodeId,
         b: NodeId,
     ) -> Measured {
+        let is_ac = matches!(
+            instrument,
+            Instrument::AcVolts
+                | Instrument::AcVoltsLowImpedance
+                | Instrument::Amps
+                | Instrument::TouchCurrent
+        );
+        if is_ac {
+            return Measured {
+                value_si: (!reading.is_over_range).then_some(reading.value),
+                foreign_v: 0.0,
+            };
+        }
         let charge_v = self.stored_v([a, b]);
         if instrument == Instrument::DcVolts {
             return plain(reading.value + charge_v);
@@ -294,6 +315,11 @@ impl Machine {
         self.lead_off(self.roles.run_capacitor);
     }
 
+    /// Nothing is stored anywhere any more.
+    pub fn lead_charge_off(&mut self) {
+        self.charge = ChargeHistory::begun(self.switching());
+    }
+
     fn lead_off(&mut self, nodes: [NodeId; 2]) {
         if !self.charge.is_forgotten(self.slowest_s, self.tick) {
             let (circuit, now) = (self.circuit(), self.switching());
@@ -310,63 +336,6 @@ impl Machine {
         let harness = self.electrics.harness();
         let point = harness.solve_dc(self.contacts, 0.0, [COLD_K; 2])?;
         Ok(point.seen(self.roles.cabinet, NodeId::EARTH).ohm)
-    }
-
-    /// Ends of an element, as names of nodes.
-    pub fn element_ends(&self, element: &str) -> Option<(String, String)> {
-        let id = self.shared.element(element)?;
-        let [a, b] = self.shared.elements[id.index()].nodes;
-        let name = |n: NodeId| self.shared.nodes[n.index()].name.clone();
-        Some((name(a), name(b)))
-    }
-
-    /// A joint's resistance now and when sound, Ω, and what it is.
-    pub fn joint_ohm(&self, element: &str) -> Option<(f64, f64, &str)> {
-        let id = self.shared.element(element)?;
-        let sound = &self.shared.elements[id.index()];
-        let ohm = |kind: ElementKind| match kind {
-            ElementKind::Resistor { ohm } => Some(ohm),
-            ElementKind::Contact { closed_ohm, .. } => Some(closed_ohm),
-            _ => None,
-        };
-        let now = self.electrics.harness().wiring().element(id).0;
-        Some((ohm(now)?, ohm(sound.kind)?, sound.what.as_str()))
-    }
-
-    /// Largest power lost in one joint now, W.
-    pub fn hottest_joint_w(&self) -> f64 {
-        let harness = self.electrics.harness();
-        let Ok(state) = self.steady(harness) else {
-            return 0.0;
-        };
-        let loss_w = |id: ElementId| match harness.wiring().element(id).0 {
-            ElementKind::Resistor { ohm } if (0.1..50.0).contains(&ohm) => {
-                let current_a = state.ac.network.current_a(id).abs();
-                current_a * current_a * ohm
-            }
-            _ => 0.0,
-        };
-        let is_joint = |e: &crate::plant::harness::model::WireElement| matches!(e.kind, ElementKind::Resistor { ohm } if ohm < 0.1);
-        let joints = self
-            .shared
-            .elements
-            .iter()
-            .enumerate()
-            .filter(|(_, e)| is_joint(e));
-        joints
-            .map(|(i, _)| loss_w(ElementId(i as u32)))
-            .fold(0.0, f64::max)
-    }
-
-    /// Resistances that should not be there and nobody put there: between which nodes, Ω.
-    pub fn stray_paths(&self) -> Vec<([String; 2], f64)> {
-        let name = |n: NodeId| self.shared.nodes.get(n.index()).map(|n| n.name.clone());
-        let links = self.electrics.harness().wiring().extra_links();
-        links
-            .iter()
-            .filter(|link| link.name != LID_BRIDGE)
-            .filter_map(|link| Some(([name(link.nodes[0])?, name(link.nodes[1])?], link.ohm)))
-            .collect()
     }
 
     pub(super) fn node(&self, name: &str) -> Result<NodeId, MachineError> {

@@ -9,7 +9,9 @@ mod electrics;
 mod fault;
 mod hands;
 mod hash;
+mod felt; // charge that can be felt
 mod instruments;
+mod joints; // bad contacts, stray paths
 mod library; // wirings met before
 mod milestones;
 mod model;

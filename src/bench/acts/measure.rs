@@ -109,7 +109,11 @@ fn cannot_clamp(job: &Job, element: &str) -> Option<Refusal> {
 }
 
 pub(super) fn cannot_note(job: &Job) -> Option<Refusal> {
-    job.reading().is_none().then(|| Refusal::NotNow {
+    let is_connected = |meter: &MeterSetting| {
+        meter.red.is_some() && (meter.black.is_some() || meter.mode.is_clamp())
+    };
+    let setting = job.bench.meter.as_ref();
+    (!setting.is_some_and(is_connected)).then(|| Refusal::NotNow {
         why: "the meter is connected to nothing".to_owned(),
     })
 }
@@ -143,19 +147,26 @@ fn overload(job: &mut Job, mode: MeterMode, red: Option<&str>, black: Option<&st
         MeterMode::EarthBond => BOND_TESTER_OHM,
         _ => f64::INFINITY,
     };
-    let current_a = job.machine.current_through(red, black, inner_ohm);
+    let current_a = if inner_ohm.is_finite() {
+        job.machine.current_through(red, black, inner_ohm)
+    } else {
+        0.0
+    };
     if current_a > FUSE_A && job.bench.blown.insert(mode) {
         let time_ms = 1e3 * FUSE_A2_S / (current_a * current_a);
         events.push(Event::MeterFuse {
             why: format!("{current_a:.0} A through the instrument until its 10 A fuse opened, {time_ms:.1} ms"),
         });
     }
-    let stored = job.machine.run_capacitor_charge();
     let lugs = &job.machine.model().roles.run_capacitor;
     let on_lugs = [red, black]
         .iter()
         .all(|node| **node == lugs.0 || **node == lugs.1);
-    if mode.needs_dead_circuit() && on_lugs && stored.voltage_v > CHARGE_NOTICED_V {
+    if !(mode.needs_dead_circuit() && on_lugs) {
+        return events;
+    }
+    let stored = job.machine.run_capacitor_charge();
+    if stored.voltage_v > CHARGE_NOTICED_V {
         job.machine.discharge_run_capacitor();
         events.push(Event::Discharge {
             from_v: stored.voltage_v,
@@ -168,25 +179,28 @@ fn overload(job: &mut Job, mode: MeterMode, red: Option<&str>, black: Option<&st
 
 /// Keeps what a voltage tester shows for the proof of dead.
 fn show_tester(job: &mut Job) {
-    let Some(reading) = job.reading() else { return };
+    let Some(setting) = &job.bench.meter else {
+        return;
+    };
     let tick = job.tick();
     let lugs = &job.machine.model().roles.run_capacitor;
-    let on_lugs = [&reading.red, &reading.black]
+    let on_lugs = [&setting.red, &setting.black]
         .iter()
         .all(|n| n.as_ref().is_some_and(|n| *n == lugs.0 || *n == lugs.1));
-    if reading.mode == MeterMode::DcVolts && on_lugs {
+    if setting.mode == MeterMode::DcVolts && on_lugs {
         job.bench.isolation.capacitor_measured = Some(tick);
     }
     let pins = &job.machine.model().roles.plug_pins;
-    let at_pins = [&reading.red, &reading.black]
+    let at_pins = [&setting.red, &setting.black]
         .iter()
         .all(|n| n.as_ref().is_some_and(|n| pins.contains(n)));
-    if matches!(reading.mode, MeterMode::Ohms | MeterMode::Continuity) && at_pins {
+    if matches!(setting.mode, MeterMode::Ohms | MeterMode::Continuity) && at_pins {
         job.bench.isolation.ohms_at_pins = true;
     }
-    if !matches!(reading.mode, MeterMode::AcVolts | MeterMode::LowAcVolts) {
+    if !matches!(setting.mode, MeterMode::AcVolts | MeterMode::LowAcVolts) {
         return;
     }
+    let Some(reading) = job.reading() else { return };
     let (Some(red), Some(black), Some(value)) = (reading.red, reading.black, reading.value) else {
         return;
     };
@@ -276,7 +290,7 @@ fn socket_earth(job: &mut Job, red: &str, black: &str, value_v: f64) {
         .position(|(a, b)| is(a, b));
     let Some(pair) = pair else { return };
     let live_v = LIVE_RATIO * job.machine.nominal_supply_v();
-    let is_fed = job.machine.voltage_between(line, neutral) > live_v;
+    let is_fed = job.machine.supplied_between(line, neutral) > live_v;
     let isolation = &mut job.bench.isolation;
     if !is_fed {
         // Whatever was seen before belongs to a socket that was fed.

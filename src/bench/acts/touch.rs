@@ -127,8 +127,11 @@ fn body(job: &Job) -> Body {
 
 fn charged(job: &mut Job, nodes: &[String]) -> Option<Event> {
     let (a, b) = &job.machine.model().roles.run_capacitor;
+    if !nodes.iter().any(|n| n == a || n == b) {
+        return None;
+    }
     let stored = job.machine.run_capacitor_charge();
-    if !nodes.iter().any(|n| n == a || n == b) || stored.voltage_v < CHARGE_FELT_V {
+    if stored.voltage_v < CHARGE_FELT_V {
         return None;
     }
     job.machine.discharge_run_capacitor();
