@@ -12,7 +12,7 @@ mod crowd;
 mod drawn;
 #[path = "expert/play.rs"]
 mod play;
-#[path = "expert/symptoms.rs"]
-mod symptoms;
 #[path = "expert/speed.rs"]
 mod speed;
+#[path = "expert/symptoms.rs"]
+mod symptoms;

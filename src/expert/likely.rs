@@ -68,13 +68,7 @@ pub(super) fn likely<'a>(belief: &'a Belief, scenario: &'a Scenario) -> Vec<Like
 }
 
 impl<'a> Likely<'a> {
-    fn of(
-        belief: &Belief,
-        scenario: &'a Scenario,
-        cause: usize,
-        p: f64,
-        twin: &'a Twin,
-    ) -> Self {
+    fn of(belief: &Belief, scenario: &'a Scenario, cause: usize, p: f64, twin: &'a Twin) -> Self {
         let ids = belief.causes()[cause].0.iter();
         let defs = ids.filter_map(|id| scenario.machine.fault(id));
         let left = defs.filter(|def| !twin.is_healed(def));

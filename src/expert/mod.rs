@@ -8,6 +8,7 @@ mod advice; // what to do next, and what a job should cost
 mod belief; // probabilities of the causes after each step
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod brute; // belief against Bayes' rule by brute force
+mod care; // steps of care done and left out
 mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
 pub mod crowd; // simulated apprentices

@@ -4,6 +4,7 @@
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
+use crate::bench::action::Sense;
 use crate::bench::job::Job;
 use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
@@ -11,6 +12,7 @@ use crate::expert::belief::Belief;
 use crate::expert::door::Door;
 use crate::expert::drill::Drills;
 use crate::expert::drill::drills;
+use crate::expert::drill::sense;
 use crate::expert::plan::Next;
 use crate::expert::plan::Plan;
 use crate::expert::plan::Remedy;
@@ -98,6 +100,8 @@ impl Expert<'_> {
                 again: false,
             });
         }
+        // A shut tap is seen from the door, and makes any run tell of nothing else.
+        self.hands.act(sense(0, Sense::Look, "tap").action);
         self.hands.prove_socket();
         self.learn();
         while self.decisions.len() < MOST_DECISIONS {
@@ -212,15 +216,15 @@ impl Expert<'_> {
         if self.stand(&trial) {
             for beat in &trial.beats {
                 self.hands.door.wait(beat.wait);
+                if matches!(beat.action, Action::Key { .. }) {
+                    self.hands.mop();
+                }
                 self.hands.act(beat.action.clone());
             }
         }
-        match name {
-            "run wash" => self.runs.extend(["run wash"]),
-            "run spin" => self.runs.extend(["run spin"]),
-            "run all" => self.runs.extend(["run wash", "run spin"]),
-            _ => {}
-        }
+        let runs = ["run wash", "run spin"].into_iter();
+        self.runs
+            .extend(runs.filter(|run| name == *run || name == "run all"));
         if name == "run all" || name == "run spin" {
             self.hands.switch_off();
         }
@@ -307,9 +311,8 @@ impl Expert<'_> {
             self.learn();
             self.find_drills();
             self.try_out("run all");
-            let look =
-                crate::expert::drill::sense(0, crate::bench::action::Sense::Look, "under_machine");
-            self.hands.act(look.action);
+            self.hands
+                .act(sense(0, Sense::Look, "under_machine").action);
         }
         self.hands.switch_off();
         self.learn();

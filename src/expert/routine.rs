@@ -15,36 +15,12 @@ use crate::bench::workshop::Way;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
+use crate::expert::care::Care;
 use crate::expert::door::Door;
 use crate::expert::seen::Step;
-use crate::machine::draw_ratio;
 
-/// Purpose of the draws that leave a step out.
-const CARE_PURPOSE: u64 = 0x6361_7265;
 /// Longest a turning part is waited for, ticks.
 const STANDS_AFTER: u64 = 900;
-
-/// How often a step of care is left out by whoever is at work, by a seed.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Care {
-    seed: u64,
-    ratio: f64,
-    drawn: u64,
-}
-
-impl Care {
-    /// Steps are done in this share of occasions.
-    pub fn new(seed: u64, ratio: f64) -> Self {
-        let drawn = 0;
-        Self { seed, ratio, drawn }
-    }
-
-    /// This one is done.
-    fn is_taken(&mut self) -> bool {
-        self.drawn += 1;
-        self.ratio >= 1.0 || draw_ratio(self.seed, CARE_PURPOSE, self.drawn) < self.ratio
-    }
-}
 
 /// A technician's hands at a door, with what the acts showed since it was last taken.
 pub struct Routine<'a> {
@@ -129,6 +105,9 @@ impl<'a> Routine<'a> {
     }
 
     fn show(&mut self, red: &str, black: &str) {
+        if self.door.hands().plugged {
+            self.mop();
+        }
         self.act(Action::Meter {
             mode: MeterMode::AcVolts,
             red: Some(red.to_owned()),

@@ -142,9 +142,10 @@ mod tests {
         for step in &seen.steps {
             let shown = twin.follow(step);
             for (n, note) in step.notes.iter().enumerate() {
-                let is_same = shown.notes.get(n).is_some_and(|twin| {
-                    twin.entry == note.entry && twin.state == note.state
-                });
+                let is_same = shown
+                    .notes
+                    .get(n)
+                    .is_some_and(|twin| twin.entry == note.entry && twin.state == note.state);
                 if weigh::is_weighed(note) && !is_same {
                     other.push(format!("{note:?}\n      {:?}", shown.notes.get(n)));
                 }

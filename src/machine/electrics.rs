@@ -273,9 +273,7 @@ impl Electrics {
             live.pulls[coil] = self.sound.coil_a[coil] > 1e-6 && share >= threshold;
         }
         live.regulated_v = match &model.low_voltage {
-            Some(low) if !harness.wiring().is_regulator_dead => {
-                low.regulated_v(watched(SECONDARY))
-            }
+            Some(low) if !harness.wiring().is_regulator_dead => low.regulated_v(watched(SECONDARY)),
             _ => 0.0,
         };
         let senses = self.senses(contacts, live.regulated_v)?;

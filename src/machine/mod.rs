@@ -7,9 +7,9 @@ mod charge;
 mod contacts;
 mod electrics;
 mod fault;
+mod felt; // charge that can be felt
 mod hands;
 mod hash;
-mod felt; // charge that can be felt
 mod instruments;
 mod joints; // bad contacts, stray paths
 mod library; // wirings met before

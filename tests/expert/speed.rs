@@ -53,16 +53,11 @@ fn the_expert_answers_in_time() {
         let (belief_s, belief) = timed("belief", || Belief::of(&seen).expect("runs"));
         let (next_s, _) = timed("next step at the end", || advise(&belief, &seen.scenario));
         let at_door = Belief::new(&seen.scenario).expect("runs");
-        timed("next step at the door", || {
-            advise(&at_door, &seen.scenario)
-        });
+        timed("next step at the door", || advise(&at_door, &seen.scenario));
         let (reckoning_s, _) = timed("reckoning", || Reckoning::of(&seen).expect("runs"));
         timed("target", || par(&scenario, 1).expect("plays"));
         assert!(belief_s < BELIEF_S, "{id}: belief {belief_s} s");
         assert!(next_s < NEXT_S, "{id}: next step {next_s} s");
-        assert!(
-            reckoning_s < RECKONING_S,
-            "{id}: reckoning {reckoning_s} s"
-        );
+        assert!(reckoning_s < RECKONING_S, "{id}: reckoning {reckoning_s} s");
     }
 }
