@@ -185,10 +185,10 @@ impl Hold {
         let id = |index: usize| ElementId((first + index) as u32);
         let links = self.links.iter().enumerate();
         let closed = self.closed();
-        let mut harness = Harness::new(&wiring, &[])?;
+        let harness = Harness::new(&wiring, &[])?;
         let contacts = harness.contacts(&closed);
         let load_n_m = self.model.state(&self.state).and_then(|s| s.load_n_m);
-        let state = steady_state(&mut harness, &closed, load_n_m, COLD_K)?;
+        let state = steady_state(&harness, &closed, load_n_m, COLD_K)?;
         Ok(Held {
             harness,
             state,
@@ -242,7 +242,7 @@ impl Held {
         instrument: Instrument,
         [red, black]: [NodeId; 2],
     ) -> Result<Found, SolveError> {
-        let reading = instrument::read(&mut self.harness, &self.state, instrument, red, black)?;
+        let reading = instrument::read(&self.harness, &self.state, instrument, red, black)?;
         Ok(Found {
             value_si: reading.value,
             is_over_range: reading.is_over_range,
@@ -253,7 +253,7 @@ impl Held {
     /// Counts between two nodes, the tub empty.
     fn frequency(&mut self, [red, black]: [NodeId; 2]) -> Result<Found, SolveError> {
         let is_fed = self.state.regulated_v >= LOGIC_RUNS_V;
-        let hz = level_frequency_hz(&mut self.harness, self.state.contacts, 0.0)?;
+        let hz = level_frequency_hz(&self.harness, self.state.contacts, 0.0)?;
         let level_hz = (is_fed && hz > 0.0).then_some(hz);
         let found = frequency::read(&self.harness, &self.state, level_hz, red, black)?;
         Ok(Found {

@@ -104,8 +104,8 @@ struct Past {
     circuit: Circuit,
     from: Switching,
     until: Switching,
-    /// Slowest time constants it lasted.
-    n_decays: f64,
+    /// How long it lasted over its slowest time constant.
+    decay_ratio: f64,
     /// The supply drove it.
     is_fed: bool,
 }
@@ -159,7 +159,7 @@ impl ChargeHistory {
             circuit: ended,
             from: self.since,
             until: now,
-            n_decays: lasted_s / slowest_s,
+            decay_ratio: lasted_s / slowest_s,
             is_fed,
         });
         self.forget();
@@ -180,7 +180,7 @@ impl ChargeHistory {
     fn forget(&mut self) {
         let mut n_decays = 0.0;
         for at in (0..self.past.len()).rev() {
-            n_decays += self.past[at].n_decays;
+            n_decays += self.past[at].decay_ratio;
             if n_decays > FORGOTTEN_AFTER {
                 self.past.drain(..at);
                 self.held = None;

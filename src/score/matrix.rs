@@ -234,13 +234,8 @@ impl Matrix {
             wiring.set_plugged(state.is_plugged);
         }
         let closed = state.map(|s| s.closed.clone()).unwrap_or_default();
-        let mut harness = Harness::new(&wiring, &[])?;
-        let solved = steady_state(
-            &mut harness,
-            &closed,
-            state.and_then(|s| s.load_n_m),
-            COLD_K,
-        )?;
+        let harness = Harness::new(&wiring, &[])?;
+        let solved = steady_state(&harness, &closed, state.and_then(|s| s.load_n_m), COLD_K)?;
         Ok((harness, solved))
     }
 

@@ -69,7 +69,7 @@ pub fn spinning() -> (Harness, Contacts) {
 }
 
 fn solve_with_cached_factors() -> Case {
-    let (mut harness, contacts) = spinning();
+    let (harness, contacts) = spinning();
     let mut slip = 0.04;
     let name = "network P: one solve with cached factors";
     Case::new(name, Some((1e-6, 1e-6)), move || {

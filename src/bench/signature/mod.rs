@@ -193,8 +193,8 @@ impl Held {
             }
         }
         wiring.set_plugged(state.is_plugged);
-        let mut harness = Harness::new(&wiring, &[])?;
-        let state = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K)?;
+        let harness = Harness::new(&wiring, &[])?;
+        let state = steady_state(&harness, &state.closed, state.load_n_m, COLD_K)?;
         Ok(Self { harness, state })
     }
 
@@ -236,7 +236,7 @@ impl Held {
         red: NodeId,
         black: NodeId,
     ) -> Result<Option<f64>, MachineError> {
-        let reading = instrument::read(&mut self.harness, &self.state, instrument, red, black)?;
+        let reading = instrument::read(&self.harness, &self.state, instrument, red, black)?;
         let is_over = reading.is_over_range
             || (mode == MeterMode::EarthBond && reading.value >= BOND_LIMIT_OHM);
         Ok((!is_over).then_some(reading.value))

@@ -105,7 +105,7 @@ fn of_held(
         Quantity::Current { through } => held.current_a(through).map(|a| (a, false)),
         Quantity::Torque => Some((held.state.ac.flow.torque_n_m, false)),
         Quantity::LevelFrequency { column_m } => {
-            let hz = level_frequency_hz(&mut held.harness, held.closed, *column_m)?;
+            let hz = level_frequency_hz(&held.harness, held.closed, *column_m)?;
             Some((hz, false))
         }
         Quantity::Between {
