@@ -1,11 +1,15 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve dist test check bench shots tables run setup clean help
+.PHONY: serve room dist test check bench shots tables run setup clean help
 
 # Build the app and serve it on this machine; prints the address.
 serve:
 	@.ci/serve
+
+# Serve the built app to a room without internet: this laptop, plain http, the local network. PORT chooses the port.
+room:
+	@.ci/room
 
 # Build the static site into dist/; it works from any folder of any web server.
 dist:

@@ -25,8 +25,11 @@ const types = {
   ".xml": "application/xml",
 };
 
-/** Serves `folder` under `prefix` on the first free port from `port` on (0: any). Resolves to `{ server, url }`. */
-export function serve(folder, port = 0, prefix = "/") {
+/**
+ * Serves `folder` under `prefix` on the first free port from `port` on (0: any). Resolves to `{ server, url }`.
+ * Only tests that look at the page as another computer does give another `host`.
+ */
+export function serve(folder, port = 0, prefix = "/", host = "127.0.0.1") {
   const root = resolve(folder);
   const server = createServer((request, response) => {
     const answer = (status, text) => response.writeHead(status, { "Content-Type": types[".txt"] }).end(`${text}\n`);
@@ -62,10 +65,10 @@ export function serve(folder, port = 0, prefix = "/") {
       if (error.code !== "EADDRINUSE" && error.code !== "EACCES") return failed(error);
       tries += 1;
       port = tries < 20 ? port + 1 : 0;
-      server.listen(port, "127.0.0.1");
+      server.listen(port, host);
     });
-    server.on("listening", () => done({ server, url: `http://127.0.0.1:${server.address().port}${prefix}` }));
-    server.listen(port, "127.0.0.1");
+    server.on("listening", () => done({ server, url: `http://${host}:${server.address().port}${prefix}` }));
+    server.listen(port, host);
   });
 }
 

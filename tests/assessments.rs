@@ -8,6 +8,7 @@ use std::sync::LazyLock;
 use tubwright::assess::draw::Drawn;
 use tubwright::bench::action::Action;
 use tubwright::bench::job::Job;
+use tubwright::records::chain::order;
 use tubwright::records::check::SealState;
 use tubwright::records::check::body_of;
 use tubwright::records::cohort::Attempt;
@@ -19,8 +20,10 @@ use tubwright::records::result::JobResult;
 use tubwright::records::result::PartResult;
 use tubwright::records::result::SafetyResult;
 use tubwright::records::seal::AssessmentKey;
+use tubwright::records::sift::Against;
 use tubwright::records::sitting::Assessment;
 use tubwright::records::sitting::NotDrawn;
+use tubwright::records::slip;
 use tubwright::records::xapi;
 use tubwright::records::xapi::Deployment;
 
@@ -215,6 +218,7 @@ fn a_cohort_is_ordered_by_what_was_shown() {
                     if job == 0 { &["r1"] } else { &[] },
                 ),
                 truth: vec!["winding_1_open".to_owned()],
+                skills: vec!["belt".to_owned()],
             });
         }
     }
@@ -243,6 +247,8 @@ fn a_cohort_is_ordered_by_what_was_shown() {
     assert_eq!((found.safety[0].n, found.safety[0].n_people), (24, 24));
     assert_eq!(found.confused[0].is, "winding_1_open");
     assert_eq!(found.jobs[0].cost_to_target, Some(2.0));
+    assert_eq!(found.skills, ["belt"]);
+    assert!(found.people[0].skills[0].n_right < found.people[23].skills[0].n_right);
 }
 
 #[test]
@@ -253,6 +259,7 @@ fn a_small_cohort_gets_no_numbers_for_jobs() {
             job: "j".to_owned(),
             result: result(3, 10.0, &[]),
             truth: Vec::new(),
+            skills: Vec::new(),
         })
         .collect();
     let found = cohort(&attempts).expect("scores");
@@ -266,4 +273,76 @@ fn a_small_cohort_gets_no_numbers_for_jobs() {
         .collect();
     assert_eq!(by_name["c3"], 1);
     assert!(cohort(&[]).is_err());
+}
+
+/// What the candidate's browser hands over, one record a line, in a row.
+fn handed_over(candidate: &str) -> Vec<Record> {
+    let mut previous = None;
+    (1..=3)
+        .map(|place| {
+            let mut body = record(candidate, place).body;
+            body.previous =
+                previous.unwrap_or_else(|| Body::root(candidate, body.sitting.as_ref()));
+            let code = key().start_code("first_visits", candidate);
+            let record = Record::close(body, None, Some(&code)).expect("finite");
+            previous = Some(record.link);
+            record
+        })
+        .collect()
+}
+
+#[test]
+fn a_file_of_records_is_sifted_with_its_truth_its_skills_and_its_seals() {
+    let records = handed_over("c-1");
+    let text: String = records.iter().map(|r| r.write().expect("finite")).collect();
+    let against = |replays| Against {
+        library: &LIBRARY,
+        assessments: vec![(ASSESSMENT.clone(), Some(key()))],
+        replays,
+    };
+    let sifted = against(true).file("c-1.jsonl", &text);
+    assert_eq!(sifted.len(), 3);
+    for (one, drawn) in sifted.iter().zip(drawn("c-1")) {
+        assert_eq!(
+            (one.difference.clone(), one.seal),
+            (None, Some(SealState::Good))
+        );
+        let attempt = one.attempt.as_ref().expect("read");
+        assert_eq!(attempt.skills, drawn.file.skills);
+        let truth: Vec<String> = drawn.file.faults.iter().map(|f| f.id.clone()).collect();
+        assert_eq!(attempt.truth, truth, "of the variant, not of the library");
+    }
+    let links: Vec<_> = sifted
+        .iter()
+        .rev()
+        .map(|one| (one.links[1], one.links[2]))
+        .collect();
+    assert_eq!(order(sifted[0].links[0], &links), Ok(vec![2, 1, 0]));
+    // Without the log run again a changed mark is found by its link alone.
+    let edited = text.replacen("\"total\":", "\"total\":9", 1);
+    assert!(
+        against(false).file("c-1.jsonl", &edited)[0]
+            .difference
+            .is_some()
+    );
+    let unknown = Against {
+        assessments: Vec::new(),
+        ..against(true)
+    };
+    let told = unknown.file("c-1.jsonl", &text)[0].difference.clone();
+    assert!(told.is_some_and(|why| why.contains("open its file too")));
+}
+
+#[test]
+fn a_record_comes_whole_out_of_its_short_form_and_a_changed_one_does_not() {
+    let own = &handed_over("c-1")[1];
+    let letters = slip::to_letters(own).expect("finite");
+    assert!(letters.len() < 2900, "fits a QR code: {}", letters.len());
+    let (task, _) = ASSESSMENT.task(own, &LIBRARY).expect("drawn");
+    let short = slip::read(&letters).expect("whole");
+    assert_eq!(slip::whole(short.clone(), &task).as_ref(), Some(own));
+    let mut other = short;
+    other.body.log.pop();
+    assert_eq!(slip::whole(other, &task), None);
+    assert_eq!(slip::read(&letters[1..]), None);
 }

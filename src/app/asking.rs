@@ -32,7 +32,7 @@ impl Asking {
         let asking = Self(Rc::clone(&held));
         spawn_local(async move {
             let mut worked = worked;
-            if library::find(&worked.job).is_none() {
+            if worked.letters.is_none() && library::find(&worked.job).is_none() {
                 worked.letters = own::letters(&worked.job).await;
             }
             let answered = Callback::from(answered);
@@ -53,6 +53,14 @@ impl Asking {
 impl Drop for Asking {
     fn drop(&mut self) {
         *self.0.borrow_mut() = Err(());
+    }
+}
+
+/// A job as the thread is told of it; with letters where it is known nowhere else.
+pub fn worked_of(job: &Job, letters: Option<&str>) -> Worked {
+    Worked {
+        letters: letters.map(str::to_owned),
+        ..worked(job)
     }
 }
 

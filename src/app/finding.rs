@@ -98,9 +98,15 @@ pub fn FindingScreen() -> Html {
         signed: bench.visit.marked,
         ..Form::default()
     });
-    use_effect_with((bench.over, bench.id.clone()), |(over, id)| {
+    let is_exam = bench.exam.is_some();
+    use_effect_with((bench.over, bench.id.clone()), move |(over, id)| {
         if *over {
-            go_to(&Route::Debrief(id.clone()));
+            let next = if is_exam {
+                Route::Sitting
+            } else {
+                Route::Debrief(id.clone())
+            };
+            go_to(&next);
         }
     });
     let hand_over = {
@@ -124,7 +130,7 @@ pub fn FindingScreen() -> Html {
                 <p class="page__lead">{ format!("{} · on site {} · cost so far {}", bench.card.title, live.on_site, live.cost) }</p>
             </header>
             <div class="page__body stack">
-                { still_open(&bench) }
+                if !is_exam { { still_open(&bench) } }
                 { cause(&bench, &form) }
                 { evidence(&bench, &form) }
                 { advice(&form) }

@@ -53,7 +53,7 @@ const fn parts(id: &'static str, title: &'static str, machine: &'static str) -> 
     }
 }
 
-const CHAPTERS: [Chapter; 16] = [
+const CHAPTERS: [Chapter; 18] = [
     chapter!("job", "How a job goes", Below::Nothing),
     chapter!("safe", "Making safe", Below::Nothing),
     chapter!("measure", "Measuring", Below::Nothing),
@@ -68,7 +68,9 @@ const CHAPTERS: [Chapter; 16] = [
     parts("parts_n", "Parts of machine N", "N"),
     chapter!("desk", "Writing a job", Below::Nothing),
     chapter!("sharing", "Sharing a job", Below::Nothing),
+    chapter!("assess", "Assessing", Below::Nothing),
     chapter!("results", "Results and what they prove", Below::Nothing),
+    chapter!("sizing", "For many people", Below::Nothing),
     chapter!("limits", "What this is and is not", Below::Nothing),
 ];
 

@@ -24,6 +24,7 @@ use crate::app::report::ReportScreen;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
 use crate::app::shared::Shared;
+use crate::app::sitting;
 use crate::app::sound::Ears;
 use crate::app::store::Claim;
 use crate::app::store::Holder;
@@ -218,7 +219,9 @@ impl JobHost {
                 self.trouble = None;
                 let kept = Kept::of(&loaded.session);
                 let reading = loaded.session.live().reading();
-                let bench = Shared::new(build::bench(&loaded.session, &kept));
+                let mut bench = build::bench(&loaded.session, &kept);
+                sitting::limit(&mut bench);
+                let bench = Shared::new(bench);
                 let live = Shared::new(build::live(&loaded.session, reading.as_ref()));
                 let state = loaded.session.live().machine().state_words();
                 let Loaded {
@@ -246,6 +249,10 @@ impl JobHost {
 
     fn order(&mut self, ctx: &Context<Self>, order: Order) {
         self.ears.wake();
+        let is_allowed = |open: &Open| sitting::allows(&open.session, &order);
+        if !self.open.as_ref().is_none_or(is_allowed) {
+            return;
+        }
         match order {
             Order::TakeOver => self.claim.take(),
             Order::StartAgain => return self.start_again(ctx),
@@ -353,6 +360,7 @@ impl JobHost {
             open.finished = Shared::new(open.session.job().clone());
         }
         let mut bench = build::bench(&open.session, &open.kept);
+        sitting::limit(&mut bench);
         bench.storage = self
             .storage
             .map(|error| error.to_string())

@@ -10,6 +10,7 @@ use crate::app::crash;
 use crate::app::library;
 use crate::app::own;
 use crate::app::session::Session;
+use crate::app::sitting;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
@@ -57,13 +58,19 @@ impl LoadError {
 /// # Errors
 /// When there is no such job, or its log cannot be replayed.
 pub async fn load(id: &str) -> Result<Loaded, LoadError> {
-    let scenario = match library::find(id) {
+    let drawn = sitting::find(id);
+    let scenario = match drawn
+        .as_ref()
+        .map(|drawn| drawn.0.clone())
+        .or_else(|| library::find(id))
+    {
         Some(ships) => ships,
         None => own::find(id)
             .await
             .map_err(LoadError::Storage)?
             .ok_or_else(|| LoadError::NoSuchJob(id.to_owned()))?,
     };
+    let seed = drawn.map_or_else(fresh_seed, |drawn| drawn.1);
     let store = Store::open().await;
     let kept = store
         .get(&SavedJob::key(id))
@@ -71,14 +78,15 @@ pub async fn load(id: &str) -> Result<Loaded, LoadError> {
         .map_err(LoadError::Storage)?;
     let mut saved = match kept {
         Some(text) => SavedJob::read(&text).map_err(LoadError::Storage)?,
-        None => SavedJob::fresh(id, fresh_seed()),
+        None => SavedJob::fresh(id, seed),
     };
     if !saved.is_of_this_engine() {
         return Err(LoadError::OtherEngine(saved.engine));
     }
     forgive(&mut saved);
     let (job, _) = Job::replay(scenario, saved.seed, &saved.log).map_err(LoadError::Machine)?;
-    let session = Session::new(job, saved.seen, saved.suspects.clone());
+    let mut session = Session::new(job, saved.seen, saved.suspects.clone());
+    session.is_exam = sitting::is_sitting(id);
     let warning = matches!(store, Store::Memory(_)).then(|| store.words());
     Ok(Loaded {
         session,

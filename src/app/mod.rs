@@ -4,6 +4,7 @@
 //! Components get plain view models and give orders; effects live in `hooks` and `job_host`.
 
 mod asking;
+mod assessments;
 mod bench;
 mod crash;
 mod debrief;

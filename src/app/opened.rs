@@ -55,6 +55,7 @@ pub fn OpenedJobs() -> Html {
         <section class="opened stack" aria-labelledby="opened">
             <h2 id="opened">{ "From your instructor" }</h2>
             <OpenFiles {on_files} what="Jobs that were given to you" />
+            <p><a href={Route::Assessment(None).href()}>{ "Sit an assessment" }</a></p>
             <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
             if !jobs.is_empty() {
                 <ul class="opened__list">

@@ -29,6 +29,20 @@ pub enum Route {
         /// Name or number of the fault; the list without.
         fault: Option<String>,
     },
+    /// An assessment to be begun: one that lies beside the page, or one to be opened.
+    Assessment(Option<String>),
+    /// An assessment that came as a link.
+    SitLink(String),
+    /// The assessment that is being sat, or its result.
+    Sitting,
+    /// The sheet of a witnessed practical.
+    Observer,
+    /// A record that came as a QR code.
+    Result(String),
+    /// Making an assessment.
+    MakeAssessment,
+    /// Many results together.
+    Cohort,
     /// One's own skills, jobs and data.
     Me,
     /// Settings, keys and stored data.
@@ -70,6 +84,13 @@ impl Route {
             ("desk", draft) => Self::Desk(draft),
             ("job", Some(letters)) => Self::OpenJob(letters),
             ("readings", machine) => Self::Readings(machine),
+            ("assessment", id) => Self::Assessment(id),
+            ("sit", Some(letters)) => Self::SitLink(letters),
+            ("sitting", None) => Self::Sitting,
+            ("observer", None) => Self::Observer,
+            ("result", Some(letters)) => Self::Result(letters),
+            ("assessments", None) => Self::MakeAssessment,
+            ("cohort", None) => Self::Cohort,
             ("me", None) => Self::Me,
             ("settings", None) => Self::Settings,
             _ => Self::Unknown,
@@ -97,6 +118,14 @@ impl Route {
                     .trim_end_matches('/')
                     .to_owned()
             }
+            Self::Assessment(None) => "#/assessment".to_owned(),
+            Self::Assessment(Some(id)) => format!("#/assessment/{id}"),
+            Self::SitLink(letters) => format!("#/sit/{letters}"),
+            Self::Sitting => "#/sitting".to_owned(),
+            Self::Observer => "#/observer".to_owned(),
+            Self::Result(letters) => format!("#/result/{letters}"),
+            Self::MakeAssessment => "#/assessments".to_owned(),
+            Self::Cohort => "#/cohort".to_owned(),
             Self::Me => "#/me".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
@@ -144,6 +173,14 @@ mod tests {
             Route::faults(),
             Route::faults_of("P"),
             Route::fault("P", "capacitor_low"),
+            Route::Assessment(None),
+            Route::Assessment(Some("autumn".into())),
+            Route::SitLink("AbC-_".into()),
+            Route::Sitting,
+            Route::Observer,
+            Route::Result("AbC".into()),
+            Route::MakeAssessment,
+            Route::Cohort,
             Route::Me,
             Route::Settings,
         ] {

@@ -7,6 +7,8 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::bench::keys::KEYS;
+use crate::app::outbox::StoreSection;
+use crate::app::sitting;
 use crate::app::store::Store;
 
 const KEY: &str = "settings";
@@ -124,6 +126,7 @@ pub fn SettingsScreen() -> Html {
                     <p class="settings__note">{ "What sounds is also written under the picture." }</p>
                 </fieldset>
                 { keys() }
+                <StoreSection />
                 <StoredData />
             </div>
         </main>
@@ -215,7 +218,14 @@ async fn erase_jobs() -> &'static str {
     let Ok(jobs) = store.all("job/").await else {
         return "The browser did not let the page erase anything.";
     };
-    for (key, _) in jobs {
+    let at_work = sitting::running::is_running();
+    let is_free = |key: &str| {
+        !at_work
+            || key
+                .strip_prefix("job/")
+                .is_none_or(|id| !sitting::is_sitting(id))
+    };
+    for (key, _) in jobs.into_iter().filter(|(key, _)| is_free(key)) {
         if store.remove(&key).await.is_err() {
             return "The browser did not let the page erase everything.";
         }

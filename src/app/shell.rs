@@ -2,6 +2,9 @@
 
 use yew::prelude::*;
 
+use crate::app::assessments::MakeScreen;
+use crate::app::cohort::CohortScreen;
+use crate::app::cohort::ReceivedScreen;
 use crate::app::desk::DeskHome;
 use crate::app::desk::DeskScreen;
 use crate::app::faults::FaultsScreen;
@@ -18,6 +21,12 @@ use crate::app::route::Route;
 use crate::app::settings::SettingsHandle;
 use crate::app::settings::SettingsScreen;
 use crate::app::settings::use_kept_settings;
+use crate::app::sitting;
+use crate::app::sitting::AssessmentScreen;
+use crate::app::sitting::Lock;
+use crate::app::sitting::ObserverScreen;
+use crate::app::sitting::SittingScreen;
+use crate::app::sitting::Watch;
 
 /// The whole page.
 #[component]
@@ -35,11 +44,18 @@ pub fn App() -> Html {
             }
         });
     }
+    let redraw = use_force_update();
+    let on_change = use_callback((), move |(), ()| redraw.force_update());
+    let is_locked = sitting::lock(&route);
     html! {
         <ContextProvider<SettingsHandle> context={settings}>
-            <button type="button" class="skip-link" onclick={skip}>{ "To the content" }</button>
-            if !matches!(route, Route::Bench(_)) { <TopBar route={route.clone()} /> }
-            { screen(&route) }
+            <Watch {on_change}>
+                <button type="button" class="skip-link" onclick={skip}>{ "To the content" }</button>
+                if is_locked || !matches!(route, Route::Bench(_)) {
+                    <TopBar route={route.clone()} sits={sitting::running::is_running()} />
+                }
+                if is_locked { <Lock /> } else { { screen(&route) } }
+            </Watch>
         </ContextProvider<SettingsHandle>>
     }
 }
@@ -55,6 +71,10 @@ fn title(route: &Route) -> &'static str {
         Route::Desk(_) => "Desk",
         Route::OpenJob(_) => "A job for you",
         Route::Readings(_) => "Readings and faults",
+        Route::Assessment(_) | Route::SitLink(_) | Route::Sitting => "Assessment",
+        Route::Observer => "Observer’s sheet",
+        Route::Result(_) | Route::Cohort => "Results",
+        Route::MakeAssessment => "Make an assessment",
         Route::Me => "Me",
         Route::Settings => "Settings",
     }
@@ -76,6 +96,20 @@ fn screen(route: &Route) -> Html {
         Route::Faults { machine, fault } => html! {
             <FaultsScreen machine={machine.clone()} fault={fault.clone()} />
         },
+        Route::Assessment(id) => {
+            html! { <AssessmentScreen key={id.clone().unwrap_or_default()} id={id.clone().map(AttrValue::from)} /> }
+        }
+        Route::SitLink(letters) => {
+            html! { <AssessmentScreen key={letters.clone()} letters={AttrValue::from(letters.clone())} /> }
+        }
+        // What it shows is no property: it is drawn anew whenever the page is.
+        Route::Sitting => html! { <SittingScreen tick={js_sys::Date::now()} /> },
+        Route::Observer => html! { <ObserverScreen /> },
+        Route::MakeAssessment => html! { <MakeScreen /> },
+        Route::Result(letters) => {
+            html! { <ReceivedScreen key={letters.clone()} letters={letters.clone()} /> }
+        }
+        Route::Cohort => html! { <CohortScreen /> },
         Route::Me => html! { <MeScreen /> },
         Route::Settings => html! { <SettingsScreen /> },
         Route::Unknown => html! {
@@ -91,6 +125,8 @@ fn screen(route: &Route) -> Html {
 #[derive(Properties, PartialEq)]
 struct TopBarProps {
     route: Route,
+    /// An assessment is running.
+    sits: bool,
 }
 
 /// The top line of every screen but the bench, which has its own.
@@ -108,10 +144,16 @@ fn TopBar(props: &TopBarProps) -> Html {
         <header class="top-bar">
             <a class="top-bar__brand" href={Route::Jobs.href()}>{ "Tubwright" }</a>
             <nav class="top-bar__nav" aria-label="Screens">
-                { link(Route::Jobs, "Jobs") }
+                if props.sits {
+                    { link(Route::Sitting, "Assessment") }
+                } else {
+                    { link(Route::Jobs, "Jobs") }
+                }
                 { link(Route::Handbook(None), "Handbook") }
-                { link(Route::Desk(None), "Desk") }
-                { link(Route::Me, "Me") }
+                if !props.sits {
+                    { link(Route::Desk(None), "Desk") }
+                    { link(Route::Me, "Me") }
+                }
                 { link(Route::Settings, "Settings") }
             </nav>
         </header>

@@ -67,6 +67,25 @@ pub fn cut(rule: &CutFile) -> (f64, f64) {
     (middle, se)
 }
 
+/// Reliability of one job marked right or wrong. Computed: a Rasch model, difficulties over ±1.5 and
+/// abilities of standard deviation 1; four such jobs reach 0.41, twelve 0.68, thirty 0.84.
+const OF_ONE_JOB: f64 = 0.148;
+
+/// How reliable so many jobs can be at least, 0 to 1, before anybody has taken them: as if each were
+/// right or wrong only, lengthened by Spearman and Brown. Graded marks tell more.
+pub fn least_reliability(n_jobs: usize) -> f64 {
+    let n = n_jobs as f64;
+    n * OF_ONE_JOB / (1.0 + (n - 1.0).max(0.0) * OF_ONE_JOB)
+}
+
+/// Standard error of a mean of marks, from how far the jobs of one person lie apart; `None` for one.
+pub fn marks_se(marks: &[f64]) -> Option<f64> {
+    let n = marks.len() as f64;
+    let middle = mean(marks);
+    let squares: f64 = marks.iter().map(|m| (m - middle) * (m - middle)).sum();
+    (marks.len() > 1).then(|| (squares / (n - 1.0) / n).sqrt())
+}
+
 /// Decides; jobs that were not taken count as 0. `n_jobs` is how many there were to take.
 pub fn decide(rules: &PassFile, taken: &[Taken], n_jobs: usize) -> Decided {
     let n = n_jobs.max(taken.len()).max(1) as f64;
@@ -160,6 +179,24 @@ mod tests {
         assert_eq!(decision(80.0), Decision::Passed);
         assert_eq!(decision(64.0), Decision::Border);
         assert_eq!(decision(40.0), Decision::NotYet);
+    }
+
+    #[test]
+    fn a_length_is_as_reliable_as_the_computed_table_says() {
+        // Computed: marginal reliabilities of Rasch forms, difficulties over ±1.5.
+        for (n, reliability) in [
+            (4, 0.41),
+            (6, 0.52),
+            (8, 0.59),
+            (12, 0.68),
+            (20, 0.78),
+            (30, 0.84),
+        ] {
+            assert!((least_reliability(n) - reliability).abs() < 0.011, "{n}");
+        }
+        assert_eq!(marks_se(&[60.0]), None);
+        let se = marks_se(&[60.0, 70.0, 80.0]).expect("three");
+        assert!((se - 10.0 / 3.0_f64.sqrt()).abs() < 1e-12, "{se}");
     }
 
     #[test]

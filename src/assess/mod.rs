@@ -5,5 +5,6 @@ pub mod calendar; // refreshers as a calendar file
 pub mod date; // days and moments
 pub mod decide; // passed, not yet, or on the border
 pub mod draw; // one candidate's jobs and their variants
+pub mod letters; // texts in links and small memories
 pub mod memory; // how long a skill lasts without practice
 pub mod refresher; // what is due again

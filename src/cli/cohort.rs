@@ -13,10 +13,9 @@ use crate::records::check;
 use crate::records::cohort;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::lines::Cohort;
+use crate::records::cohort::tables;
 use crate::records::library::Library;
 use crate::records::record::Record;
-use crate::records::table::Cell;
-use crate::records::table::Table;
 
 /// Does it.
 pub fn run(args: &CohortArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
@@ -30,6 +29,11 @@ pub fn run(args: &CohortArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Ok(Attempt {
             truth: truth(&library, &record),
             result: record.body.counted(),
+            skills: library
+                .files()
+                .get(&record.body.job)
+                .map(|job| job.skills.clone())
+                .unwrap_or_default(),
             candidate: record.body.candidate,
             job: record.body.job,
         })
@@ -73,100 +77,11 @@ fn truth(library: &Library, record: &Record) -> Vec<String> {
 }
 
 fn table(cohort: &Cohort, which: CohortTable) -> String {
-    let mut table = Table::default();
     match which {
-        CohortTable::People => people(cohort, &mut table),
-        CohortTable::Jobs => jobs(cohort, &mut table),
-        CohortTable::Safety => {
-            table.row(["rule", "severity", "title", "times", "people"].map(Cell::from));
-            for line in &cohort.safety {
-                let title = safety::rule(&line.rule).map_or("", |rule| rule.title);
-                table.row([
-                    Cell::from(line.rule.as_str()),
-                    Cell::from(line.severity.as_str()),
-                    Cell::from(title),
-                    Cell::Count(line.n),
-                    Cell::Count(line.n_people),
-                ]);
-            }
-        }
-        CohortTable::Confused => {
-            table.row(["was", "stated", "times"].map(Cell::from));
-            for line in &cohort.confused {
-                table.row([
-                    Cell::from(line.is.as_str()),
-                    Cell::from(line.stated.as_str()),
-                    Cell::Count(line.n),
-                ]);
-            }
-        }
-    }
-    table.into_text()
-}
-
-fn people(cohort: &Cohort, table: &mut Table) {
-    let head = [
-        "candidate",
-        "jobs",
-        "ability",
-        "ability_se",
-        "unusual",
-        "marks",
-        "put_right",
-        "critical",
-        "safety",
-        "minutes",
-        "cost_to_target",
-    ];
-    table.row(head.map(Cell::from));
-    for line in &cohort.people {
-        table.row([
-            Cell::from(line.candidate.as_str()),
-            Cell::Count(line.n_jobs),
-            Cell::Number(Some(line.ability.value), 3),
-            Cell::Number(Some(line.ability.se), 3),
-            Cell::from(if line.is_unusual { "yes" } else { "no" }),
-            Cell::Number(Some(line.marks), 1),
-            Cell::Count(line.n_fixed),
-            Cell::Count(line.n_critical),
-            Cell::Count(line.n_safety),
-            Cell::Number(Some(line.minutes), 1),
-            Cell::Number(line.cost_to_target, 3),
-        ]);
-    }
-}
-
-fn jobs(cohort: &Cohort, table: &mut Table) {
-    let head = [
-        "job",
-        "people",
-        "mean_score",
-        "difficulty",
-        "difficulty_se",
-        "difficulty_words",
-        "discrimination",
-        "infit",
-        "outfit",
-        "minutes",
-        "cost",
-        "cost_to_target",
-    ];
-    table.row(head.map(Cell::from));
-    for line in &cohort.jobs {
-        table.row([
-            Cell::from(line.job.as_str()),
-            Cell::Count(line.n_people),
-            Cell::Number(Some(line.mean_score), 2),
-            Cell::Number(line.difficulty.map(|d| d.value), 3),
-            Cell::Number(line.difficulty.map(|d| d.se), 3),
-            Cell::from(line.words),
-            Cell::Number(line.discrimination, 3),
-            Cell::Number(line.infit, 3),
-            Cell::Number(line.outfit, 3),
-            Cell::Number(Some(line.minutes), 1),
-            Cell::Number(Some(line.cost), 1),
-            Cell::Number(line.cost_to_target, 3),
-        ]);
+        CohortTable::People => tables::people(cohort),
+        CohortTable::Jobs => tables::jobs(cohort),
+        CohortTable::Safety => tables::safety(cohort),
+        CohortTable::Confused => tables::confused(cohort),
     }
 }
 

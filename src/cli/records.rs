@@ -17,7 +17,8 @@ pub struct Found {
     pub record: Result<Box<Record>, String>,
 }
 
-/// Names of all record files: as given, folders with what is below them ending in `.json`.
+/// Names of all record files: as given, folders with what is below them ending in
+/// `.json` or `.jsonl`.
 ///
 /// # Errors
 /// When a folder cannot be read.
@@ -33,7 +34,7 @@ pub fn names(given: &[String]) -> Result<Vec<String>, Failure> {
         }
     }
     if names.is_empty() {
-        let remedy = "name a record or a folder with records ending in .json";
+        let remedy = "name a record or a folder with records ending in .json or .jsonl";
         return Err(Failure::usage("FILE", &given.join(" "), remedy));
     }
     Ok(names)
@@ -51,7 +52,10 @@ fn walk(folder: &Path, names: &mut Vec<String>) -> Result<(), Failure> {
         let is_folder = std::fs::symlink_metadata(&path).is_ok_and(|m| m.is_dir());
         if is_folder {
             walk(&path, names)?;
-        } else if path.extension().is_some_and(|ending| ending == "json") {
+        } else if path
+            .extension()
+            .is_some_and(|ending| ending == "json" || ending == "jsonl")
+        {
             names.push(path.display().to_string());
         }
     }
@@ -62,16 +66,39 @@ fn walk(folder: &Path, names: &mut Vec<String>) -> Result<(), Failure> {
 pub fn each<T: Send>(names: &[String], f: impl Fn(Found) -> T + Sync) -> Vec<T> {
     names
         .par_iter()
-        .map(|file| {
-            let record = files::text(file)
-                .map_err(|error| error.to_string())
-                .and_then(|text| Record::read(file, &text).map_err(|error| error.to_string()));
-            f(Found {
-                file: file.clone(),
-                record: record.map(Box::new),
-            })
-        })
+        .flat_map_iter(|file| found(file).into_iter().map(&f))
         .collect()
+}
+
+/// The records of a file: one, or one a line.
+fn found(file: &str) -> Vec<Found> {
+    let text = match files::text(file) {
+        Ok(text) => text,
+        Err(error) => {
+            return vec![Found {
+                file: file.to_owned(),
+                record: Err(error.to_string()),
+            }];
+        }
+    };
+    let mut lines: Vec<&str> = Record::lines(&text).collect();
+    if lines.is_empty() {
+        lines.push(&text);
+    }
+    let is_one = lines.len() == 1;
+    let one = |(at, line): (usize, &&str)| {
+        let name = if is_one {
+            file.to_owned()
+        } else {
+            format!("{file}, line {}", at + 1)
+        };
+        let record = Record::read(&name, line).map_err(|error| error.to_string());
+        Found {
+            file: name,
+            record: record.map(Box::new),
+        }
+    };
+    lines.iter().enumerate().map(one).collect()
 }
 
 /// The assessment's key from its file.

@@ -1,5 +1,6 @@
 //! `verify`: records checked whole, on all cores; for each that is not accepted, the first difference.
 
+use std::collections::BTreeMap;
 use std::io::Write;
 
 use serde::Serialize;
@@ -10,11 +11,14 @@ use crate::cli::failure::Failure;
 use crate::cli::files;
 use crate::cli::records;
 use crate::cli::records::Found;
+use crate::records::chain;
 use crate::records::check;
 use crate::records::check::SealState;
 use crate::records::library::Library;
+use crate::records::record::Body;
 use crate::records::record::Record;
 use crate::records::seal::AssessmentKey;
+use crate::records::seal::Hash;
 use crate::records::sitting::Assessment;
 use crate::scenario;
 
@@ -30,6 +34,9 @@ struct Verified {
     safe: Option<bool>,
     /// What is not as it says; none when accepted.
     difference: Option<String>,
+    /// In an assessment: what the candidate's first record stands on, the link before, its own.
+    #[serde(skip)]
+    links: Option<[Hash; 3]>,
 }
 
 /// Does it.
@@ -47,7 +54,8 @@ pub fn run(args: &VerifyArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
         without_key: args.without_key,
     };
     let names = records::names(&args.files)?;
-    let verified = records::each(&names, |found| verify(found, &against));
+    let mut verified = records::each(&names, |found| verify(found, &against));
+    hold_in_rows(&mut verified);
     let n_accepted = verified.iter().filter(|v| v.accepted).count();
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &verified)?;
@@ -103,6 +111,34 @@ impl Against {
     }
 }
 
+/// A candidate's records of one assessment are one unbroken row; where one was dropped or added, none
+/// of them is accepted.
+fn hold_in_rows(verified: &mut [Verified]) {
+    let mut rows: BTreeMap<Hash, Vec<usize>> = BTreeMap::new();
+    for (at, one) in verified.iter().enumerate() {
+        if let Some([root, _, _]) = one.links {
+            rows.entry(root).or_default().push(at);
+        }
+    }
+    for (root, mut row) in rows {
+        // The same record in two files is one.
+        row.sort_by_key(|at| (verified[*at].links, *at));
+        row.dedup_by_key(|at| verified[*at].links);
+        let links = row.iter().filter_map(|at| verified[*at].links);
+        let links: Vec<(Hash, Hash)> = links.map(|[_, previous, own]| (previous, own)).collect();
+        let Err(broken) = chain::order(root, &links) else {
+            continue;
+        };
+        for one in verified.iter_mut() {
+            let is_of_row = one.links.is_some_and(|[own, _, _]| own == root);
+            if is_of_row && one.difference.is_none() {
+                one.accepted = false;
+                one.difference = Some(broken.to_string());
+            }
+        }
+    }
+}
+
 fn verify(found: Found, against: &Against) -> Verified {
     let record = found.record.as_ref().ok();
     let checked = match &found.record {
@@ -116,6 +152,11 @@ fn verify(found: Found, against: &Against) -> Verified {
         seal: checked.as_ref().ok().copied(),
         marks: record.map(|record| record.body.counted().total),
         safe: record.map(|record| record.body.result.safe),
+        links: record.filter(|r| r.body.sitting.is_some()).map(|record| {
+            let body = &record.body;
+            let root = Body::root(&body.candidate, body.sitting.as_ref());
+            [root, body.previous, record.link]
+        }),
         difference: checked.err(),
         file: found.file,
     }

@@ -101,30 +101,42 @@ pub enum Broken {
     Fork(usize),
 }
 
+/// The order of links, each with the link before it, from a root on; any order is taken.
+///
+/// # Errors
+/// When they are no unbroken row. Numbers count from 1 in the row found so far.
+pub fn order(root: Hash, links: &[(Hash, Hash)]) -> Result<Vec<usize>, Broken> {
+    let mut row = Vec::with_capacity(links.len());
+    let mut left: Vec<usize> = (0..links.len()).collect();
+    let mut at = root;
+    while !left.is_empty() {
+        let place = row.len() + 1;
+        let mut next = (0..left.len()).filter(|n| links[left[*n]].0 == at);
+        let found = next.next().ok_or(Broken::Gap(place))?;
+        if next.next().is_some() {
+            return Err(Broken::Fork(place));
+        }
+        let index = left.swap_remove(found);
+        at = links[index].1;
+        row.push(index);
+    }
+    Ok(row)
+}
+
 /// Puts a candidate's records in a row from its root; any order is taken.
 ///
 /// # Errors
 /// When they are no unbroken row. Numbers count from 1 in the row found so far.
-pub fn in_a_row(root: Hash, mut members: Vec<Member>) -> Result<Vec<Member>, Broken> {
-    let mut row: Vec<Member> = Vec::with_capacity(members.len());
-    let mut at = root;
-    while !members.is_empty() {
-        let place = row.len() + 1;
-        let mut next = members
-            .iter()
-            .enumerate()
-            .filter(|(_, member)| *member.previous() == at)
-            .map(|(index, _)| index);
-        let index = next.next().ok_or(Broken::Gap(place))?;
-        if next.next().is_some() {
-            return Err(Broken::Fork(place));
-        }
-        let member = members.swap_remove(index);
-        if member.own_link() != Some(*member.link()) {
-            return Err(Broken::Link(place));
-        }
-        at = *member.link();
-        row.push(member);
+pub fn in_a_row(root: Hash, members: Vec<Member>) -> Result<Vec<Member>, Broken> {
+    let links: Vec<(Hash, Hash)> = members.iter().map(|m| (*m.previous(), *m.link())).collect();
+    let row = order(root, &links)?;
+    let own = |index: &usize| members[*index].own_link() == Some(*members[*index].link());
+    if let Some(at) = row.iter().position(|index| !own(index)) {
+        return Err(Broken::Link(at + 1));
     }
-    Ok(row)
+    let mut members: Vec<Option<Member>> = members.into_iter().map(Some).collect();
+    Ok(row
+        .into_iter()
+        .filter_map(|index| members[index].take())
+        .collect())
 }

@@ -6,6 +6,7 @@
 
 use std::sync::Arc;
 
+use serde::Deserialize;
 use serde::Serialize;
 use thiserror::Error;
 
@@ -133,7 +134,7 @@ pub enum Difference {
 }
 
 /// How far the seal was looked at.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum SealState {
     /// It is the candidate's.

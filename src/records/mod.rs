@@ -10,11 +10,15 @@ pub mod measurement; // statistics of people and jobs, pure
 pub mod practice; // finished jobs of practice, and how well each skill is known
 pub mod record; // the file
 pub mod result; // what a job came to, in numbers
+pub mod rulings; // jobs voided, decisions overridden
 #[cfg(not(target_arch = "wasm32"))]
 mod schema; // JSON Schema from the types
 pub mod seal; // hashes and seals
+pub mod sift; // a file of records taken in
 pub mod sitting; // one candidate's jobs in an assessment
+pub mod slip; // a record as a QR code
 pub mod table; // tables as CSV
+pub mod unzip; // files out of an archive
 pub mod xapi; // statements for stores of learning records
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -195,6 +195,11 @@ impl Record {
         })
     }
 
+    /// The records of a file that holds one a line, each with the end of its line.
+    pub fn lines(text: &str) -> impl Iterator<Item = &str> {
+        text.split_inclusive('\n').filter(|line| line.len() > 1)
+    }
+
     /// Reads a file strictly; `file` is the name errors use.
     ///
     /// # Errors

@@ -29,6 +29,12 @@ use sha2::Sha256;
 const LETTERS: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 /// Letters in a code; five bits each.
 const CODE_LETTERS: usize = 16;
+/// Letters beside it that find a misread one: once in nine thousand they do not.
+const CHECK_LETTERS: usize = 4;
+/// Extra time comes in such steps, min.
+pub const EXTRA_STEP_MIN: u32 = 5;
+/// More extra time than this is another assessment, min.
+pub const MOST_EXTRA_MIN: u32 = 600;
 
 /// 32 bytes, written as 64 lower-case hexadecimal digits.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -150,17 +156,11 @@ impl StartCode {
     /// # Errors
     /// When a letter is none of a code's, or there are too many or too few.
     pub fn read(typed: &str) -> Result<Self, String> {
-        let mut code = String::new();
-        for c in typed.chars().filter(|c| !c.is_whitespace() && *c != '-') {
-            let c = match c.to_ascii_uppercase() {
-                'O' => '0',
-                'I' | 'L' => '1',
-                other => other,
-            };
+        let code = plain_letters(typed);
+        for c in code.chars() {
             if !LETTERS.contains(&(c as u32).try_into().unwrap_or(0)) {
                 return Err(format!("'{c}' is in no start code: use digits and letters"));
             }
-            code.push(c);
         }
         if code.len() == CODE_LETTERS {
             Ok(Self(code))
@@ -186,6 +186,25 @@ impl StartCode {
         mac.verify_slice(&seal.0).is_ok()
     }
 
+    /// What stands beside the code on every slip, alike for all to look at: four letters that find a
+    /// misread code or number, and in which the candidate's extra time is hidden, min.
+    pub fn check_letters(&self, candidate: &str, extra_min: u32) -> String {
+        let parts = [candidate.as_bytes(), &extra_min.to_le_bytes()[..]];
+        let message = Hash::of("tubwright slip 1", &parts);
+        let mac = code_of(self.0.as_bytes(), &message.0);
+        let letter = |byte: &u8| char::from(LETTERS[usize::from(byte & 31)]);
+        mac.0.iter().take(CHECK_LETTERS).map(letter).collect()
+    }
+
+    /// The extra time that check letters stand for, min; `None` when they are not this code's and
+    /// candidate's.
+    pub fn extra_min(&self, candidate: &str, typed: &str) -> Option<u32> {
+        let typed = plain_letters(typed);
+        (0..=MOST_EXTRA_MIN / EXTRA_STEP_MIN)
+            .map(|n| n * EXTRA_STEP_MIN)
+            .find(|extra_min| self.check_letters(candidate, *extra_min) == typed)
+    }
+
     fn sealing_key(&self) -> Hash {
         code_of(self.0.as_bytes(), b"tubwright seal 1\n")
     }
@@ -202,6 +221,17 @@ impl fmt::Display for StartCode {
         }
         Ok(())
     }
+}
+
+/// Letters as they were typed, as a slip has them.
+fn plain_letters(typed: &str) -> String {
+    let kept = typed.chars().filter(|c| !c.is_whitespace() && *c != '-');
+    kept.map(|c| match c.to_ascii_uppercase() {
+        'O' => '0',
+        'I' | 'L' => '1',
+        other => other,
+    })
+    .collect()
 }
 
 /// HMAC-SHA-256, which takes keys of any length.
@@ -237,6 +267,18 @@ mod tests {
         assert_ne!(code, key.start_code("autumn", "c-18"));
         assert_ne!(code, key.start_code("spring", "c-17"));
         assert!(StartCode::read("ABC").is_err() && StartCode::read("ABCD-ÄBCD-ABCD-ABCD").is_err());
+    }
+
+    #[test]
+    fn extra_time_is_in_the_check_letters_and_a_misread_code_is_found() {
+        let code = AssessmentKey::new([7; 32]).start_code("autumn", "c-17");
+        let other = AssessmentKey::new([7; 32]).start_code("autumn", "c-18");
+        for extra_min in [0, 5, 60, 600] {
+            let letters = code.check_letters("c-17", extra_min).to_lowercase();
+            assert_eq!(code.extra_min("c-17", &letters), Some(extra_min));
+            assert_eq!(code.extra_min("c-18", &letters), None);
+            assert_eq!(other.extra_min("c-17", &letters), None);
+        }
     }
 
     #[test]

@@ -13,6 +13,7 @@ use crate::records::check;
 use crate::records::check::Difference;
 use crate::records::check::SealState;
 use crate::records::library::Library;
+use crate::records::library::Task;
 use crate::records::record::Record;
 use crate::records::record::Sitting;
 use crate::records::result::JobResult;
@@ -20,6 +21,7 @@ use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
 use crate::scenario;
 use crate::scenario::FileError;
+use crate::scenario::job_file::JobFile;
 
 /// An assessment ready to be drawn from.
 #[derive(Clone, Debug)]
@@ -105,6 +107,15 @@ impl Assessment {
         library: &Library,
         key: Option<&AssessmentKey>,
     ) -> Result<SealState, NotDrawn> {
+        let (task, _) = self.task(record, library)?;
+        Ok(check::check_on(record, &task, key)?)
+    }
+
+    /// The job and variant that a record's candidate was given, with its file.
+    ///
+    /// # Errors
+    /// When the record is of another assessment, or of another job than was drawn.
+    pub fn task(&self, record: &Record, library: &Library) -> Result<(Task, JobFile), NotDrawn> {
         let body = &record.body;
         let other = || NotDrawn::OtherAssessment(self.file.id.clone());
         let sitting = body.sitting.as_ref().ok_or_else(other)?;
@@ -114,8 +125,8 @@ impl Assessment {
         let drawn = self.draw(library, &body.candidate, &sitting.release);
         let place = (sitting.place as usize).wrapping_sub(1);
         let own = drawn.get(place);
-        let own = own.filter(|own| own.job == body.job && own.seed == body.seed);
-        let Some(own) = own else {
+        let is_own = |own: &&Drawn| own.job == body.job && own.seed == body.seed;
+        let Some(own) = own.filter(is_own) else {
             return Err(NotDrawn::OtherJob {
                 place: sitting.place,
                 own: drawn
@@ -125,8 +136,7 @@ impl Assessment {
             });
         };
         let task = library.prepare(&own.job, &own.file);
-        let task = task.map_err(NotDrawn::Variant)?;
-        Ok(check::check_on(record, &task, key)?)
+        Ok((task.map_err(NotDrawn::Variant)?, own.file.clone()))
     }
 }
 

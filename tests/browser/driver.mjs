@@ -38,6 +38,7 @@ export async function workshop(folder) {
   const { server, url } = await serve(folder, 0, "/any/folder/");
   const browser = await chromium.launch({ executablePath: process.env.CHROMIUM, args: switches });
   return {
+    folder,
     url,
     browser,
     /** A visitor with empty storage; `before` runs in the page ahead of its own scripts. */

@@ -62,6 +62,30 @@ fn what_was_played_verifies_and_what_was_edited_does_not() {
 }
 
 #[test]
+fn a_file_of_one_record_a_line_is_read_line_by_line() {
+    let folder = folder("lines");
+    let lines: String = ["no_water", "hums_and_stands"]
+        .map(|job| std::fs::read_to_string(played(&folder, job, "c-1")).expect("written"))
+        .concat();
+    let file = folder.join("c-1.jsonl").display().to_string();
+    std::fs::write(&file, lines).expect("writes");
+    let answers = json(&["verify", &file, "--json"]);
+    let names: Vec<&str> = answers
+        .as_array()
+        .expect("a list")
+        .iter()
+        .filter_map(|a| a["file"].as_str())
+        .collect();
+    assert_eq!(names.len(), 2);
+    assert!(names[1].ends_with("c-1.jsonl, line 2"), "{names:?}");
+    assert!(
+        answers
+            .as_array()
+            .is_some_and(|all| all.iter().all(|a| a["accepted"] == true))
+    );
+}
+
+#[test]
 fn a_cohort_as_csv_is_safe_to_open() {
     let folder = folder("cohort");
     played(&folder, "no_water", "=1+1");

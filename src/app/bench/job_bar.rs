@@ -19,30 +19,40 @@ pub struct JobBarProps {
     pub cost: AttrValue,
     /// The job is over; the debrief is next.
     pub over: bool,
+    /// Time left in an assessment, in words.
+    #[prop_or_default]
+    pub time_left: Option<String>,
 }
 
 /// The line over the bench.
 #[component]
 pub fn JobBar(props: &JobBarProps) -> Html {
-    let next = if props.over {
-        Route::Debrief(props.id.to_string())
+    let sits = props.time_left.is_some();
+    let (next, words) = match (props.over, sits) {
+        (true, true) => (Route::Sitting, "Next job"),
+        (true, false) => (Route::Debrief(props.id.to_string()), "Debrief"),
+        (false, _) => (Route::Finding(props.id.to_string()), "Finish"),
+    };
+    let (back, back_words) = if sits {
+        (Route::Sitting, "Assessment")
     } else {
-        Route::Finding(props.id.to_string())
+        (Route::Jobs, "Jobs")
     };
     html! {
         <header class="job-bar">
-            <a class="job-bar__back" href={Route::Jobs.href()}>{ "Jobs" }</a>
+            <a class="job-bar__back" href={back.href()}>{ back_words }</a>
             <h1 class="job-bar__title">{ &props.title }</h1>
             <p class="job-bar__clock numbers">
                 <span class="visually-hidden">{ "Time of day " }</span>
                 <b>{ &props.clock }</b>
                 <span class="job-bar__site">{ " on site " }{ &props.on_site }</span>
             </p>
+            if let Some(left) = &props.time_left { <p class="job-bar__clock numbers"><b>{ left }</b></p> }
             <p class="job-bar__cost numbers">
                 <span class="job-bar__label">{ "cost so far " }</span><b>{ &props.cost }</b>
             </p>
             <a class="job-bar__finish button button--main" href={next.href()}>
-                { if props.over { "Debrief" } else { "Finish" } }
+                { words }
             </a>
         </header>
     }

@@ -34,3 +34,4 @@ mod zoom;
 pub use causes::cause_groups;
 pub use notebook::Notebook;
 pub use notice::Notice;
+pub use tabs::Tabs;

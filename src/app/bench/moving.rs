@@ -14,6 +14,7 @@ use crate::app::bench::recorder::Recorder;
 use crate::app::bench::time_bar::TimeBar;
 use crate::app::hooks::use_slow_words;
 use crate::app::settings::SettingsHandle;
+use crate::app::sitting;
 use crate::app::view::NoteKind;
 use crate::app::view::Order;
 use crate::bench::action::Action;
@@ -24,7 +25,7 @@ pub fn MovingJobBar() -> Html {
     let (bench, live) = (use_bench(), use_live());
     html! {
         <JobBar id={bench.id.clone()} title={format!("{} · {}", bench.card.title, bench.card.customer)} clock={live.clock.clone()}
-            on_site={live.on_site.clone()} cost={live.cost.clone()} over={bench.over} />
+            on_site={live.on_site.clone()} cost={live.cost.clone()} over={bench.over} time_left={sitting::time_left(&bench.id)} />
     }
 }
 

@@ -180,15 +180,17 @@ fn stage(
     on_call: &Callback<MouseEvent>,
 ) -> Html {
     let (names, hints) = (settings.all_names, settings.hints);
-    let shown = Picture::ALL
+    let may_see = |p: &Picture| *p != Picture::Wiring || bench.exam.is_none_or(|exam| exam.wiring);
+    let pictures: Vec<Picture> = Picture::ALL.into_iter().filter(may_see).collect();
+    let shown = pictures
         .iter()
         .position(|p| *p == bench.picture)
         .unwrap_or(0);
-    let on_show = door.reform(|index: usize| Order::Show(Picture::ALL[index]));
-    let words = Picture::ALL
+    let words = pictures
         .iter()
         .map(|p| AttrValue::from(p.word()))
         .collect::<Vec<_>>();
+    let on_show = door.reform(move |index: usize| Order::Show(pictures[index]));
     let (lead, jaws) = (bench.meter.lead, bench.meter.mode.is_clamp());
     let on_touch = door.reform(move |thing: Thing| match thing {
         Thing::Point(node) => Order::Put(lead, Some(node)),

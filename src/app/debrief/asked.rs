@@ -7,7 +7,7 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 use crate::app::asking::Asking;
-use crate::app::asking::worked;
+use crate::app::asking::worked_of;
 use crate::app::shared::Shared;
 use crate::app::worker::Answer;
 use crate::app::worker::Likely;
@@ -30,14 +30,17 @@ pub enum Asked<T> {
 /// Asks once for a job; the thread ends with the last answer, or with the screen. What each decision
 /// was worth comes some seconds after the likely causes.
 #[hook]
-pub fn use_likely(job: &Shared<Job>) -> (Asked<Shared<Likely>>, Asked<Shared<Reckoning>>) {
+pub fn use_likely(
+    job: &Shared<Job>,
+    letters: Option<&AttrValue>,
+) -> (Asked<Shared<Likely>>, Asked<Shared<Reckoning>>) {
     let asked = use_state_eq(|| Asked::Waiting(0, 0));
     let reckoned = use_state_eq(|| Asked::Waiting(0, 0));
     {
         let (asked, reckoned) = (asked.setter(), reckoned.setter());
-        use_effect_with(job.clone(), move |job| {
+        use_effect_with((job.clone(), letters.cloned()), move |(job, letters)| {
             let is_told = Rc::new(Cell::new(false));
-            let asking = Asking::ask(worked(job), Question::Likely, move |answer| match answer {
+            let asking = Asking::ask(worked_of(job, letters.as_deref()), Question::Likely, move |answer| match answer {
                 Answer::Progress { done, of } => asked.set(Asked::Waiting(done, of)),
                 Answer::Likely(likely) => {
                     is_told.set(true);
@@ -61,13 +64,13 @@ pub fn use_likely(job: &Shared<Job>) -> (Asked<Shared<Likely>>, Asked<Shared<Rec
 
 /// Asks how the expert works a job, once `wanted`.
 #[hook]
-pub fn use_expert(job: &Shared<Job>, wanted: bool) -> Asked<Shared<Vec<Entry>>> {
+pub fn use_expert(job: &Shared<Job>, letters: Option<&AttrValue>, wanted: bool) -> Asked<Shared<Vec<Entry>>> {
     let asked = use_state_eq(|| Asked::Waiting(0, 0));
     {
         let asked = asked.setter();
-        use_effect_with((job.clone(), wanted), move |(job, wanted)| {
+        use_effect_with((job.clone(), letters.cloned(), wanted), move |(job, letters, wanted)| {
             let asking = wanted.then(|| {
-                Asking::ask(worked(job), Question::Expert, move |answer| match answer {
+                Asking::ask(worked_of(job, letters.as_deref()), Question::Expert, move |answer| match answer {
                     Answer::Expert { log } => asked.set(Asked::Told(Shared::new(log))),
                     Answer::Failed { why } => asked.set(Asked::None(why)),
                     _ => {}

@@ -15,13 +15,16 @@ use crate::bench::job::Job;
 pub struct ExpertProps {
     /// The job.
     pub job: Shared<Job>,
+    /// The job in letters, where it is known nowhere else.
+    #[prop_or_default]
+    pub letters: Option<AttrValue>,
 }
 
 /// The two ways.
 #[component]
 pub fn Expert(props: &ExpertProps) -> Html {
     let wanted = use_state_eq(|| false);
-    let asked = use_expert(&props.job, *wanted);
+    let asked = use_expert(&props.job, props.letters.as_ref(), *wanted);
     let told = match &asked {
         Asked::Told(log) => Some(log.clone()),
         _ => None,

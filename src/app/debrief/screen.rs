@@ -46,13 +46,21 @@ use crate::score::Report;
 pub struct DebriefProps {
     /// The job.
     pub job: Shared<Job>,
+    /// The job in letters, where it is known nowhere else.
+    #[prop_or_default]
+    pub letters: Option<AttrValue>,
+    /// Somebody else's job, looked at afterwards: nothing is done again, and nothing is kept.
+    #[prop_or_default]
+    pub reviews: bool,
 }
 
 /// The debrief, or the way back when the job is not over yet.
 #[component]
 pub fn DebriefScreen(props: &DebriefProps) -> Html {
     let bench = use_bench();
-    let told = use_memo(props.job.clone(), |job| job.is_over().then(|| debrief(job)));
+    let told = use_memo((props.job.clone(), props.reviews), |(job, reviews)| {
+        (*reviews || job.is_over()).then(|| debrief(job))
+    });
     match &*told {
         None => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
@@ -67,7 +75,7 @@ pub fn DebriefScreen(props: &DebriefProps) -> Html {
             </main>
         },
         Some(Ok(view)) => {
-            html! { <Told job={props.job.clone()} view={Shared::new(view.clone())} /> }
+            html! { <Told job={props.job.clone()} view={Shared::new(view.clone())} letters={props.letters.clone()} reviews={props.reviews} /> }
         }
     }
 }
@@ -77,6 +85,8 @@ pub fn DebriefScreen(props: &DebriefProps) -> Html {
 struct ToldProps {
     job: Shared<Job>,
     view: Shared<DebriefView>,
+    letters: Option<AttrValue>,
+    reviews: bool,
 }
 
 #[component]
@@ -86,7 +96,7 @@ fn Told(props: &ToldProps) -> Html {
     let past = use_memo((props.job.clone(), *shown), |(job, step)| {
         past::at_step(job, *step)
     });
-    let (asked, reckoned) = use_likely(&props.job);
+    let (asked, reckoned) = use_likely(&props.job, props.letters.as_ref());
     let reckoning = match &reckoned {
         Asked::Told(reckoning) => Some(reckoning.clone()),
         _ => None,
@@ -96,7 +106,7 @@ fn Told(props: &ToldProps) -> Html {
         let report = props.view.report.judged(job, reckoning);
         Some((report, decided::rows(job, reckoning)))
     });
-    use_settled(&props.job, &judged, bench.tried.is_none());
+    use_settled(&props.job, &judged, bench.tried.is_none() && !props.reviews);
     let view = &props.view;
     let report = judged.as_ref().as_ref().map_or(&view.report, |(r, _)| r);
     let decided = judged.as_ref().as_ref().map(|(_, rows)| rows);
@@ -111,7 +121,7 @@ fn Told(props: &ToldProps) -> Html {
     };
     html! {
         <main class="page debrief" id="main" tabindex="-1">
-            { head(&bench, &props.job, report, settled, &door) }
+            { head(&bench, &props.job, report, settled, (!props.reviews).then_some(&door)) }
             { truth(view) }
             { pointed(rows.as_ref(), &asked, *shown) }
             <Track steps={view.steps.clone()} shown={*shown} on_show={go.clone()} />
@@ -121,7 +131,7 @@ fn Told(props: &ToldProps) -> Html {
                     <div class="stack">
                         <StepDetail step={step.clone()} count={view.steps.len()} worth={worth(&asked, *shown)}
                             decided={decided.map_or_else(Vec::new, |d| d.of_step(step.number))} />
-                        { try_from(*shown, &bench.id, &door) }
+                        if !props.reviews { { try_from(*shown, &bench.id, &door) } }
                     </div>
                 }
                 if let Some(past) = &*past {
@@ -135,7 +145,7 @@ fn Told(props: &ToldProps) -> Html {
             <Moments job={props.job.clone()} on_show={go.clone()} />
             <Marks marks={marks(report)} basis={basis(report, &reckoned)} asked_for={asked_for(report)} />
             if let Some(decided) = &decided { { practise(&decided.practise, &go) } }
-            <Expert job={props.job.clone()} />
+            <Expert job={props.job.clone()} letters={props.letters.clone()} />
         </main>
     }
 }
@@ -238,12 +248,12 @@ fn head(
     job: &Job,
     report: &Report,
     settled: bool,
-    door: &Callback<Order>,
+    door: Option<&Callback<Order>>,
 ) -> Html {
     // A browser that does not print says so itself.
     let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
-    let again = door.reform(|_: MouseEvent| Order::StartAgain);
-    let back = door.reform(|_: MouseEvent| Order::BackToWhole);
+    let again = door.map(|door| door.reform(|_: MouseEvent| Order::StartAgain));
+    let back = door.map(|door| door.reform(|_: MouseEvent| Order::BackToWhole));
     let money = money(report, &job.scenario().rules);
     html! {
         <header class="debrief__head">
@@ -260,8 +270,10 @@ fn head(
             </dl>
             <div class="row no-print">
                 <button type="button" class="button" onclick={print}>{ "Print" }</button>
-                <a class="button" href={Route::Bench(bench.id.clone()).href()} onclick={again}>{ "Do it again" }</a>
-                <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
+                if let Some(again) = again {
+                    <a class="button" href={Route::Bench(bench.id.clone()).href()} onclick={again}>{ "Do it again" }</a>
+                    <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
+                }
             </div>
         </header>
     }

@@ -81,6 +81,10 @@ pub fn DeskHome() -> Html {
                     </select>
                 </label>
             </div>
+            <p class="row">
+                <a class="button" href={Route::MakeAssessment.href()}>{ "Make an assessment" }</a>
+                <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
+            </p>
             <OpenFiles {on_files} what="Job files to work on" />
             <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
             { list(&drafts, &refresh) }

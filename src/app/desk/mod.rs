@@ -19,4 +19,5 @@ mod visit_fields;
 
 pub use draft::is_readable;
 pub use home::DeskHome;
+pub use qr::QrCode;
 pub use screen::DeskScreen;

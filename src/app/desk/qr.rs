@@ -1,7 +1,7 @@
 //! A link as a QR code, drawn as one path of black squares.
 
-use qrcodegen::QrCode;
 use qrcodegen::QrCodeEcc;
+use yew::prelude::*;
 
 /// White squares around a code. Published: ISO/IEC 18004, four.
 const QUIET: i32 = 4;
@@ -17,7 +17,7 @@ pub struct Drawn {
 
 /// Draws a text; none when it is longer than any code can hold (2,953 letters).
 pub fn drawn(text: &str) -> Option<Drawn> {
-    let code = QrCode::encode_text(text, QrCodeEcc::Low).ok()?;
+    let code = qrcodegen::QrCode::encode_text(text, QrCodeEcc::Low).ok()?;
     let mut path = String::new();
     for y in 0..code.size() {
         let mut x = 0;
@@ -35,6 +35,30 @@ pub fn drawn(text: &str) -> Option<Drawn> {
         side: code.size() + 2 * QUIET,
         path,
     })
+}
+
+/// What is drawn.
+#[derive(Properties, PartialEq)]
+pub struct QrCodeProps {
+    /// The text in it.
+    pub text: AttrValue,
+    /// What a screen reader says.
+    pub label: AttrValue,
+}
+
+/// A text as a QR code, or a word that it is too long for one.
+#[component]
+pub fn QrCode(props: &QrCodeProps) -> Html {
+    let code = use_memo(props.text.clone(), |text| drawn(text));
+    let Some(code) = &*code else {
+        return html! { <p>{ "This is too long for a code: give the link or the file." }</p> };
+    };
+    html! {
+        <svg class="qr" role="img" aria-label={props.label.clone()} viewBox={format!("0 0 {0} {0}", code.side)} shape-rendering="crispEdges">
+            <rect class="qr__paper" width={code.side.to_string()} height={code.side.to_string()} />
+            <path class="qr__ink" d={code.path.clone()} />
+        </svg>
+    }
 }
 
 #[cfg(test)]

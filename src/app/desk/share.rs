@@ -6,8 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use crate::app::desk::qr;
-use crate::app::desk::qr::Drawn;
+use crate::app::desk::qr::QrCode;
 use crate::app::route::Route;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
@@ -24,7 +23,6 @@ pub struct ShareProps {
 #[component]
 pub fn Share(props: &ShareProps) -> Html {
     let address = use_memo(props.job.clone(), |job| address(&share::to_letters(job)));
-    let code = use_memo((*address).clone(), |address| qr::drawn(address));
     let files = use_memo(props.job.clone(), files);
     let field = use_node_ref();
     let told = use_state(|| "");
@@ -52,7 +50,7 @@ pub fn Share(props: &ShareProps) -> Html {
             </label>
             <p class="row"><button type="button" class="button" onclick={copy}>{ "Copy the link" }</button>
                 <span role="status">{ *told }</span></p>
-            <details><summary>{ "Code for a classroom screen" }</summary>{ picture(code.as_ref().as_ref()) }</details>
+            <details><summary>{ "Code for a classroom screen" }</summary><QrCode text={(*address).clone()} label="The link as a QR code" /></details>
             <p class="row">
                 { for files.iter().map(|(name, words, href)| html! {
                     <a class="button" download={name.clone()} href={href.clone()}>{ *words }</a>
@@ -60,18 +58,6 @@ pub fn Share(props: &ShareProps) -> Html {
             </p>
             <p><a href={Route::Handbook(Some("sharing".to_owned())).href()}>{ "What this protects and what not" }</a></p>
         </div>
-    }
-}
-
-fn picture(code: Option<&Drawn>) -> Html {
-    let Some(code) = code else {
-        return html! { <p>{ "This job is too long for a code: give the link or the file. Shorter answers make it fit." }</p> };
-    };
-    html! {
-        <svg class="qr" role="img" aria-label="The link as a QR code" viewBox={format!("0 0 {0} {0}", code.side)} shape-rendering="crispEdges">
-            <rect class="qr__paper" width={code.side.to_string()} height={code.side.to_string()} />
-            <path class="qr__ink" d={code.path.clone()} />
-        </svg>
     }
 }
 

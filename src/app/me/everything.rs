@@ -10,10 +10,13 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::app::assessments::given::Given;
 use crate::app::desk;
 use crate::app::me::history;
+use crate::app::outbox;
 use crate::app::own;
 use crate::app::settings::Settings;
+use crate::app::sitting::state::Sitting;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
@@ -136,6 +139,10 @@ fn is_readable(key: &str, text: &str) -> bool {
         Some(("own", id)) => own::is_readable(id, text),
         Some(("draft", _)) => desk::is_readable(text),
         Some(_) if key.starts_with(history::PREFIX) => Practice::read(text).is_some(),
+        Some(("outbox" | "parked", _)) => outbox::is_readable(text),
+        None if key == "lrs" => outbox::is_place(text),
+        Some(("given", _)) => Given::read(text).is_some(),
+        None if key == "sitting" => Sitting::read(text).is_some(),
         None if key == "settings" => serde_json::from_str::<Settings>(text).is_ok(),
         _ => false,
     }

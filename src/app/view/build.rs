@@ -130,6 +130,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
         tried: None,
         help: kept.help.clone(),
         over: job.is_over(),
+        exam: None,
     }
 }
 

@@ -393,4 +393,13 @@ pub struct BenchView {
     pub help: Shared<HelpView>,
     /// The job is over.
     pub over: bool,
+    /// It is assessed.
+    pub exam: Option<ExamView>,
+}
+
+/// What is different on the bench in an assessment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ExamView {
+    /// The wiring diagram may be used.
+    pub wiring: bool,
 }

@@ -6,6 +6,9 @@ use serde::Serialize;
 use crate::bench::job::Entry;
 use crate::expert::Reckoning;
 use crate::expert::crowd::Kind;
+use crate::records::cohort::Attempt;
+use crate::records::cohort::lines::Cohort;
+use crate::records::sift::Sifted;
 use crate::score::Fared;
 
 /// A job as far as its log goes.
@@ -42,6 +45,22 @@ pub enum Question {
         /// Seed of the first; each has the next one.
         seed: u64,
     },
+    /// A file's records taken in.
+    Sift {
+        /// Name of the file.
+        file: String,
+        /// Its text.
+        text: String,
+        /// Texts of assessments, each with its key as digits, or nothing.
+        assessments: Vec<(String, String)>,
+        /// Logs are run again.
+        replays: bool,
+    },
+    /// What attempts say together.
+    Cohort {
+        /// The attempts.
+        attempts: Vec<Attempt>,
+    },
 }
 
 /// What the thread answers.
@@ -76,6 +95,13 @@ pub enum Answer {
         /// In the order asked.
         fared: Vec<Fared>,
     },
+    /// A file's records, one after the other.
+    Sifted {
+        /// What is known of each.
+        list: Vec<Sifted>,
+    },
+    /// What attempts say together.
+    Cohort(Box<Cohort>),
     /// The question cannot be answered, plain words.
     Failed {
         /// Why.

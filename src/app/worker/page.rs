@@ -15,7 +15,7 @@ use crate::app::worker::messages::Question;
 /// Where the page says the thread's script is.
 const ADDRESS: &str = "meta[name=thread]";
 
-/// A thread with one question; it ends when this is dropped, answered or not.
+/// A thread with one question at a time; it ends when this is dropped, answered or not.
 pub struct Thread {
     worker: Worker,
     _heard: [EventListener; 2],
@@ -54,6 +54,16 @@ impl Thread {
             worker,
             _heard: [heard, broken],
         })
+    }
+}
+
+impl Thread {
+    /// Asks the next question, once the one before is answered.
+    pub fn again(&self, question: &Question) {
+        if let Ok(text) = serde_json::to_string(question) {
+            // A thread that has ended meanwhile has told so.
+            let _ = self.worker.post_message(&JsValue::from_str(&text));
+        }
     }
 }
 

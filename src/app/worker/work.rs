@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use crate::app::library;
+use crate::app::sitting;
 use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Likely;
 use crate::app::worker::messages::Question;
@@ -16,6 +17,9 @@ use crate::expert::crowd::Kind;
 use crate::expert::hints;
 use crate::expert::play;
 use crate::machine::MachineError;
+use crate::records::cohort;
+use crate::records::seal::AssessmentKey;
+use crate::records::sift::Against;
 use crate::scenario;
 use crate::scenario::share;
 use crate::score::Crowd;
@@ -27,11 +31,31 @@ const NAMED: usize = 7;
 
 /// Answers a question; `told` hears how far it is.
 pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
+    match question {
+        Question::Sift {
+            file,
+            text,
+            assessments,
+            replays,
+        } => sift(&file, &text, &assessments, replays),
+        Question::Cohort { attempts } => match cohort::cohort(&attempts) {
+            Ok(cohort) => Answer::Cohort(Box::new(cohort)),
+            Err(error) => Answer::Failed {
+                why: error.to_string(),
+            },
+        },
+        of_a_job => about_a_job(of_a_job, told),
+    }
+}
+
+fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
     let (name, letters) = match &question {
         Question::Likely(worked) | Question::Expert(worked) | Question::Hint(worked) => {
             (&worked.job, worked.letters.as_ref())
         }
         Question::Crowd { job, .. } => (job, None),
+        Question::Sift { file, .. } => (file, None),
+        Question::Cohort { .. } => (&String::new(), None),
     };
     let own = || {
         let job = share::from_letters(name, letters?).ok()?;
@@ -49,10 +73,35 @@ pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
         Question::Crowd {
             kinds, runs, seed, ..
         } => crowd(&scenario, &kinds, runs, seed, told).map(|fared| Answer::Crowd { fared }),
+        // These are about no job and were answered above.
+        Question::Sift { .. } | Question::Cohort { .. } => Ok(Answer::Ready),
     };
     answer.unwrap_or_else(|error| Answer::Failed {
         why: format!("The machine of this job cannot be set up: {error}"),
     })
+}
+
+fn sift(file: &str, text: &str, assessments: &[(String, String)], replays: bool) -> Answer {
+    let library = match sitting::library() {
+        Ok(library) => library,
+        Err(error) => {
+            return Answer::Failed {
+                why: error.to_string(),
+            };
+        }
+    };
+    let read = |(text, key): &(String, String)| {
+        let assessment = sitting::assessment("assessment", text).ok()?;
+        Some((assessment, AssessmentKey::read(key).ok()))
+    };
+    let against = Against {
+        library: &library,
+        assessments: assessments.iter().filter_map(read).collect(),
+        replays,
+    };
+    Answer::Sifted {
+        list: against.file(file, text),
+    }
 }
 
 fn crowd(

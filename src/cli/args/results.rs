@@ -4,14 +4,16 @@ use clap::Args as ClapArgs;
 use clap::ValueEnum;
 
 pub(super) const VERIFY_HELP: &str = "\
-A FILE is a record, or a folder of records ending in .json. Each log is run again and compared
-with what the record shows; the first difference is named. Records of an assessment need its file
+A FILE is a record, several of them one a line, or a folder of such files ending in .json or
+.jsonl. Each log is run again and compared
+with what the record shows; the first difference is named. A candidate's records of one assessment
+must be one unbroken row. Records of an assessment need its file
 and its key to be accepted. A key is 64 hexadecimal digits in a file, kept by the instructor.
 
 Exit codes: 0 every record is accepted; 1 one is not; 2 wrong usage or input.";
 
 pub(super) const COHORT_HELP: &str = "\
-A FILE is a record, or a folder of records ending in .json. Links and seals are checked, logs are
+A FILE is a record, several of them one a line, or a folder of such files. Links and seals are checked, logs are
 not run again: do that with `verify`. The first attempt at each job counts.
 
 Exit codes: 0 all well; 1 a record was left out; 2 wrong usage or input.";

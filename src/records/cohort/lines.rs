@@ -1,11 +1,12 @@
 //! A cohort's answer as plain lines, as files and screens show them.
 
+use serde::Deserialize;
 use serde::Serialize;
 
 use crate::records::measurement::ability::Estimate;
 
 /// A number with its error, as it is written in files.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Measured {
     /// The number.
     pub value: f64,
@@ -22,8 +23,17 @@ impl From<Estimate> for Measured {
     }
 }
 
+/// How often a skill was shown, and went right.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Shown {
+    /// Jobs that practise it.
+    pub n: usize,
+    /// Of these, jobs put right, safely, with evidence.
+    pub n_right: usize,
+}
+
 /// One person.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct PersonLine {
     /// Number or pseudonym.
     pub candidate: String,
@@ -45,10 +55,12 @@ pub struct PersonLine {
     pub minutes: f64,
     /// Cost over target cost, all jobs together; none where no target is known.
     pub cost_to_target: Option<f64>,
+    /// Each skill of the cohort.
+    pub skills: Vec<Shown>,
 }
 
 /// One job.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct JobLine {
     /// Its name.
     pub job: String,
@@ -59,7 +71,7 @@ pub struct JobLine {
     /// Difficulty, logits; none for few people.
     pub difficulty: Option<Measured>,
     /// In words, with the error in mind.
-    pub words: &'static str,
+    pub words: String,
     /// Correlation of its score with the mean of the other jobs; none where it cannot be had.
     pub discrimination: Option<f64>,
     /// Information-weighted mean square, 1 as expected.
@@ -75,7 +87,7 @@ pub struct JobLine {
 }
 
 /// How far the abilities can be relied on.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Reliability {
     /// 0 to 1; none for fewer than two people.
     pub value: Option<f64>,
@@ -84,7 +96,7 @@ pub struct Reliability {
 }
 
 /// Safety rules broken, by kind.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SafetyLine {
     /// Name of the rule.
     pub rule: String,
@@ -97,7 +109,7 @@ pub struct SafetyLine {
 }
 
 /// A fault taken for another.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct ConfusedLine {
     /// What was wrong.
     pub is: String,
@@ -108,8 +120,10 @@ pub struct ConfusedLine {
 }
 
 /// What a cohort's records say together.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Cohort {
+    /// Skills, in order of name.
+    pub skills: Vec<String>,
     /// People, in order of name.
     pub people: Vec<PersonLine>,
     /// Jobs, in order of name.

@@ -5,9 +5,13 @@
 //! of any size comes out finite. Ability is in logits, 0 the cohort's middle.
 
 pub mod lines; // the answer: people, jobs, safety, faults confused
+pub mod tables; // the same for a spreadsheet
 
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
+
+use serde::Deserialize;
+use serde::Serialize;
 
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::ConfusedLine;
@@ -16,6 +20,7 @@ use crate::records::cohort::lines::Measured;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Reliability;
 use crate::records::cohort::lines::SafetyLine;
+use crate::records::cohort::lines::Shown;
 use crate::records::measurement::ability;
 use crate::records::measurement::ability::Estimate;
 use crate::records::measurement::calibration::Calibration;
@@ -33,6 +38,8 @@ use crate::records::result::JobResult;
 
 /// Highest graded score of a job.
 const HIGHEST: u8 = 3;
+/// A job shows its skills from this graded score on: put right, safely, with evidence.
+const RIGHT_FROM: u8 = 2;
 /// With fewer people a job's numbers would be noise: none are given.
 const FEWEST_FOR_NUMBERS: usize = 10;
 /// From here on the spread of abilities is estimated instead of assumed.
@@ -41,12 +48,14 @@ const FEWEST_FOR_SPREAD: usize = 200;
 const FOR_A_DECISION: f64 = 0.8;
 
 /// One job of one candidate.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Attempt {
     /// Number or pseudonym.
     pub candidate: String,
     /// Name of the job; variants of one job are one job.
     pub job: String,
+    /// Skills the job practises.
+    pub skills: Vec<String>,
     /// What it came to.
     pub result: JobResult,
     /// What was wrong, by name in the catalogue; empty where it is not known.
@@ -58,6 +67,7 @@ struct Sheet<'a> {
     people: Vec<&'a str>,
     jobs: Vec<&'a str>,
     cells: BTreeMap<(usize, usize), &'a Attempt>,
+    skills: Vec<&'a str>,
     n_repeats: usize,
 }
 
@@ -87,6 +97,11 @@ pub fn cohort(attempts: &[Attempt]) -> Result<Cohort, MeasurementError> {
         .collect();
     let reliability = ability::reliability(&abilities);
     Ok(Cohort {
+        skills: sheet
+            .skills
+            .iter()
+            .map(|skill| (*skill).to_owned())
+            .collect(),
         people: people(&sheet, &responses, &calibration, &abilities),
         jobs: jobs(&sheet, &responses, &calibration, &abilities),
         reliability: Reliability {
@@ -118,7 +133,12 @@ fn sheet(attempts: &[Attempt]) -> Sheet<'_> {
             }
         }
     }
+    let skills: BTreeSet<&str> = attempts
+        .iter()
+        .flat_map(|a| a.skills.iter().map(String::as_str))
+        .collect();
     Sheet {
+        skills: skills.into_iter().collect(),
         people,
         jobs,
         cells,
@@ -142,10 +162,19 @@ fn people(
     abilities: &[Estimate],
 ) -> Vec<PersonLine> {
     let line = |person: usize| {
-        let own: Vec<&JobResult> = (0..sheet.jobs.len())
-            .filter_map(|job| sheet.cells.get(&(person, job)))
-            .map(|attempt| &attempt.result)
+        let attempts: Vec<&Attempt> = (0..sheet.jobs.len())
+            .filter_map(|job| sheet.cells.get(&(person, job)).copied())
             .collect();
+        let own: Vec<&JobResult> = attempts.iter().map(|attempt| &attempt.result).collect();
+        let shown = |skill: &&str| {
+            let of_it = attempts
+                .iter()
+                .filter(|a| a.skills.iter().any(|s| s == skill));
+            of_it.fold(Shown::default(), |shown, attempt| Shown {
+                n: shown.n + 1,
+                n_right: shown.n_right + usize::from(attempt.result.graded() >= RIGHT_FROM),
+            })
+        };
         let scores = responses.person(person);
         let fit = person_fit(&calibration.items, scores, abilities[person].value);
         let broken = || own.iter().flat_map(|result| result.safety.iter());
@@ -160,6 +189,7 @@ fn people(
             n_safety: broken().count(),
             minutes: mean(own.iter().map(|r| r.minutes)),
             cost_to_target: cost_to_target(&own),
+            skills: sheet.skills.iter().map(shown).collect(),
         }
     };
     (0..sheet.people.len()).map(line).collect()
@@ -188,7 +218,9 @@ fn jobs(
             job: sheet.jobs[job].to_owned(),
             n_people: own.len(),
             mean_score: mean(own.iter().map(|r| f64::from(r.graded()))),
-            words: difficulty.map_or("too few people to say", difficulty_words),
+            words: difficulty
+                .map_or("too few people to say", difficulty_words)
+                .to_owned(),
             difficulty,
             discrimination: is_enough.then(|| discrimination(responses, job)).flatten(),
             infit: is_enough.then_some(fit[job].infit),

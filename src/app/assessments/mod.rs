@@ -1,0 +1,9 @@
+//! Making an assessment: its jobs by skill and level, its rules, and a slip for each candidate.
+
+pub mod given;
+mod rules;
+mod screen;
+mod slips;
+mod slots;
+
+pub use screen::MakeScreen;

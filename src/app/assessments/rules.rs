@@ -1,0 +1,177 @@
+//! Time, aids and what passes.
+
+use web_sys::HtmlInputElement;
+use web_sys::HtmlTextAreaElement;
+use yew::prelude::*;
+
+use crate::app::assessments::given::usual_variants;
+use crate::assess::assessment_file::AssessmentFile;
+use crate::assess::assessment_file::CutFile;
+use crate::assess::assessment_file::VariantsFile;
+use crate::assess::decide;
+
+/// The rules.
+#[derive(Properties, PartialEq)]
+pub struct RulesProps {
+    /// As they are.
+    pub file: AssessmentFile,
+    /// As they are to be.
+    pub on_change: Callback<AssessmentFile>,
+}
+
+/// The fields.
+#[component]
+pub fn Rules(props: &RulesProps) -> Html {
+    let file = &props.file;
+    let number =
+        |label: &'static str, hint: &'static str, value: f64, set: fn(&mut AssessmentFile, f64)| {
+            let (file, on_change) = (file.clone(), props.on_change.clone());
+            let oninput = Callback::from(move |event: InputEvent| {
+                let typed = event.target_unchecked_into::<HtmlInputElement>().value();
+                let mut next = file.clone();
+                // What is no number shows as a problem at the side.
+                set(&mut next, typed.trim().parse().unwrap_or(-1.0));
+                on_change.emit(next);
+            });
+            html! {
+                <label class="field"><span class="field__label">{ label }</span>
+                    <input type="number" step="any" value={shown(value)} {oninput} />
+                    <span class="field__hint">{ hint }</span></label>
+            }
+        };
+    let tick = |label: &'static str, checked: bool, set: fn(&mut AssessmentFile)| {
+        let (file, on_change) = (file.clone(), props.on_change.clone());
+        let onchange = Callback::from(move |_: Event| {
+            let mut next = file.clone();
+            set(&mut next);
+            on_change.emit(next);
+        });
+        html! { <label class="choice"><input type="checkbox" {checked} {onchange} /><span>{ label }</span></label> }
+    };
+    let varies = file.variants != VariantsFile::default();
+    html! {
+        <>
+            <section class="stack" aria-labelledby="time">
+                <h2 id="time">{ "Time and aids" }</h2>
+                { number("Time for all jobs, minutes", "Generous: it is to be a limit, not a race. Extra time is given per candidate below.", file.time_limit_min, |f, to| f.time_limit_min = to) }
+                <fieldset><legend>{ "Allowed" }</legend>
+                    { tick("the data sheet beside a reading", file.aids.data_sheet, |f| f.aids.data_sheet = !f.aids.data_sheet) }
+                    { tick("the wiring diagram", file.aids.wiring, |f| f.aids.wiring = !f.aids.wiring) }
+                    { tick("the handbook", file.aids.handbook, |f| f.aids.handbook = !f.aids.handbook) }
+                    { tick("stopping the clock between jobs", file.aids.pause, |f| f.aids.pause = !f.aids.pause) }
+                </fieldset>
+                { tick("Each candidate gets other values, loads and customers", varies, |f| {
+                    f.variants = if f.variants == VariantsFile::default() { usual_variants() } else { VariantsFile::default() };
+                }) }
+            </section>
+            <section class="stack" aria-labelledby="passes">
+                <h2 id="passes">{ "What passes" }</h2>
+                <Cut cut={file.pass.cut.clone()} on_change={props.on_change.reform({
+                    let file = file.clone();
+                    move |cut| { let mut next = file.clone(); next.pass.cut = cut; next }
+                })} />
+                { number("Border, marks to either side of the cut", "Within it more jobs decide: it is neither passed nor failed.", file.pass.border, |f, to| f.pass.border = to) }
+                { number("Machines put right, % of the jobs", "", 100.0 * file.pass.fixed_share, |f, to| f.pass.fixed_share = to / 100.0) }
+                { number("Safety, least % of its points", "Marks elsewhere do not make up for it.", 100.0 * file.pass.parts.get("safety").copied().unwrap_or(0.0), |f, to| {
+                    f.pass.parts.insert("safety".to_owned(), to / 100.0);
+                }) }
+                { tick("A critical safety rule broken in any job means: not yet", file.pass.no_critical, |f| f.pass.no_critical = !f.pass.no_critical) }
+            </section>
+        </>
+    }
+}
+
+/// As a person would type it.
+fn shown(value: f64) -> String {
+    if value < 0.0 {
+        String::new()
+    } else {
+        format!("{}", (value * 1000.0).round() / 1000.0)
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct CutProps {
+    cut: CutFile,
+    on_change: Callback<CutFile>,
+}
+
+/// The cut: a number, or what judges hold.
+#[component]
+fn Cut(props: &CutProps) -> Html {
+    let typed = use_state(|| match &props.cut {
+        CutFile::Fixed(_) => String::new(),
+        CutFile::Judges(judges) => judges_as_text(judges),
+    });
+    let by_judges = matches!(props.cut, CutFile::Judges(_));
+    let fixed = props.on_change.reform(|event: InputEvent| {
+        let value = event.target_unchecked_into::<HtmlInputElement>().value();
+        CutFile::Fixed(value.trim().parse().unwrap_or(-1.0))
+    });
+    let judges = {
+        let (typed, on_change) = (typed.clone(), props.on_change.clone());
+        Callback::from(move |event: InputEvent| {
+            let text = event.target_unchecked_into::<HtmlTextAreaElement>().value();
+            on_change.emit(CutFile::Judges(judges_from_text(&text)));
+            typed.set(text);
+        })
+    };
+    let to_fixed = props.on_change.reform(|_: Event| CutFile::Fixed(65.0));
+    let to_judges = {
+        let typed = typed.clone();
+        props
+            .on_change
+            .reform(move |_: Event| CutFile::Judges(judges_from_text(&typed)))
+    };
+    let (cut, se) = decide::cut(&props.cut);
+    html! {
+        <fieldset class="stack"><legend>{ "Cut" }</legend>
+            <label class="choice"><input type="radio" name="cut" checked={!by_judges} onchange={to_fixed} /><span>{ "a fixed number of marks" }</span></label>
+            if let CutFile::Fixed(marks) = &props.cut {
+                <label class="field"><span class="field__label">{ "Marks of 100" }</span><input type="number" step="any" value={shown(*marks)} oninput={fixed} /></label>
+            }
+            <label class="choice"><input type="radio" name="cut" checked={by_judges} onchange={to_judges} /><span>{ "from judges, after Angoff" }</span></label>
+            if by_judges {
+                <label class="field"><span class="field__label">{ "One judge a line" }</span>
+                    <textarea value={(*typed).clone()} oninput={judges} placeholder="60, 65, 70, 55" />
+                    <span class="field__hint">{ "For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between." }</span></label>
+                <p role="status">{ format!("Cut {cut:.1} marks; among the judges it is sure to about ±{:.1}.", 2.0 * se) }</p>
+            }
+        </fieldset>
+    }
+}
+
+/// One judge a line, commas between; what is no number comes out as one that is refused.
+fn judges_from_text(text: &str) -> Vec<Vec<f64>> {
+    text.lines()
+        .filter(|line| !line.trim().is_empty())
+        .map(|line| {
+            line.split([',', ';', '\t'])
+                .map(|word| word.trim().parse().unwrap_or(-1.0))
+                .collect()
+        })
+        .collect()
+}
+
+fn judges_as_text(judges: &[Vec<f64>]) -> String {
+    let line = |judge: &Vec<f64>| {
+        judge
+            .iter()
+            .map(f64::to_string)
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
+    judges.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn judges_are_read_as_they_are_written_and_what_is_no_number_is_refused() {
+        let judges = vec![vec![60.0, 65.5], vec![70.0, 55.0]];
+        assert_eq!(judges_from_text(&judges_as_text(&judges)), judges);
+        assert_eq!(judges_from_text("60, many\n\n"), [[60.0, -1.0]]);
+    }
+}

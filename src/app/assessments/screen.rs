@@ -1,0 +1,181 @@
+//! One assessment being made: form at the left; at the side what is wrong, how reliable so many jobs
+//! are, and giving it out.
+
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::assessments::given::Given;
+use crate::app::assessments::given::name_of;
+use crate::app::assessments::rules::Rules;
+use crate::app::assessments::slips::Slips;
+use crate::app::assessments::slots::Slots;
+use crate::app::net;
+use crate::app::open_files::OpenFiles;
+use crate::app::open_files::OpenedFile;
+use crate::app::route::Route;
+use crate::app::sitting;
+use crate::assess::assessment_file::AssessmentFile;
+use crate::assess::decide;
+use crate::scenario::Problem;
+
+/// The screen: those that are kept, and the one that is worked on.
+#[component]
+pub fn MakeScreen() -> Html {
+    let kept = use_state(Vec::<Given>::new);
+    let now = use_state(|| None::<Given>);
+    let told = use_state(Vec::<String>::new);
+    {
+        let kept = kept.clone();
+        use_effect_with(now.is_none(), move |_| {
+            spawn_local(async move { kept.set(Given::all().await) });
+        });
+    }
+    let fresh = {
+        let (now, told) = (now.clone(), told.clone());
+        Callback::from(move |file: Option<AssessmentFile>| match net::random() {
+            Some(key) => {
+                let mut given = Given::new(key);
+                if let Some(file) = file {
+                    given.file = file;
+                }
+                now.set(Some(given));
+            }
+            None => told.set(vec![
+                "This browser gives no random numbers, so it can make no key: use another one."
+                    .to_owned(),
+            ]),
+        })
+    };
+    let on_files = {
+        let (fresh, told) = (fresh.clone(), told.clone());
+        Callback::from(move |files: Vec<OpenedFile>| {
+            for file in files {
+                let text = file.text.unwrap_or_default();
+                match sitting::assessment(&file.name, &text) {
+                    Ok(read) => fresh.emit(Some(read.file)),
+                    Err(error) => told.set(error.problems.iter().map(Problem::to_string).collect()),
+                }
+            }
+        })
+    };
+    let change = {
+        let (now, told) = (now.clone(), told.clone());
+        Callback::from(move |next: Given| {
+            let told = told.clone();
+            now.set(Some(next.clone()));
+            if next.file.id.is_empty() {
+                return;
+            }
+            spawn_local(async move {
+                if let Err(error) = next.keep().await {
+                    told.set(vec![error.to_string()]);
+                }
+            });
+        })
+    };
+    let say = html! { <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div> };
+    if let Some(given) = &*now {
+        return html! {
+            <main class="page desk" id="main" tabindex="-1">
+                <header class="desk__bar"><h1>{ "Make an assessment" }</h1>{ say }</header>
+                <Editor given={given.clone()} on_change={change} />
+            </main>
+        };
+    }
+    html! {
+        <main class="page stack" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ "Make an assessment" }</h1>
+                <p class="page__lead">{ "Say which skills at which level, how many jobs, and what passes. Each candidate then gets jobs of their own, equally hard, and a result that can be checked." }</p>
+            </header>
+            <p class="row">
+                <button type="button" class="button button--main" onclick={fresh.reform(|_: MouseEvent| None)}>{ "Make a new one" }</button>
+                <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
+                <a class="button" href={Route::Observer.href()}>{ "Observer’s sheet" }</a>
+            </p>
+            <OpenFiles {on_files} what="An assessment’s file to work on" />
+            { say }
+            <section class="stack" aria-labelledby="kept">
+                <h2 id="kept">{ "Made here" }</h2>
+                if kept.is_empty() { <p>{ "None yet." }</p> }
+                <ul class="opened__list">{ for kept.iter().map(|given| {
+                    let (now, chosen) = (now.clone(), given.clone());
+                    let onclick = Callback::from(move |_: MouseEvent| now.set(Some(chosen.clone())));
+                    html! { <li class="opened__job" key={given.file.id.clone()}><button type="button" class="desk__go" {onclick}>{ &given.file.title }</button>
+                        <span class="opened__who">{ format!("{} candidates", given.candidates.lines().count()) }</span></li> }
+                }) }</ul>
+            </section>
+        </main>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct EditorProps {
+    given: Given,
+    on_change: Callback<Given>,
+}
+
+/// The form and its side.
+#[component]
+fn Editor(props: &EditorProps) -> Html {
+    let given = &props.given;
+    let with = |change: fn(&mut Given, String)| {
+        let (given, on_change) = (given.clone(), props.on_change.clone());
+        Callback::from(move |to: String| {
+            let mut next = given.clone();
+            change(&mut next, to);
+            on_change.emit(next);
+        })
+    };
+    let title = with(|given, to| {
+        given.file.id = name_of(&to);
+        given.file.title = to;
+    });
+    let oninput =
+        title.reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
+    let to_file = {
+        let (given, on_change) = (given.clone(), props.on_change.clone());
+        Callback::from(move |file: AssessmentFile| {
+            on_change.emit(Given {
+                file,
+                ..given.clone()
+            })
+        })
+    };
+    let on_slots = {
+        let (file, to_file) = (given.file.clone(), to_file.clone());
+        Callback::from(move |jobs| {
+            to_file.emit(AssessmentFile {
+                jobs,
+                ..file.clone()
+            })
+        })
+    };
+    let problems: Vec<String> = sitting::assessment("", &given.text())
+        .err()
+        .map(|error| error.problems.iter().map(Problem::to_string).collect())
+        .unwrap_or_default();
+    let n_jobs: usize = given.file.jobs.iter().map(|slot| slot.n).sum();
+    let least = decide::least_reliability(n_jobs);
+    html! {
+        <>
+            <div class="desk__form no-print">
+                <label class="field"><span class="field__label">{ "Title" }</span>
+                    <input type="text" value={given.file.title.clone()} {oninput} /><span class="field__hint">{ "As candidates see it. Its name in files comes from it." }</span></label>
+                <Slots slots={given.file.jobs.clone()} on_change={on_slots} />
+                <Rules file={given.file.clone()} on_change={to_file} />
+            </div>
+            <div class="desk__live">
+                <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ "How sure its decisions are" }</h2>
+                    <p role="status">{ format!("{n_jobs} jobs: reliability at least {least:.2} of 1. {}", if least >= 0.8 { "Enough for a decision about one person." } else { "For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together." }) }</p>
+                </section>
+                if problems.is_empty() {
+                    <Slips given={given.clone()} on_candidates={with(|given, to| given.candidates = to)} />
+                } else {
+                    <section class="notice" aria-label="Still to do"><p class="notice__title">{ "Still to do" }</p><ul>{ for problems.iter().map(|line| html! { <li>{ line.trim_start_matches(": ") }</li> }) }</ul></section>
+                }
+            </div>
+        </>
+    }
+}

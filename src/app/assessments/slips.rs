@@ -1,0 +1,84 @@
+//! Giving an assessment out: the file, the link, the key to keep, and a slip for each candidate.
+
+use web_sys::HtmlTextAreaElement;
+use yew::prelude::*;
+
+use crate::app::assessments::given::Given;
+use crate::app::desk::QrCode;
+use crate::app::hand_over;
+use crate::app::route::Route;
+use crate::assess::letters;
+
+/// A sound assessment.
+#[derive(Properties, PartialEq)]
+pub struct SlipsProps {
+    /// It.
+    pub given: Given,
+    /// The candidates were changed.
+    pub on_candidates: Callback<String>,
+}
+
+/// File, link, key and slips.
+#[component]
+pub fn Slips(props: &SlipsProps) -> Html {
+    let told = use_state_eq(|| "");
+    let given = &props.given;
+    let text = given.text();
+    let link = link(&text);
+    let save = |name: String, media: &'static str, text: String, done: &'static str| {
+        let told = told.clone();
+        Callback::from(move |_: MouseEvent| {
+            told.set(match hand_over::save(&name, media, &text) {
+                Ok(()) => done,
+                Err(_) => "The browser did not let the page save a file.",
+            });
+        })
+    };
+    let oninput = props
+        .on_candidates
+        .reform(|event: InputEvent| event.target_unchecked_into::<HtmlTextAreaElement>().value());
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let id = &given.file.id;
+    html! {
+        <section class="stack" aria-labelledby="give">
+            <h2 id="give">{ "Give it out" }</h2>
+            <p class="row">
+                <button type="button" class="button" onclick={save(format!("{id}.json"), "application/json", text, "The file for all candidates is saved.")}>{ "Save the file" }</button>
+                <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), "The key is saved. Keep it where only you can open it: whoever has it can seal results.")}>{ "Save the key" }</button>
+                <span role="status">{ *told }</span>
+            </p>
+            <label class="field"><span class="field__label">{ format!("Link, {} letters", link.len()) }</span><input readonly=true value={link.clone()} /></label>
+            <details><summary>{ "The link as a code for a classroom screen" }</summary><QrCode text={link} label="The link as a QR code" /></details>
+            <label class="field"><span class="field__label">{ "Candidates" }</span>
+                <textarea value={given.candidates.clone()} {oninput} placeholder={"c-01\nc-02, 30"} />
+                <span class="field__hint">{ "One number a line. After a comma extra minutes, where somebody has them: they do not show on the slip or the screen." }</span></label>
+            { match given.slips() {
+                Err(why) => html! { <p class="field__error" role="alert">{ why }</p> },
+                Ok(slips) if slips.is_empty() => Html::default(),
+                Ok(slips) => html! {
+                    <div class="stack slips">
+                        <div class="table__wrap" tabindex="0" role="region" aria-label="Slips, a table">
+                            <table class="table">
+                                <caption>{ format!("{}: cut along the lines, one slip each", given.file.title) }</caption>
+                                <thead><tr><th scope="col">{ "Your number" }</th><th scope="col">{ "Start code" }</th><th scope="col">{ "Letters beside it" }</th></tr></thead>
+                                <tbody>{ for slips.iter().map(|slip| html! {
+                                    <tr key={slip.candidate.clone()}><th scope="row"><bdi>{ &slip.candidate }</bdi></th><td class="slips__code">{ &slip.code }</td><td class="slips__code">{ &slip.check }</td></tr>
+                                }) }</tbody>
+                            </table>
+                        </div>
+                        <p class="no-print"><button type="button" class="button" onclick={print}>{ "Print the slips" }</button></p>
+                    </div>
+                },
+            } }
+            <p class="field__hint">{ "When all begin, tell a word for today, the same for all: with another word, other values are drawn, so that yesterday’s group can tell nothing. Write the word down; every result holds it." }</p>
+        </section>
+    }
+}
+
+/// The page's own address with the assessment behind it.
+fn link(text: &str) -> String {
+    let here = gloo::utils::window().location().href().unwrap_or_default();
+    let page = here.split(['#', '?']).next().unwrap_or_default();
+    format!("{page}{}", Route::SitLink(letters::to_letters(text)).href())
+}

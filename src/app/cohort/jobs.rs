@@ -1,0 +1,122 @@
+//! Jobs of a cohort: how hard, how well each tells people apart, whether it behaves, what it takes;
+//! as a table and as a picture of the same.
+
+use yew::prelude::*;
+
+use crate::app::format;
+use crate::app::shared::Shared;
+use crate::records::cohort::lines::Cohort;
+use crate::records::cohort::lines::JobLine;
+use crate::records::rulings::Ruling;
+use crate::records::rulings::is_void;
+
+/// Mean squares outside these are looked at. Common practice.
+const FIT: [f64; 2] = [0.7, 1.3];
+/// Ends of the picture's scale, logits.
+const SCALE: f64 = 4.0;
+
+/// What the table shows.
+#[derive(Properties, PartialEq)]
+pub struct JobsProps {
+    /// The cohort.
+    pub cohort: Shared<Cohort>,
+    /// What was ruled.
+    pub rulings: Shared<Vec<Ruling>>,
+    /// Asks to void a job.
+    pub on_void: Callback<String>,
+}
+
+/// Picture and table.
+#[component]
+pub fn Jobs(props: &JobsProps) -> Html {
+    let jobs = &props.cohort.jobs;
+    let known = jobs.iter().filter(|job| job.difficulty.is_some()).count();
+    html! {
+        <>
+            if known > 0 { { map(&props.cohort) } } else { <p>{ "With fewer than ten people no number is given for a job: it would be noise." }</p> }
+            <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs, a table">
+                <table class="table">
+                    <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col" class="numbers">{ "Mean score, 0 to 3" }</th><th scope="col">{ "Difficulty" }</th><th scope="col" class="numbers">{ "Tells people apart" }</th><th scope="col">{ "Fit" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost to target" }</th><th scope="col"><span class="visually-hidden">{ "Void" }</span></th></tr></thead>
+                    <tbody>{ for jobs.iter().map(|job| row(job, props)) }</tbody>
+                </table>
+            </div>
+        </>
+    }
+}
+
+fn row(job: &JobLine, props: &JobsProps) -> Html {
+    let name = job.job.clone();
+    let onclick = props.on_void.reform(move |_: MouseEvent| name.clone());
+    let difficulty = job
+        .difficulty
+        .map_or_else(String::new, |d| format!("{:+.2} ± {:.2}: ", d.value, d.se));
+    html! {
+        <tr key={job.job.clone()}>
+            <th scope="row">{ &job.job }</th>
+            <td class="numbers">{ job.n_people }</td>
+            <td class="numbers">{ format!("{:.1}", job.mean_score) }</td>
+            <td>{ difficulty }{ &job.words }</td>
+            <td class="numbers">{ job.discrimination.map_or_else(|| "–".to_owned(), |d| format!("{d:.2}")) }</td>
+            <td>{ fit(job) }</td>
+            <td class="numbers">{ format!("{:.0} min", job.minutes) }</td>
+            <td class="numbers">{ job.cost_to_target.map_or_else(|| "–".to_owned(), |ratio| format!("{ratio:.2}")) }</td>
+            <td>if !is_void(&props.rulings, &job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ "void" }</button> }</td>
+        </tr>
+    }
+}
+
+fn fit(job: &JobLine) -> String {
+    match (job.infit, job.outfit) {
+        (Some(infit), Some(outfit)) => {
+            let odd = [infit, outfit]
+                .iter()
+                .any(|ms| !(FIT[0]..=FIT[1]).contains(ms));
+            format!(
+                "{infit:.2} in, {outfit:.2} out{}",
+                if odd { ": look at it" } else { "" }
+            )
+        }
+        _ => "–".to_owned(),
+    }
+}
+
+/// People above, jobs below, on the one scale they share; the table beside it says the same.
+fn map(cohort: &Cohort) -> Html {
+    let x = |logits: f64| 10.0 + (logits.clamp(-SCALE, SCALE) + SCALE) / (2.0 * SCALE) * 580.0;
+    let bins = 33;
+    let mut counts = vec![0_usize; bins];
+    for person in &cohort.people {
+        let at =
+            (person.ability.value.clamp(-SCALE, SCALE) + SCALE) / (2.0 * SCALE) * (bins - 1) as f64;
+        counts[at.round() as usize] += 1;
+    }
+    let most = counts.iter().copied().max().unwrap_or(1).max(1) as f64;
+    let mut jobs: Vec<(&JobLine, f64, f64)> = cohort
+        .jobs
+        .iter()
+        .filter_map(|job| job.difficulty.map(|d| (job, d.value, d.se)))
+        .collect();
+    jobs.sort_by(|a, b| a.1.total_cmp(&b.1));
+    let height = 110.0 + 14.0 * jobs.len() as f64;
+    let text = |at: f64, y: f64, words: String| html! { <text x={format!("{at:.1}")} y={format!("{y:.1}")} text-anchor="middle" class="cohort__ink">{ words }</text> };
+    html! {
+        <figure class="cohort__map">
+            <figcaption>{ format!("People (bars, {} of them) and jobs (dots with their error) on one scale: who stands above a job gets it right more often than not. The numbers are in the tables.", cohort.people.len()) }</figcaption>
+            <svg viewBox={format!("0 0 600 {height:.0}")} role="img" aria-label="Abilities of people and difficulties of jobs on one scale; the same numbers stand in the tables">
+                { for counts.iter().enumerate().map(|(at, n)| {
+                    let share = 70.0 * *n as f64 / most;
+                    let left = x(-SCALE + 2.0 * SCALE * at as f64 / (bins - 1) as f64) - 7.0;
+                    html! { <rect x={format!("{left:.1}")} y={format!("{:.1}", 80.0 - share)} width="14" height={format!("{share:.1}")} class="cohort__bar" /> }
+                }) }
+                <path d="M10 80H590" class="cohort__axis" />
+                { for (-4..=4).map(|n| text(x(f64::from(n)), 95.0, n.to_string())) }
+                { for jobs.iter().enumerate().map(|(at, (job, value, se))| {
+                    let y = 108.0 + 14.0 * at as f64;
+                    html! { <g><title>{ format!("{}: {}", job.job, format::sentence(&job.words)) }</title>
+                        <path d={format!("M{:.1} {y:.1}H{:.1}", x(value - se), x(value + se))} class="cohort__axis" />
+                        <circle cx={format!("{:.1}", x(*value))} cy={format!("{y:.1}")} r="3.5" class="cohort__dot" /></g> }
+                }) }
+            </svg>
+        </figure>
+    }
+}

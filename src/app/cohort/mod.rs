@@ -1,0 +1,21 @@
+//! Many results together: taken in and checked in threads, then people, jobs, safety, and each
+//! person's work step by step.
+
+mod decision;
+mod desk;
+mod drop;
+mod hands;
+mod jobs;
+mod others;
+mod people;
+mod person;
+mod received;
+mod replay;
+mod rows;
+mod rulings;
+mod saving;
+mod shown;
+mod source;
+
+pub use desk::CohortScreen;
+pub use received::ReceivedScreen;

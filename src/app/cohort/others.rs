@@ -1,0 +1,77 @@
+//! What else a cohort shows: safety by kind, faults taken for others, and what was not accepted.
+
+use yew::prelude::*;
+
+use crate::bench::safety;
+use crate::records::cohort::lines::Cohort;
+
+/// Safety rules broken, by kind, with a bar each.
+pub fn safety_table(cohort: &Cohort) -> Html {
+    if cohort.safety.is_empty() {
+        return html! { <p>{ "No safety rule was broken." }</p> };
+    }
+    let most = cohort
+        .safety
+        .iter()
+        .map(|line| line.n)
+        .max()
+        .unwrap_or(1)
+        .max(1);
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="Safety, a table">
+            <table class="table">
+                <thead><tr><th scope="col">{ "Rule" }</th><th scope="col">{ "How grave" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col"><span class="visually-hidden">{ "Bar" }</span></th></tr></thead>
+                <tbody>{ for cohort.safety.iter().map(|line| html! {
+                    <tr key={format!("{} {}", line.rule, line.severity)}>
+                        <th scope="row">{ safety::rule(&line.rule).map_or(line.rule.as_str(), |rule| rule.title) }</th>
+                        <td>{ &line.severity }</td><td class="numbers">{ line.n }</td><td class="numbers">{ line.n_people }</td>
+                        <td>{ bar(line.n, most) }</td>
+                    </tr>
+                }) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// Faults taken for others; `name` puts a fault in plain words.
+pub fn confused_table(cohort: &Cohort, name: impl Fn(&str) -> String) -> Html {
+    if cohort.confused.is_empty() {
+        return html! { <p>{ "No fault was taken for another." }</p> };
+    }
+    let most = cohort.confused.first().map_or(1, |line| line.n).max(1);
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="Faults taken for others, a table">
+            <table class="table">
+                <thead><tr><th scope="col">{ "Was wrong" }</th><th scope="col">{ "Was stated" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col"><span class="visually-hidden">{ "Bar" }</span></th></tr></thead>
+                <tbody>{ for cohort.confused.iter().map(|line| html! {
+                    <tr key={format!("{} {}", line.is, line.stated)}><th scope="row">{ name(&line.is) }</th><td>{ name(&line.stated) }</td><td class="numbers">{ line.n }</td><td>{ bar(line.n, most) }</td></tr>
+                }) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+fn bar(n: usize, most: usize) -> Html {
+    let width = format!("{:.1}", 100.0 * n as f64 / most as f64);
+    html! { <svg class="me__bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true"><rect class="me__bar-known" x="0" y="2" {width} height="6" /></svg> }
+}
+
+/// What was not accepted, and rows with a gap.
+pub fn refused_list(refused: &[(String, String)], broken: &[String]) -> Html {
+    const MOST: usize = 200;
+    html! {
+        <>
+            if !broken.is_empty() {
+                <section class="notice notice--rule" aria-label="Rows with a gap"><p class="notice__title">{ "Rows that are not whole" }</p>
+                    <ul>{ for broken.iter().take(MOST).map(|line| html! { <li><bdi>{ line }</bdi></li> }) }</ul></section>
+            }
+            if refused.is_empty() { <p>{ "Every record is accepted as far as it was looked at." }</p> } else {
+                <div class="table__wrap" tabindex="0" role="region" aria-label="Not accepted, a table">
+                    <table class="table"><thead><tr><th scope="col">{ "Record" }</th><th scope="col">{ "First difference" }</th></tr></thead>
+                    <tbody>{ for refused.iter().take(MOST).map(|(who, why)| html! { <tr><th scope="row"><bdi>{ who }</bdi></th><td>{ why }</td></tr> }) }</tbody></table>
+                </div>
+            }
+            if refused.len() > MOST { <p>{ format!("And {} more.", refused.len() - MOST) }</p> }
+        </>
+    }
+}

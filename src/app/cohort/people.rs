@@ -1,0 +1,143 @@
+//! People by skills: a table of which only the rows in view are drawn, however many there are.
+
+use web_sys::HtmlElement;
+use yew::prelude::*;
+
+use crate::app::format;
+use crate::app::shared::Shared;
+use crate::records::cohort::lines::Cohort;
+use crate::records::cohort::lines::PersonLine;
+use crate::records::cohort::lines::Shown;
+
+/// Height of a row, px; the style sheet has the same.
+const ROW_PX: i32 = 36;
+/// Rows drawn above and below what is in view.
+const SPARE: usize = 8;
+/// Rows in view before the first scroll.
+const IN_VIEW: usize = 24;
+
+/// What the table shows.
+#[derive(Properties, PartialEq)]
+pub struct PeopleProps {
+    /// The cohort.
+    pub cohort: Shared<Cohort>,
+    /// What is decided about each, in the cohort's order; empty where nothing is.
+    pub decisions: Shared<Vec<String>>,
+    /// Opens a person.
+    pub on_open: Callback<String>,
+}
+
+/// How people are ordered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum By {
+    Name,
+    Ability,
+    Marks,
+    Critical,
+}
+
+/// The table.
+#[component]
+pub fn People(props: &PeopleProps) -> Html {
+    let by = use_state_eq(|| By::Name);
+    let first = use_state_eq(|| 0_usize);
+    let (cohort, words) = (&props.cohort, &props.decisions);
+    let order = use_memo((cohort.clone(), *by), |(cohort, by)| order(cohort, *by));
+    let onscroll = {
+        let first = first.clone();
+        Callback::from(move |event: Event| {
+            let top = event.target_unchecked_into::<HtmlElement>().scroll_top();
+            first.set((top / ROW_PX).max(0) as usize);
+        })
+    };
+    let n = order.len();
+    let from = first.saturating_sub(SPARE).min(n);
+    let to = (*first + IN_VIEW + SPARE).min(n);
+    let sort = |to: By, word: &'static str| {
+        let (by, first) = (by.clone(), first.clone());
+        let sorted = if *by == to { "ascending" } else { "none" };
+        let onclick = Callback::from(move |_: MouseEvent| {
+            by.set(to);
+            first.set(0);
+        });
+        html! { <th scope="col" aria-sort={sorted}><button type="button" class="readings__sort" {onclick}>{ word }</button></th> }
+    };
+    let space = |rows: usize| {
+        // The page's policy allows no style in the markup; a height is none.
+        let height = (rows as i32 * ROW_PX).to_string();
+        html! { if rows > 0 { <tr aria-hidden="true" class="cohort__space"><td {height}></td></tr> } }
+    };
+    html! {
+        <div class="cohort__people readings" tabindex="0" role="region" aria-label="People and skills, a table" {onscroll}>
+            <table class="table" aria-rowcount={(n + 1).to_string()}>
+                <thead><tr>
+                    { sort(By::Name, "Person") }
+                    <th scope="col">{ "Decision" }</th>
+                    { sort(By::Ability, "Ability ± error") }
+                    { sort(By::Marks, "Marks") }
+                    <th scope="col">{ "Put right" }</th>
+                    { sort(By::Critical, "Critical") }
+                    <th scope="col">{ "On site" }</th>
+                    <th scope="col">{ "Cost to target" }</th>
+                    { for cohort.skills.iter().map(|skill| html! { <th scope="col">{ format::sentence(skill) }</th> }) }
+                </tr></thead>
+                <tbody>
+                    { space(from) }
+                    { for (from..to).map(|at| row(&cohort.people[order[at]], words.get(order[at]), at, &props.on_open)) }
+                    { space(n - to) }
+                </tbody>
+            </table>
+        </div>
+    }
+}
+
+fn order(cohort: &Cohort, by: By) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..cohort.people.len()).collect();
+    let people = &cohort.people;
+    match by {
+        By::Name => {}
+        By::Ability => order.sort_by(|a, b| {
+            people[*b]
+                .ability
+                .value
+                .total_cmp(&people[*a].ability.value)
+        }),
+        By::Marks => order.sort_by(|a, b| people[*b].marks.total_cmp(&people[*a].marks)),
+        By::Critical => order.sort_by_key(|at| std::cmp::Reverse(people[*at].n_critical)),
+    }
+    order
+}
+
+fn row(
+    line: &PersonLine,
+    decision: Option<&String>,
+    at: usize,
+    on_open: &Callback<String>,
+) -> Html {
+    let candidate = line.candidate.clone();
+    let onclick = on_open.reform(move |_: MouseEvent| candidate.clone());
+    html! {
+        <tr key={at} aria-rowindex={(at + 2).to_string()}>
+            <th scope="row"><button type="button" class="desk__go" {onclick}><bdi>{ &line.candidate }</bdi></button></th>
+            <td>{ decision.cloned().unwrap_or_default() }</td>
+            <td class="numbers">{ format!("{:+.2} ± {:.2}{}", line.ability.value, line.ability.se, if line.is_unusual { ", unusual" } else { "" }) }</td>
+            <td class="numbers">{ format!("{:.0}", line.marks) }</td>
+            <td class="numbers">{ format!("{} of {}", line.n_fixed, line.n_jobs) }</td>
+            <td class="numbers">{ line.n_critical }</td>
+            <td class="numbers">{ format!("{:.0} min", line.minutes) }</td>
+            <td class="numbers">{ line.cost_to_target.map_or_else(|| "–".to_owned(), |ratio| format!("{ratio:.2}")) }</td>
+            { for line.skills.iter().map(cell) }
+        </tr>
+    }
+}
+
+/// A skill's cell: the count in words, and a ground that goes with it.
+fn cell(shown: &Shown) -> Html {
+    let class = match (shown.n, 3 * shown.n_right) {
+        (0, _) => "cell cell--none",
+        (n, right) if right >= 3 * n => "cell cell--mastered",
+        (n, right) if right >= 2 * n => "cell cell--near",
+        _ => "cell cell--not-yet",
+    };
+    html! { <td {class}>{ if shown.n == 0 { "–".to_owned() } else { format!("{} of {}", shown.n_right, shown.n) } }</td> }
+}

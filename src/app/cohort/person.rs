@@ -1,0 +1,171 @@
+//! One person: what their results say, each job with its replay, the decision and rulings; prints on
+//! one sheet.
+
+use yew::prelude::*;
+
+use crate::app::cohort::decision;
+use crate::app::cohort::rows::Row;
+use crate::app::cohort::rulings::Rule;
+use crate::app::format;
+use crate::assess::decide::Decided;
+use crate::bench::safety;
+use crate::records::check::SealState;
+use crate::records::cohort::lines::PersonLine;
+use crate::records::rulings::About;
+use crate::records::rulings::Ruling;
+
+/// What the page shows.
+#[derive(Properties, PartialEq)]
+pub struct PersonProps {
+    /// The person, once worked out.
+    pub line: Option<PersonLine>,
+    /// Names of the skills, in the person's order.
+    pub skills: Vec<String>,
+    /// Number or pseudonym.
+    pub candidate: String,
+    /// All records of the person.
+    pub rows: Vec<Row>,
+    /// The decision by the rules.
+    pub decided: Option<Decided>,
+    /// The ruling that holds instead.
+    pub ruling: Option<Ruling>,
+    /// Replays a record.
+    pub on_replay: Callback<(usize, usize)>,
+    /// A ruling was made.
+    pub on_rule: Callback<Ruling>,
+    /// Back to all.
+    pub on_back: Callback<()>,
+}
+
+/// The page.
+#[component]
+pub fn Person(props: &PersonProps) -> Html {
+    let ruling = use_state_eq(|| false);
+    let back = props.on_back.reform(|_: MouseEvent| ());
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let ask = {
+        let ruling = ruling.clone();
+        Callback::from(move |_: MouseEvent| ruling.set(true))
+    };
+    let on_rule = {
+        let (ruling, on_rule) = (ruling.clone(), props.on_rule.clone());
+        Callback::from(move |one: Ruling| {
+            ruling.set(false);
+            on_rule.emit(one);
+        })
+    };
+    let on_cancel = {
+        let ruling = ruling.clone();
+        Callback::from(move |()| ruling.set(false))
+    };
+    let name = props.rows.iter().find_map(|row| row.is.name.clone());
+    html! {
+        <article class="stack" aria-labelledby="person">
+            <p class="row no-print"><button type="button" class="button" onclick={back}>{ "Back to all" }</button>
+                <button type="button" class="button" onclick={print}>{ "Print this person" }</button>
+                <button type="button" class="button" onclick={ask}>{ "Override the decision" }</button></p>
+            <h2 id="person"><bdi>{ &props.candidate }</bdi>if let Some(name) = name { { ", " }<bdi>{ name }</bdi> }</h2>
+            if *ruling { <Rule about={About::Candidate(props.candidate.clone())} words={decision::WORDS.to_vec()} {on_rule} {on_cancel} /> }
+            { decided(props) }
+            if let Some(line) = &props.line { { summary(line, &props.skills) } }
+            { table(props) }
+            <p>{ "Shown: finding faults, order of work, decisions about safety. Not shown: hands; for those there is the observer’s sheet." }</p>
+        </article>
+    }
+}
+
+fn decided(props: &PersonProps) -> Html {
+    html! {
+        if let Some(decided) = &props.decided {
+            <section class="notice" aria-label="Decision">
+                <p class="notice__title">{ format!("{}: {:.0} of 100 marks on average, {:.0} are asked", format::sentence(decision::word(decided.decision)), decided.marks, decided.cut) }</p>
+                <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+                if let Some(ruling) = &props.ruling {
+                    <p><b>{ format!("Overridden: {}", ruling.holds) }</b>{ " by " }<bdi>{ &ruling.by }</bdi>{ format!(", {}: ", ruling.day) }<bdi>{ &ruling.why }</bdi></p>
+                }
+            </section>
+        }
+    }
+}
+
+fn summary(line: &PersonLine, skills: &[String]) -> Html {
+    let shown = skills
+        .iter()
+        .zip(&line.skills)
+        .filter(|(_, shown)| shown.n > 0);
+    html! {
+        <dl class="facts">
+            <dt>{ "Ability" }</dt><dd>{ format!("{:+.2}, sure to about ±{:.2}; 0 is the middle of these people", line.ability.value, 2.0 * line.ability.se) }</dd>
+            <dt>{ "Jobs" }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average, {:.0} min on site each", line.n_jobs, line.n_fixed, line.marks, line.minutes) }</dd>
+            <dt>{ "Safety" }</dt><dd>{ format!("{} rules broken, {} of them critical", line.n_safety, line.n_critical) }</dd>
+            if line.is_unusual { <dt>{ "Pattern" }</dt><dd>{ "unusual: right on hard jobs and wrong on easy ones; look at the records" }</dd> }
+            <dt>{ "Skills" }</dt><dd>{ shown.map(|(skill, shown)| format!("{skill} {} of {}", shown.n_right, shown.n)).collect::<Vec<_>>().join("; ") }</dd>
+        </dl>
+    }
+}
+
+fn table(props: &PersonProps) -> Html {
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="Records, a table">
+            <table class="table">
+                <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col">{ "Safety" }</th><th scope="col">{ "Began, by their clock" }</th><th scope="col" class="numbers">{ "Page left" }</th><th scope="col">{ "Checked" }</th></tr></thead>
+                <tbody>{ for props.rows.iter().map(|row| line(row, props)) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+fn line(row: &Row, props: &PersonProps) -> Html {
+    let Some(attempt) = &row.is.attempt else {
+        return Html::default();
+    };
+    let result = &attempt.result;
+    let at = (row.source, row.line);
+    let onclick = props.on_replay.reform(move |_: MouseEvent| at);
+    let ended = match (result.ending.as_str(), result.fixed) {
+        ("made_safe", _) => "made safe and left",
+        (_, true) => "put right",
+        ("closed", false) => "not put right",
+        _ => "not handed over",
+    };
+    let broken: Vec<String> = result
+        .safety
+        .iter()
+        .map(|one| {
+            format!(
+                "{}: {}",
+                one.severity,
+                safety::rule(&one.rule).map_or(one.rule.as_str(), |rule| rule.title)
+            )
+        })
+        .collect();
+    html! {
+        <tr key={format!("{at:?}")}>
+            <th scope="row"><button type="button" class="desk__go no-print" {onclick} aria-label={format!("Replay {}", attempt.job)}>{ &attempt.job }</button><span class="only-print">{ &attempt.job }</span></th>
+            <td class="numbers">{ format!("{:.0}", result.total) }</td><td>{ ended }</td>
+            <td class="numbers">{ format!("{:.0} min", result.minutes) }</td><td class="numbers">{ format::money(result.cost) }</td>
+            <td>{ if broken.is_empty() { "none broken".to_owned() } else { broken.join("; ") } }</td>
+            <td class="numbers">{ row.is.started.get(..16).unwrap_or("–").replace('T', " ") }</td>
+            <td class="numbers">{ row.is.n_away }</td>
+            <td>{ checked(row) }</td>
+        </tr>
+    }
+}
+
+fn checked(row: &Row) -> String {
+    let seal = match (&row.is.difference, row.is.seal) {
+        (Some(difference), _) => return format!("not accepted: {difference}"),
+        (None, Some(SealState::Good)) => "sealed",
+        (None, Some(SealState::Practice)) => "practice, no seal",
+        (None, _) => "seal not looked at: no key here",
+    };
+    format!(
+        "{seal}, {}",
+        if row.replayed {
+            "run again"
+        } else {
+            "not run again yet"
+        }
+    )
+}

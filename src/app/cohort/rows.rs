@@ -1,0 +1,187 @@
+//! All records taken in, and what follows from them: the rows of candidates, what is accepted, what
+//! counts. Knows no browser.
+
+use std::collections::BTreeMap;
+
+use crate::records::chain;
+use crate::records::cohort::Attempt;
+use crate::records::rulings::Ruling;
+use crate::records::rulings::is_void;
+use crate::records::seal::Hash;
+use crate::records::sift::Sifted;
+
+/// A record and where it is read again.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// Which text.
+    pub source: usize,
+    /// Which line of it, from 0.
+    pub line: usize,
+    /// What is known of it.
+    pub is: Sifted,
+    /// Its log was run again.
+    pub replayed: bool,
+}
+
+/// All of them.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Rows {
+    by_source: BTreeMap<usize, Vec<Row>>,
+}
+
+impl Rows {
+    /// Takes over what came of a text, in place of what was known of it.
+    pub fn put(&mut self, source: usize, list: Vec<Sifted>, replayed: bool) {
+        let rows = list.into_iter().enumerate().map(|(line, is)| Row {
+            source,
+            line,
+            is,
+            replayed,
+        });
+        self.by_source.insert(source, rows.collect());
+    }
+
+    /// All rows.
+    pub fn all(&self) -> impl Iterator<Item = &Row> {
+        self.by_source.values().flatten()
+    }
+
+    /// A text holds records.
+    pub fn has(&self, source: usize) -> bool {
+        self.by_source
+            .get(&source)
+            .is_some_and(|rows| !rows.is_empty())
+    }
+
+    /// Rows that count: accepted so far, the job not voided.
+    pub fn counting<'a>(
+        &'a self,
+        rulings: &'a [Ruling],
+    ) -> impl Iterator<Item = (&'a Row, &'a Attempt)> {
+        self.all()
+            .filter(|row| row.is.difference.is_none())
+            .filter_map(|row| {
+                let attempt = row.is.attempt.as_ref()?;
+                (!is_void(rulings, &attempt.job)).then_some((row, attempt))
+            })
+    }
+
+    /// Files in which something does not hold: where, and what.
+    pub fn refused(&self) -> Vec<(String, String)> {
+        let one = |row: &Row| {
+            let why = row.is.difference.clone()?;
+            let who = row
+                .is
+                .attempt
+                .as_ref()
+                .map_or_else(String::new, |a| format!("{}, {}", a.candidate, a.job));
+            Some((who, why))
+        };
+        self.all().filter_map(one).collect()
+    }
+
+    /// Candidates whose records are no unbroken row: one was dropped or added.
+    pub fn broken(&self) -> Vec<String> {
+        type Group<'a> = BTreeMap<(&'a str, Hash), Vec<(Hash, Hash)>>;
+        let mut groups: Group<'_> = BTreeMap::new();
+        let mut erased: Vec<(Hash, Hash)> = Vec::new();
+        for row in self.all() {
+            let [root, previous, link] = row.is.links;
+            match &row.is.attempt {
+                Some(attempt) if row.is.place > 0 => {
+                    groups
+                        .entry((&attempt.candidate, root))
+                        .or_default()
+                        .push((previous, link));
+                }
+                None if link != Hash([0; 32]) => erased.push((previous, link)),
+                _ => {}
+            }
+        }
+        groups
+            .into_iter()
+            .filter_map(|((candidate, root), mut links)| {
+                links.sort_unstable();
+                // The same record twice is one.
+                links.dedup();
+                while let Some(at) = erased.iter().position(|(previous, _)| {
+                    *previous == root || links.iter().any(|(_, link)| link == previous)
+                }) {
+                    links.push(erased.swap_remove(at));
+                }
+                let broken = chain::order(root, &links).err()?;
+                Some(format!("{candidate}: {broken}"))
+            })
+            .collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::records::rulings::About;
+
+    fn sifted(candidate: &str, job: &str, place: u32, links: [u8; 3]) -> Sifted {
+        let text = format!(
+            r#"{{"attempt":{{"candidate":"{candidate}","job":"{job}","skills":[],"truth":[],"result":{{"ending":"closed","fixed":true,"safe":true,"total":80.0,"parts":[],"cost":1.0,"target_cost":1.0,"minutes":1.0,"safety":[],"stated":[]}}}},
+            "name":null,"assessment":"a","release":"r","place":{place},"started":"","n_away":0,"difference":null,"seal":null,"links":["{}","{}","{}"]}}"#,
+            format!("{:02x}", links[0]).repeat(32),
+            format!("{:02x}", links[1]).repeat(32),
+            format!("{:02x}", links[2]).repeat(32),
+        );
+        serde_json::from_str(&text).expect("fits")
+    }
+
+    #[test]
+    fn a_dropped_record_is_told_and_one_that_came_twice_is_not() {
+        let mut rows = Rows::default();
+        let first = sifted("c-1", "j1", 1, [1, 1, 2]);
+        let third = sifted("c-1", "j3", 3, [1, 3, 4]);
+        rows.put(0, vec![first.clone(), third.clone()], false);
+        assert_eq!(rows.broken().len(), 1);
+        rows.put(1, vec![sifted("c-1", "j2", 2, [1, 2, 3]), first], false);
+        assert!(rows.broken().is_empty(), "{:?}", rows.broken());
+        rows.put(2, vec![sifted("c-1", "j9", 2, [1, 2, 9])], false);
+        assert_eq!(rows.broken().len(), 1, "one was added");
+    }
+
+    #[test]
+    fn an_erased_record_keeps_its_place_in_the_row() {
+        let mut rows = Rows::default();
+        rows.put(
+            0,
+            vec![
+                sifted("c-1", "j1", 1, [1, 1, 2]),
+                sifted("c-1", "j3", 3, [1, 3, 4]),
+            ],
+            false,
+        );
+        let mut gone = sifted("c-1", "j2", 2, [2, 2, 3]);
+        (gone.attempt, gone.place) = (None, 0);
+        rows.put(1, vec![gone], false);
+        assert!(rows.broken().is_empty(), "{:?}", rows.broken());
+    }
+
+    #[test]
+    fn a_voided_job_counts_for_nobody() {
+        let mut rows = Rows::default();
+        rows.put(
+            0,
+            vec![
+                sifted("c-1", "j1", 1, [1, 1, 2]),
+                sifted("c-2", "j2", 1, [5, 5, 6]),
+            ],
+            true,
+        );
+        let void = Ruling::new(
+            About::Job("j1".to_owned()),
+            "void",
+            "N. Judge",
+            "2031-03-04",
+            "wrong tap",
+        )
+        .expect("stands");
+        let left: Vec<String> = rows.counting(&[void]).map(|(_, a)| a.job.clone()).collect();
+        assert_eq!(left, ["j2"]);
+    }
+}

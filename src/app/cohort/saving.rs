@@ -1,0 +1,32 @@
+//! Saving what the review shows: tables for a spreadsheet, everything for another program, rulings to
+//! go on with.
+
+use crate::app::cohort::shown::Looks;
+use crate::app::hand_over;
+use crate::records::cohort::tables;
+
+/// Saves a table or everything; says how it went.
+pub fn save(looks: &Looks<'_>, what: &str) -> String {
+    let Some(cohort) = looks.cohort else {
+        return "There is nothing to save yet.".to_owned();
+    };
+    let (name, media, text) = match what {
+        "people" => ("people.csv", "text/csv", tables::people(cohort)),
+        "jobs" => ("jobs.csv", "text/csv", tables::jobs(cohort)),
+        "safety" => ("safety.csv", "text/csv", tables::safety(cohort)),
+        "confused" => ("confused.csv", "text/csv", tables::confused(cohort)),
+        "rulings" => (
+            "rulings.json",
+            "application/json",
+            serde_json::to_string(&**looks.rulings).unwrap_or_default(),
+        ),
+        _ => {
+            let all = serde_json::json!({"cohort": &**cohort, "decisions": **looks.decisions, "rulings": **looks.rulings, "refused": looks.rows.refused(), "broken_rows": looks.rows.broken()});
+            ("cohort.json", "application/json", all.to_string())
+        }
+    };
+    match hand_over::save(name, media, &text) {
+        Ok(()) => format!("{name} is saved."),
+        Err(_) => "The browser did not let the page save a file.".to_owned(),
+    }
+}

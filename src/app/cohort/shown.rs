@@ -1,0 +1,217 @@
+//! What the review shows: how far the checking is, the tabs over the whole cohort, or one person.
+
+use yew::html::Scope;
+use yew::prelude::*;
+
+use crate::app::bench::Tabs;
+use crate::app::cohort::decision;
+use crate::app::cohort::desk::CohortScreen;
+use crate::app::cohort::desk::Msg;
+use crate::app::cohort::jobs::Jobs;
+use crate::app::cohort::others;
+use crate::app::cohort::people::People;
+use crate::app::cohort::person::Person;
+use crate::app::cohort::rows::Row;
+use crate::app::cohort::rows::Rows;
+use crate::app::cohort::rulings;
+use crate::app::cohort::rulings::Rule;
+use crate::app::shared::Shared;
+use crate::assess::assessment_file::AssessmentFile;
+use crate::records::cohort::lines::Cohort;
+use crate::records::rulings::About;
+use crate::records::rulings::Ruling;
+use crate::records::rulings::of_candidate;
+use crate::scenario;
+
+/// The desk as it stands.
+pub struct Looks<'a> {
+    /// All records.
+    pub rows: &'a Rows,
+    /// Assessments that are known.
+    pub files: &'a [AssessmentFile],
+    /// The cohort, once worked out.
+    pub cohort: Option<&'a Shared<Cohort>>,
+    /// What holds about each person.
+    pub decisions: &'a Shared<Vec<String>>,
+    /// What was ruled.
+    pub rulings: &'a Shared<Vec<Ruling>>,
+    /// What is to be said.
+    pub told: &'a [String],
+    /// Which tab.
+    pub tab: usize,
+    /// Which person.
+    pub person: Option<&'a str>,
+    /// A job that may be voided.
+    pub voiding: Option<&'a str>,
+    /// Texts looked at, and texts run again.
+    pub done: [usize; 2],
+    /// Texts in all.
+    pub n_sources: usize,
+    /// Threads are at work.
+    pub works: bool,
+    /// The cohort is being worked out.
+    pub reckons: bool,
+    /// Running again was stopped.
+    pub stopped: bool,
+}
+
+type Link = Scope<CohortScreen>;
+
+/// How far it is.
+pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
+    let n = looks.n_sources;
+    let [looked, run] = looks.done;
+    let words = if looked < n {
+        format!("Looking at links and seals: {looked} of {n} files")
+    } else if looks.works && !looks.stopped {
+        format!("Running the work again: {run} of {n} files")
+    } else if looks.stopped && looks.rows.all().any(|row| !row.replayed) {
+        "Stopped: not every record was run again.".to_owned()
+    } else if n > 0 {
+        format!(
+            "{} records from {n} files checked.",
+            looks.rows.all().count()
+        )
+    } else {
+        String::new()
+    };
+    html! {
+        <div class="no-print stack">
+            <p class="row"><span role="status">{ words }{ if looks.reckons { " Working out the cohort …" } else { "" } }</span>
+                if looks.works {
+                    <progress max={(2 * n).max(1).to_string()} value={(looked + run).to_string()} aria-label="Checking" />
+                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={link.callback(|_: MouseEvent| Msg::Stop)}>{ "Stop" }</button> }
+                }
+            </p>
+            <ul class="opened__told">{ for looks.told.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+        </div>
+    }
+}
+
+/// The tabs, or one person.
+pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
+    if let Some(candidate) = looks.person {
+        return person(looks, candidate, link);
+    }
+    if looks.n_sources == 0 {
+        return html! { <p>{ "Nothing yet. Assessments made in this browser are known here with their keys; for others, drop the assessment’s file and its key too." }</p> };
+    }
+    let refused = looks.rows.refused();
+    let words: Vec<AttrValue> = vec![
+        looks
+            .cohort
+            .map_or_else(
+                || "People".to_owned(),
+                |cohort| format!("People {}", cohort.people.len()),
+            )
+            .into(),
+        looks
+            .cohort
+            .map_or_else(
+                || "Jobs".to_owned(),
+                |cohort| format!("Jobs {}", cohort.jobs.len()),
+            )
+            .into(),
+        "Safety".into(),
+        "Faults confused".into(),
+        format!("Not accepted {}", refused.len()).into(),
+        format!("Rulings {}", looks.rulings.len()).into(),
+        "Save and print".into(),
+    ];
+    html! {
+        <>
+            { reliability(looks) }
+            <Tabs id="cohort" label="Results" {words} shown={looks.tab} panel="cohort-panel" on_show={link.callback(Msg::Show)} />
+            <div id="cohort-panel" class="tabs__panel stack" role="tabpanel" aria-labelledby={format!("cohort-{}", looks.tab)}>
+                { tab(looks, &refused, link) }
+            </div>
+        </>
+    }
+}
+
+fn reliability(looks: &Looks<'_>) -> Html {
+    let Some(cohort) = looks.cohort else {
+        return Html::default();
+    };
+    let value = cohort
+        .reliability
+        .value
+        .map_or_else(String::new, |value| format!("{value:.2}: "));
+    html! { <p>{ format!("Reliability {value}{}.", cohort.reliability.words) }
+    if cohort.n_repeats > 0 { { format!(" {} later attempts at the same job do not count.", cohort.n_repeats) } }</p> }
+}
+
+fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
+    let Some(cohort) = looks.cohort.filter(|_| looks.tab < 4) else {
+        return match looks.tab {
+            4 => others::refused_list(refused, &looks.rows.broken()),
+            5 => rulings::list(looks.rulings, &link.callback(Msg::TakeBack)),
+            6 => save(link),
+            _ => html! { <p>{ "No record counts yet." }</p> },
+        };
+    };
+    match looks.tab {
+        1 => html! {
+            <>
+                if let Some(job) = looks.voiding {
+                    <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec!["void"]}
+                        on_rule={link.callback(Msg::Rule)} on_cancel={link.callback(|()| Msg::Void(None))} />
+                }
+                <Jobs cohort={cohort.clone()} rulings={looks.rulings.clone()} on_void={link.callback(|job| Msg::Void(Some(job)))} />
+            </>
+        },
+        2 => others::safety_table(cohort),
+        3 => others::confused_table(cohort, fault_name),
+        _ => {
+            html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={link.callback(|person| Msg::Open(Some(person)))} /> }
+        }
+    }
+}
+
+/// A fault in plain words.
+fn fault_name(id: &str) -> String {
+    let known = scenario::catalogue()
+        .ok()
+        .and_then(|all| all.faults.iter().find(|fault| fault.id == id));
+    known.map_or_else(|| id.to_owned(), |fault| fault.name.clone())
+}
+
+fn save(link: &Link) -> Html {
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let key = |what: &'static str, words: &'static str| {
+        html! { <button type="button" class="button" onclick={link.callback(move |_: MouseEvent| Msg::Save(what))}>{ words }</button> }
+    };
+    html! {
+        <>
+            <p class="row">{ key("people", "People, CSV") }{ key("jobs", "Jobs, CSV") }{ key("safety", "Safety, CSV") }{ key("confused", "Faults confused, CSV") }</p>
+            <p class="row">{ key("all", "Everything, JSON") }{ key("rulings", "Rulings, to go on with later") }<button type="button" class="button" onclick={print}>{ "Print" }</button></p>
+            <p class="field__hint">{ "Rulings are not kept in this browser: save them, and drop the file here with the results next time." }</p>
+        </>
+    }
+}
+
+fn person(looks: &Looks<'_>, candidate: &str, link: &Link) -> Html {
+    let is_theirs = |row: &&Row| {
+        row.is
+            .attempt
+            .as_ref()
+            .is_some_and(|a| a.candidate == candidate)
+    };
+    let mut rows: Vec<Row> = looks.rows.all().filter(is_theirs).cloned().collect();
+    rows.sort_by(|a, b| (a.is.place, &a.is.started).cmp(&(b.is.place, &b.is.started)));
+    let line = looks.cohort.and_then(|cohort| {
+        cohort
+            .people
+            .iter()
+            .find(|line| line.candidate == candidate)
+    });
+    html! {
+        <Person candidate={candidate.to_owned()} line={line.cloned()} {rows}
+            skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
+            decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
+            ruling={of_candidate(looks.rulings, candidate).cloned()}
+            on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
+            on_rule={link.callback(Msg::Rule)} on_back={link.callback(|()| Msg::Open(None))} />
+    }
+}

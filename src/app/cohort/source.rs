@@ -1,0 +1,128 @@
+//! Where texts come from: files, and files inside archives; read when they are needed and not kept.
+
+use std::rc::Rc;
+
+use js_sys::Uint8Array;
+use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::Blob;
+use web_sys::File;
+
+use crate::assess::assessment_file::ASSESSMENT_FORMAT;
+use crate::records::rulings::Ruling;
+use crate::records::seal::AssessmentKey;
+use crate::records::unzip;
+
+/// Largest archive, bytes.
+const MOST_ARCHIVE: f64 = 1_500_000_000.0;
+/// Largest text file, bytes: a candidate's forty records are a tenth of it.
+const MOST_TEXT: f64 = 64_000_000.0;
+
+/// A text that can be read, again and again.
+#[derive(Clone)]
+pub struct Source {
+    /// Its name, for errors.
+    pub name: String,
+    place: Place,
+}
+
+#[derive(Clone)]
+enum Place {
+    File(File),
+    Archive(Rc<Vec<u8>>, unzip::Entry),
+}
+
+/// A name that may hold records, an assessment or a key.
+fn is_ours(name: &str) -> bool {
+    let name = name.to_lowercase();
+    [".json", ".jsonl", ".key"]
+        .iter()
+        .any(|ending| name.ends_with(ending))
+}
+
+/// All texts of chosen files, archives opened; what cannot be opened is told.
+pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
+    let (mut all, mut told) = (Vec::new(), Vec::new());
+    for file in files {
+        let name = file.name();
+        if name.to_lowercase().ends_with(".zip") {
+            match opened(&file).await {
+                Some(inside) => all.extend(inside),
+                None => told.push(format!("{name}: this archive cannot be opened: pack it anew as a plain zip, or open the folder.")),
+            }
+        } else if is_ours(&name) {
+            all.push(Source {
+                name,
+                place: Place::File(file),
+            });
+        }
+    }
+    if all.is_empty() && told.is_empty() {
+        told.push(
+            "There are no results among these files: they end in .json, .jsonl or .zip.".to_owned(),
+        );
+    }
+    (all, told)
+}
+
+async fn opened(file: &File) -> Option<Vec<Source>> {
+    if file.size() > MOST_ARCHIVE {
+        return None;
+    }
+    let buffer = JsFuture::from(file.unchecked_ref::<Blob>().array_buffer())
+        .await
+        .ok()?;
+    let bytes = Rc::new(Uint8Array::new(&buffer).to_vec());
+    let entries = unzip::entries(&bytes)?;
+    let ours = entries.into_iter().filter(|entry| is_ours(&entry.name));
+    Some(
+        ours.map(|entry| Source {
+            name: entry.name.clone(),
+            place: Place::Archive(bytes.clone(), entry),
+        })
+        .collect(),
+    )
+}
+
+impl Source {
+    /// The text; none when it cannot be read.
+    pub async fn text(&self) -> Option<String> {
+        match &self.place {
+            Place::File(file) if file.size() > MOST_TEXT => None,
+            Place::File(file) => JsFuture::from(file.unchecked_ref::<Blob>().text())
+                .await
+                .ok()?
+                .as_string(),
+            Place::Archive(bytes, entry) => String::from_utf8(unzip::unpacked(bytes, entry)?).ok(),
+        }
+    }
+}
+
+/// What a text is.
+pub enum Kind {
+    /// An assessment's key.
+    Key(String),
+    /// An assessment.
+    Assessment(String),
+    /// Rulings that were saved.
+    Rulings(Vec<Ruling>),
+    /// Records, or something that is none.
+    Records(String),
+}
+
+/// Looks at a text's beginning.
+pub fn kind(name: &str, text: String) -> Kind {
+    if name.to_lowercase().ends_with(".key") && AssessmentKey::read(&text).is_ok() {
+        return Kind::Key(text.trim().to_owned());
+    }
+    let head: String = text.chars().take(200).collect();
+    if head.contains(ASSESSMENT_FORMAT) {
+        return Kind::Assessment(text);
+    }
+    if head.trim_start().starts_with('[')
+        && let Ok(all) = serde_json::from_str(&text)
+    {
+        return Kind::Rulings(all);
+    }
+    Kind::Records(text)
+}

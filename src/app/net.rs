@@ -1,0 +1,80 @@
+//! Asking a server, and chance: what the page may do beyond its own files, in one place.
+
+use js_sys::Uint8Array;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::JsValue;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::Headers;
+use web_sys::RequestInit;
+use web_sys::Response;
+
+use crate::records::seal::Hash;
+
+/// What came back.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reply {
+    /// Status of HTTP.
+    pub status: u16,
+    /// Text.
+    pub text: String,
+    /// Version of what was asked for, as its server names it.
+    pub etag: Option<String>,
+}
+
+impl Reply {
+    /// The server did what was asked.
+    pub fn is_ok(&self) -> bool {
+        (200..300).contains(&self.status)
+    }
+}
+
+/// Asks; `None` when nobody answers, or the browser does not let the page ask there. With
+/// `outlives` the browser sends it even while the page is closed.
+pub async fn ask(
+    method: &str,
+    address: &str,
+    headers: &[(&str, &str)],
+    body: Option<&str>,
+    outlives: bool,
+) -> Option<Reply> {
+    let with = Headers::new().ok()?;
+    for (name, value) in headers {
+        with.append(name, value).ok()?;
+    }
+    let init = RequestInit::new();
+    init.set_method(method);
+    init.set_headers(&with);
+    if let Some(body) = body {
+        init.set_body(&JsValue::from_str(body));
+    }
+    if outlives {
+        js_sys::Reflect::set(&init, &JsValue::from_str("keepalive"), &JsValue::TRUE).ok()?;
+    }
+    let request = gloo::utils::window().fetch_with_str_and_init(address, &init);
+    let response: Response = JsFuture::from(request).await.ok()?.dyn_into().ok()?;
+    let text = JsFuture::from(response.text().ok()?).await.ok()?;
+    Some(Reply {
+        status: response.status(),
+        etag: response.headers().get("ETag").ok().flatten(),
+        text: text.as_string().unwrap_or_default(),
+    })
+}
+
+/// A text file of this site, by its address relative to the page.
+pub async fn text_of(address: &str) -> Option<String> {
+    let reply = ask("GET", address, &[], None, false).await?;
+    reply.is_ok().then_some(reply.text)
+}
+
+/// 32 bytes by chance, from the browser's own source, which also works over plain http; `None` where
+/// there is none.
+pub fn random() -> Option<Hash> {
+    let array = Uint8Array::new_with_length(32);
+    let source = gloo::utils::window().crypto().ok()?;
+    source
+        .get_random_values_with_array_buffer_view(&array)
+        .ok()?;
+    let mut bytes = [0; 32];
+    array.copy_to(&mut bytes);
+    Some(Hash(bytes))
+}

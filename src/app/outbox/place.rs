@@ -1,0 +1,180 @@
+//! The store that results go to: address and credentials as the instructor gave them, and what an
+//! answer of it means.
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::app::net;
+use crate::app::net::Reply;
+use crate::app::store::StorageError;
+use crate::app::store::Store;
+
+/// Where it is kept.
+pub const KEY: &str = "lrs";
+
+/// A store of learning records.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Place {
+    /// Address, without `/statements`.
+    pub address: String,
+    /// User.
+    pub user: String,
+    /// Password.
+    pub password: String,
+}
+
+/// What is kept of a store.
+pub fn is_place(text: &str) -> bool {
+    Place::read(text).is_some()
+}
+
+/// What follows from an answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Next {
+    /// The store has it.
+    Done,
+    /// Some other time; why.
+    Later(String),
+    /// One by one: something in it is refused.
+    Split,
+    /// This one statement is refused for good; why.
+    Parked(String),
+}
+
+/// What an answer to `n` statements means; none is no answer.
+pub fn after(reply: Option<&Reply>, n: usize) -> Next {
+    let Some(reply) = reply else {
+        return Next::Later(
+            "nobody answers: there is no network, or the store does not let this page speak to it"
+                .to_owned(),
+        );
+    };
+    match (reply.status, n) {
+        (200..300, _) => Next::Done,
+        // The same id is there: it was taken before, and the answer was lost.
+        (409, 1) => Next::Done,
+        (400 | 409 | 413 | 422, 2..) => Next::Split,
+        (400 | 413 | 422, _) => Next::Parked(format!(
+            "refused ({}): {}",
+            reply.status,
+            reply.text.chars().take(200).collect::<String>()
+        )),
+        (401 | 403, _) => Next::Later("the store refuses the user or the password".to_owned()),
+        (status, _) => Next::Later(format!("the store answers {status}")),
+    }
+}
+
+impl Place {
+    /// Reads what was kept; `None` for anything else.
+    pub fn read(text: &str) -> Option<Self> {
+        serde_json::from_str(text).ok()
+    }
+
+    /// The store that is set, if one is.
+    pub async fn kept() -> Option<Self> {
+        let text = Store::open().await.get(KEY).await.ok().flatten()?;
+        Self::read(&text).filter(|place| !place.address.is_empty())
+    }
+
+    /// Keeps it.
+    ///
+    /// # Errors
+    /// When the browser refuses or has no room.
+    pub async fn keep(&self) -> Result<(), StorageError> {
+        let text = serde_json::to_string(self).map_err(|_| StorageError::Refused)?;
+        Store::open().await.put(KEY, &text).await
+    }
+
+    /// An address that can be one.
+    pub fn is_address(&self) -> bool {
+        let is_web = ["https://", "http://"]
+            .iter()
+            .any(|start| self.address.starts_with(start));
+        is_web
+            && !self
+                .address
+                .contains(|c: char| c.is_whitespace() || c.is_control() || c == '"')
+    }
+
+    /// Sends statements, a JSON list.
+    pub async fn send(&self, version: &str, list: &str) -> Option<Reply> {
+        let basic = format!(
+            "Basic {}",
+            STANDARD.encode(format!("{}:{}", self.user, self.password))
+        );
+        let headers = [
+            ("Authorization", basic.as_str()),
+            ("X-Experience-API-Version", version),
+            ("Content-Type", "application/json"),
+        ];
+        let address = format!("{}/statements", self.address.trim_end_matches('/'));
+        net::ask("POST", &address, &headers, Some(list), false).await
+    }
+
+    /// The version of the interface to speak: 2.0.0 where the store says that it has nothing older.
+    pub async fn version(&self) -> &'static str {
+        #[derive(Deserialize)]
+        struct About {
+            version: Vec<String>,
+        }
+        let address = format!("{}/about", self.address.trim_end_matches('/'));
+        let reply = net::ask("GET", &address, &[], None, false).await;
+        let about = reply.and_then(|reply| serde_json::from_str::<About>(&reply.text).ok());
+        let is_new = |about: About| {
+            !about.version.is_empty() && about.version.iter().all(|v| v.starts_with("2."))
+        };
+        if about.is_some_and(is_new) {
+            "2.0.0"
+        } else {
+            "1.0.3"
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn reply(status: u16) -> Reply {
+        Reply {
+            status,
+            text: "why".to_owned(),
+            etag: None,
+        }
+    }
+
+    #[test]
+    fn nothing_is_lost_and_nothing_is_sent_for_ever() {
+        assert_eq!(after(Some(&reply(204)), 50), Next::Done);
+        assert_eq!(after(Some(&reply(409)), 1), Next::Done);
+        assert_eq!(after(Some(&reply(422)), 50), Next::Split);
+        assert!(matches!(after(Some(&reply(400)), 1), Next::Parked(_)));
+        for status in [401, 429, 500, 503] {
+            assert!(
+                matches!(after(Some(&reply(status)), 1), Next::Later(_)),
+                "{status}"
+            );
+        }
+        assert!(matches!(after(None, 7), Next::Later(_)));
+    }
+
+    #[test]
+    fn an_address_is_a_web_address() {
+        for (address, is) in [
+            ("https://store.example/xAPI", true),
+            ("http://10.0.0.2:8100", true),
+            ("javascript:alert(1)", false),
+            ("https://a b", false),
+            ("", false),
+        ] {
+            let place = Place {
+                address: address.to_owned(),
+                ..Place::default()
+            };
+            assert_eq!(place.is_address(), is, "{address}");
+        }
+    }
+}

@@ -1,0 +1,187 @@
+//! The queue: one entry a record, with its statements, how often it was tried, and why it is still
+//! here.
+
+use std::cell::Cell;
+
+use gloo::events::EventListener;
+use serde::Deserialize;
+use serde::Serialize;
+use serde_json::Value;
+use wasm_bindgen_futures::spawn_local;
+
+use crate::app::outbox::place::Next;
+use crate::app::outbox::place::Place;
+use crate::app::outbox::place::after;
+use crate::app::sitting;
+use crate::app::store::StorageError;
+use crate::app::store::Store;
+use crate::records::record::Record;
+use crate::records::xapi;
+use crate::records::xapi::Deployment;
+
+/// Keys of what waits start so.
+pub const WAITING: &str = "outbox/";
+/// Keys of what the store refuses for good.
+pub const PARKED: &str = "parked/";
+/// Statements sent at once: a store refuses a list whole, so lists stay short.
+const BATCH: usize = 50;
+
+/// One entry.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// Statements that the store does not have yet.
+    pub statements: Vec<Value>,
+    /// How often it was tried.
+    pub tries: u32,
+    /// Why it is still here.
+    pub why: String,
+}
+
+thread_local! {
+    static SENDING: Cell<bool> = const { Cell::new(false) };
+}
+
+/// Puts the statements of records into the queue and starts sending; without a store nothing is done.
+///
+/// # Errors
+/// When the browser refuses or has no room: the file of results is the way then.
+pub async fn put(records: &[Record]) -> Result<(), StorageError> {
+    let Some(place) = Place::kept().await else {
+        return Ok(());
+    };
+    let Ok(library) = sitting::library() else {
+        return Ok(());
+    };
+    let names = Deployment {
+        base: format!("{}/", place.address.trim_end_matches('/')),
+        home_page: place.address.clone(),
+        language: "en".to_owned(),
+    };
+    let store = Store::open().await;
+    for record in records {
+        let Some(task) = library.task(&record.body.job) else {
+            continue;
+        };
+        let entry = Entry {
+            statements: xapi::statements(record, task, &names),
+            tries: 0,
+            why: String::new(),
+        };
+        let text = serde_json::to_string(&entry).map_err(|_| StorageError::Refused)?;
+        // The same record twice is the same entry.
+        store
+            .put(&format!("{WAITING}{}", record.link), &text)
+            .await?;
+    }
+    send().await;
+    Ok(())
+}
+
+/// Sends at once, and again whenever the network comes back.
+pub fn watch() {
+    let online = EventListener::new(&gloo::utils::window(), "online", |_| spawn_local(send()));
+    // It is listened for as long as the page lives.
+    online.forget();
+    spawn_local(send());
+}
+
+/// Sends what waits, the oldest first, until the store cannot be reached.
+pub async fn send() {
+    if SENDING.replace(true) {
+        return;
+    }
+    send_all().await;
+    SENDING.set(false);
+}
+
+async fn send_all() {
+    let store = Store::open().await;
+    let waiting = store.all(WAITING).await.unwrap_or_default();
+    if waiting.is_empty() {
+        return;
+    }
+    let Some(place) = Place::kept().await else {
+        return;
+    };
+    let version = place.version().await;
+    for (key, text) in waiting {
+        let Ok(mut entry) = serde_json::from_str::<Entry>(&text) else {
+            continue;
+        };
+        entry.tries += 1;
+        let later = send_one(&place, version, &key, &mut entry).await;
+        let kept = match &later {
+            // What was taken is gone from the queue; what is left of it waits.
+            _ if entry.statements.is_empty() => store.remove(&key).await,
+            _ => {
+                entry.why = later.clone().unwrap_or_default();
+                let text = serde_json::to_string(&entry).unwrap_or(text);
+                store.put(&key, &text).await
+            }
+        };
+        if later.is_some() || kept.is_err() {
+            return;
+        }
+    }
+}
+
+/// Sends one entry in lists; what the store has taken leaves it. Gives why the rest must wait.
+async fn send_one(place: &Place, version: &str, key: &str, entry: &mut Entry) -> Option<String> {
+    let mut size = BATCH;
+    while !entry.statements.is_empty() {
+        let n = size.min(entry.statements.len());
+        let list = serde_json::to_string(&entry.statements[..n]).unwrap_or_default();
+        let reply = place.send(version, &list).await;
+        match after(reply.as_ref(), n) {
+            Next::Done => drop(entry.statements.drain(..n)),
+            Next::Split => size = 1,
+            Next::Later(why) => return Some(why),
+            Next::Parked(why) => {
+                let parked = Entry {
+                    statements: entry.statements.drain(..1).collect(),
+                    tries: entry.tries,
+                    why,
+                };
+                let id = parked.statements[0]["id"]
+                    .as_str()
+                    .unwrap_or(key)
+                    .to_owned();
+                let text = serde_json::to_string(&parked).unwrap_or_default();
+                if Store::open()
+                    .await
+                    .put(&format!("{PARKED}{id}"), &text)
+                    .await
+                    .is_err()
+                {
+                    // What cannot be put aside goes back to where it was.
+                    entry.statements.insert(0, parked.statements[0].clone());
+                    return Some(
+                        "this browser has no room to put aside what the store refuses".to_owned(),
+                    );
+                }
+            }
+        }
+    }
+    None
+}
+
+/// An entry as it is kept.
+pub fn is_readable(text: &str) -> bool {
+    serde_json::from_str::<Entry>(text).is_ok()
+}
+
+/// How many results wait, how many statements were refused for good, and why the first one waits.
+pub async fn standing() -> (usize, usize, String) {
+    let store = Store::open().await;
+    let waiting = store.all(WAITING).await.unwrap_or_default();
+    let parked = store.all(PARKED).await.unwrap_or_default();
+    let why = waiting
+        .first()
+        .and_then(|(_, text)| serde_json::from_str::<Entry>(text).ok());
+    (
+        waiting.len(),
+        parked.len(),
+        why.map(|entry| entry.why).unwrap_or_default(),
+    )
+}

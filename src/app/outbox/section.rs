@@ -1,0 +1,129 @@
+//! Where results are sent, in the settings: address and credentials, what waits, and sending now.
+
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::outbox::place::KEY;
+use crate::app::outbox::place::Place;
+use crate::app::outbox::queue;
+use crate::app::store::Store;
+
+/// The section.
+#[component]
+pub fn StoreSection() -> Html {
+    let place = use_state_eq(Place::default);
+    let told = use_state_eq(String::new);
+    let look = {
+        let told = told.clone();
+        Callback::from(move |done: &'static str| {
+            let told = told.clone();
+            spawn_local(async move {
+                let (waiting, parked, why) = queue::standing().await;
+                let mut words = done.to_owned();
+                if waiting > 0 {
+                    words += &format!(
+                        " {waiting} results wait{}.",
+                        if why.is_empty() {
+                            String::new()
+                        } else {
+                            format!(": {why}")
+                        }
+                    );
+                }
+                if parked > 0 {
+                    words += &format!(
+                        " {parked} statements were refused for good; they are kept here, and the files of results hold the same."
+                    );
+                }
+                told.set(words);
+            });
+        })
+    };
+    {
+        let (place, look) = (place.clone(), look.clone());
+        use_effect_with((), move |()| {
+            spawn_local(async move {
+                if let Some(kept) = Place::kept().await {
+                    place.set(kept);
+                }
+                look.emit("");
+            });
+        });
+    }
+    let field = |label: &'static str,
+                 kind: &'static str,
+                 hint: &'static str,
+                 value: &str,
+                 set: fn(&mut Place, String)| {
+        let place = place.clone();
+        let oninput = Callback::from(move |event: InputEvent| {
+            let mut next = (*place).clone();
+            set(
+                &mut next,
+                event.target_unchecked_into::<HtmlInputElement>().value(),
+            );
+            place.set(next);
+        });
+        html! {
+            <label class="field"><span class="field__label">{ label }</span>
+                <input type={kind} value={value.to_owned()} {oninput} autocomplete="off" /><span class="field__hint">{ hint }</span></label>
+        }
+    };
+    let keep = {
+        let (place, told, look) = (place.clone(), told.clone(), look.clone());
+        Callback::from(move |_: MouseEvent| {
+            let (place, told, look) = (place.clone(), told.clone(), look.clone());
+            if !place.is_address() {
+                told.set(
+                    "An address begins with https:// or http:// and has no spaces.".to_owned(),
+                );
+                return;
+            }
+            spawn_local(async move {
+                match place.keep().await {
+                    Ok(()) => {
+                        queue::send().await;
+                        look.emit("Kept. Results are sent there when they are handed in.");
+                    }
+                    Err(error) => told.set(error.to_string()),
+                }
+            });
+        })
+    };
+    let now = {
+        let look = look.clone();
+        Callback::from(move |_: MouseEvent| {
+            let look = look.clone();
+            spawn_local(async move {
+                queue::send().await;
+                look.emit("Tried.");
+            });
+        })
+    };
+    let forget = {
+        let (place, look) = (place.clone(), look.clone());
+        Callback::from(move |_: MouseEvent| {
+            let (place, look) = (place.clone(), look.clone());
+            spawn_local(async move {
+                // What cannot be forgotten shows again with the next visit.
+                let _ = Store::open().await.remove(KEY).await;
+                place.set(Place::default());
+                look.emit("Forgotten: nothing is sent any more.");
+            });
+        })
+    };
+    html! {
+        <section class="stack" aria-labelledby="store">
+            <h2 id="store">{ "A store for results" }</h2>
+            <p class="settings__note">{ "Where a department keeps learning records (xAPI), results of assessments can go there by themselves. They wait here until the store has taken them. Without an address nothing leaves this browser." }</p>
+            { field("Address", "url", "As its keeper gives it, such as https://store.example/xAPI. It must allow this page to speak to it.", &place.address, |p, to| to.trim().clone_into(&mut p.address)) }
+            { field("User", "text", "", &place.user, |p, to| p.user = to) }
+            { field("Password", "password", "Kept in this browser as it is: use one that may only write.", &place.password, |p, to| p.password = to) }
+            <p class="row"><button type="button" class="button" onclick={keep}>{ "Keep" }</button>
+                <button type="button" class="button" onclick={now}>{ "Send now" }</button>
+                <button type="button" class="button" onclick={forget}>{ "Forget the store" }</button></p>
+            <p role="status">{ (*told).clone() }</p>
+        </section>
+    }
+}

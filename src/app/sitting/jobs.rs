@@ -1,0 +1,191 @@
+//! The jobs of a sitting: drawn for the candidate, worked on the bench under names of their own, and
+//! in the end made into records.
+
+use std::cell::Cell;
+use std::cell::OnceCell;
+use std::rc::Rc;
+use std::sync::Arc;
+
+use crate::app::sitting::running;
+use crate::app::sitting::running::Running;
+use crate::app::store::SavedJob;
+use crate::app::store::StorageError;
+use crate::app::store::Store;
+use crate::assess::date;
+use crate::assess::draw::Drawn;
+use crate::bench::job::Job;
+use crate::bench::scenario::Scenario;
+use crate::records::check::body_of;
+use crate::records::library::Library;
+use crate::records::record::Body;
+use crate::records::record::Record;
+use crate::records::seal::Hash;
+use crate::records::seal::StartCode;
+use crate::records::sitting::Assessment;
+use crate::scenario::FileError;
+
+/// Jobs of a sitting are on the bench under such names.
+const PREFIX: &str = "sit-";
+
+thread_local! {
+    static LIBRARY: OnceCell<Rc<Library>> = const { OnceCell::new() };
+    static HANDING_IN: Cell<bool> = const { Cell::new(false) };
+}
+
+/// The jobs that ship, ready to be drawn from; made once.
+///
+/// # Errors
+/// When a shipped file is broken; a test holds that none is.
+pub fn library() -> Result<Rc<Library>, FileError> {
+    if let Some(library) = LIBRARY.with(|kept| kept.get().cloned()) {
+        return Ok(library);
+    }
+    let library = Rc::new(Library::shipped()?);
+    LIBRARY.with(|kept| kept.get_or_init(|| library.clone()).clone());
+    Ok(library)
+}
+
+/// Reads an assessment against the jobs that ship; `file` is the name errors use.
+///
+/// # Errors
+/// Everything that is wrong in it.
+pub fn assessment(file: &str, text: &str) -> Result<Assessment, FileError> {
+    Assessment::read(file, text, &*library()?)
+}
+
+/// A name of a job of a sitting.
+pub fn is_sitting(id: &str) -> bool {
+    id.starts_with(PREFIX)
+}
+
+/// The name of the job at a place, from 1.
+pub fn name(place: u32) -> String {
+    format!("{PREFIX}{place}")
+}
+
+/// All jobs of the candidate, in order.
+pub fn drawn(now: &Running) -> Vec<Drawn> {
+    let own = &now.sitting;
+    library().map_or_else(
+        |_| Vec::new(),
+        |library| now.assessment.draw(&library, &own.candidate, &own.release),
+    )
+}
+
+/// A job of the sitting by its name, as the bench gets it, and its seed. It carries no title of the
+/// library's, which would tell who sits elsewhere what it is about.
+pub fn find(id: &str) -> Option<(Arc<Scenario>, u64)> {
+    let place: u32 = id.strip_prefix(PREFIX)?.parse().ok()?;
+    let (own, n) = running::with(|now| {
+        let mut all = drawn(now);
+        let n = all.len();
+        let at = (place as usize).checked_sub(1).filter(|at| *at < n)?;
+        Some((all.swap_remove(at), n))
+    })??;
+    let task = library().ok()?.prepare(&own.job, &own.file).ok()?;
+    let scenario = Scenario {
+        id: id.to_owned(),
+        title: format!("Job {place} of {n}"),
+        ..Scenario::clone(&task.scenario)
+    };
+    let now_ms = js_sys::Date::now();
+    if running::with(|now| !now.sitting.opened_ms.contains_key(&place)) == Some(true) {
+        running::change(|sitting| {
+            sitting.opened_ms.insert(place, now_ms);
+        });
+    }
+    Some((Arc::new(scenario), own.seed))
+}
+
+/// How far each job has got, in order: not opened, begun, or handed over.
+pub async fn progress(n_jobs: usize) -> Vec<Option<SavedJob>> {
+    let store = Store::open().await;
+    let mut all = Vec::new();
+    for place in 1..=n_jobs as u32 {
+        let text = store.get(&SavedJob::key(&name(place))).await.ok().flatten();
+        all.push(text.and_then(|text| SavedJob::read(&text).ok()));
+    }
+    all
+}
+
+/// Makes the records of everything that was done and ends the sitting.
+///
+/// # Errors
+/// When the browser refuses to keep them; they are there until the page is closed.
+pub async fn hand_in() -> Result<(), StorageError> {
+    if HANDING_IN.replace(true) {
+        return Ok(());
+    }
+    let done = hand_in_once().await;
+    HANDING_IN.set(false);
+    done
+}
+
+async fn hand_in_once() -> Result<(), StorageError> {
+    let Some(n_jobs) =
+        running::with(|now| now.sitting.is_running().then(|| now.n_jobs())).flatten()
+    else {
+        return Ok(());
+    };
+    let saved = progress(n_jobs).await;
+    let records = running::with(|now| records(now, &saved)).unwrap_or_default();
+    running::change(|sitting| {
+        sitting.records = records;
+        sitting.handed_in = true;
+    });
+    running::keep().await
+}
+
+/// Records in a row, one for each job that was opened and worked on.
+fn records(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Record> {
+    let own = &now.sitting;
+    let code = own
+        .code
+        .as_deref()
+        .and_then(|code| StartCode::read(code).ok());
+    // Without a code it is practice: it belongs to no assessment that anybody vouches for.
+    let sitting = |place| {
+        code.as_ref()
+            .map(|_| now.assessment.sitting(&own.release, place))
+    };
+    let mut previous = Body::root(&own.candidate, sitting(1).as_ref());
+    let mut all = Vec::new();
+    for (at, drawn) in drawn(now).iter().enumerate() {
+        let place = at as u32 + 1;
+        let Some(saved) = saved.get(at).and_then(Option::as_ref) else {
+            continue;
+        };
+        let Some(mut body) = body(drawn, saved, &own.candidate, previous) else {
+            continue;
+        };
+        body.sitting = sitting(place);
+        let opened_ms = own.opened_ms.get(&place).copied();
+        body.started = date::moment(opened_ms.unwrap_or(own.started_ms) as i64);
+        body.away_s = own.away_of(place);
+        let Ok(record) = Record::close(body, own.person.clone(), code.as_ref()) else {
+            continue;
+        };
+        previous = record.link;
+        all.push(record);
+    }
+    all
+}
+
+fn body(drawn: &Drawn, saved: &SavedJob, candidate: &str, previous: Hash) -> Option<Body> {
+    if saved.log.is_empty() {
+        return None;
+    }
+    let task = library().ok()?.prepare(&drawn.job, &drawn.file).ok()?;
+    let (job, _) = Job::replay(task.scenario.clone(), drawn.seed, &saved.log).ok()?;
+    body_of(&job, &task, candidate, previous).ok()
+}
+
+/// Forgets what was done on the bench under these names.
+pub async fn forget_all() {
+    let store = Store::open().await;
+    let kept = store.all(&SavedJob::key(PREFIX)).await.unwrap_or_default();
+    for (key, _) in kept {
+        // What cannot be forgotten is of another seed and would be replaced by the first act.
+        let _ = store.remove(&key).await;
+    }
+}

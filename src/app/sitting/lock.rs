@@ -1,0 +1,52 @@
+//! While an assessment runs, the page shows it and what may be used, and nothing else.
+
+use yew::prelude::*;
+
+use crate::app::route::Route;
+use crate::app::sitting::jobs;
+use crate::app::sitting::running;
+
+/// The screen may not be shown now.
+pub fn lock(route: &Route) -> bool {
+    let Some((runs, paused, handbook)) = running::with(|now| {
+        (
+            now.sitting.is_running(),
+            now.sitting.paused,
+            now.aids().handbook,
+        )
+    }) else {
+        return is_of_sitting(route);
+    };
+    if !runs {
+        // What was handed in is no longer worked on.
+        return is_of_sitting(route);
+    }
+    match route {
+        Route::Sitting | Route::Settings => false,
+        Route::Handbook(_) => !handbook,
+        Route::Bench(_) | Route::Finding(_) | Route::Report(_) => !is_of_sitting(route) || paused,
+        _ => true,
+    }
+}
+
+fn is_of_sitting(route: &Route) -> bool {
+    match route {
+        Route::Bench(id) | Route::Finding(id) | Route::Report(id) | Route::Debrief(id) => {
+            jobs::is_sitting(id)
+        }
+        _ => false,
+    }
+}
+
+/// What stands there instead.
+#[component]
+pub fn Lock() -> Html {
+    let runs = running::is_running();
+    html! {
+        <main class="page page--narrow" id="main" tabindex="-1">
+            <h1>{ if runs { "Not during the assessment" } else { "This job is handed in" } }</h1>
+            <p>{ if runs { "An assessment is running in this browser. This page opens again once it is handed in." } else { "What came of it stands with the result." } }</p>
+            <p><a class="button button--main" href={Route::Sitting.href()}>{ "To the assessment" }</a></p>
+        </main>
+    }
+}

@@ -1,0 +1,144 @@
+//! The mark sheet of an assessment: each job with its parts, the decision, and what it proves.
+
+use std::collections::BTreeMap;
+
+use yew::prelude::*;
+
+use crate::app::format;
+use crate::assess::assessment_file::AssessmentFile;
+use crate::assess::decide;
+use crate::assess::decide::Decided;
+use crate::assess::decide::Decision;
+use crate::assess::decide::Taken;
+use crate::bench::safety;
+use crate::records::record::Record;
+
+/// What the sheet shows.
+#[derive(Properties, PartialEq)]
+pub struct MarkSheetProps {
+    /// The assessment.
+    pub file: AssessmentFile,
+    /// The records.
+    pub records: Vec<Record>,
+}
+
+/// The decision on records of one assessment.
+pub fn decided(file: &AssessmentFile, records: &[Record]) -> Decided {
+    let taken: Vec<Taken> = records
+        .iter()
+        .map(|record| Taken::from(&record.body.result))
+        .collect();
+    decide::decide(&file.pass, &taken, n_jobs(file))
+}
+
+/// Jobs asked for.
+pub fn n_jobs(file: &AssessmentFile) -> usize {
+    file.jobs.iter().map(|slot| slot.n).sum()
+}
+
+/// Such as `Passed`.
+pub fn verdict(decision: Decision) -> &'static str {
+    match decision {
+        Decision::Passed => "Passed",
+        Decision::Border => "On the border: more jobs decide",
+        Decision::NotYet => "Not yet",
+    }
+}
+
+/// How sure it is, in sentences.
+pub fn how_sure(n_jobs: usize, records: &[Record]) -> Vec<String> {
+    let marks: Vec<f64> = records
+        .iter()
+        .map(|record| record.body.result.total)
+        .collect();
+    let least = decide::least_reliability(n_jobs);
+    let spread = decide::marks_se(&marks).map(|se| {
+        format!(
+            "From job to job the marks lie apart: the mean is sure to about ±{:.0}.",
+            2.0 * se
+        )
+    });
+    let words = if least >= 0.8 {
+        "enough for a decision about one person"
+    } else {
+        "too little for a decision about one person by itself: take it together with other sittings and the practical"
+    };
+    let length = format!("Reliability of {n_jobs} jobs: at least {least:.2} of 1, {words}.");
+    std::iter::once(length).chain(spread).collect()
+}
+
+/// The sheet.
+#[component]
+pub fn MarkSheet(props: &MarkSheetProps) -> Html {
+    let names: Vec<String> = props
+        .records
+        .first()
+        .map(|record| {
+            record
+                .body
+                .result
+                .parts
+                .iter()
+                .map(|part| part.name.clone())
+                .collect()
+        })
+        .unwrap_or_default();
+    html! {
+        <section aria-labelledby="sheet">
+            <h2 id="sheet">{ "Mark sheet" }</h2>
+            <div class="table__wrap" tabindex="0" role="region" aria-label="Mark sheet, a table">
+                <table class="table">
+                    <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th>
+                        { for names.iter().map(|name| html! { <th scope="col" class="numbers">{ name }</th> }) }
+                        <th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th></tr></thead>
+                    <tbody>{ for props.records.iter().enumerate().map(|(at, record)| row(at, record)) }</tbody>
+                </table>
+            </div>
+            { broken(&props.records) }
+        </section>
+    }
+}
+
+fn row(at: usize, record: &Record) -> Html {
+    let result = &record.body.result;
+    let place = record
+        .body
+        .sitting
+        .as_ref()
+        .map_or(at as u32 + 1, |sitting| sitting.place);
+    let ended = match (result.ending.as_str(), result.fixed) {
+        ("made_safe", _) => "made safe and left",
+        ("closed", true) => "put right",
+        ("closed", false) => "not put right",
+        _ => "not handed over",
+    };
+    html! {
+        <tr key={at}>
+            <th scope="row">{ format!("Job {place}") }</th>
+            <td class="numbers">{ format!("{:.0}", result.total) }</td>
+            { for result.parts.iter().map(|part| html! { <td class="numbers">{ format!("{:.0} of {:.0}", part.points, part.of) }</td> }) }
+            <td>{ ended }</td>
+            <td class="numbers">{ format!("{:.0} min", result.minutes) }</td>
+            <td class="numbers">{ format::money(result.cost) }</td>
+        </tr>
+    }
+}
+
+/// Safety rules broken, by rule.
+fn broken(records: &[Record]) -> Html {
+    let mut counts: BTreeMap<(&str, &str), usize> = BTreeMap::new();
+    for one in records.iter().flat_map(|record| &record.body.result.safety) {
+        *counts.entry((&one.severity, &one.rule)).or_default() += 1;
+    }
+    if counts.is_empty() {
+        return html! { <p>{ "No safety rule was broken." }</p> };
+    }
+    html! {
+        <>
+            <h3>{ "Safety rules broken" }</h3>
+            <ul>{ for counts.iter().map(|((severity, id), n)| html! {
+                <li>{ format!("{severity}: {}, {n} times", safety::rule(id).map_or(*id, |rule| rule.title)) }</li>
+            }) }</ul>
+        </>
+    }
+}

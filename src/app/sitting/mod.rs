@@ -1,0 +1,28 @@
+//! Sitting an assessment: the start, the jobs in between, handing in, and what came of it.
+
+mod form;
+mod jobs;
+mod limits;
+mod lock;
+mod mark_sheet;
+mod observer;
+mod overview;
+mod result;
+pub mod running;
+mod start;
+pub mod state;
+
+pub use jobs::assessment;
+pub use jobs::find;
+pub use jobs::is_sitting;
+pub use jobs::library;
+pub use jobs::progress;
+pub use limits::allows;
+pub use limits::limit;
+pub use limits::time_left;
+pub use lock::Lock;
+pub use lock::lock;
+pub use observer::ObserverScreen;
+pub use overview::SittingScreen;
+pub use running::Watch;
+pub use start::AssessmentScreen;

@@ -1,0 +1,72 @@
+//! The observer's sheet: a page to print for a witnessed practical, since no result of a simulation
+//! says anything about hands.
+
+use yew::prelude::*;
+
+/// What a witness looks at, by heading. Common practice.
+const LOOKED_AT: [(&str, &[&str]); 4] = [
+    (
+        "Making safe",
+        &[
+            "switches off, unplugs, keeps the plug in sight",
+            "shuts the tap and bleeds the hose",
+            "waits, discharges, proves the tester before and after",
+            "proves dead where the hands will be",
+        ],
+    ),
+    (
+        "Hands and tools",
+        &[
+            "takes covers off without harm to edges, clips and wires",
+            "holds and places probes with dry, steady hands",
+            "pulls connectors by their body, never by the wire",
+            "lifts and lays down with help or a strap",
+        ],
+    ),
+    (
+        "Putting back",
+        &[
+            "seats belt, hoses and lever, and checks each by hand",
+            "refits the earth first and leaves no fastener over",
+            "earth bond, insulation and leakage measured and written down",
+            "runs the machine, looks for leaks, times the brake",
+        ],
+    ),
+    (
+        "The customer",
+        &[
+            "asks, listens, names the price before the work",
+            "leaves the place dry and clean, shows what was done",
+        ],
+    ),
+];
+
+/// The sheet.
+#[component]
+pub fn ObserverScreen() -> Html {
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let blank =
+        |words: &'static str| html! { <div class="sheet__line"><dt>{ words }</dt><dd></dd></div> };
+    html! {
+        <main class="page page--narrow sheet" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ "Observer’s sheet" }</h1>
+                <p class="page__lead">{ "For a practical on a real machine, before a witness. The simulation tells of finding faults, order of work and decisions about safety; this sheet tells of hands." }</p>
+            </header>
+            <dl class="sheet__head">{ blank("Candidate’s number") }{ blank("Machine and fault set") }{ blank("Place and date") }{ blank("Observer") }</dl>
+            { for LOOKED_AT.iter().map(|(heading, lines)| html! {
+                <section>
+                    <h2>{ *heading }</h2>
+                    <table class="table sheet__table">
+                        <thead><tr><th scope="col">{ "Seen" }</th><th scope="col">{ "yes" }</th><th scope="col">{ "with help" }</th><th scope="col">{ "no" }</th><th scope="col">{ "note" }</th></tr></thead>
+                        <tbody>{ for lines.iter().map(|line| html! { <tr><th scope="row">{ *line }</th><td></td><td></td><td></td><td></td></tr> }) }</tbody>
+                    </table>
+                </section>
+            }) }
+            <p>{ "A step that endangers anybody ends the practical: stop, make safe, write it down." }</p>
+            <dl class="sheet__head">{ blank("May work alone: yes, or what comes first") }{ blank("Signature of the observer") }{ blank("Signature of the candidate") }</dl>
+            <p class="no-print"><button type="button" class="button button--main" onclick={print}>{ "Print" }</button></p>
+        </main>
+    }
+}

@@ -1,0 +1,122 @@
+//! Between the jobs of an assessment: what is there, how much time is left, handing in; and once that
+//! is done, the result.
+
+use wasm_bindgen_futures::spawn_local;
+use yew::prelude::*;
+
+use crate::app::format;
+use crate::app::route::Route;
+use crate::app::sitting::jobs;
+use crate::app::sitting::limits;
+use crate::app::sitting::result::ResultScreen;
+use crate::app::sitting::running;
+use crate::app::store::SavedJob;
+
+/// Changes with every look at the clock, so that the time shown does.
+#[derive(Properties, PartialEq)]
+pub struct TickProps {
+    /// When, ms.
+    pub tick: f64,
+}
+
+/// The screen.
+#[component]
+pub fn SittingScreen(props: &TickProps) -> Html {
+    match running::with(|now| now.sitting.handed_in) {
+        None => html! {
+            <main class="page page--narrow" id="main" tabindex="-1">
+                <h1>{ "No assessment is running" }</h1>
+                <p><a href={Route::Assessment(None).href()}>{ "Open one" }</a></p>
+            </main>
+        },
+        Some(true) => html! { <ResultScreen /> },
+        Some(false) => html! { <Between tick={props.tick} /> },
+    }
+}
+
+/// Between two jobs.
+#[component]
+fn Between(_props: &TickProps) -> Html {
+    let saved = use_state(Vec::<Option<SavedJob>>::new);
+    let sure = use_state_eq(|| false);
+    let trouble = use_state_eq(String::new);
+    let n_jobs = running::with(running::Running::n_jobs).unwrap_or(0);
+    {
+        let saved = saved.clone();
+        use_effect_with(n_jobs, move |n_jobs| {
+            let n_jobs = *n_jobs;
+            spawn_local(async move { saved.set(jobs::progress(n_jobs).await) });
+        });
+    }
+    let hand_in = {
+        let (sure, trouble) = (sure.clone(), trouble.clone());
+        Callback::from(move |_: MouseEvent| {
+            if !*sure {
+                sure.set(true);
+                return;
+            }
+            let trouble = trouble.clone();
+            spawn_local(async move {
+                if let Err(error) = jobs::hand_in().await {
+                    trouble.set(error.to_string());
+                }
+            });
+        })
+    };
+    let pause =
+        Callback::from(|_: MouseEvent| running::change(|sitting| sitting.paused = !sitting.paused));
+    let shown = running::with(|now| {
+        (
+            now.assessment.file.title.clone(),
+            now.sitting.candidate.clone(),
+            now.left_s(),
+            now.sitting.paused,
+            now.aids().pause,
+        )
+    });
+    let Some((title, candidate, left_s, paused, may_pause)) = shown else {
+        return Html::default();
+    };
+    let open = saved.iter().filter(|job| !is_over(job.as_ref())).count();
+    html! {
+        <main class="page page--narrow assessment" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ title }</h1>
+                <p class="page__lead"><bdi>{ candidate }</bdi>{ " · " }<b class="numbers" role="timer">{ limits::in_words(left_s) }</b>
+                    if paused { { ", the clock stands" } }</p>
+            </header>
+            <ol class="opened__list" aria-label="Jobs">
+                { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused)) }
+            </ol>
+            <p class="row">
+                if may_pause {
+                    <button type="button" class="button" onclick={pause}>{ if paused { "Go on: the clock starts again" } else { "Stop the clock" } }</button>
+                }
+                <button type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
+                    { match (*sure, open) { (false, _) => "Hand in".to_owned(), (true, 0) => "Yes, hand in".to_owned(), (true, 1) => "Yes, hand in with one job open".to_owned(), (true, n) => format!("Yes, hand in with {n} jobs open") } }
+                </button>
+            </p>
+            <p role="alert">{ (*trouble).clone() }</p>
+            <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts nothing." }</p>
+        </main>
+    }
+}
+
+fn is_over(job: Option<&SavedJob>) -> bool {
+    job.is_some_and(|job| job.verdict.is_some())
+}
+
+fn line(place: u32, saved: Option<&SavedJob>, paused: bool) -> Html {
+    let state = match saved {
+        Some(job) if job.verdict.is_some() => "handed over".to_owned(),
+        Some(job) if !job.log.is_empty() => format!("begun, {} on site", format::on_site(job.seen)),
+        _ => "not begun".to_owned(),
+    };
+    let words = format!("Job {place}");
+    html! {
+        <li class="opened__job" key={place}>
+            if is_over(saved) || paused { <b>{ words }</b> } else { <a href={Route::Bench(jobs::name(place)).href()}>{ words }</a> }
+            <span class="opened__who">{ state }</span>
+        </li>
+    }
+}

@@ -1,0 +1,181 @@
+//! What came of an assessment: the receipt, the file to hand over, what the result proves and how
+//! sure it is, and the sheets to print.
+
+use wasm_bindgen_futures::spawn_local;
+use yew::prelude::*;
+
+use crate::app::desk::QrCode;
+use crate::app::hand_over;
+use crate::app::hooks::go_to;
+use crate::app::outbox;
+use crate::app::route::Route;
+use crate::app::sitting::mark_sheet::MarkSheet;
+use crate::app::sitting::mark_sheet::decided;
+use crate::app::sitting::mark_sheet::how_sure;
+use crate::app::sitting::mark_sheet::n_jobs;
+use crate::app::sitting::mark_sheet::verdict;
+use crate::app::sitting::running;
+use crate::app::training_system;
+use crate::assess::decide::Decided;
+use crate::records::check::ENGINE;
+use crate::records::record::Record;
+use crate::records::slip;
+
+/// The screen.
+#[component]
+pub fn ResultScreen() -> Html {
+    let told = use_state_eq(|| "");
+    let sure = use_state_eq(|| false);
+    let Some((own, file)) = running::with(|now| (now.sitting.clone(), now.assessment.file.clone()))
+    else {
+        return Html::default();
+    };
+    let decision = decided(&file, &own.records);
+    {
+        let (decision, records) = (decision.clone(), own.records.clone());
+        use_effect_with(own.started_ms, move |_| {
+            training_system::ended(&decision, &records);
+            spawn_local(async move {
+                // What cannot be queued is in the file all the same.
+                let _ = outbox::put(&records).await;
+            });
+        });
+    }
+    let save = {
+        let (told, text) = (told.clone(), whole(&own.records));
+        let name = file_name(&file.id, &own.candidate);
+        Callback::from(move |_: MouseEvent| {
+            told.set(match hand_over::save(&name, "application/json", &text) {
+                Ok(()) => "Saved. Hand this file to your instructor.",
+                Err(_) => "The browser did not let the page save a file.",
+            });
+        })
+    };
+    let forget = {
+        let sure = sure.clone();
+        Callback::from(move |_: MouseEvent| {
+            if !*sure {
+                sure.set(true);
+                return;
+            }
+            spawn_local(async move {
+                // What the browser does not erase is told by its own page of data.
+                let _ = running::forget().await;
+                go_to(&Route::Assessment(None));
+            });
+        })
+    };
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let is_sealed = own.code.is_some();
+    html! {
+        <main class="page assessment" id="main" tabindex="-1">
+            <header class="page__head">
+                <h1>{ format!("Result: {}", file.title) }</h1>
+                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { " · sealed with the start code" } else { " · practice: not sealed, proves nothing to others" } }</p>
+            </header>
+            { verdict_of(&decision) }
+            <section class="receipt stack" aria-labelledby="receipt">
+                <h2 id="receipt">{ "Receipt" }</h2>
+                <p class="receipt__hash">{ own.records.last().map_or_else(|| "nothing was done".to_owned(), |record| short(record)) }</p>
+                <p>{ format!("{} of {} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", own.records.len(), n_jobs(&file)) }</p>
+                <p class="row no-print">
+                    <button type="button" class="button button--main" onclick={save}>{ "Save the file" }</button>
+                    <span role="status">{ *told }</span>
+                </p>
+                { codes(&own.records) }
+            </section>
+            <MarkSheet file={file.clone()} records={own.records.clone()} />
+            <section aria-labelledby="proves">
+                <h2 id="proves">{ "What this result shows" }</h2>
+                <p>{ "Finding faults, the order of work, and decisions about safety. It does not show hands: for that there is the practical before a witness." }</p>
+                <ul>{ for how_sure(n_jobs(&file), &own.records).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+                <p>{ format!("Computed by version {ENGINE} of the program, from everything that was done; your instructor’s copy computes it again and decides.") }</p>
+            </section>
+            <p class="row no-print">
+                if training_system::way_back().is_some() {
+                    <button type="button" class="button button--main" onclick={|_: MouseEvent| training_system::go_back()}>{ "Back to the course" }</button>
+                }
+                <button type="button" class="button" onclick={print}>{ "Print this sheet" }</button>
+                <a class="button" href={Route::Observer.href()}>{ "Observer’s sheet" }</a>
+                <button type="button" class="button button--danger" onclick={forget}>{ if *sure { "Yes, the file is handed over: clear" } else { "Clear for the next candidate" } }</button>
+            </p>
+        </main>
+    }
+}
+
+fn verdict_of(decided: &Decided) -> Html {
+    html! {
+        <section class="notice" aria-label="Decision">
+            <p class="notice__title">{ format!("{} · {:.0} of 100 marks on average, {:.0} are asked", verdict(decided.decision), decided.marks, decided.cut) }</p>
+            <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+        </section>
+    }
+}
+
+/// A QR code for each record, where the browser next to it has no cable and no stick.
+fn codes(records: &[Record]) -> Html {
+    let here = gloo::utils::window().location().href().unwrap_or_default();
+    let page = here.split(['#', '?']).next().unwrap_or_default();
+    let code = |record: &Record| {
+        let place = record
+            .body
+            .sitting
+            .as_ref()
+            .map_or(1, |sitting| sitting.place);
+        let letters = slip::to_letters(record)?;
+        let text = format!("{page}{}", Route::Result(letters).href());
+        Some(
+            html! { <figure><figcaption><a href={text.clone()}>{ format!("Job {place} as a link") }</a></figcaption><QrCode {text} label={format!("Result of job {place} as a QR code")} /></figure> },
+        )
+    };
+    html! {
+        <details class="no-print"><summary>{ "As QR codes, to be read with a telephone at the same server" }</summary>
+            { for records.iter().filter_map(code) }
+        </details>
+    }
+}
+
+fn short(record: &Record) -> String {
+    let hash = record.link.to_string();
+    let groups: Vec<&str> = (0..4).map(|n| &hash[n * 4..n * 4 + 4]).collect();
+    groups.join(" ")
+}
+
+/// One record a line.
+fn whole(records: &[Record]) -> String {
+    records
+        .iter()
+        .filter_map(|record| record.write().ok())
+        .collect()
+}
+
+/// A name that is a file's on every system.
+fn file_name(assessment: &str, candidate: &str) -> String {
+    let plain = |text: &str| -> String {
+        text.chars()
+            .map(|c| {
+                if c.is_ascii_alphanumeric() || c == '-' {
+                    c
+                } else {
+                    '_'
+                }
+            })
+            .take(60)
+            .collect()
+    };
+    format!("{}_{}.jsonl", plain(assessment), plain(candidate))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_hostile_number_makes_a_harmless_file_name() {
+        assert_eq!(
+            file_name("autumn", "../a\\b=1 \u{202e}x"),
+            "autumn____a_b_1__x.jsonl"
+        );
+    }
+}

@@ -1,0 +1,323 @@
+//! The way into an assessment: by file, by link or by a course package; its rules; who sits it.
+
+use std::rc::Rc;
+
+use wasm_bindgen_futures::spawn_local;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::app::hooks::go_to;
+use crate::app::net;
+use crate::app::open_files::OpenFiles;
+use crate::app::open_files::OpenedFile;
+use crate::app::route::Route;
+use crate::app::shared::Shared;
+use crate::app::sitting::form::Filled;
+use crate::app::sitting::form::Form;
+use crate::app::sitting::jobs;
+use crate::app::sitting::running;
+use crate::app::sitting::state::Sitting;
+use crate::app::store::Store;
+use crate::app::training_system;
+use crate::assess::assessment_file::AssessmentFile;
+use crate::assess::decide;
+use crate::assess::letters;
+use crate::records::check::ENGINE;
+use crate::records::record::Person;
+use crate::records::seal::Hash;
+use crate::records::sitting::Assessment;
+use crate::scenario::Problem;
+
+/// Where the assessment comes from.
+#[derive(Properties, PartialEq)]
+pub struct AssessmentProps {
+    /// Name of one that lies beside the page, as in a course package.
+    #[prop_or_default]
+    pub id: Option<AttrValue>,
+    /// One in the letters of a link.
+    #[prop_or_default]
+    pub letters: Option<AttrValue>,
+}
+
+/// One that can be begun.
+#[derive(PartialEq)]
+struct Offered {
+    text: String,
+    file: AssessmentFile,
+}
+
+/// The screen.
+#[component]
+pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
+    let offered = use_state(|| None::<Shared<Offered>>);
+    let told = use_state(Vec::<String>::new);
+    let take = {
+        let (offered, told) = (offered.clone(), told.clone());
+        Callback::from(
+            move |(name, text): (String, String)| match read(&name, text) {
+                Ok(one) => {
+                    told.set(Vec::new());
+                    offered.set(Some(Shared::new(one)));
+                }
+                Err(problems) => told.set(problems),
+            },
+        )
+    };
+    {
+        let (take, told) = (take.clone(), told.clone());
+        use_effect_with(
+            (props.id.clone(), props.letters.clone()),
+            move |(id, letters)| {
+                if let Some(letters) = letters {
+                    match letters::from_letters(letters) {
+                    Some(text) => take.emit(("link".to_owned(), text)),
+                    None => told.set(vec!["The letters were cut or changed on the way: copy the whole address again.".to_owned()]),
+                }
+                } else if let Some(id) = id.clone() {
+                    spawn_local(async move {
+                        match net::text_of(&format!("assessments/{id}.json")).await {
+                            Some(text) => take.emit((format!("{id}.json"), text)),
+                            None => told.set(vec![format!(
+                                "There is no assessment “{id}” beside this page: open its file."
+                            )]),
+                        }
+                    });
+                }
+            },
+        );
+    }
+    let on_files = {
+        let take = take.clone();
+        Callback::from(move |files: Vec<OpenedFile>| {
+            if let Some(file) = files.into_iter().next() {
+                let text = file.text.unwrap_or_default();
+                take.emit((file.name, text));
+            }
+        })
+    };
+    html! {
+        <main class="page page--narrow assessment" id="main" tabindex="-1">
+            if let Some(offered) = &*offered {
+                <Offer key={offered.file.id.clone()} offered={offered.clone()} />
+            } else {
+                <header class="page__head">
+                    <h1>{ "Sit an assessment" }</h1>
+                    <p class="page__lead">{ "Open the file or the link that your instructor gave you." }</p>
+                </header>
+                <OpenFiles {on_files} what="The assessment’s file" />
+            }
+            <div role="alert"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
+        </main>
+    }
+}
+
+fn read(name: &str, text: String) -> Result<Offered, Vec<String>> {
+    let read = jobs::assessment(name, &text);
+    read.map(|read| Offered {
+        text,
+        file: read.file,
+    })
+    .map_err(|error| error.problems.iter().map(Problem::to_string).collect())
+}
+
+#[derive(Properties, PartialEq)]
+struct OfferProps {
+    offered: Shared<Offered>,
+}
+
+/// The rules and the form.
+#[component]
+fn Offer(props: &OfferProps) -> Html {
+    let launched = training_system::learner();
+    let form = use_state_eq(|| Form {
+        candidate: launched.clone().unwrap_or_default(),
+        ..Form::default()
+    });
+    let asked = use_state_eq(|| false);
+    let trouble = use_state_eq(String::new);
+    let wrong = form.read().err().filter(|_| *asked).unwrap_or_default();
+    let begin = {
+        let (form, asked, trouble, offered) = (
+            form.clone(),
+            asked.clone(),
+            trouble.clone(),
+            props.offered.clone(),
+        );
+        Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            asked.set(true);
+            let (Ok(filled), Ok(assessment)) =
+                (form.read(), jobs::assessment("assessment", &offered.text))
+            else {
+                return;
+            };
+            let (text, trouble) = (offered.text.clone(), trouble.clone());
+            spawn_local(async move {
+                if let Err(error) = begin(text, filled, assessment).await {
+                    trouble.set(error);
+                }
+            });
+        })
+    };
+    let field = |name: &'static str,
+                 label: &'static str,
+                 hint: &'static str,
+                 value: &str,
+                 set: fn(&mut Form, String)| {
+        let form = form.clone();
+        let oninput = Callback::from(move |event: InputEvent| {
+            let mut next = (*form).clone();
+            set(
+                &mut next,
+                event.target_unchecked_into::<HtmlInputElement>().value(),
+            );
+            form.set(next);
+        });
+        let error = wrong.get(name).cloned();
+        html! {
+            <div class="field">
+                <label class="field__label" for={name}>{ label }</label>
+                <input id={name} type="text" value={value.to_owned()} {oninput} autocomplete="off" spellcheck="false"
+                    aria-invalid={error.is_some().to_string()} aria-describedby={format!("{name}-hint")} />
+                <span class="field__hint" id={format!("{name}-hint")}>
+                    if let Some(error) = error { <b class="field__error">{ error }</b> } else { { hint } }
+                </span>
+            </div>
+        }
+    };
+    let agree = {
+        let form = form.clone();
+        Callback::from(move |_: Event| {
+            form.set(Form {
+                agreed: !form.agreed,
+                ..(*form).clone()
+            })
+        })
+    };
+    let file = &props.offered.file;
+    html! {
+        <>
+            <header class="page__head">
+                <h1>{ &file.title }</h1>
+                <p class="page__lead">{ format!("{}, {:.0} minutes for all of them.", n_jobs(file), file.time_limit_min) }</p>
+            </header>
+            <section aria-labelledby="rules"><h2 id="rules">{ "The rules" }</h2>
+                <ul>{ for rules(file).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+            </section>
+            <section aria-labelledby="checks"><h2 id="checks">{ "This computer" }</h2><Checks /></section>
+            <form class="stack" onsubmit={begin} aria-labelledby="who" novalidate=true>
+                <h2 id="who">{ "Who sits it" }</h2>
+                { field("candidate", "Your number", "As on your slip. A number is enough; no name is needed.", &form.candidate, |f, to| f.candidate = to) }
+                { field("name", "Your name", "May stay empty. It can be struck out of the result later.", &form.name, |f, to| f.name = to) }
+                { field("code", "Start code", "Sixteen letters on your slip. Without it this is practice, and the result says so.", &form.code, |f, to| f.code = to) }
+                { field("check", "The four letters beside it", "They find a misread code.", &form.check, |f, to| f.check = to) }
+                { field("release", "Word for today", "Your instructor tells it when all begin.", &form.release, |f, to| f.release = to) }
+                <div>
+                    <label class="choice"><input type="checkbox" checked={form.agreed} onchange={agree} />
+                        <span>{ "I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it." }</span></label>
+                    if let Some(error) = wrong.get("agreed") { <p class="field__error">{ error }</p> }
+                </div>
+                <p class="row">
+                    <button type="submit" class="button button--main">{ if form.is_sealed() { "Begin: the clock starts" } else { "Begin as practice" } }</button>
+                    <span role="status">{ (*trouble).clone() }</span>
+                </p>
+            </form>
+        </>
+    }
+}
+
+fn n_jobs(file: &AssessmentFile) -> String {
+    let n: usize = file.jobs.iter().map(|slot| slot.n).sum();
+    if n == 1 {
+        "One job".to_owned()
+    } else {
+        format!("{n} jobs")
+    }
+}
+
+/// The rules in sentences.
+pub fn rules(file: &AssessmentFile) -> Vec<String> {
+    let aids = [
+        ("the data sheet", file.aids.data_sheet),
+        ("the wiring diagram", file.aids.wiring),
+        ("the handbook", file.aids.handbook),
+    ];
+    let yes: Vec<String> = aids
+        .iter()
+        .filter(|a| a.1)
+        .map(|a| a.0.to_owned())
+        .collect();
+    let (cut, _) = decide::cut(&file.pass.cut);
+    let mut lines = vec![
+        "The jobs are drawn for you: others get other jobs of the same kinds. There are no hints, and nothing is said about right or wrong before you hand in.".to_owned(),
+        if yes.is_empty() { "No aids: neither data sheet nor wiring diagram nor handbook.".to_owned() } else { format!("You may use {}.", crate::app::format::listed(&yes)) },
+        if file.aids.pause { "The clock can be stopped between jobs.".to_owned() } else { "The clock does not stop once it has started.".to_owned() },
+        "Leaving the page is noted. After a reload you go on where you were.".to_owned(),
+        format!("To pass: {cut:.0} of 100 marks on average. Within {:.0} marks of that, more jobs decide.", file.pass.border),
+    ];
+    if file.pass.no_critical {
+        lines.push("A critical safety rule broken is not made up for by marks.".to_owned());
+    }
+    if file.pass.fixed_share > 0.0 {
+        lines.push(format!(
+            "{:.0} % of the machines must be put right, or rightly made safe and left.",
+            100.0 * file.pass.fixed_share
+        ));
+    }
+    lines
+}
+
+async fn begin(text: String, filled: Filled, assessment: Assessment) -> Result<(), String> {
+    if running::is_running() {
+        return Err(
+            "An assessment is running in this browser already: hand it in first.".to_owned(),
+        );
+    }
+    let mut sitting = Sitting::new(text, filled.candidate, ENGINE, js_sys::Date::now());
+    // A browser without chance is from another age; the moment is still better than nothing.
+    let salt = || Hash::of("tubwright salt 1", &[&js_sys::Date::now().to_le_bytes()]);
+    sitting.person = filled.name.map(|name| Person {
+        name,
+        salt: net::random().unwrap_or_else(salt),
+    });
+    sitting.release = filled.release;
+    sitting.code = filled.code;
+    sitting.extra_min = filled.extra_min;
+    let kept = running::begin(sitting, Rc::new(assessment)).await;
+    training_system::begun();
+    go_to(&Route::Sitting);
+    kept.map_err(|error| error.to_string())
+}
+
+/// What the computer can do, looked at before the start.
+#[component]
+fn Checks() -> Html {
+    let kept = use_state_eq(|| None::<bool>);
+    {
+        let kept = kept.clone();
+        use_effect_with((), move |()| {
+            spawn_local(async move {
+                let store = Store::open().await;
+                let is_kept =
+                    !matches!(store, Store::Memory(_)) && store.put("check", "1").await.is_ok();
+                // What cannot be removed is one digit.
+                let _ = store.remove("check").await;
+                kept.set(Some(is_kept));
+            });
+        });
+    }
+    let line = |state: Option<bool>, yes: &'static str, no: &'static str| {
+        let (class, mark, words) = match state {
+            Some(true) => ("assessment__check assessment__check--ok", "in order: ", yes),
+            Some(false) => ("assessment__check assessment__check--missing", "mind: ", no),
+            None => ("assessment__check", "", "looking …"),
+        };
+        html! { <li {class}><span class="visually-hidden">{ mark }</span>{ words }</li> }
+    };
+    html! {
+        <div role="status"><ul class="opened__told">
+            { line(*kept, "What you do is kept after every act, also if the page is closed.", "This browser keeps nothing: a reload would lose everything. Ask for another one before you begin.") }
+            { line(Some(true), "Mouse, finger or keyboard alone: all of it can be worked with any of them. Sounds are captioned.", "") }
+        </ul></div>
+    }
+}

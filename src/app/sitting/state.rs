@@ -1,0 +1,192 @@
+//! An assessment as it is being sat: who, which one, how much time is used, when the page was left,
+//! and in the end its records. Knows no browser and no clock.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::records::record::Person;
+use crate::records::record::Record;
+
+/// The format this version keeps and reads.
+pub const FORMAT: &str = "tubwright-sitting-1";
+/// A moment off the page shorter than this is none, ms.
+const SHORTEST_AWAY_MS: f64 = 1500.0;
+/// Longest time that a gap between two visits may count, s: a day; a clock set wrong counts no more.
+const LONGEST_GAP_S: f64 = 86_400.0;
+
+/// What is kept of it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Sitting {
+    /// `tubwright-sitting-1`.
+    pub format: String,
+    /// Version of the engine; another one cannot go on with it.
+    pub engine: String,
+    /// The assessment's file.
+    pub text: String,
+    /// Number or pseudonym.
+    pub candidate: String,
+    /// Name, where one was given.
+    pub person: Option<Person>,
+    /// Code released at the start.
+    pub release: String,
+    /// Start code, as letters; none for practice.
+    pub code: Option<String>,
+    /// Extra time, min. Never shown.
+    pub extra_min: u32,
+    /// It began, ms since 1970 by the browser's clock.
+    pub started_ms: f64,
+    /// Time used, s.
+    pub used_s: f64,
+    /// Last seen running, ms since 1970.
+    pub seen_ms: f64,
+    /// The clock stands.
+    pub paused: bool,
+    /// When the page was left and found again, ms since it began.
+    pub away_ms: Vec<[f64; 2]>,
+    /// When each job was first opened, ms since 1970.
+    pub opened_ms: BTreeMap<u32, f64>,
+    /// The records, once it is handed in.
+    pub records: Vec<Record>,
+    /// It is handed in.
+    pub handed_in: bool,
+}
+
+impl Sitting {
+    /// One that begins now.
+    pub fn new(text: String, candidate: String, engine: &str, now_ms: f64) -> Self {
+        Self {
+            format: FORMAT.to_owned(),
+            engine: engine.to_owned(),
+            text,
+            candidate,
+            person: None,
+            release: String::new(),
+            code: None,
+            extra_min: 0,
+            started_ms: now_ms,
+            used_s: 0.0,
+            seen_ms: now_ms,
+            paused: false,
+            away_ms: Vec::new(),
+            opened_ms: BTreeMap::new(),
+            records: Vec::new(),
+            handed_in: false,
+        }
+    }
+
+    /// Reads what was kept; `None` for anything else.
+    pub fn read(text: &str) -> Option<Self> {
+        let read: Self = serde_json::from_str(text).ok()?;
+        let numbers = [read.started_ms, read.used_s, read.seen_ms];
+        (read.format == FORMAT && numbers.iter().all(|n| n.is_finite())).then_some(read)
+    }
+
+    /// The candidate is at work and the clock matters.
+    pub fn is_running(&self) -> bool {
+        !self.handed_in
+    }
+
+    /// Time has passed on the page, by a clock that only goes forward.
+    pub fn pass(&mut self, elapsed_s: f64, now_ms: f64) {
+        if self.is_running() && !self.paused {
+            self.used_s += elapsed_s.clamp(0.0, LONGEST_GAP_S);
+        }
+        self.seen_ms = now_ms;
+    }
+
+    /// The page was closed or hidden from `left_ms` on and is back. `counts` says that the clock was
+    /// not running meanwhile. A clock that was set back counts as no time.
+    pub fn back(&mut self, left_ms: f64, now_ms: f64, counts: bool) {
+        if !self.is_running() {
+            return;
+        }
+        let gap_ms = now_ms - left_ms;
+        if gap_ms >= SHORTEST_AWAY_MS && !self.paused {
+            let since = |ms: f64| (ms - self.started_ms).max(0.0);
+            self.away_ms.push([since(left_ms), since(now_ms)]);
+        }
+        if counts {
+            self.pass(gap_ms / 1000.0, now_ms);
+        }
+    }
+
+    /// Time left, s; `limit_min` is the assessment's.
+    pub fn left_s(&self, limit_min: f64) -> f64 {
+        ((limit_min + f64::from(self.extra_min)) * 60.0 - self.used_s).max(0.0)
+    }
+
+    /// When the page was left during one job, s since that job was opened.
+    pub fn away_of(&self, place: u32) -> Vec<[u32; 2]> {
+        let Some(opened) = self.opened_ms.get(&place) else {
+            return Vec::new();
+        };
+        let from = opened - self.started_ms;
+        let next = self.opened_ms.values().filter(|other| *other > opened);
+        let until = next.copied().fold(f64::INFINITY, f64::min) - self.started_ms;
+        let whole_s = |ms: f64| ((ms - from).max(0.0) / 1000.0).round() as u32;
+        let mine = |[left, back]: &&[f64; 2]| *back > from && *left < until;
+        self.away_ms
+            .iter()
+            .filter(mine)
+            .map(|[left, back]| [whole_s(*left), whole_s(*back)])
+            .collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn sitting() -> Sitting {
+        Sitting::new("{}".to_owned(), "c-1".to_owned(), "0.1.0", 1_000_000.0)
+    }
+
+    #[test]
+    fn time_runs_while_the_page_is_there_or_closed_and_stands_while_paused() {
+        let mut own = sitting();
+        own.pass(60.0, 1_060_000.0);
+        own.back(1_060_000.0, 1_120_000.0, true);
+        assert!((own.used_s - 120.0).abs() < 1e-9);
+        own.paused = true;
+        own.pass(600.0, 1_720_000.0);
+        own.back(1_720_000.0, 9_000_000.0, true);
+        assert!((own.used_s - 120.0).abs() < 1e-9 && own.away_ms.len() == 1);
+        own.extra_min = 30;
+        assert!((own.left_s(60.0) - 88.0 * 60.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_clock_that_was_set_back_or_wildly_forward_takes_no_more_than_a_day() {
+        let mut own = sitting();
+        own.back(1_060_000.0, 500_000.0, true);
+        assert!(own.used_s.abs() < 1e-9 && own.away_ms.is_empty());
+        own.back(500_000.0, 9e12, true);
+        assert!((own.used_s - LONGEST_GAP_S).abs() < 1e-9);
+    }
+
+    #[test]
+    fn leaving_is_told_of_the_job_that_was_open() {
+        let mut own = sitting();
+        own.opened_ms.insert(1, 1_000_000.0);
+        own.opened_ms.insert(2, 1_100_000.0);
+        own.back(1_030_000.0, 1_050_000.0, false);
+        own.back(1_110_000.0, 1_111_000.0, false);
+        own.back(1_130_000.0, 1_160_000.0, false);
+        assert_eq!(own.away_of(1), [[30, 50]]);
+        assert_eq!(own.away_of(2), [[30, 60]]);
+        assert!(own.away_of(3).is_empty());
+    }
+
+    #[test]
+    fn what_was_kept_is_read_back_and_foreign_text_is_nothing() {
+        let own = sitting();
+        let text = serde_json::to_string(&own).expect("finite");
+        assert_eq!(Sitting::read(&text), Some(own));
+        for text in ["", "{}", "[]"] {
+            assert_eq!(Sitting::read(text), None);
+        }
+    }
+}

@@ -1,0 +1,63 @@
+//! A sitting as a training system keeps it between two visits: the sitting, and the log of each job,
+//! as letters.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::app::sitting;
+use crate::app::sitting::running;
+use crate::app::sitting::state::Sitting;
+use crate::app::store::SavedJob;
+use crate::app::store::Store;
+use crate::assess::letters;
+
+/// What is kept there.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Suspended {
+    sitting: Sitting,
+    jobs: BTreeMap<u32, SavedJob>,
+}
+
+/// The letters of the sitting that runs here; none when there is none.
+pub async fn letters() -> Option<String> {
+    let (sitting, n_jobs) = running::with(|now| (now.sitting.clone(), now.n_jobs()))?;
+    let saved = sitting::progress(n_jobs).await;
+    let places = saved.into_iter().zip(1_u32..);
+    let jobs = places
+        .filter_map(|(job, place)| Some((place, job?)))
+        .collect();
+    let text = serde_json::to_string(&Suspended { sitting, jobs }).ok()?;
+    Some(letters::to_letters(&text))
+}
+
+/// Puts what was kept there into this browser, unless the same sitting has got further here.
+pub async fn restore(letters: &str) -> Option<()> {
+    let text = letters::from_letters(letters)?;
+    let kept: Suspended = serde_json::from_str(&text).ok()?;
+    let store = Store::open().await;
+    let here = store
+        .get(running::KEY)
+        .await
+        .ok()
+        .flatten()
+        .and_then(|text| Sitting::read(&text));
+    let is_further = here.is_some_and(|here| {
+        here.candidate == kept.sitting.candidate
+            && here.text == kept.sitting.text
+            && (here.handed_in || here.used_s >= kept.sitting.used_s)
+    });
+    if is_further {
+        return None;
+    }
+    let text = serde_json::to_string(&kept.sitting).ok()?;
+    store.put(running::KEY, &text).await.ok()?;
+    for job in kept.jobs.values() {
+        store
+            .put(&SavedJob::key(&job.scenario), &job.write().ok()?)
+            .await
+            .ok()?;
+    }
+    Some(())
+}

@@ -1,0 +1,178 @@
+//! One file of records as the review of a cohort takes it in: what each is of, whether it holds, and
+//! what was really wrong with its machine.
+
+use serde::Deserialize;
+use serde::Serialize;
+
+use crate::records::chain::Erased;
+use crate::records::check;
+use crate::records::check::SealState;
+use crate::records::cohort::Attempt;
+use crate::records::library::Library;
+use crate::records::library::Task;
+use crate::records::record::Body;
+use crate::records::record::Record;
+use crate::records::seal::AssessmentKey;
+use crate::records::seal::Hash;
+use crate::records::sitting::Assessment;
+use crate::scenario::job_file::JobFile;
+
+/// What is known of one record.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Sifted {
+    /// The attempt; none for what could not be read, or was erased.
+    pub attempt: Option<Attempt>,
+    /// The candidate's name, where the record keeps one.
+    pub name: Option<String>,
+    /// The assessment's name; empty for practice.
+    pub assessment: String,
+    /// The word that was released at the start.
+    pub release: String,
+    /// Which job of it, from 1; 0 for practice.
+    pub place: u32,
+    /// When it began, by the candidate's clock.
+    pub started: String,
+    /// How often the page was left.
+    pub n_away: usize,
+    /// Why it is not accepted; none when it is, as far as it was looked at.
+    pub difference: Option<String>,
+    /// How far its seal was looked at.
+    pub seal: Option<SealState>,
+    /// What a candidate's first record stands on, the link before this one, and its own.
+    pub links: [Hash; 3],
+}
+
+/// What records are held against.
+pub struct Against<'a> {
+    /// The jobs there are.
+    pub library: &'a Library,
+    /// Assessments, each with its key where it is known.
+    pub assessments: Vec<(Assessment, Option<AssessmentKey>)>,
+    /// Logs are run again.
+    pub replays: bool,
+}
+
+impl Against<'_> {
+    /// Takes a file's records in, one a line; `file` is the name errors use.
+    pub fn file(&self, file: &str, text: &str) -> Vec<Sifted> {
+        let lines: Vec<&str> = Record::lines(text).collect();
+        let one_a_line = lines.len() > 1;
+        lines
+            .iter()
+            .enumerate()
+            .map(|(at, line)| {
+                let name = if one_a_line {
+                    format!("{file}, line {}", at + 1)
+                } else {
+                    file.to_owned()
+                };
+                self.line(&name, line)
+            })
+            .collect()
+    }
+
+    fn line(&self, name: &str, line: &str) -> Sifted {
+        if let Ok(erased) = serde_json::from_str::<Erased>(line) {
+            return Sifted {
+                links: [erased.previous, erased.previous, erased.link],
+                difference: Some("erased; its place in the row is kept".to_owned()),
+                ..nothing()
+            };
+        }
+        match Record::read(name, line) {
+            Ok(record) => self.record(record),
+            Err(error) => Sifted {
+                difference: Some(error.to_string()),
+                ..nothing()
+            },
+        }
+    }
+
+    /// Takes one record in.
+    pub fn record(&self, record: Record) -> Sifted {
+        let body = &record.body;
+        let sitting = body.sitting.as_ref();
+        let task = self.task(&record);
+        let checked = task
+            .as_ref()
+            .map_err(Clone::clone)
+            .and_then(|(task, _, key)| {
+                let held = if self.replays {
+                    check::check_on(&record, task, key.as_ref())
+                } else {
+                    check::check_seal(&record, key.as_ref())
+                };
+                held.map_err(|difference| difference.to_string())
+            });
+        let file = task.ok().map(|(_, file, _)| file);
+        let truth = file
+            .as_ref()
+            .map(|file| file.faults.iter().map(|f| f.id.clone()).collect());
+        Sifted {
+            name: record.person.as_ref().map(|person| person.name.clone()),
+            assessment: sitting.map_or_else(String::new, |s| s.assessment.clone()),
+            release: sitting.map_or_else(String::new, |s| s.release.clone()),
+            place: sitting.map_or(0, |s| s.place),
+            started: body.started.clone(),
+            n_away: body.away_s.len(),
+            seal: checked.as_ref().ok().copied(),
+            difference: checked.err(),
+            links: [
+                Body::root(&body.candidate, sitting),
+                body.previous,
+                record.link,
+            ],
+            attempt: Some(Attempt {
+                truth: truth.unwrap_or_default(),
+                skills: file.map(|file| file.skills).unwrap_or_default(),
+                result: record.body.counted(),
+                candidate: record.body.candidate,
+                job: record.body.job,
+            }),
+        }
+    }
+
+    /// The job that a record's candidate was given, its file, and the key that seals it.
+    ///
+    /// # Errors
+    /// Why it cannot be known, in a sentence.
+    pub fn task(&self, record: &Record) -> Result<(Task, JobFile, Option<AssessmentKey>), String> {
+        let body = &record.body;
+        let Some(sitting) = &body.sitting else {
+            let file = self.library.files().get(&body.job);
+            let found = self.library.task(&body.job).zip(file);
+            return found
+                .map(|(task, file)| (task.clone(), file.clone(), None))
+                .ok_or_else(|| format!("job {} is not among those here", body.job));
+        };
+        let known = self
+            .assessments
+            .iter()
+            .find(|(one, _)| one.hash == sitting.file);
+        let Some((assessment, key)) = known else {
+            return Err(format!(
+                "assessment {} is not here: open its file too",
+                sitting.assessment
+            ));
+        };
+        let (task, file) = assessment
+            .task(record, self.library)
+            .map_err(|error| error.to_string())?;
+        Ok((task, file, key.clone()))
+    }
+}
+
+fn nothing() -> Sifted {
+    Sifted {
+        attempt: None,
+        name: None,
+        assessment: String::new(),
+        release: String::new(),
+        place: 0,
+        started: String::new(),
+        n_away: 0,
+        difference: None,
+        seal: None,
+        links: [Hash([0; 32]); 3],
+    }
+}

@@ -1,0 +1,52 @@
+//! A record short enough for a QR code: what cannot be computed again, as letters.
+//!
+//! Notebook and result follow from the log, so they are left out and made again by replay; that they
+//! are the same is seen from the record's link, which holds all of it.
+
+use crate::assess::letters;
+use crate::bench::job::Job;
+use crate::records::library::Task;
+use crate::records::record::Record;
+use crate::records::result::JobResult;
+use crate::records::seal::Hash;
+
+/// The letters; none when a number in the record is not finite.
+pub fn to_letters(record: &Record) -> Option<String> {
+    let mut short = record.clone();
+    short.body.notebook.clear();
+    short.body.result = nothing();
+    let text = serde_json::to_string(&short).ok()?;
+    Some(letters::to_letters(&text))
+}
+
+/// The short record again, not to be trusted before it is whole and checked.
+pub fn read(letters: &str) -> Option<Record> {
+    serde_json::from_str(&letters::from_letters(letters)?).ok()
+}
+
+/// The whole record, by running its log again on the job that its candidate was given; `None` where
+/// it does not come out as it was made.
+pub fn whole(mut short: Record, task: &Task) -> Option<Record> {
+    let body = &mut short.body;
+    let (job, _) = Job::replay(task.scenario.clone(), body.seed, &body.log).ok()?;
+    body.notebook = job.notebook().to_vec();
+    body.result = JobResult::of(&job).ok()?;
+    body.state = Hash(job.machine().state_hash().0);
+    let own = crate::records::record::link(&short.body.previous, &short.body.hash().ok()?);
+    (own == short.link).then_some(short)
+}
+
+fn nothing() -> JobResult {
+    JobResult {
+        ending: String::new(),
+        fixed: false,
+        safe: false,
+        total: 0.0,
+        parts: Vec::new(),
+        cost: 0.0,
+        target_cost: 0.0,
+        minutes: 0.0,
+        safety: Vec::new(),
+        stated: Vec::new(),
+    }
+}

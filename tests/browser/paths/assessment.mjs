@@ -1,0 +1,155 @@
+// An assessment from the instructor's form to the candidate's sealed file: made, given out, sat, left
+// and found again, handed in, and checked by the program on the command line of the tests.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { MouseHands } from "../hands.mjs";
+import { sizes } from "../driver.mjs";
+
+/** Makes an assessment of two jobs of the first level; gives its file, link and slips. */
+async function made(visit, { aids = [], candidates = "c-1\nc-2, 30" } = {}) {
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/assessments");
+  await page.getByRole("button", { name: "Make a new one" }).click();
+  await page.getByLabel("Title").fill("Autumn <b>&");
+  for (const row of [3, 2]) await page.getByRole("button", { name: `Take off row ${row}` }).click();
+  await page.getByLabel("Time for all jobs").fill("60");
+  for (const aid of aids) await page.getByRole("checkbox", { name: aid }).uncheck();
+  await page.getByLabel("Candidates", { exact: false }).last().fill(candidates);
+  const rows = page.getByRole("region", { name: "Slips" }).locator("tbody tr");
+  await rows.first().waitFor();
+  const slips = await rows.evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent.trim())));
+  const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);
+  const [key] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the key" }).click()]);
+  const link = await page.getByLabel(/^Link/).inputValue();
+  return { person, slips, file: readFileSync(await file.path(), "utf8"), key: readFileSync(await key.path(), "utf8"), link };
+}
+
+/** Fills the start form in and begins. */
+async function begun(person, [candidate, code, letters], word = "lake") {
+  const { page } = person;
+  await page.getByLabel("Your number").fill(candidate);
+  await page.getByLabel("Start code").fill(code.toLowerCase());
+  await page.getByLabel("The four letters").fill(letters);
+  await page.getByLabel("Word for today").fill(word);
+  await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await page.getByRole("button", { name: /^Begin/ }).click();
+}
+
+async function handed_over(person, place) {
+  const { page } = person;
+  await page.getByRole("link", { name: `Job ${place}`, exact: true }).click();
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  const hands = new MouseHands(person);
+  await hands.take("tap");
+  await hands.act("look");
+  await hands.follow("Finish");
+  await hands.tick("There is no fault in the machine");
+  await hands.press("State it and hand over");
+  await page.waitForURL(/#\/sitting$/);
+}
+
+export async function an_assessment_is_made_sat_reloaded_and_handed_in_sealed({ visit }) {
+  const { slips, link, person: teacher } = await made(visit);
+  await teacher.accessible();
+  assert.equal(slips.length, 2);
+  const person = await visit();
+  const { page } = person;
+  await person.go(link.slice(link.indexOf("#")));
+  await page.getByRole("heading", { name: "Autumn <b>&" }).waitFor();
+  await person.accessible();
+
+  // Somebody else's slip is found before the clock starts.
+  await begun(person, ["c-2", slips[0][1], slips[0][2]]);
+  await page.getByText("The letters do not go with the start code and the number").waitFor();
+  await begun(person, slips[0]);
+  await page.getByText(/5\d min left/).waitFor();
+  await person.accessible();
+  await person.fits();
+
+  // Other screens are shut while it runs; so is the debrief.
+  for (const shut of ["#/jobs", "#/me", "#/bench/no_water", "#/readings", "#/debrief/sit-1"]) {
+    await person.go(shut);
+    await page.getByText("Not during the assessment").waitFor();
+  }
+  await person.go("#/sitting");
+  await page.getByRole("link", { name: "Job 1", exact: true }).click();
+  await page.getByRole("heading", { name: /^Job 1 of 2 · / }).waitFor();
+  assert.equal(await page.locator(".bench__hint").count(), 0, "no hints");
+  const hands = new MouseHands(person);
+  await hands.take("tap");
+  await hands.act("look");
+  const notebook = await page.getByRole("tab", { name: /Notebook/ }).innerText();
+  await page.waitForTimeout(500);
+  await page.reload();
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  assert.equal(await page.getByRole("tab", { name: /Notebook/ }).innerText(), notebook);
+  await hands.follow("Finish");
+  assert.equal(await page.getByText("A look round").count(), 0);
+  await hands.tick("There is no fault in the machine");
+  await hands.press("State it and hand over");
+  await page.waitForURL(/#\/sitting$/);
+  await handed_over(person, 2);
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("button", { name: "Yes, hand in" }).click();
+  await page.getByRole("heading", { name: /^Result: Autumn/ }).waitFor();
+  await page.getByText("sealed with the start code").waitFor();
+  await page.getByText(/Reliability of 2 jobs: at least 0\.26/).waitFor();
+  await person.accessible();
+  await person.fits();
+  const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);
+  const lines = readFileSync(await saved.path(), "utf8").trim().split("\n").map((line) => JSON.parse(line));
+  assert.deepEqual(lines.map((record) => [record.body.candidate, record.body.sitting.place, record.body.sitting.release]), [["c-1", 1, "lake"], ["c-1", 2, "lake"]]);
+  assert.equal(lines[1].body.previous, lines[0].link);
+  assert.ok(lines.every((record) => record.seal && record.body.notebook.length > 0));
+  await page.reload();
+  await page.getByRole("heading", { name: /^Result: Autumn/ }).waitFor();
+}
+
+export async function a_practice_sitting_says_that_it_proves_nothing_and_leaving_is_noted({ visit }) {
+  const { file } = await made(visit, { aids: ["the wiring diagram", "the data sheet", "the handbook"] });
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/assessment");
+  await page.getByLabel("Open files").setInputFiles({ name: "autumn.json", mimeType: "application/json", buffer: Buffer.from(file) });
+  await page.getByLabel("Your number").fill("\u202Eشادي <img src=x>");
+  await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await page.getByRole("button", { name: "Begin as practice" }).click();
+  await page.getByRole("link", { name: "Job 1", exact: true }).click();
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  assert.equal(await page.getByRole("tab", { name: "wiring", exact: true }).count(), 0);
+  await page.keyboard.press("4");
+  assert.equal(await page.getByRole("tab", { name: "outside", exact: true }).getAttribute("aria-selected"), "true");
+  // Another program in front: the page is hidden, then seen again.
+  const seen = (state) => page.evaluate((to) => {
+    Object.defineProperty(document, "visibilityState", { value: to, configurable: true });
+    document.dispatchEvent(new Event("visibilitychange"));
+  }, state);
+  await seen("hidden");
+  await page.waitForTimeout(2200);
+  await seen("visible");
+  const hands = new MouseHands(person);
+  await hands.take("tap");
+  await hands.act("look");
+  await person.go("#/handbook");
+  await page.getByText("Not during the assessment").waitFor();
+  await person.go("#/sitting");
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("button", { name: "Yes, hand in with 2 jobs open" }).click();
+  await page.getByText("practice: not sealed, proves nothing to others").waitFor();
+  const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);
+  const [record] = readFileSync(await saved.path(), "utf8").trim().split("\n").map((line) => JSON.parse(line));
+  assert.equal(record.seal, undefined);
+  assert.equal(record.body.away_s.length, 1);
+  assert.ok(record.body.away_s[0][1] - record.body.away_s[0][0] >= 2);
+  assert.equal(record.body.result.ending, "open");
+}
+
+export async function on_a_telephone_the_forms_fit({ visit }) {
+  const person = await visit({ size: sizes.telephone });
+  for (const at of ["#/assessment", "#/assessments", "#/observer", "#/sitting", "#/cohort"]) {
+    await person.go(at);
+    await person.fits();
+    await person.accessible();
+  }
+}

@@ -1,0 +1,85 @@
+// The review of results: files of many people taken in, checked in threads, looked through, ruled on,
+// and saved. The records are played by the program itself, one a file and many in an archive.
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+const program = process.env.TUBWRIGHT_PROGRAM ?? "target/debug/tubwright";
+const hostile = '=HYPERLINK("x")<img src=x onerror=alert(1)>';
+
+/** Practice records of some people at some jobs, as files. */
+function played() {
+  const folder = mkdtempSync(join(tmpdir(), "tubwright-cohort-"));
+  mkdirSync(join(folder, "in"));
+  const people = [hostile, "\u202Eشادي", "c-03"];
+  for (const job of ["no_water", "hums_and_stands"]) {
+    people.forEach((candidate, n) => {
+      const words = ["play", job, `tests/jobs/${job}.json`, "--record", join(folder, "in", `${job}_${n}.json`), "--candidate", candidate];
+      execFileSync(program, words);
+    });
+  }
+  return readdirSync(join(folder, "in")).map((name) => ({ name, mimeType: "application/json", buffer: readFileSync(join(folder, "in", name)) }));
+}
+
+export async function results_are_taken_in_checked_looked_through_ruled_on_and_saved({ visit }) {
+  if (!existsSync(program)) return;
+  const files = played();
+  const edited = { ...files[0], name: "edited.json", buffer: Buffer.from(files[0].buffer.toString().replace('"safe":true', '"safe":false')) };
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/cohort");
+  await page.getByLabel("Open files").setInputFiles([...files, edited]);
+  await page.getByText(`${files.length + 1} records from ${files.length + 1} files checked.`).waitFor({ timeout: 60_000 });
+  await page.getByRole("tab", { name: "People 3" }).waitFor();
+  await page.getByRole("tab", { name: "Not accepted 1" }).click();
+  await page.getByText("the record was edited").waitFor();
+  await page.getByRole("tab", { name: "People 3" }).click();
+  await page.getByRole("button", { name: hostile, exact: true }).waitFor();
+  assert.equal(await page.locator("img").count(), 0, "a name stays text");
+  await person.accessible();
+  await person.fits();
+
+  // One person, one job, step by step.
+  await page.getByRole("button", { name: "c-03" }).click();
+  await page.getByText("practice, no seal, run again").first().waitFor();
+  await person.accessible();
+  await page.getByRole("button", { name: "Replay no_water" }).click();
+  await page.getByRole("heading", { name: /^Debrief: c-03/ }).waitFor();
+  await page.getByText("As a table").waitFor({ timeout: 60_000 });
+  await person.accessible();
+  await page.getByRole("button", { name: "Back to the person" }).click();
+  await page.getByRole("button", { name: "Override the decision" }).click();
+  await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByText("Who rules? Give a name.").waitFor();
+  await page.getByLabel("Who rules").fill("N. Judge");
+  await page.getByLabel("Why").fill("heard on appeal");
+  await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByRole("button", { name: "Back to all" }).click();
+  await page.getByRole("cell", { name: "passed, by N. Judge" }).waitFor();
+
+  // A job is voided for everybody, and all are worked out anew.
+  await page.getByRole("tab", { name: "Jobs 2" }).click();
+  await page.getByRole("button", { name: "Void no_water for everybody" }).click();
+  await page.getByLabel("Who rules").fill("N. Judge");
+  await page.getByLabel("Why").fill("the tap was drawn open");
+  await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByRole("tab", { name: "Jobs 1" }).waitFor();
+  await page.getByRole("tab", { name: "Rulings 2" }).click();
+  await page.getByText("the tap was drawn open").waitFor();
+  await person.accessible();
+
+  await page.getByRole("tab", { name: "Save and print" }).click();
+  const [csv] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "People, CSV" }).click()]);
+  const lines = readFileSync(await csv.path(), "utf8").split("\r\n");
+  assert.ok(lines.some((line) => line.startsWith(`"'=HYPERLINK(""x"")`)), lines.join("\n"));
+  const [json] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Everything, JSON" }).click()]);
+  const all = JSON.parse(readFileSync(await json.path(), "utf8"));
+  assert.equal(all.rulings.length, 2);
+  assert.equal(all.refused.length, 1);
+  for (const tab of ["Safety", "Faults confused"]) {
+    await page.getByRole("tab", { name: tab }).click();
+    await person.accessible();
+  }
+}

@@ -1,0 +1,218 @@
+// A course package started by other people's run-times: SCORM 1.2 and SCORM 2004 in scorm-again, and cmi5 by a
+// host in front of a real store of statements. Not part of `make test`, since the peers have to be installed:
+//
+//   mkdir PEERS && cd PEERS && npm i scorm-again@3.4.3
+//   node tests/peers/course.mjs PEERS [DIST] [FOLDER/tubwright]     (at the top of the project)
+//
+// For cmi5 set STORE to the base address of a store, STORE_AUTH to user:password. Only statements are asked of
+// it; state and profiles are kept by the host here. TUBWRIGHT_TOOLS and CHROMIUM are those of the browser tests.
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { createHash, randomUUID } from "node:crypto";
+import { mkdtempSync, readFileSync, statSync } from "node:fs";
+import http from "node:http";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { basename, dirname, extname, join, normalize, resolve } from "node:path";
+
+const [peers, dist = "dist", program = "target/debug/tubwright"] = process.argv.slice(2);
+const { chromium } = createRequire(join(process.env.TUBWRIGHT_TOOLS, "node_modules", "x.js"))("playwright-core");
+const scormAgain = dirname(createRequire(resolve(peers, "x.js")).resolve("scorm-again/scorm12"));
+const folder = mkdtempSync(join(tmpdir(), "tubwright-course-"));
+const types = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css", ".wasm": "application/wasm", ".json": "application/json", ".svg": "image/svg+xml", ".woff2": "font/woff2", ".webmanifest": "application/manifest+json" };
+
+for (const kind of ["scorm12", "scorm2004", "cmi5"]) {
+  const zip = join(folder, `${kind}.zip`);
+  execFileSync(program, ["package", `--${kind}`, "--assessment", "scenarios/assessments/first_visits.json", "--dist", dist, "--out", zip]);
+  execFileSync("python3", ["-c", "import sys, zipfile; zipfile.ZipFile(sys.argv[1]).extractall(sys.argv[2])", zip, join(folder, kind)]);
+}
+
+const hosts = {
+  "1.2": (saved) => `<!doctype html><meta charset="utf-8"><title>host</title><script src="/peer/scorm12.min.js"></script><body><script>
+    window.API = new Scorm12API({ autocommit: false, lmsCommitUrl: "/commit", dataCommitFormat: "json", logLevel: 4 });
+    window.API.loadFromJSON({ core: { student_id: "trainee-0042", student_name: "Demo, Trainee", credit: "credit", lesson_mode: "normal", entry: ${saved ? '"resume"' : '"ab-initio"'} }, student_data: { mastery_score: "65" }, launch_data: "first_visits" ${saved ? `, suspend_data: ${JSON.stringify(saved)}` : ""} }, "cmi");
+    window.API.on("LMSFinish", () => (window.finished = true));</script>
+    <iframe id="f" src="/scorm12/index.html#/assessment/first_visits" style="width:1300px;height:740px"></iframe></body>`,
+  2004: (saved) => `<!doctype html><meta charset="utf-8"><title>host</title><script src="/peer/scorm2004.min.js"></script><body><script>
+    window.API_1484_11 = new Scorm2004API({ autocommit: false, lmsCommitUrl: "/commit", dataCommitFormat: "json", logLevel: 4 });
+    window.API_1484_11.loadFromJSON({ learner_id: "trainee-0042", learner_name: "Demo Trainee", credit: "credit", mode: "normal", entry: ${saved ? '"resume"' : '"ab-initio"'}, scaled_passing_score: "0.65", launch_data: "first_visits" ${saved ? `, suspend_data: ${JSON.stringify(saved)}` : ""} }, "cmi");
+    window.API_1484_11.on("Terminate", () => (window.finished = true));</script>
+    <iframe id="f" src="/scorm2004/index.html" style="width:1300px;height:740px"></iframe></body>`,
+};
+
+/** What a cmi5 host keeps: state documents with versions, and the statements it took. */
+const states = new Map();
+let launched;
+const store = process.env.STORE;
+const commits = [];
+const server = http.createServer(async (request, response) => {
+  const address = new URL(request.url, "http://localhost");
+  let body = "";
+  for await (const part of request) body += part;
+  const answer = (status, text, head = {}) => response.writeHead(status, { "Content-Type": "application/json", ...head }).end(text);
+  if (address.pathname === "/commit") {
+    commits.push(JSON.parse(body));
+    return answer(200, '{"result":"true","errorCode":0}');
+  }
+  if (address.pathname.startsWith("/host/")) return answer(200, hosts[basename(address.pathname)](address.searchParams.get("saved")), { "Content-Type": "text/html" });
+  if (address.pathname === "/back") return answer(200, "<title>back</title>", { "Content-Type": "text/html" });
+  if (address.pathname === "/fetch") {
+    if (request.method !== "POST" || launched.taken) return answer(200, '{"error-code":"1","error-text":"already returned"}');
+    launched.taken = true;
+    return answer(200, JSON.stringify({ "auth-token": launched.token }));
+  }
+  if (address.pathname.startsWith("/store/")) {
+    if (request.headers.authorization !== `Basic ${launched.token}`) return answer(401, "{}");
+    if (request.headers["x-experience-api-version"] !== "1.0.3") return answer(400, "{}");
+    const what = address.pathname.slice("/store/".length);
+    if (what === "statements") {
+      const all = [JSON.parse(body)].flat();
+      for (const statement of all) {
+        const wrong = brokenRules(statement);
+        if (wrong.length) launched.refused.push(...wrong);
+        if (wrong.length) return answer(403, JSON.stringify(wrong));
+        launched.took.push(statement);
+      }
+      if (store) {
+        const reply = await fetch(`${store}/statements`, { method: "POST", body: JSON.stringify(all), headers: { "Content-Type": "application/json", "X-Experience-API-Version": "1.0.3", Authorization: `Basic ${Buffer.from(process.env.STORE_AUTH).toString("base64")}` } });
+        if (!reply.ok) launched.refused.push(`the store: ${reply.status} ${await reply.text()}`);
+      }
+      return answer(200, JSON.stringify(all.map((statement) => statement.id)));
+    }
+    const key = address.search;
+    const there = states.get(key);
+    if (request.method === "GET") return there ? answer(200, there.text, { ETag: there.etag }) : answer(404, "");
+    const fits = there ? request.headers["if-match"] === there.etag : request.headers["if-none-match"] === "*";
+    if (!fits) return answer(there ? 412 : 400, "");
+    states.set(key, { text: body, etag: `"${createHash("sha1").update(body).digest("hex")}"` });
+    return answer(204, undefined);
+  }
+  const file = address.pathname.startsWith("/peer/") ? join(scormAgain, basename(address.pathname)) : join(folder, normalize(address.pathname));
+  if (!statSync(file, { throwIfNoEntry: false })?.isFile()) return answer(404, "");
+  answer(200, readFileSync(file), { "Content-Type": types[extname(file)] ?? "application/octet-stream" });
+});
+await new Promise((done) => server.listen(0, "127.0.0.1", done));
+const base = `http://127.0.0.1:${server.address().port}`;
+
+/** Rules of the cmi5 specification for one statement of a unit, sections 9 and 10. */
+function brokenRules(statement) {
+  const wrong = [];
+  const need = (is, what) => is || wrong.push(`${statement.verb?.id}: ${what}`);
+  const verb = statement.verb.id.split("/").pop();
+  const categories = (statement.context.contextActivities?.category ?? []).map((one) => one.id);
+  const isDefined = categories.some((id) => id.endsWith("/categories/cmi5"));
+  const earlier = launched.took.map((one) => one.verb.id.split("/").pop());
+  need(/^[0-9a-f-]{36}$/.test(statement.id), "an id of its own");
+  need(/Z$/.test(statement.timestamp ?? ""), "a moment in UTC");
+  need(statement.context.registration === launched.registration, "the registration");
+  need(statement.context.extensions?.["https://w3id.org/xapi/cmi5/context/extensions/sessionid"] === launched.session, "the session");
+  need(statement.context.contextActivities?.grouping?.some((one) => one.id === "https://school.example/course"), "the template's grouping");
+  need(statement.actor.account.name === launched.actor.account.name, "the actor as launched");
+  need(earlier.length > 0 || (verb === "initialized" && isDefined), "initialized first");
+  need(!earlier.includes("terminated"), "nothing after terminated");
+  if (!isDefined) return wrong;
+  const result = statement.result ?? {};
+  need(statement.object.id === launched.activity, "the unit as object");
+  need(!earlier.includes(verb) || !["initialized", "passed", "failed", "completed", "terminated"].includes(verb), "twice");
+  need(!("score" in result) || ["passed", "failed"].includes(verb), "no score here");
+  need("success" in result === ["passed", "failed"].includes(verb), "success where it is judged");
+  need("completion" in result === (verb === "completed"), "completion where it is completed");
+  need(categories.some((id) => id.endsWith("/moveon")) === ["passed", "failed", "completed"].includes(verb), "the category of moving on");
+  need(verb === "initialized" || /^PT/.test(result.duration ?? ""), "a duration");
+  if (["passed", "failed"].includes(verb)) {
+    need(statement.context.extensions["https://w3id.org/xapi/cmi5/context/extensions/masteryscore"] === 0.65, "the mastery score");
+    if (result.score) need(result.score.scaled >= 0.65 === (verb === "passed"), "a score that goes with the verb");
+  }
+  return wrong;
+}
+
+const browser = await chromium.launch({ executablePath: process.env.CHROMIUM, args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"] });
+
+/** Begins the assessment in a page or frame, as the person that the host names. */
+async function begin(place) {
+  await place.getByRole("heading", { name: "First visits alone" }).waitFor({ timeout: 20_000 });
+  assert.equal(await place.getByLabel("Your number").inputValue(), "trainee-0042");
+  await place.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await place.getByRole("button", { name: "Begin as practice" }).click();
+  await place.getByRole("link", { name: "Job 1", exact: true }).click();
+  await place.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await place.getByRole("button", { name: "Since when?" }).or(place.locator(".job-card__questions button").first()).first().click();
+  await place.getByRole("tab", { name: "Notebook 1" }).waitFor();
+  await new Promise((done) => setTimeout(done, 800));
+}
+
+async function handIn(place) {
+  await place.getByRole("button", { name: "Hand in" }).click();
+  await place.getByRole("button", { name: /^Yes, hand in/ }).click();
+  await place.getByRole("heading", { name: /^Result/ }).waitFor();
+  await new Promise((done) => setTimeout(done, 800));
+}
+
+for (const version of ["1.2", "2004"]) {
+  const cmi = (commit) => commit.cmi ?? commit.runtimeData?.cmi ?? commit;
+  const context = await browser.newContext({ viewport: { width: 1366, height: 800 } });
+  const page = await context.newPage();
+  const errors = [];
+  page.on("pageerror", (error) => errors.push(error.message));
+  await page.goto(`${base}/host/${version}`);
+  let frame = await (await page.waitForSelector("#f")).contentFrame();
+  await begin(frame);
+  const saved = cmi(commits.at(-1)).suspend_data;
+  assert.ok(saved && saved.length < 4096, `${saved?.length} letters of suspended data`);
+  await page.evaluate(() => document.getElementById("f").remove());
+  await page.waitForFunction(() => window.finished);
+  assert.match(JSON.stringify(cmi(commits.at(-1))), /"exit":"suspend"/);
+  await context.close();
+  console.log(`ok     SCORM ${version}: begun, each act kept (${saved.length} letters), suspended and finished when the frame goes`);
+
+  // Another computer: nothing is in its browser, all comes from the run-time.
+  const other = await browser.newContext({ viewport: { width: 1366, height: 800 } });
+  const again = await other.newPage();
+  again.on("pageerror", (error) => errors.push(error.message));
+  await again.goto(`${base}/host/${version}?saved=${encodeURIComponent(saved)}`);
+  frame = await (await again.waitForSelector("#f")).contentFrame();
+  await frame.getByText("begun, 0 min on site").waitFor({ timeout: 20_000 });
+  await frame.getByRole("link", { name: "Job 1", exact: true }).click();
+  await frame.getByRole("tab", { name: "Notebook 1" }).waitFor();
+  await frame.getByRole("link", { name: "Assessment" }).first().click();
+  await handIn(frame);
+  const last = cmi(commits.at(-1));
+  if (version === "1.2") assert.equal(last.core.lesson_status, "failed");
+  else assert.deepEqual([last.success_status, last.completion_status], ["failed", "completed"]);
+  assert.ok(Number(version === "1.2" ? last.core.score.raw : last.score.raw) < 65);
+  await again.evaluate(() => document.getElementById("f").remove());
+  await again.waitForFunction(() => window.finished);
+  assert.deepEqual(errors, []);
+  await other.close();
+  console.log(`ok     SCORM ${version}: resumed elsewhere, handed in, score and status told, finished`);
+}
+
+{
+  launched = { token: Buffer.from("t:1").toString("base64"), session: randomUUID(), registration: randomUUID(), activity: "https://school.example/au/1", actor: { objectType: "Agent", account: { homePage: "https://school.example", name: "trainee-0042" } }, took: [], refused: [] };
+  const agent = JSON.stringify(launched.actor);
+  const query = new URLSearchParams({ activityId: launched.activity, agent, registration: launched.registration, stateId: "LMS.LaunchData" });
+  const same = (search) => [...new URLSearchParams(search)].sort().join();
+  const data = { contextTemplate: { contextActivities: { grouping: [{ objectType: "Activity", id: "https://school.example/course" }] }, extensions: { "https://w3id.org/xapi/cmi5/context/extensions/sessionid": launched.session } }, launchMode: "Normal", moveOn: "CompletedAndPassed", masteryScore: 0.65, returnURL: `${base}/back` };
+  const get = states.get.bind(states);
+  states.get = (key) => (same(key) === same(`?${query}`) ? { text: JSON.stringify(data), etag: '"l"' } : get(key));
+  const launch = new URLSearchParams({ start: "first_visits", endpoint: `${base}/store/`, fetch: `${base}/fetch?k=1`, actor: agent, registration: launched.registration, activityId: launched.activity });
+  const context = await browser.newContext({ viewport: { width: 1366, height: 800 } });
+  const page = await context.newPage();
+  await page.goto(`${base}/cmi5/index.html?${launch}`);
+  await begin(page);
+  // A reload is the same session: the token is not fetched again, nothing is said twice.
+  await page.reload();
+  await page.getByRole("tab", { name: "Notebook 1" }).waitFor({ timeout: 20_000 });
+  await page.getByRole("link", { name: "Assessment" }).first().click();
+  await handIn(page);
+  await page.getByRole("button", { name: "Back to the course" }).click();
+  await page.waitForURL(`${base}/back`);
+  const verbs = launched.took.map((statement) => statement.verb.id.split("/").pop());
+  assert.deepEqual(launched.refused, []);
+  assert.equal(verbs[0], "initialized");
+  assert.deepEqual(verbs.slice(-3), ["failed", "completed", "terminated"]);
+  await context.close();
+  console.log(`ok     cmi5: ${verbs.length} statements taken${store ? ", and by the store" : ""}: ${[...new Set(verbs)].join(", ")}`);
+}
+await browser.close();
+server.close();
