@@ -66,6 +66,7 @@ fn every_candidate_gets_jobs_of_the_kinds_asked_that_can_be_worked() {
         for one in &own {
             let task = LIBRARY.prepare(&one.job, &one.file);
             let task = task.unwrap_or_else(|error| panic!("{error}"));
+            assert_eq!(one.file.rules.hints, Some(false));
             assert!((0.15..=0.45).contains(&one.file.site.water_mpa));
             Job::new(task.scenario, one.seed).expect("starts");
             jobs.insert(one.job.clone());

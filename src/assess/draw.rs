@@ -76,6 +76,8 @@ fn variant(
     rng: &mut ChaCha8Rng,
 ) -> JobFile {
     let mut file = job.clone();
+    // Nobody is helped in an assessment, whatever the job allows elsewhere.
+    file.rules.hints = Some(false);
     // Nobody is helped in an assessment.
     file.rules.hints = Some(false);
     let [water, room, load, severity] = [share(rng), share(rng), share(rng), share(rng)];

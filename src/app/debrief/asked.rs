@@ -40,22 +40,26 @@ pub fn use_likely(
         let (asked, reckoned) = (asked.setter(), reckoned.setter());
         use_effect_with((job.clone(), letters.cloned()), move |(job, letters)| {
             let is_told = Rc::new(Cell::new(false));
-            let asking = Asking::ask(worked_of(job, letters.as_deref()), Question::Likely, move |answer| match answer {
-                Answer::Progress { done, of } => asked.set(Asked::Waiting(done, of)),
-                Answer::Likely(likely) => {
-                    is_told.set(true);
-                    asked.set(Asked::Told(Shared::new(likely)));
-                }
-                Answer::Reckoned(told) => reckoned.set(Asked::Told(Shared::new(told))),
-                Answer::Failed { why } => {
-                    // The chart stays when only what comes after it fails.
-                    if !is_told.get() {
-                        asked.set(Asked::None(why.clone()));
+            let asking = Asking::ask(
+                worked_of(job, letters.as_deref()),
+                Question::Likely,
+                move |answer| match answer {
+                    Answer::Progress { done, of } => asked.set(Asked::Waiting(done, of)),
+                    Answer::Likely(likely) => {
+                        is_told.set(true);
+                        asked.set(Asked::Told(Shared::new(likely)));
                     }
-                    reckoned.set(Asked::None(why));
-                }
-                _ => {}
-            });
+                    Answer::Reckoned(told) => reckoned.set(Asked::Told(Shared::new(told))),
+                    Answer::Failed { why } => {
+                        // The chart stays when only what comes after it fails.
+                        if !is_told.get() {
+                            asked.set(Asked::None(why.clone()));
+                        }
+                        reckoned.set(Asked::None(why));
+                    }
+                    _ => {}
+                },
+            );
             move || drop(asking)
         });
     }
@@ -64,20 +68,31 @@ pub fn use_likely(
 
 /// Asks how the expert works a job, once `wanted`.
 #[hook]
-pub fn use_expert(job: &Shared<Job>, letters: Option<&AttrValue>, wanted: bool) -> Asked<Shared<Vec<Entry>>> {
+pub fn use_expert(
+    job: &Shared<Job>,
+    letters: Option<&AttrValue>,
+    wanted: bool,
+) -> Asked<Shared<Vec<Entry>>> {
     let asked = use_state_eq(|| Asked::Waiting(0, 0));
     {
         let asked = asked.setter();
-        use_effect_with((job.clone(), letters.cloned(), wanted), move |(job, letters, wanted)| {
-            let asking = wanted.then(|| {
-                Asking::ask(worked_of(job, letters.as_deref()), Question::Expert, move |answer| match answer {
-                    Answer::Expert { log } => asked.set(Asked::Told(Shared::new(log))),
-                    Answer::Failed { why } => asked.set(Asked::None(why)),
-                    _ => {}
-                })
-            });
-            move || drop(asking)
-        });
+        use_effect_with(
+            (job.clone(), letters.cloned(), wanted),
+            move |(job, letters, wanted)| {
+                let asking = wanted.then(|| {
+                    Asking::ask(
+                        worked_of(job, letters.as_deref()),
+                        Question::Expert,
+                        move |answer| match answer {
+                            Answer::Expert { log } => asked.set(Asked::Told(Shared::new(log))),
+                            Answer::Failed { why } => asked.set(Asked::None(why)),
+                            _ => {}
+                        },
+                    )
+                });
+                move || drop(asking)
+            },
+        );
     }
     (*asked).clone()
 }
