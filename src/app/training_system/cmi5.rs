@@ -33,6 +33,8 @@ pub struct Unit {
     endpoint: String,
     token: String,
     launch: Launch,
+    /// The learner, letter for letter as launched: some hosts compare it so.
+    agent: String,
     back: Option<String>,
     since_ms: f64,
     is_over: Cell<bool>,
@@ -47,7 +49,8 @@ impl Unit {
             ["endpoint", "fetch", "actor", "registration", "activityId"]
                 .map(|name| query.get(name));
         let (endpoint, fetch, registration) = (endpoint?, fetch?, registration?);
-        let actor: Value = serde_json::from_str(&actor?).ok()?;
+        let agent = actor?;
+        let actor: Value = serde_json::from_str(&agent).ok()?;
         let (session, slot) = (session(), format!("tubwright cmi5 {registration} {fetch}"));
         let kept = session
             .as_ref()
@@ -73,6 +76,7 @@ impl Unit {
                 mode: String::new(),
                 mastery: None,
             },
+            agent,
             back: None,
             since_ms: js_sys::Date::now(),
             is_over: Cell::new(false),
@@ -89,13 +93,12 @@ impl Unit {
             .filter(|to| to.starts_with("http"))
             .map(str::to_owned);
         // Asked for, as the specification wants; nothing here depends on the answer.
-        let agent = unit.launch.actor.to_string();
         let _ = unit
             .ask(
                 "GET",
                 &format!(
                     "agents/profile?agent={}&profileId=cmi5LearnerPreferences",
-                    quoted(&agent)
+                    quoted(&unit.agent)
                 ),
                 None,
                 &[],
@@ -137,7 +140,7 @@ impl Unit {
         format!(
             "activities/state?activityId={}&agent={}&registration={}&stateId={state}",
             quoted(&self.launch.activity),
-            quoted(&self.launch.actor.to_string()),
+            quoted(&self.agent),
             quoted(&self.launch.registration)
         )
     }
