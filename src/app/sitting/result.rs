@@ -77,7 +77,7 @@ pub fn ResultScreen() -> Html {
             { verdict_of(&decision) }
             <section class="receipt stack" aria-labelledby="receipt">
                 <h2 id="receipt">{ "Receipt" }</h2>
-                <p class="receipt__hash">{ own.records.last().map_or_else(|| "nothing was done".to_owned(), |record| short(record)) }</p>
+                <p class="receipt__hash">{ own.records.last().map_or_else(|| "nothing was done".to_owned(), short) }</p>
                 <p>{ format!("{} of {} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", own.records.len(), n_jobs(&file)) }</p>
                 <p class="row no-print">
                     <button type="button" class="button button--main" onclick={save}>{ "Save the file" }</button>

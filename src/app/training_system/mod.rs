@@ -31,7 +31,7 @@ const SUSPENDED: &str = "cmi.suspend_data";
 /// A training system.
 enum System {
     RunTime(RunTime),
-    Unit(Unit),
+    Unit(Box<Unit>),
 }
 
 struct Connected {
@@ -54,7 +54,7 @@ fn connected() -> Option<Rc<Connected>> {
 /// Looks for a training system, takes up what it kept of an earlier visit, and goes where it points.
 pub async fn connect() {
     let system = match Unit::launched().await {
-        Some(unit) => System::Unit(unit),
+        Some(unit) => System::Unit(Box::new(unit)),
         None => match RunTime::find() {
             Some(run_time) => System::RunTime(run_time),
             None => return,
