@@ -77,7 +77,7 @@ pub fn MakeScreen() -> Html {
     let say = html! { <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div> };
     if let Some(given) = &*now {
         return html! {
-            <main class="page desk" id="main" tabindex="-1">
+            <main class="page desk desk--even" id="main" tabindex="-1">
                 <header class="desk__bar"><h1>{ "Make an assessment" }</h1>{ say }</header>
                 <Editor given={given.clone()} on_change={change} />
             </main>

@@ -10,8 +10,8 @@ use crate::records::cohort::lines::JobLine;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::is_void;
 
-/// Mean squares outside these are looked at. Common practice.
-const FIT: [f64; 2] = [0.7, 1.3];
+/// Mean squares above this are looked at: scores there go with nothing. Common practice.
+const WORST_FIT: f64 = 1.3;
 /// Ends of the picture's scale, logits.
 const SCALE: f64 = 4.0;
 
@@ -68,9 +68,7 @@ fn row(job: &JobLine, props: &JobsProps) -> Html {
 fn fit(job: &JobLine) -> String {
     match (job.infit, job.outfit) {
         (Some(infit), Some(outfit)) => {
-            let odd = [infit, outfit]
-                .iter()
-                .any(|ms| !(FIT[0]..=FIT[1]).contains(ms));
+            let odd = [infit, outfit].iter().any(|ms| *ms > WORST_FIT);
             format!(
                 "{infit:.2} in, {outfit:.2} out{}",
                 if odd { ": look at it" } else { "" }

@@ -1,6 +1,7 @@
 //! Plain models of the bench's parts: text in the order it is shown.
 
 use crate::app::shared::Shared;
+use crate::app::view::ExamView;
 use crate::app::view::orders::Lead;
 use crate::app::view::orders::Order;
 use crate::app::view::orders::Picture;
@@ -395,11 +396,4 @@ pub struct BenchView {
     pub over: bool,
     /// It is assessed.
     pub exam: Option<ExamView>,
-}
-
-/// What is different on the bench in an assessment.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct ExamView {
-    /// The wiring diagram may be used.
-    pub wiring: bool,
 }

@@ -94,3 +94,10 @@ pub struct RecorderView {
     /// Its length, s.
     pub seconds: u64,
 }
+
+/// What is different on the bench in an assessment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ExamView {
+    /// The wiring diagram may be used.
+    pub wiring: bool,
+}
