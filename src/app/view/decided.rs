@@ -2,6 +2,7 @@
 
 use crate::app::format;
 use crate::app::view::likely::name;
+use crate::bench::hint;
 use crate::bench::job::Job;
 use crate::expert::Decided;
 use crate::expert::Judged;
@@ -69,6 +70,9 @@ fn gone(job: &Job, told: &StepTold) -> Option<(usize, String)> {
 }
 
 fn words(job: &Job, decided: &Judged) -> String {
+    if decided.decided == Decided::Hint {
+        return hint_words(job, decided);
+    }
     let money = format!(
         "Cost {}, of it avoidable {}.",
         format::money(decided.cost),
@@ -83,6 +87,18 @@ fn words(job: &Job, decided: &Judged) -> String {
         sure.unwrap_or_default(),
         better(job, decided)
     )
+}
+
+/// What was asked for, what it cost, and what it was about.
+fn hint_words(job: &Job, decided: &Judged) -> String {
+    let rungs = hint::of(job.log());
+    let rung = rungs.iter().find(|(step, _)| *step == decided.step);
+    let rung = rung.map_or("a hint", |(_, rung)| rung.words());
+    let about = decided.better.as_ref().map_or_else(String::new, |next| {
+        format!(" It was about: {}.", next_words(next, job.scenario()))
+    });
+    let money = format::money(decided.avoidable);
+    format!("The hint gave {rung} and counts as avoidable: {money}.{about}")
 }
 
 fn better(job: &Job, decided: &Judged) -> String {
@@ -109,8 +125,39 @@ fn lesson(job: &Job, decided: &Judged) -> String {
 mod tests {
     use super::*;
     use crate::app::library;
+    use crate::bench::action::Action;
     use crate::expert::Next;
     use crate::expert::Remedy;
+
+    #[test]
+    fn a_hint_says_which_rung_it_was_and_what_it_was_about() {
+        let mut job = Job::new(library::find("no_water").expect("ships"), 7).expect("starts");
+        job.act(Action::Hint);
+        job.act(Action::Hint);
+        let hint = |step| Judged {
+            step,
+            decided: Decided::Hint,
+            cost: 4.0,
+            avoidable: 4.0,
+            justification: None,
+            p: None,
+            promised_bits: 0.0,
+            better: Some(Next::Try("look tap".to_owned())),
+        };
+        let told = rows(
+            &job,
+            &Reckoning {
+                decisions: vec![hint(1), hint(2)],
+                ..Reckoning::default()
+            },
+        );
+        assert!(told.of_step(1)[0].starts_with("The hint gave a question back"));
+        let second = told.of_step(2).join(" ");
+        assert!(
+            second.contains("where to look") && second.contains("tap"),
+            "{second}"
+        );
+    }
 
     #[test]
     fn a_repair_without_reason_says_what_was_known_and_what_was_better() {
