@@ -99,7 +99,7 @@ fn place(next: &Next, trial: Option<&Trial>, scenario: &Scenario) -> String {
     let needs: Vec<String> = match (next, trial.map(|t| &t.stand)) {
         (_, Some(Stand::Open(steps))) => steps.iter().cloned().collect(),
         (_, Some(Stand::Ready)) => {
-            return "As the customer has it: plug in, tap open, covers on.".to_owned();
+            return "As the customer uses it: covers on, plug in, from outside.".to_owned();
         }
         (Next::Do(Remedy::Work(id)), _) => {
             let needs = workshop.work(id).map(|w| workshop.closure(&w.needs));

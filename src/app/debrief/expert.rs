@@ -41,7 +41,7 @@ pub fn Expert(props: &ExpertProps) -> Html {
         <section class="beside" aria-labelledby="beside">
             <h2 id="beside">{ "Beside the expert" }</h2>
             if let Some((own, expert)) = &*ways {
-                <p>{ "The expert knew no more at the door than you, and decided by what each step showed." }</p>
+                <p>{ "The expert is a program that knew no more at the door than you and decided by what each step showed. It can be slower than a skilled person; the target is what one needs." }</p>
                 <div class="beside__ways">{ way("You", own) }{ way("The expert", expert) }</div>
             } else if let Asked::None(why) = &asked {
                 <p>{ format!("What the expert would have done cannot be told. {why}") }</p>

@@ -20,20 +20,32 @@ pub struct Way {
 pub fn way(job: &Job, log: &[Entry]) -> Option<Way> {
     let workshop = &job.scenario().workshop;
     let mut again = Job::new(Arc::clone(job.scenario()), job.seed()).ok()?;
-    let mut acts = Vec::new();
+    let mut acts: Vec<[String; 3]> = Vec::new();
+    let mut earlier: Option<&Entry> = None;
+    let (mut n_acts, mut n_same) = (0, 1);
     for entry in log {
         again.advance_to(entry.tick);
         let minute = format!("{:.0}", again.tick() as f64 / 600.0);
-        if again.act(entry.action.clone()).refusal.is_none() {
-            let words = format::sentence(&words::act(&entry.action, workshop));
-            acts.push([minute, words, format::money(again.cost())]);
+        if again.act(entry.action.clone()).refusal.is_some() {
+            continue;
+        }
+        n_acts += 1;
+        let mut words = format::sentence(&words::act(&entry.action, workshop));
+        let is_same = earlier.is_some_and(|e| e.action == entry.action);
+        n_same = if is_same { n_same + 1 } else { 1 };
+        earlier = Some(entry);
+        match acts.last_mut().filter(|_| is_same) {
+            Some([_, row, cost]) => {
+                words.push_str(&format!(", {n_same} times"));
+                (*row, *cost) = (words, format::money(again.cost()));
+            }
+            None => acts.push([minute, words, format::money(again.cost())]),
         }
     }
     let sum = format!(
-        "cost {}, {:.0} min, {} acts",
+        "cost {}, {:.0} min, {n_acts} acts",
         format::money(again.cost()),
-        again.tick() as f64 / 600.0,
-        acts.len()
+        again.tick() as f64 / 600.0
     );
     Some(Way { acts, sum })
 }
@@ -43,17 +55,24 @@ mod tests {
     use super::*;
     use crate::app::library;
     use crate::bench::action::Action;
+    use crate::bench::action::PanelKey;
 
     #[test]
     fn a_way_tells_minute_act_and_cost_by_then() {
         let job = Job::new(library::find("no_water").expect("ships"), 7).expect("starts");
-        let log = [Entry {
-            tick: 600,
-            action: Action::Tap { open: true },
-        }];
+        let entry = |action| Entry { tick: 600, action };
+        let key = || Action::Key {
+            key: PanelKey::Program,
+        };
+        let log = [
+            entry(Action::Tap { open: true }),
+            entry(key()),
+            entry(key()),
+        ];
         let way = way(&job, &log).expect("runs");
-        let [minute, words, _] = &way.acts[0];
-        assert_eq!((minute.as_str(), words.as_str()), ("1", "Open the tap"));
-        assert!(way.sum.ends_with("1 acts"), "{}", way.sum);
+        let words = |row: usize| [way.acts[row][0].as_str(), way.acts[row][1].as_str()];
+        assert_eq!(words(0), ["1", "Open the tap"]);
+        assert_eq!(words(1), ["1", "Press program, 2 times"]);
+        assert!(way.sum.ends_with("3 acts"), "{}", way.sum);
     }
 }

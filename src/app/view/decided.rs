@@ -37,13 +37,21 @@ impl DecidedRows {
 /// The sentences of a job.
 pub fn rows(job: &Job, reckoning: &Reckoning) -> DecidedRows {
     let gone = reckoning.told.iter().filter_map(|told| gone(job, told));
-    let decided = reckoning.decisions.iter().map(|d| (d.step, words(job, d)));
+    let is_told = |d: &&Judged| d.p.is_some() || d.avoidable >= WORTH_TELLING;
+    let decided = reckoning.decisions.iter().filter(is_told);
+    let decided = decided.map(|d| (d.step, words(job, d)));
     let mut dear: Vec<&Judged> = reckoning
         .decisions
         .iter()
         .filter(|d| d.avoidable >= WORTH_TELLING)
         .collect();
     dear.sort_by(|a, b| b.avoidable.total_cmp(&a.avoidable));
+    // All hints teach the same; the dearest stands for them.
+    let mut n_hints = 0;
+    dear.retain(|d| {
+        n_hints += usize::from(d.decided == Decided::Hint);
+        d.decided != Decided::Hint || n_hints == 1
+    });
     DecidedRows {
         steps: gone.chain(decided).collect(),
         practise: dear
@@ -73,11 +81,15 @@ fn words(job: &Job, decided: &Judged) -> String {
     if decided.decided == Decided::Hint {
         return hint_words(job, decided);
     }
-    let money = format!(
-        "Cost {}, of it avoidable {}.",
-        format::money(decided.cost),
-        format::money(decided.avoidable)
-    );
+    let mut money = format!("Cost {}.", format::money(decided.cost));
+    if decided.avoidable >= WORTH_TELLING {
+        // More than its own cost where it led to what a better step would have spared.
+        let saved = format::money(decided.avoidable);
+        money = format!(
+            "Cost {}; deciding otherwise would have saved {saved}.",
+            format::money(decided.cost)
+        );
+    }
     let sure = decided.p.zip(decided.justification).map(|(p, j)| {
         let (sure, standing) = (100.0 * p, standing(j));
         format!("What was known then gave it {sure:.0} % to put things right: {standing}. ")

@@ -6,8 +6,8 @@ import { MouseHands } from "../hands.mjs";
 
 const PATIENCE = { timeout: 120_000 };
 
-async function finished(visit, options) {
-  const person = await visit(options);
+async function finished(visit) {
+  const person = await visit();
   const hands = new MouseHands(person);
   await hands.follow("No water comes in");
   await person.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
@@ -25,8 +25,8 @@ export async function marks_go_by_decisions_and_the_cost_is_explained({ visit })
   assert.ok(Math.abs(target + avoidable + chance - cost) <= 2, `${cost} = ${target} + ${avoidable} + ${chance}`);
   assert.match(words, /Likely then/);
   await page.getByRole("button", { name: "Let the expert work it" }).click();
-  await page.getByRole("region", { name: "The expert" }).getByText("Open the tap").waitFor(PATIENCE);
-  assert.match(await page.getByRole("region", { name: "You" }).innerText(), /Open the tap/);
+  await page.getByRole("region", { name: "The expert", exact: true }).getByText("Open the tap").first().waitFor(PATIENCE);
+  assert.match(await page.getByRole("region", { name: "You", exact: true }).innerText(), /Open the tap/);
   await person.accessible();
   await person.fits();
   // What is kept for good is marked so too.
@@ -38,7 +38,7 @@ export async function marks_go_by_decisions_and_the_cost_is_explained({ visit })
 }
 
 export async function a_finished_job_is_tried_again_from_any_step_and_stays_as_it_was({ visit }) {
-  const { person, page } = await finished(visit, { size: sizes.tablet });
+  const { person, page } = await finished(visit);
   const verdict = await page.getByText(/of 100/).first().innerText();
   await page.getByRole("slider", { name: "Step" }).fill("3");
   await page.getByRole("link", { name: "Try again from before this step" }).click();
