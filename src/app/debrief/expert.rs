@@ -38,7 +38,7 @@ pub fn Expert(props: &ExpertProps) -> Html {
         Callback::from(move |_: MouseEvent| wanted.set(true))
     };
     html! {
-        <section class="beside" aria-labelledby="beside">
+        <section class={classes!("beside", ways.is_none().then_some("no-print"))} aria-labelledby="beside">
             <h2 id="beside">{ "Beside the expert" }</h2>
             if let Some((own, expert)) = &*ways {
                 <p>{ "The expert is a program that knew no more at the door than you and decided by what each step showed. It can be slower than a skilled person; the target is what one needs." }</p>

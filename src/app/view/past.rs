@@ -1,5 +1,7 @@
 //! The machine and the meter as they were after a step of the log.
 
+use std::cmp::Reverse;
+
 use crate::app::session::Session;
 use crate::app::shared::Shared;
 use crate::app::view::Picture;
@@ -18,10 +20,12 @@ pub struct Past {
     pub meter: String,
 }
 
-/// Moments at which something dangerous was done, at most `most` of them.
+/// Moments at which something dangerous was done, the gravest `most` of them in the order of the job.
 pub fn of_findings(job: &Job, most: usize) -> Vec<(usize, String, Shared<Element>)> {
     let mut found: Vec<(usize, String)> = Vec::new();
-    for finding in job.safety() {
+    let mut gravest: Vec<_> = job.safety().iter().collect();
+    gravest.sort_by_key(|finding| (Reverse(finding.severity), finding.step));
+    for finding in gravest {
         let title = safety::rule(finding.rule).map_or(finding.rule, |rule| rule.title);
         match found.iter_mut().find(|(step, _)| *step == finding.step) {
             Some((_, words)) => *words = format!("{words}; {title}"),
@@ -29,6 +33,7 @@ pub fn of_findings(job: &Job, most: usize) -> Vec<(usize, String, Shared<Element
         }
     }
     found.truncate(most);
+    found.sort_by_key(|(step, _)| *step);
     let picture = |(step, words): (usize, String)| {
         let past = at_step(job, step.checked_sub(1)?)?;
         Some((step, words, past.svg))
