@@ -264,6 +264,26 @@ fn cases() -> Vec<Case> {
             90.0,
             |j| j.machine().water_kg() < 0.1,
         ),
+        after(
+            behind(),
+            Action::VoltagePen { point: named("MA") },
+            10.0,
+            |j| j.bench().isolation.pen_dark == ["MA"],
+        ),
+        case(
+            vec![],
+            Action::VoltagePen { point: named("SL") },
+            10.0,
+            |j| j.bench().isolation.pen_dark.is_empty() && noted(j),
+        ),
+        case(
+            vec![],
+            Action::Remark {
+                text: named("smells of the sea"),
+            },
+            10.0,
+            noted,
+        ),
         case(
             vec![],
             Action::Finding {

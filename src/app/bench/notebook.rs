@@ -79,9 +79,11 @@ fn Remark(props: &RemarkProps) -> Html {
         })
     };
     html! {
-        <form class="row notebook__remark" {onsubmit}>
-            <label class="field__label" for="remark">{ "Remark" }</label>
-            <input id="remark" type="text" maxlength="300" autocomplete="off" value={(*words).clone()} {oninput} />
+        <form class="notebook__remark" {onsubmit}>
+            <div class="field">
+                <label class="field__label" for="remark">{ "Remark" }</label>
+                <input id="remark" type="text" maxlength="300" autocomplete="off" value={(*words).clone()} {oninput} />
+            </div>
             <button type="submit" class="button button--small">{ "Write down" }</button>
         </form>
     }

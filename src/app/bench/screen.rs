@@ -135,7 +135,7 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
         Callback::from(move |tab: usize| sides.set(Sides { up: tab, ..*sides }))
     };
     let words = vec![
-        "Job card".into(),
+        "Card".into(),
         format!("Notebook {}", bench.notes.len()).into(),
         format!(
             "Tests {}",

@@ -2,7 +2,7 @@
 // estimate and consent, pictures, a second visit, and the report signed.
 import assert from "node:assert/strict";
 import { sizes } from "../driver.mjs";
-import { MouseHands } from "../hands.mjs";
+import { KeyboardHands, MouseHands } from "../hands.mjs";
 
 const job = "no_spin_since_cousin";
 
@@ -79,4 +79,48 @@ export async function telephone_and_van_are_one_touch_away_on_a_telephone({ visi
   await page.getByText("Three weeks.").waitFor();
   await person.accessible();
   await person.fits();
+}
+
+export async function a_visit_by_keyboard_alone({ visit }) {
+  const person = await visit({ at: `#/bench/${job}` });
+  const hands = new KeyboardHands(person);
+  const page = person.page;
+  await page.getByText("You are still at the workshop.").waitFor();
+  await hands.press("What does it still do");
+  await page.getByText("Then it does not spin.").first().waitFor();
+  // One part out, another in: the spacebar does both.
+  await hands.tick("belt");
+  await hands.tick("air hose");
+  await page.getByText("The van is full").waitFor();
+  await hands.press("Load the van");
+  await hands.press("look it over");
+  await hands.press("read receipt");
+  await hands.press("the customer pays");
+  await hands.press("gloves on");
+  await hands.type("Price for the whole job", "95");
+  await hands.press("Name the price");
+  await page.locator(".estimate__named").first().waitFor();
+  await hands.press("picture from outside");
+  await hands.tabTo("summary", /^Second visit/);
+  await page.keyboard.press("Enter");
+  await hands.press("Leave until the second visit");
+
+  // A remark of one's own, and the papers on the next sides of the card.
+  await hands.tabTo("tab", /^Visit/);
+  await page.keyboard.press("ArrowRight");
+  await page.getByRole("region", { name: "Papers" }).getByText("Data sheet").waitFor();
+  await person.accessible();
+  for (let n = 0; n < 3; n += 1) await page.keyboard.press("ArrowLeft");
+  await hands.type("Remark", "whine as in the wash");
+  await page.keyboard.press("Enter");
+  await page.getByRole("region", { name: "Notebook" }).getByText("Remark: whine as in the wash").waitFor();
+  await person.accessible();
+
+  await hands.follow("Finish");
+  await hands.tick("what was wrong and what was done");
+  await hands.tabTo("checkbox", /^There is no fault/);
+  await page.keyboard.press("Space");
+  await hands.press("State it and hand over");
+  await page.waitForURL(/#\/debrief\//);
+  await person.accessible();
 }
