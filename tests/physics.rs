@@ -14,5 +14,7 @@ mod order_of_work;
 mod power;
 #[path = "physics/properties.rs"]
 mod properties;
+#[path = "physics/protector.rs"]
+mod protector;
 #[path = "physics/steps.rs"]
 mod steps;

@@ -84,6 +84,8 @@ pub struct Around {
     pub instrument: HandInstrument,
     /// It was looked over.
     pub instrument_checked: bool,
+    /// How often another one was taken in hand.
+    pub instruments_changed: u32,
     /// Parts in the machine that came with this job.
     pub fitted: Vec<Fitted>,
     /// Elements that burnt out in this job.
@@ -118,6 +120,7 @@ impl Around {
             payer: None,
             instrument,
             instrument_checked: false,
+            instruments_changed: 0,
             fitted: Vec::new(),
             burnt: BTreeSet::new(),
             noticed: BTreeSet::new(),

@@ -18,7 +18,7 @@ const HOLDS_RATIO: f64 = 0.8;
 /// Below this share the display shows its battery sign.
 const SIGN_RATIO: f64 = 0.7;
 /// Two test leads with their tips together, Ω. Common practice.
-const LEADS_OHM: f64 = 0.1;
+pub(in crate::bench) const LEADS_OHM: f64 = 0.1;
 /// Calibration is good for a year. Common practice.
 const CALIBRATED_MONTHS: u32 = 12;
 

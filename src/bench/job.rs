@@ -150,6 +150,8 @@ pub struct Bench {
 pub struct Job {
     scenario: Arc<Scenario>,
     seed: u64,
+    /// The instruments read without any error of their own.
+    pub(in crate::bench) is_nominal: bool,
     log: Vec<Entry>,
     pub(in crate::bench) machine: Machine,
     pub(in crate::bench) bench: Bench,
@@ -184,6 +186,7 @@ impl Job {
         Ok(Self {
             scenario,
             seed,
+            is_nominal: false,
             log: Vec::new(),
             machine,
             bench,

@@ -1,5 +1,6 @@
 //! The bench: one job on one machine, and every act a technician can do to it.
 
+pub mod accuracy; // classes, leads, and each instrument's own error
 pub mod action; // every act, as a log keeps it
 mod acts; // what each act does
 pub mod after_repair; // tests after a repair, their limits, what was shown

@@ -104,7 +104,7 @@ fn worked(scenario: &Arc<Scenario>, acts: &[Action]) -> Seen {
 fn products(seen: &Seen, faults: &[ActiveFault]) -> Vec<(f64, bool)> {
     let mut faulty = Scenario::clone(&seen.scenario);
     faulty.faults = faults.to_vec();
-    let mut job = Job::new(Arc::new(faulty), 0).expect("starts");
+    let mut job = Job::nominal(Arc::new(faulty)).expect("starts");
     let mut words: Vec<(String, String)> = Vec::new();
     let mut was_wrong = false;
     let mut products = Vec::new();

@@ -45,7 +45,7 @@ impl Twin {
     /// # Errors
     /// When the scenario cannot be started.
     pub fn sound(scenario: &Arc<Scenario>) -> Result<Self, MachineError> {
-        Job::new(Arc::clone(scenario), 0).map(|job| Self { job })
+        Job::nominal(Arc::clone(scenario)).map(|job| Self { job })
     }
 
     /// The same with a cause, before anything was done.

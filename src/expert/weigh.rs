@@ -5,8 +5,9 @@
 //! ```
 //! Readings by [`crate::expert::theory::reading`]. ε = 0.004 is the share of lines that say nothing
 //! (a bad contact, a wrong note) and caps the weight of any single one; η is how often a sense
-//! misleads. Shares are design choices; accuracies of a hand meter are common practice.
+//! misleads. Shares are design choices.
 
+use crate::bench::accuracy::accuracy;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::display;
@@ -26,28 +27,14 @@ const STATE_SLIP: f64 = 0.02;
 const AMOUNT_RATIO: f64 = 0.10;
 const AMOUNT_FLOOR: f64 = 1.0;
 
-/// Accuracy of the meter: share of the reading and counts.
-fn accuracy(mode: MeterMode) -> (f64, f64) {
-    match mode {
-        MeterMode::AcVolts | MeterMode::LowAcVolts => (0.01, 3.0),
-        MeterMode::DcVolts => (0.005, 2.0),
-        MeterMode::Ohms | MeterMode::Continuity => (0.01, 5.0),
-        MeterMode::Capacitance | MeterMode::Clamp | MeterMode::Leakage => (0.02, 5.0),
-        MeterMode::Insulation => (0.05, 5.0),
-        MeterMode::EarthBond | MeterMode::Amps | MeterMode::TouchCurrent => (0.02, 5.0),
-        MeterMode::Frequency => (0.0005, 2.0),
-        MeterMode::Diode => (0.01, 3.0),
-    }
-}
-
 fn meter(mode: MeterMode, value_si: Option<f64>) -> Meter {
     let (step, counts) = display::resolution_si(mode, value_si);
-    let (accuracy_ratio, accuracy_steps) = accuracy(mode);
+    let class = accuracy(mode);
     Meter {
         step,
         n_steps: counts as u32,
-        accuracy_ratio,
-        accuracy_steps,
+        accuracy_ratio: class.share_ratio,
+        accuracy_steps: f64::from(class.n_counts),
         outlier_ratio: OUTLIER,
     }
 }

@@ -124,6 +124,8 @@ pub struct Electrics {
     roles: Arc<RoleIds>,
     sound: Arc<Sound>,
     senses: Vec<(Contacts, bool, Senses)>,
+    /// Room for solving: the step of a machine takes no memory.
+    scratch: Scratch,
 }
 
 fn watches(wiring: &Wiring, roles: &RoleIds) -> Vec<Watch> {
@@ -166,6 +168,7 @@ impl Electrics {
             roles: Arc::clone(roles),
             sound,
             senses: Vec::new(),
+            scratch: Scratch::default(),
         })
     }
 
@@ -253,9 +256,8 @@ impl Electrics {
             .params
             .slip_ratio(rotor_rad_per_s, model.frequency_hz);
         let reduced = harness.reduced(contacts)?;
-        let mut scratch = Scratch::default();
-        harness.flow(&reduced, slip, rounded_k(windings_k), &mut scratch)?;
-        let watched = |watch| harness.watched(&reduced, watch, &scratch).abs();
+        harness.flow(&reduced, slip, rounded_k(windings_k), &mut self.scratch)?;
+        let watched = |watch| harness.watched(&reduced, watch, &self.scratch).abs();
         let mut live = Live {
             supply_v: watched(PLUG),
             earth_a: watched(EARTH),

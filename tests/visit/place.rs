@@ -24,6 +24,12 @@ use tubwright::bench::visit::EmptyBy;
 use tubwright::bench::visit::PictureOf;
 use tubwright::score::assess;
 
+/// A display within the class of an AC voltmeter: 1 % and three counts.
+fn near(display: &str, volts: f64) {
+    let shown: f64 = display.trim_end_matches(" V").parse().unwrap_or_default();
+    assert!((shown - volts).abs() < 0.01 * volts + 0.3, "{display}");
+}
+
 #[test]
 fn an_instrument_that_lies_is_found_out_by_looking_it_over_and_changed() {
     let lead = json!({"instrument": {"lead_broken": true, "category": 1}});
@@ -33,14 +39,11 @@ fn an_instrument_that_lies_is_found_out_by_looking_it_over_and_changed() {
     assert!(last_line(&job).contains("OL"), "{}", last_line(&job));
     assert!(broken(&job).contains(&"category_too_low"));
     act(&mut job, Action::SpareInstrument);
-    assert_eq!(reading(&mut job, MeterMode::AcVolts, "SL", "SN"), "230.0 V");
+    near(&reading(&mut job, MeterMode::AcVolts, "SL", "SN"), 230.0);
     assert!(refused(&job, &Action::SpareInstrument).contains("as good"));
 
     let mut flat = visit(json!({"instrument": {"battery_percent": 72.0}}));
-    assert_eq!(
-        reading(&mut flat, MeterMode::AcVolts, "SL", "SN"),
-        "255.6 V"
-    );
+    near(&reading(&mut flat, MeterMode::AcVolts, "SL", "SN"), 255.6);
     let mut cracked = visit(json!({"instrument": {"lead_cracked": true}}));
     reading(&mut cracked, MeterMode::AcVolts, "SL", "SN");
     assert!(broken(&cracked).contains(&"damaged_leads"));

@@ -3,6 +3,7 @@
 //! The instrument is part of the network, so a reading is whatever the machine and the instrument
 //! give together. What the tester has shown is kept for the proof of dead.
 
+use crate::bench::accuracy;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::display;
@@ -268,6 +269,7 @@ pub(super) fn cannot_change(job: &Job) -> Option<Refusal> {
 
 pub(super) fn change(job: &mut Job) {
     job.bench.around.instrument = HandInstrument::SOUND;
+    job.bench.around.instruments_changed += 1;
     job.bench.around.instrument_checked = false;
     job.bench.isolation.tester_proved = None;
     job.bench.isolation.shown_dead.clear();
@@ -347,7 +349,13 @@ impl Job {
             // Without its fuse no current gets in: the ammeter shows nothing, the tester an open.
             measured.value_si = (setting.mode == MeterMode::Amps).then_some(0.0);
         }
-        let instrument = &self.bench.around.instrument;
+        let around = &self.bench.around;
+        let instrument = &around.instrument;
+        measured = accuracy::with_leads(setting.mode, measured);
+        if !self.is_nominal {
+            let nth = around.instruments_changed;
+            measured = accuracy::within_class(setting.mode, measured, self.seed(), nth);
+        }
         let mut reading = display::reading(setting, instrument.lies(setting.mode, measured));
         reading.warning = reading.warning.or_else(|| instrument.warning());
         Some(reading)
