@@ -6,7 +6,7 @@
 //! @#/jobs   the link that just opened leads there
 //! =words    text
 //! ```
-//! Raw HTML becomes text; links lead to screens of the page or nowhere.
+//! Raw HTML becomes text; links lead to screens of the page or to a page beside it, or nowhere.
 
 use pulldown_cmark::Event;
 use pulldown_cmark::HeadingLevel;
@@ -76,7 +76,12 @@ fn name(tag: &Tag<'_>) -> &'static str {
         Tag::TableCell => "td",
         Tag::Emphasis => "em",
         Tag::Strong => "strong",
-        Tag::Link { dest_url, .. } if dest_url.starts_with("#/") => "a",
+        Tag::Link { dest_url, .. } if is_ours(dest_url) => "a",
         _ => "span",
     }
 }
+/// A screen of the page, or a page that ships beside it.
+fn is_ours(address: &str) -> bool {
+    address.starts_with("#/") || (address.ends_with(".html") && !address.contains(['/', ':']))
+}
+

@@ -13,6 +13,8 @@ mod files;
 mod instance;
 #[path = "measurement_rows/quantity.rs"]
 mod quantity;
+#[path = "validation/mod.rs"]
+mod validation;
 
 use std::collections::BTreeMap;
 
@@ -27,6 +29,7 @@ use tubwright::records::measurement::responses::Responses;
 
 use cohort::Cohort;
 use files::Row;
+use validation::Check;
 
 /// What a case stands for.
 enum Case {
@@ -68,7 +71,7 @@ fn cases(rows: &[Row]) -> BTreeMap<String, Case> {
 fn every_row_is_worked_out_and_agrees() {
     let rows = files::rows();
     let mut cases = cases(&rows);
-    let mut wrong = Vec::new();
+    let (mut wrong, mut checks) = (Vec::new(), Vec::new());
     let mut n_rows = 0;
     for row in &rows {
         let got = match cases.get_mut(&row.case) {
@@ -77,6 +80,15 @@ fn every_row_is_worked_out_and_agrees() {
             _ => continue,
         };
         n_rows += 1;
+        checks.extend(got.map(|computed| Check {
+            domain: "measurement of people and jobs".to_owned(),
+            source: row.source.clone(),
+            condition: format!("{}, {}", row.case, row.quantity),
+            expected: row.value,
+            computed,
+            unit: String::new(),
+            allowed: row.tolerance,
+        }));
         match got {
             Some(got) if (got - row.value).abs() <= row.tolerance + 1e-12 => {}
             Some(got) => wrong.push(format!(
@@ -86,6 +98,7 @@ fn every_row_is_worked_out_and_agrees() {
             None => wrong.push(format!("{},{}: not understood", row.case, row.quantity)),
         }
     }
+    validation::leave("measurement", &checks);
     assert!(n_rows > 0, "no rows of measurement in this folder");
     assert!(
         wrong.is_empty(),

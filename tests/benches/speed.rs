@@ -27,14 +27,19 @@ fn main() {
         }
     }
     println!("{}", measure::head("natively, one core"));
-    let mut rows = Vec::new();
+    let (mut rows, mut fleet) = (Vec::new(), Vec::new());
     for mut case in cases::all()
         .into_iter()
         .filter(|case| case.name.contains(&word))
     {
         let timing = measure::measure(&mut case);
         println!("{}", timing.to_row());
+        fleet.extend(fleet::size(timing.name).map(|n| (n, timing.least_s)));
         rows.push(timing.to_json());
+    }
+    if let [(one, one_s), (many, many_s)] = fleet[..] {
+        let ratio = many_s / one_s / f64::from(many / one);
+        println!("{many} machines cost {ratio:.2} times {many} single ones");
     }
     let others = if word.is_empty() || word == "others" {
         println!("\n{}", against::head());

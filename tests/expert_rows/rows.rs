@@ -14,6 +14,8 @@ pub struct Row {
     pub value: String,
     /// Largest distance; none where the text must be the same.
     pub tolerance: Option<f64>,
+    /// The program the value came from.
+    pub source: String,
 }
 
 /// What was worked out for a row.
@@ -155,6 +157,7 @@ fn read(text: &str) -> Vec<Row> {
                 quantity: fields[1].clone(),
                 value: fields[2].clone(),
                 tolerance: fields[3].parse().ok(),
+                source: fields.get(4).cloned().unwrap_or_default(),
             }
         })
         .collect()
