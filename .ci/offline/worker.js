@@ -39,7 +39,8 @@ self.addEventListener("fetch", (event) => {
   const address = new URL(request.url);
   const scope = new URL(self.registration.scope);
   if (request.method !== "GET" || address.origin !== scope.origin || !address.pathname.startsWith(scope.pathname)) return;
-  const file = request.mode === "navigate" ? "./" : `./${address.pathname.slice(scope.pathname.length)}`;
+  const named = `./${address.pathname.slice(scope.pathname.length)}`;
+  const file = request.mode === "navigate" && !files.includes(named) ? "./" : named;
   if (!files.includes(file)) return;
   const answer = async () => (await (await caches.open(kept)).match(file)) ?? fetch(request);
   event.respondWith(answer());

@@ -53,7 +53,7 @@ const fn parts(id: &'static str, title: &'static str, machine: &'static str) -> 
     }
 }
 
-const CHAPTERS: [Chapter; 18] = [
+const CHAPTERS: &[Chapter] = &[
     chapter!("job", "How a job goes", Below::Nothing),
     chapter!("safe", "Making safe", Below::Nothing),
     chapter!("measure", "Measuring", Below::Nothing),
