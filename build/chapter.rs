@@ -84,4 +84,3 @@ fn name(tag: &Tag<'_>) -> &'static str {
 fn is_ours(address: &str) -> bool {
     address.starts_with("#/") || (address.ends_with(".html") && !address.contains(['/', ':']))
 }
-

@@ -144,7 +144,7 @@ mod tests {
 
     #[test]
     fn every_chapter_says_something_and_every_link_leads_somewhere() {
-        for chapter in &CHAPTERS {
+        for chapter in CHAPTERS {
             let has_parts = matches!(chapter.below, Below::Parts(_));
             assert!(has_parts || chapter.text.len() > 200, "{}", chapter.id);
             for address in chapter
