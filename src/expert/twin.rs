@@ -121,7 +121,10 @@ mod tests {
     use std::path::Path;
 
     use super::*;
+    use crate::bench::accuracy::accuracy;
+    use crate::bench::display;
     use crate::bench::job::Entry;
+    use crate::bench::notebook::Reading;
     use crate::expert::seen::Seen;
     use crate::machine::Onset;
 
@@ -145,13 +148,30 @@ mod tests {
                 let is_same = shown
                     .notes
                     .get(n)
-                    .is_some_and(|twin| twin.entry == note.entry && twin.state == note.state);
+                    .is_some_and(|twin| is_same_entry(twin, note) && twin.state == note.state);
                 if weigh::is_weighed(note) && !is_same {
                     other.push(format!("{note:?}\n      {:?}", shown.notes.get(n)));
                 }
             }
         }
         other
+    }
+
+    /// The same line; a reading within the class of the instrument that took it.
+    fn is_same_entry(twin: &Note, note: &Note) -> bool {
+        let (NoteEntry::Reading(a), NoteEntry::Reading(b)) = (&twin.entry, &note.entry) else {
+            return twin.entry == note.entry;
+        };
+        let places = |r: &Reading| (r.mode, r.red.clone(), r.black.clone());
+        let is_near = match (a.value, b.value) {
+            (Some(x), Some(y)) => {
+                let class = accuracy(a.mode);
+                let (step, _) = display::resolution_si(a.mode, Some(x));
+                (x - y).abs() <= class.share_ratio * x.abs() + f64::from(class.n_counts) * step
+            }
+            (x, y) => x == y,
+        };
+        places(a) == places(b) && is_near
     }
 
     #[test]

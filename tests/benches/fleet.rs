@@ -11,6 +11,16 @@ pub const ONE: &str = "machine P: one, a minute of washing";
 /// And with 99 beside it.
 pub const MANY: &str = "machine P: 100 side by side, a minute of washing";
 
+/// How many machines a case of this name runs, if it is one of these.
+#[cfg(not(target_arch = "wasm32"))]
+pub fn size(name: &str) -> Option<u32> {
+    match name {
+        ONE => Some(1),
+        MANY => Some(100),
+        _ => None,
+    }
+}
+
 /// Machines that differ in their load and wash; a second each in turn, for a minute.
 pub fn machines(name: &'static str, count: u32) -> Case {
     let model = cases::model();

@@ -27,7 +27,7 @@ macro_rules! logs {
 }
 
 /// The log of every shipped job.
-pub const LOGS: [Log; 68] = logs!(
+pub const LOGS: [Log; 70] = logs!(
     "bangs_like_a_drum" "bath_before_rinse" "bites_bare_feet" "changes_its_mind"
     "clicks_and_stirs_nothing" "creeps_and_tears_sheets" "dark_panel" "dead_after_a_buzz"
     "dead_after_the_storm" "dial_stands_still" "drinks_and_slaps_over" "drips_and_slips"
@@ -36,7 +36,7 @@ pub const LOGS: [Log; 68] = logs!(
     "goes_quiet_in_the_middle" "grandmothers_machine" "half_as_strong_since_the_fitter"
     "has_to_be_coaxed_on" "hot_and_stops" "hot_since_the_cheap_part" "hums_and_stands"
     "hums_and_water_stays" "hums_quietly_no_wash" "keys_do_nothing" "no_heart_after_a_while"
-    "no_spin_since_cousin" "no_water" "nothing_at_all" "one_way_only_and_hot"
+    "no_spin_since_cousin" "no_water" "not_the_wash_that_smells" "nothing_at_all" "one_way_only_and_hot"
     "overflows_since_the_repair" "prickles_in_the_scullery" "pulls_and_nothing_opens"
     "rests_after_ten_minutes" "rust_and_rumble" "says_later" "shakes_the_pictures"
     "silent_and_dry" "slaps_and_rubs" "slow_since_the_drought" "slow_to_empty"
@@ -45,7 +45,7 @@ pub const LOGS: [Log; 68] = logs!(
     "stops_if_you_look_at_it" "stops_when_it_gets_going" "takes_an_hour_to_fill"
     "takes_its_time_stopping" "third_valve_still_slow" "trips_and_old" "turns_one_way"
     "waits_for_its_water" "walked_to_the_door" "walks_and_fills_again" "washes_will_not_spin"
-    "water_comes_back_up" "water_runs_at_once" "weak_in_the_new_place" "whines_and_stands"
+    "water_comes_back_up" "water_from_somewhere_else" "water_runs_at_once" "weak_in_the_new_place" "whines_and_stands"
     "whirls_and_does_not_wring" "white_mountain"
 );
 

@@ -38,7 +38,7 @@ fn core_air_k_per_w(id: &str) -> f64 {
 fn raised_v(id: &str, nominal_v: f64, stalled_w: f64) -> f64 {
     let pack = &machines().expect("shipped files are sound")[id];
     let wired = Arc::new(pack.model.wiring.clone());
-    let mut harness = Harness::new(&Wiring::healthy(&wired), &[]).expect("solvable");
+    let harness = Harness::new(&Wiring::healthy(&wired), &[]).expect("solvable");
     let contacts = harness.contacts(&wired.state("agitA").expect("a state").closed);
     let reduced = harness.reduced(contacts).expect("solvable");
     let mut scratch = Scratch::default();
@@ -55,7 +55,7 @@ fn trip_s(id: &str, changes: &[WiringChange], slip_ratio: f64) -> Option<f64> {
     let wired = Arc::new(pack.model.wiring.clone());
     let mut wiring = Wiring::healthy(&wired);
     changes.iter().for_each(|change| wiring.apply(change, 1.0));
-    let mut harness = Harness::new(&wiring, &[]).expect("solvable");
+    let harness = Harness::new(&wiring, &[]).expect("solvable");
     let closed = &wired.state("agitA").expect("a state").closed;
     let contacts = harness.contacts(closed);
     let reduced = harness.reduced(contacts).expect("solvable");
