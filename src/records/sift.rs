@@ -4,6 +4,7 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::records::chain::ERASED_FORMAT;
 use crate::records::chain::Erased;
 use crate::records::check;
 use crate::records::check::SealState;
@@ -16,6 +17,7 @@ use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
 use crate::records::sitting::Assessment;
 use crate::scenario::job_file::JobFile;
+use crate::scenario::read::read_back;
 
 /// What is known of one record.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -72,7 +74,9 @@ impl Against<'_> {
     }
 
     fn line(&self, name: &str, line: &str) -> Sifted {
-        if let Ok(erased) = serde_json::from_str::<Erased>(line) {
+        if line.contains(ERASED_FORMAT)
+            && let Some(erased) = read_back::<Erased>(line)
+        {
             return Sifted {
                 links: [erased.previous, erased.previous, erased.link],
                 difference: Some("erased; its place in the row is kept".to_owned()),

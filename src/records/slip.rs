@@ -9,6 +9,7 @@ use crate::records::library::Task;
 use crate::records::record::Record;
 use crate::records::result::JobResult;
 use crate::records::seal::Hash;
+use crate::scenario::read::read_back;
 
 /// The letters; none when a number in the record is not finite.
 pub fn to_letters(record: &Record) -> Option<String> {
@@ -21,7 +22,7 @@ pub fn to_letters(record: &Record) -> Option<String> {
 
 /// The short record again, not to be trusted before it is whole and checked.
 pub fn read(letters: &str) -> Option<Record> {
-    serde_json::from_str(&letters::from_letters(letters)?).ok()
+    read_back(&letters::from_letters(letters)?)
 }
 
 /// The whole record, by running its log again on the job that its candidate was given; `None` where

@@ -46,6 +46,13 @@ pub fn read<T: DeserializeOwned>(file: &str, text: &str) -> Result<T, FileError>
     read_value(file, &whole)
 }
 
+/// Reads `text` as a `T`, or not at all: for what the program itself has written. It goes the way that
+/// files go, so that each type needs one reader only.
+pub fn read_back<T: DeserializeOwned>(text: &str) -> Option<T> {
+    let whole: Value = serde_json::from_str(text).ok()?;
+    from_value(&whole).ok()
+}
+
 /// Reads a value that is JSON already as a `T`.
 pub fn read_value<T: DeserializeOwned>(file: &str, whole: &Value) -> Result<T, FileError> {
     let mut reading = Reading {

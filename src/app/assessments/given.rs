@@ -20,6 +20,7 @@ use crate::records::seal::AssessmentKey;
 use crate::records::seal::EXTRA_STEP_MIN;
 use crate::records::seal::Hash;
 use crate::records::seal::MOST_EXTRA_MIN;
+use crate::scenario::read::read_back;
 
 /// Keys start so.
 pub const PREFIX: &str = "given/";
@@ -88,7 +89,7 @@ impl Given {
 
     /// Reads what was kept; `None` for anything else.
     pub fn read(text: &str) -> Option<Self> {
-        serde_json::from_str(text).ok()
+        read_back(text)
     }
 
     /// Keeps it under its assessment's name.

@@ -34,6 +34,7 @@ use crate::assess::assessment_file::AssessmentFile;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::lines::Cohort;
 use crate::records::rulings::Ruling;
+use crate::scenario::read::read_back;
 
 /// Threads at most; more than a few only take turns.
 const MOST_THREADS: f64 = 8.0;
@@ -154,7 +155,7 @@ impl Component for CohortScreen {
             Msg::Worked(answer) => {
                 self.stats = None;
                 match answer {
-                    Answer::Cohort(cohort) => self.worked(*cohort),
+                    Answer::Cohort { cohort } => self.worked(read_back(&cohort)),
                     Answer::Failed { why } => self.told = vec![why],
                     _ => return false,
                 }
@@ -349,6 +350,7 @@ impl CohortScreen {
     fn answer(&mut self, ctx: &Context<Self>, at: usize, answer: Answer) -> bool {
         match (self.hands[at].doing, answer) {
             (Doing::Working(task), Answer::Sifted { list }) => {
+                let list = read_back(&list).unwrap_or_default();
                 self.rows.put(task.source, list, task.replays);
                 self.stale = true;
             }
@@ -374,17 +376,17 @@ impl CohortScreen {
             .map(|(_, attempt)| attempt.clone())
             .collect();
         if attempts.is_empty() {
-            self.cohort = None;
-            return;
+            return self.worked(None);
         }
+        let attempts = serde_json::to_string(&attempts).unwrap_or_default();
         let answered = ctx.link().callback(Msg::Worked);
         self.stats = Thread::ask(&Question::Cohort { attempts }, answered);
     }
 
-    fn worked(&mut self, cohort: Cohort) {
-        let said = decision::all(&cohort, &self.rows, &self.rulings, &self.files);
-        self.decisions = Shared::new(said);
-        self.cohort = Some(Shared::new(cohort));
+    fn worked(&mut self, cohort: Option<Cohort>) {
+        let said = |cohort| decision::all(cohort, &self.rows, &self.rulings, &self.files);
+        self.decisions = Shared::new(cohort.as_ref().map(said).unwrap_or_default());
+        self.cohort = cohort.map(Shared::new);
     }
 
     /// Runs a record again for its debrief.

@@ -129,7 +129,7 @@ mod tests {
             format!("{:02x}", links[1]).repeat(32),
             format!("{:02x}", links[2]).repeat(32),
         );
-        serde_json::from_str(&text).expect("fits")
+        crate::scenario::read::read_back(&text).expect("fits")
     }
 
     #[test]

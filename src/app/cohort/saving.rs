@@ -21,8 +21,23 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
             serde_json::to_string(&**looks.rulings).unwrap_or_default(),
         ),
         _ => {
-            let all = serde_json::json!({"cohort": &**cohort, "decisions": **looks.decisions, "rulings": **looks.rulings, "refused": looks.rows.refused(), "broken_rows": looks.rows.broken()});
-            ("cohort.json", "application/json", all.to_string())
+            let refused: Vec<[String; 2]> = looks
+                .rows
+                .refused()
+                .into_iter()
+                .map(|(who, why)| [who, why])
+                .collect();
+            let parts = [
+                ("cohort", serde_json::to_string(&**cohort)),
+                ("decisions", serde_json::to_string(&**looks.decisions)),
+                ("rulings", serde_json::to_string(&**looks.rulings)),
+                ("refused", serde_json::to_string(&refused)),
+                ("broken_rows", serde_json::to_string(&looks.rows.broken())),
+            ];
+            let parts =
+                parts.map(|(name, text)| format!("\"{name}\":{}", text.unwrap_or_default()));
+            let all = format!("{{{}}}\n", parts.join(","));
+            ("cohort.json", "application/json", all)
         }
     };
     match hand_over::save(name, media, &text) {

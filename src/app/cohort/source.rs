@@ -12,6 +12,7 @@ use crate::assess::assessment_file::ASSESSMENT_FORMAT;
 use crate::records::rulings::Ruling;
 use crate::records::seal::AssessmentKey;
 use crate::records::unzip;
+use crate::scenario::read::read_back;
 
 /// Largest archive, bytes.
 const MOST_ARCHIVE: f64 = 1_500_000_000.0;
@@ -120,7 +121,7 @@ pub fn kind(name: &str, text: String) -> Kind {
         return Kind::Assessment(text);
     }
     if head.trim_start().starts_with('[')
-        && let Ok(all) = serde_json::from_str(&text)
+        && let Some(all) = read_back(&text)
     {
         return Kind::Rulings(all);
     }

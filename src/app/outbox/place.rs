@@ -10,6 +10,7 @@ use crate::app::net;
 use crate::app::net::Reply;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
+use crate::scenario::read::read_back;
 
 /// Where it is kept.
 pub const KEY: &str = "lrs";
@@ -70,7 +71,7 @@ pub fn after(reply: Option<&Reply>, n: usize) -> Next {
 impl Place {
     /// Reads what was kept; `None` for anything else.
     pub fn read(text: &str) -> Option<Self> {
-        serde_json::from_str(text).ok()
+        read_back(text)
     }
 
     /// The store that is set, if one is.
@@ -122,7 +123,7 @@ impl Place {
         }
         let address = format!("{}/about", self.address.trim_end_matches('/'));
         let reply = net::ask("GET", &address, &[], None, false).await;
-        let about = reply.and_then(|reply| serde_json::from_str::<About>(&reply.text).ok());
+        let about = reply.and_then(|reply| read_back::<About>(&reply.text));
         let is_new = |about: About| {
             !about.version.is_empty() && about.version.iter().all(|v| v.starts_with("2."))
         };

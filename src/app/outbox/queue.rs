@@ -18,6 +18,7 @@ use crate::app::store::Store;
 use crate::records::record::Record;
 use crate::records::xapi;
 use crate::records::xapi::Deployment;
+use crate::scenario::read::read_back;
 
 /// Keys of what waits start so.
 pub const WAITING: &str = "outbox/";
@@ -106,7 +107,7 @@ async fn send_all() {
     };
     let version = place.version().await;
     for (key, text) in waiting {
-        let Ok(mut entry) = serde_json::from_str::<Entry>(&text) else {
+        let Some(mut entry) = read_back::<Entry>(&text) else {
             continue;
         };
         entry.tries += 1;
@@ -168,7 +169,7 @@ async fn send_one(place: &Place, version: &str, key: &str, entry: &mut Entry) ->
 
 /// An entry as it is kept.
 pub fn is_readable(text: &str) -> bool {
-    serde_json::from_str::<Entry>(text).is_ok()
+    read_back::<Entry>(text).is_some()
 }
 
 /// How many results wait, how many statements were refused for good, and why the first one waits.
@@ -178,7 +179,7 @@ pub async fn standing() -> (usize, usize, String) {
     let parked = store.all(PARKED).await.unwrap_or_default();
     let why = waiting
         .first()
-        .and_then(|(_, text)| serde_json::from_str::<Entry>(text).ok());
+        .and_then(|(_, text)| read_back::<Entry>(text));
     (
         waiting.len(),
         parked.len(),

@@ -89,9 +89,9 @@ pub fn find(id: &str) -> Option<(Arc<Scenario>, u64)> {
         ..Scenario::clone(&task.scenario)
     };
     let now_ms = js_sys::Date::now();
-    if running::with(|now| !now.sitting.opened_ms.contains_key(&place)) == Some(true) {
+    if running::with(|now| now.sitting.opened(place).is_none()) == Some(true) {
         running::change(|sitting| {
-            sitting.opened_ms.insert(place, now_ms);
+            sitting.opened_ms.push((place, now_ms));
         });
     }
     Some((Arc::new(scenario), own.seed))
@@ -159,7 +159,7 @@ fn records(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Record> {
             continue;
         };
         body.sitting = sitting(place);
-        let opened_ms = own.opened_ms.get(&place).copied();
+        let opened_ms = own.opened(place);
         body.started = date::moment(opened_ms.unwrap_or(own.started_ms) as i64);
         body.away_s = own.away_of(place);
         let Ok(record) = Record::close(body, own.person.clone(), code.as_ref()) else {

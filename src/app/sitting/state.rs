@@ -1,13 +1,12 @@
 //! An assessment as it is being sat: who, which one, how much time is used, when the page was left,
 //! and in the end its records. Knows no browser and no clock.
 
-use std::collections::BTreeMap;
-
 use serde::Deserialize;
 use serde::Serialize;
 
 use crate::records::record::Person;
 use crate::records::record::Record;
+use crate::scenario::read::read_back;
 
 /// The format this version keeps and reads.
 pub const FORMAT: &str = "tubwright-sitting-1";
@@ -47,7 +46,7 @@ pub struct Sitting {
     /// When the page was left and found again, ms since it began.
     pub away_ms: Vec<[f64; 2]>,
     /// When each job was first opened, ms since 1970.
-    pub opened_ms: BTreeMap<u32, f64>,
+    pub opened_ms: Vec<(u32, f64)>,
     /// The records, once it is handed in.
     pub records: Vec<Record>,
     /// It is handed in.
@@ -71,7 +70,7 @@ impl Sitting {
             seen_ms: now_ms,
             paused: false,
             away_ms: Vec::new(),
-            opened_ms: BTreeMap::new(),
+            opened_ms: Vec::new(),
             records: Vec::new(),
             handed_in: false,
         }
@@ -79,7 +78,7 @@ impl Sitting {
 
     /// Reads what was kept; `None` for anything else.
     pub fn read(text: &str) -> Option<Self> {
-        let read: Self = serde_json::from_str(text).ok()?;
+        let read: Self = read_back(text)?;
         let numbers = [read.started_ms, read.used_s, read.seen_ms];
         (read.format == FORMAT && numbers.iter().all(|n| n.is_finite())).then_some(read)
     }
@@ -118,14 +117,24 @@ impl Sitting {
         ((limit_min + f64::from(self.extra_min)) * 60.0 - self.used_s).max(0.0)
     }
 
+    /// When a job was first opened, ms since 1970.
+    pub fn opened(&self, place: u32) -> Option<f64> {
+        let found = self.opened_ms.iter().find(|(at, _)| *at == place);
+        found.map(|(_, ms)| *ms)
+    }
+
     /// When the page was left during one job, s since that job was opened.
     pub fn away_of(&self, place: u32) -> Vec<[u32; 2]> {
-        let Some(opened) = self.opened_ms.get(&place) else {
+        let Some(opened) = self.opened(place) else {
             return Vec::new();
         };
         let from = opened - self.started_ms;
-        let next = self.opened_ms.values().filter(|other| *other > opened);
-        let until = next.copied().fold(f64::INFINITY, f64::min) - self.started_ms;
+        let next = self
+            .opened_ms
+            .iter()
+            .map(|(_, ms)| *ms)
+            .filter(|other| *other > opened);
+        let until = next.fold(f64::INFINITY, f64::min) - self.started_ms;
         let whole_s = |ms: f64| ((ms - from).max(0.0) / 1000.0).round() as u32;
         let mine = |[left, back]: &&[f64; 2]| *back > from && *left < until;
         self.away_ms
@@ -170,8 +179,8 @@ mod tests {
     #[test]
     fn leaving_is_told_of_the_job_that_was_open() {
         let mut own = sitting();
-        own.opened_ms.insert(1, 1_000_000.0);
-        own.opened_ms.insert(2, 1_100_000.0);
+        own.opened_ms.push((1, 1_000_000.0));
+        own.opened_ms.push((2, 1_100_000.0));
         own.back(1_030_000.0, 1_050_000.0, false);
         own.back(1_110_000.0, 1_111_000.0, false);
         own.back(1_130_000.0, 1_160_000.0, false);
@@ -182,7 +191,9 @@ mod tests {
 
     #[test]
     fn what_was_kept_is_read_back_and_foreign_text_is_nothing() {
-        let own = sitting();
+        let mut own = sitting();
+        own.opened_ms.push((2, 1_100_000.0));
+        own.back(1_030_000.0, 1_050_000.0, true);
         let text = serde_json::to_string(&own).expect("finite");
         assert_eq!(Sitting::read(&text), Some(own));
         for text in ["", "{}", "[]"] {

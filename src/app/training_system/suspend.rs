@@ -12,22 +12,23 @@ use crate::app::sitting::state::Sitting;
 use crate::app::store::SavedJob;
 use crate::app::store::Store;
 use crate::assess::letters;
+use crate::scenario::read::read_back;
 
 /// What is kept there.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Suspended {
     sitting: Sitting,
-    jobs: BTreeMap<u32, SavedJob>,
+    /// Each job as it is kept here, by its key.
+    jobs: BTreeMap<String, String>,
 }
 
 /// The letters of the sitting that runs here; none when there is none.
 pub async fn letters() -> Option<String> {
     let (sitting, n_jobs) = running::with(|now| (now.sitting.clone(), now.n_jobs()))?;
     let saved = sitting::progress(n_jobs).await;
-    let places = saved.into_iter().zip(1_u32..);
-    let jobs = places
-        .filter_map(|(job, place)| Some((place, job?)))
-        .collect();
+    let kept = saved.into_iter().flatten();
+    let jobs = kept.filter_map(|job| Some((SavedJob::key(&job.scenario), job.write().ok()?)));
+    let jobs = jobs.collect();
     let text = serde_json::to_string(&Suspended { sitting, jobs }).ok()?;
     Some(letters::to_letters(&text))
 }
@@ -35,7 +36,7 @@ pub async fn letters() -> Option<String> {
 /// Puts what was kept there into this browser, unless the same sitting has got further here.
 pub async fn restore(letters: &str) -> Option<()> {
     let text = letters::from_letters(letters)?;
-    let kept: Suspended = serde_json::from_str(&text).ok()?;
+    let kept: Suspended = read_back(&text)?;
     let store = Store::open().await;
     let here = store
         .get(running::KEY)
@@ -53,11 +54,10 @@ pub async fn restore(letters: &str) -> Option<()> {
     }
     let text = serde_json::to_string(&kept.sitting).ok()?;
     store.put(running::KEY, &text).await.ok()?;
-    for job in kept.jobs.values() {
-        store
-            .put(&SavedJob::key(&job.scenario), &job.write().ok()?)
-            .await
-            .ok()?;
+    for (key, text) in &kept.jobs {
+        if SavedJob::read(text).is_ok_and(|job| SavedJob::key(&job.scenario) == *key) {
+            store.put(key, text).await.ok()?;
+        }
     }
     Some(())
 }

@@ -6,9 +6,6 @@ use serde::Serialize;
 use crate::bench::job::Entry;
 use crate::expert::Reckoning;
 use crate::expert::crowd::Kind;
-use crate::records::cohort::Attempt;
-use crate::records::cohort::lines::Cohort;
-use crate::records::sift::Sifted;
 use crate::score::Fared;
 
 /// A job as far as its log goes.
@@ -58,8 +55,8 @@ pub enum Question {
     },
     /// What attempts say together.
     Cohort {
-        /// The attempts.
-        attempts: Vec<Attempt>,
+        /// The attempts, as JSON: large types inside a message would need a reader of their own.
+        attempts: String,
     },
 }
 
@@ -97,11 +94,14 @@ pub enum Answer {
     },
     /// A file's records, one after the other.
     Sifted {
-        /// What is known of each.
-        list: Vec<Sifted>,
+        /// What is known of each, as JSON.
+        list: String,
     },
     /// What attempts say together.
-    Cohort(Box<Cohort>),
+    Cohort {
+        /// It, as JSON.
+        cohort: String,
+    },
     /// The question cannot be answered, plain words.
     Failed {
         /// Why.

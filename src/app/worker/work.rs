@@ -18,9 +18,11 @@ use crate::expert::hints;
 use crate::expert::play;
 use crate::machine::MachineError;
 use crate::records::cohort;
+use crate::records::cohort::Attempt;
 use crate::records::seal::AssessmentKey;
 use crate::records::sift::Against;
 use crate::scenario;
+use crate::scenario::read::read_back;
 use crate::scenario::share;
 use crate::score::Crowd;
 use crate::score::Fared;
@@ -38,12 +40,16 @@ pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
             assessments,
             replays,
         } => sift(&file, &text, &assessments, replays),
-        Question::Cohort { attempts } => match cohort::cohort(&attempts) {
-            Ok(cohort) => Answer::Cohort(Box::new(cohort)),
-            Err(error) => Answer::Failed {
-                why: error.to_string(),
-            },
-        },
+        Question::Cohort { attempts } => {
+            match cohort::cohort(&read_back::<Vec<Attempt>>(&attempts).unwrap_or_default()) {
+                Ok(cohort) => Answer::Cohort {
+                    cohort: serde_json::to_string(&cohort).unwrap_or_default(),
+                },
+                Err(error) => Answer::Failed {
+                    why: error.to_string(),
+                },
+            }
+        }
         of_a_job => about_a_job(of_a_job, told),
     }
 }
@@ -100,7 +106,7 @@ fn sift(file: &str, text: &str, assessments: &[(String, String)], replays: bool)
         replays,
     };
     Answer::Sifted {
-        list: against.file(file, text),
+        list: serde_json::to_string(&against.file(file, text)).unwrap_or_default(),
     }
 }
 

@@ -108,7 +108,8 @@ export async function an_assessment_is_made_sat_reloaded_and_handed_in_sealed({ 
 
 export async function a_practice_sitting_says_that_it_proves_nothing_and_leaving_is_noted({ visit }) {
   const { file } = await made(visit, { aids: ["the wiring diagram", "the data sheet", "the handbook"] });
-  const person = await visit();
+  // Another zone and language of the browser change nothing that is recorded.
+  const person = await visit({ timezoneId: "Pacific/Kiritimati", locale: "ar" });
   const { page } = person;
   await person.go("#/assessment");
   await page.getByLabel("Open files").setInputFiles({ name: "autumn.json", mimeType: "application/json", buffer: Buffer.from(file) });
@@ -143,6 +144,8 @@ export async function a_practice_sitting_says_that_it_proves_nothing_and_leaving
   assert.equal(record.body.away_s.length, 1);
   assert.ok(record.body.away_s[0][1] - record.body.away_s[0][0] >= 2);
   assert.equal(record.body.result.ending, "open");
+  assert.match(record.body.started, /Z$/);
+  assert.ok(Math.abs(Date.parse(record.body.started) - Date.now()) < 120_000);
 }
 
 export async function on_a_telephone_the_forms_fit({ visit }) {
