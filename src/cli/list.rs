@@ -93,7 +93,16 @@ pub fn instruments(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Fail
             "needs_dead_circuit": false,
         })
     });
-    let list: Vec<Value> = in_circuit.chain(at_places).collect();
+    let pen = json!({
+        "mode": "voltage_pen",
+        "act": "voltage_pen",
+        "name": "contactless tester",
+        "unit": "",
+        "clamp": false,
+        "needs_dead_circuit": false,
+        "caution": "dark is no proof of dead: blind behind earthed metal and to direct voltage",
+    });
+    let list: Vec<Value> = in_circuit.chain([pen]).chain(at_places).collect();
     write(&list, &["mode", "unit", "name"], args.json, out)
 }
 

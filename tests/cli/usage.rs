@@ -155,6 +155,32 @@ fn lists_have_what_their_help_says() {
             .as_array()
             .is_some_and(|l| l.len() >= 10)
     );
+    let says = |list: serde_json::Value, fields: &[&str]| {
+        for entry in list.as_array().expect("a list") {
+            for field in fields {
+                assert!(!entry[*field].is_null(), "{field} of {entry}");
+            }
+        }
+    };
+    says(
+        json(&["rules", "--json"]),
+        &["id", "severity", "text", "source", "right_way"],
+    );
+    says(
+        json(&["instruments", "--json"]),
+        &["mode", "act", "name", "unit"],
+    );
+    says(
+        json(&["access", "--machine", "P", "--json"]),
+        &[
+            "id",
+            "tools",
+            "minutes_off",
+            "minutes_on",
+            "n_fasteners",
+            "refit_check",
+        ],
+    );
     let steps = json(&["access", "--machine", "N", "--json"]);
     assert!(
         steps
