@@ -87,7 +87,7 @@ const POINTS: [u32; 2] = [20_001, 101];
 /// Machine P while it spins, motor as it stands: every node's voltage at 20,000 frequencies, each
 /// point built, factored and solved anew by both.
 fn against_ngspice() -> Result<Ratio, String> {
-    let (mut harness, contacts) = cases::spinning();
+    let (harness, contacts) = cases::spinning();
     let frequency_hz = harness.wiring().model.frequency_hz;
     let w_rad_per_s = 2.0 * std::f64::consts::PI * frequency_hz;
     let solved = harness.solve_ac(contacts, 1.0, COLD_K).expect("solvable");
