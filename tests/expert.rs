@@ -10,6 +10,8 @@ mod calibration;
 mod crowd;
 #[path = "expert/drawn.rs"]
 mod drawn;
+#[path = "expert/pars.rs"]
+mod pars;
 #[path = "expert/play.rs"]
 mod play;
 #[path = "expert/speed.rs"]

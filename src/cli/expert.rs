@@ -163,6 +163,13 @@ pub fn par(args: &ParArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
             "cost {:.1}, {:.1} min, {} acts; expected from the complaint {:.1}",
             par.cost, par.minutes, par.steps, par.expected_cost
         )?;
+        if let Some(stored) = expert::stored_par(&scenario.id) {
+            writeln!(
+                out,
+                "stored with the job: cost {:.1}, {:.1} min, {} acts",
+                stored.cost, stored.minutes, stored.steps
+            )?;
+        }
     }
     Ok(Verdict::Passed)
 }

@@ -27,6 +27,7 @@ mod reckoning; // each decision of a job beside the best one
 pub mod remedy; // what puts a fault right
 mod routine; // making safe, opening, closing, testing
 mod seen; // all the expert is told
+mod stored; // targets of the jobs that ship
 mod symptom; // what a customer can notice, and what a machine with a fault would show
 pub mod table; // symptoms of each fault, shipped
 pub mod theory; // decision theory, pure and generic
@@ -58,6 +59,8 @@ pub use reckoning::Start;
 pub use reckoning::StepTold;
 pub use seen::Seen;
 pub use seen::Step;
+pub use stored::StoredPar;
+pub use stored::stored_par;
 pub use symptom::Symptom;
 pub use symptom::Symptoms;
 pub use told::Told;

@@ -52,6 +52,7 @@ pub fn all() -> Vec<Case> {
         judgement::belief(),
         judgement::next_step(),
         judgement::target(),
+        judgement::crowd(),
     ]
 }
 

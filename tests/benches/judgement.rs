@@ -1,6 +1,5 @@
-//! Cases of the expert: belief for a finished job, the best next step, what a job should cost.
-//!
-//! Simulated apprentices have their place here as well.
+//! Cases of the expert: belief for a finished job, the best next step, what a job should cost,
+//! simulated apprentices.
 
 use std::sync::Arc;
 
@@ -10,8 +9,10 @@ use tubwright::bench::scenario::Scenario;
 use tubwright::expert::Belief;
 use tubwright::expert::Seen;
 use tubwright::expert::advise;
+use tubwright::expert::crowd::Kind;
 use tubwright::expert::par;
 use tubwright::scenario::job;
+use tubwright::score::Crowd;
 
 use crate::measure::Case;
 
@@ -56,4 +57,24 @@ pub fn target() -> Case {
     Case::new("expert: the target cost of a job", None, move || {
         par(&scenario(), 1).expect("starts").cost
     })
+}
+
+/// Ten apprentices on one job; what can be known before they come is worked out once.
+pub fn crowd() -> Case {
+    let mut kept = None;
+    let mut seed = 0;
+    Case::new(
+        "expert: ten simulated apprentices on a job",
+        None,
+        move || {
+            let crowd = kept.get_or_insert_with(|| {
+                Crowd::new(&scenario(), &mut |_, _| ()).expect("can be prepared")
+            });
+            let runs = (0..10).map(|_| {
+                seed += 1;
+                crowd.run(Kind::Novice, seed).expect("runs").cost
+            });
+            runs.sum()
+        },
+    )
 }

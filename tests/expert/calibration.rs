@@ -7,6 +7,9 @@ use crate::drawn::Customer;
 use crate::drawn::drawn;
 use crate::play::Worked;
 
+/// Drawn jobs in the quick tests.
+const FEW: u64 = 6;
+
 /// Pairs of what was believed of a cause and whether it was so, in ten classes.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Calibration {
@@ -49,11 +52,14 @@ impl Calibration {
         sum
     }
 
-    /// Classes in which what was believed and what was so differ by more than five points.
-    fn wide(&self) -> Vec<usize> {
+    /// Classes in which what was believed and what was so differ by more than five points, and more
+    /// than `n_sigma` times what chance makes of so many jobs.
+    fn wide(&self, n_sigma: f64) -> Vec<usize> {
         let is_wide = |class: &usize| {
             let n = f64::from(self.n[*class]);
-            (self.believed[*class] - self.was_so[*class]).abs() > 0.05 * n
+            let p = self.believed[*class] / n.max(1.0);
+            let by_chance = n_sigma * (p * (1.0 - p) / n.max(1.0)).sqrt();
+            (self.believed[*class] - self.was_so[*class]).abs() > (0.05 + by_chance) * n
         };
         (0..10).filter(is_wide).collect()
     }
@@ -75,52 +81,81 @@ impl Calibration {
     }
 }
 
+/// What became of a number of drawn jobs.
+struct Tally {
+    n: usize,
+    fixed: usize,
+    safe: usize,
+    calibration: Calibration,
+}
+
+impl Tally {
+    fn of(numbers: std::ops::Range<u64>, customer: Customer) -> Self {
+        let began = std::time::Instant::now();
+        let results: Vec<(bool, bool, Calibration)> = numbers
+            .into_par_iter()
+            .map(|number| {
+                let worked = Worked::of(&drawn(number, customer), number);
+                if !worked.is_right() {
+                    println!("{}", worked.told());
+                }
+                let is_safe = worked.rules().is_empty();
+                (worked.report.fixed, is_safe, Calibration::of(&worked))
+            })
+            .collect();
+        let tally = Self {
+            n: results.len(),
+            fixed: results.iter().filter(|r| r.0).count(),
+            safe: results.iter().filter(|r| r.1).count(),
+            calibration: results
+                .iter()
+                .fold(Calibration::default(), |sum, r| sum.with(&r.2)),
+        };
+        println!(
+            "{customer:?}: fixed {}, safe {} of {}, {:.0} s",
+            tally.fixed,
+            tally.safe,
+            tally.n,
+            began.elapsed().as_secs_f64()
+        );
+        println!("{}", tally.calibration.told());
+        tally
+    }
+}
+
+fn number(name: &str, or: u64) -> u64 {
+    let text = std::env::var(name).ok();
+    text.and_then(|v| v.parse().ok()).unwrap_or(or)
+}
+
 #[test]
-#[ignore = "hours, and not yet held: a thousand jobs"]
+fn over_a_few_drawn_jobs_the_machine_is_put_right_and_belief_is_worth_what_it_says() {
+    let tally = Tally::of(5000..5000 + FEW, Customer::Honest);
+    assert!(tally.fixed + 1 >= tally.n, "{} of {}", tally.fixed, tally.n);
+    assert!(tally.safe + 1 >= tally.n, "{} of {}", tally.safe, tally.n);
+    let wide = tally.calibration.wide(3.0);
+    assert!(wide.is_empty(), "classes {wide:?}");
+}
+
+#[test]
+fn a_misleading_customer_costs_time_and_not_the_repair() {
+    let tally = Tally::of(6000..6000 + FEW / 2, Customer::Misleading);
+    assert!(tally.fixed + 1 >= tally.n, "{} of {}", tally.fixed, tally.n);
+}
+
+#[test]
+#[ignore = "an hour: a thousand jobs"]
 fn over_a_thousand_drawn_jobs_belief_is_calibrated_and_the_machine_is_put_right() {
-    let get = |name: &str, or: u64| {
-        std::env::var(name)
-            .ok()
-            .and_then(|v| v.parse().ok())
-            .unwrap_or(or)
-    };
-    let (from, n) = (get("TUBWRIGHT_FROM", 0), get("TUBWRIGHT_JOBS", 1000));
+    let (from, n) = (number("TUBWRIGHT_FROM", 0), number("TUBWRIGHT_JOBS", 1000));
     let customer = if std::env::var_os("TUBWRIGHT_MISLEAD").is_some() {
         Customer::Misleading
     } else {
         Customer::Honest
     };
-    let results: Vec<(bool, bool, f64, Calibration)> = (from..from + n)
-        .into_par_iter()
-        .map(|number| {
-            let worked = Worked::of(&drawn(number, customer), number);
-            if !worked.is_right() {
-                println!("{}", worked.told());
-            }
-            (
-                worked.report.fixed,
-                worked.rules().is_empty(),
-                worked.seconds,
-                Calibration::of(&worked),
-            )
-        })
-        .collect();
-    let fixed = results.iter().filter(|r| r.0).count();
-    let safe = results.iter().filter(|r| r.1).count();
-    let all = results
-        .iter()
-        .fold(Calibration::default(), |sum, r| sum.with(&r.3));
-    println!("fixed {fixed}, safe {safe} of {n}");
-    println!(
-        "seconds each {:.2}",
-        results.iter().map(|r| r.2).sum::<f64>() / n as f64
-    );
-    println!("{}", all.told());
-    assert_eq!(safe as u64, n, "jobs without a safety finding");
-    assert!(fixed as f64 >= 0.97 * n as f64, "{fixed} of {n} put right");
-    let wide = all.wide();
-    assert!(
-        wide.is_empty(),
-        "deciles off by more than five points: {wide:?}"
-    );
+    let tally = Tally::of(from..from + n, customer);
+    let is_most = |count: usize| count as f64 >= 0.97 * tally.n as f64;
+    assert!(is_most(tally.fixed), "{} put right", tally.fixed);
+    assert!(is_most(tally.safe), "{} without a finding", tally.safe);
+    let wide = tally.calibration.wide(0.0);
+    assert!(wide.is_empty(), "off by more than five points: {wide:?}");
 }
