@@ -44,6 +44,7 @@ tables:
 # Work out every outside check anew and write the handbook's validation page.
 validate:
 	@.ci/validate
+
 # Let the expert work every shipped job anew and store what it needed (scenarios/pars.json); takes minutes.
 pars:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --release --test expert stored_targets
