@@ -12,6 +12,7 @@ use crate::app::store::Store;
 use crate::bench::scenario::Scenario;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
+use crate::scenario::read::read_back;
 use crate::scenario::share;
 
 const PREFIX: &str = "own/";
@@ -106,7 +107,7 @@ fn key(id: &str) -> String {
 }
 
 fn read(text: &str) -> Option<OwnJob> {
-    serde_json::from_str(text).ok()
+    read_back(text)
 }
 
 fn open(id: &str, own: &OwnJob) -> Option<Scenario> {

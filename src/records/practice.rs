@@ -18,6 +18,7 @@ use crate::bench::job::Entry;
 use crate::records::measurement::tracing::MASTERED;
 use crate::records::measurement::tracing::Tracing;
 use crate::records::result::JobResult;
+use crate::scenario::read::read_back;
 
 /// The format this version keeps and reads.
 pub const PRACTICE_FORMAT: &str = "tubwright-practice-1";
@@ -54,7 +55,7 @@ pub struct Practice {
 impl Practice {
     /// Reads what was kept; `None` for anything else.
     pub fn read(text: &str) -> Option<Self> {
-        let read: Self = serde_json::from_str(text).ok()?;
+        let read: Self = read_back(text)?;
         (read.format == PRACTICE_FORMAT && read.ended_ms.is_finite()).then_some(read)
     }
 

@@ -16,6 +16,7 @@ use crate::scenario::job_file::JobFile;
 use crate::scenario::job_file::RatesFile;
 use crate::scenario::job_file::RulesFile;
 use crate::scenario::job_file::SiteFile;
+use crate::scenario::read::read_back;
 use crate::scenario::read::read_value;
 
 const PREFIX: &str = "draft/";
@@ -35,7 +36,7 @@ pub fn is_readable(text: &str) -> bool {
 
 impl Kept {
     fn read(text: &str) -> Option<Draft> {
-        let kept: Self = serde_json::from_str(text).ok()?;
+        let kept: Self = read_back(text)?;
         Some(Draft {
             id: kept.id,
             job: read_value("draft", &kept.job).ok()?,

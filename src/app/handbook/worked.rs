@@ -17,6 +17,7 @@ use crate::app::view::debrief::in_words;
 use crate::app::view::past;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
+use crate::scenario::read::read_back;
 
 /// The seed these logs were made with; none of the jobs draws by chance.
 const SEED: u64 = 1;
@@ -53,7 +54,7 @@ pub fn title_of(id: &str) -> Option<String> {
 /// The job with all its steps explained.
 fn work(id: &str) -> Option<(Job, DebriefView)> {
     let (_, text) = WORKED.iter().find(|(known, _)| *known == id)?;
-    let log: Vec<Entry> = serde_json::from_str(text).ok()?;
+    let log: Vec<Entry> = read_back(text)?;
     let (job, _) = Job::replay(Arc::clone(&library::find(id)?), SEED, &log).ok()?;
     let view = debrief(&job).ok()?;
     Some((job, view))

@@ -11,6 +11,7 @@ use crate::bench::notebook::Tick;
 use crate::records::practice::PRACTICE_FORMAT;
 use crate::records::practice::Practice;
 use crate::records::result::JobResult;
+use crate::scenario::read::read_back;
 use crate::score;
 
 /// Version of this format.
@@ -159,7 +160,7 @@ impl SavedJob {
     /// # Errors
     /// When it is no job of this format.
     pub fn read(text: &str) -> Result<Self, StorageError> {
-        let saved: Self = serde_json::from_str(text).map_err(|_| StorageError::Damaged)?;
+        let saved: Self = read_back(text).ok_or(StorageError::Damaged)?;
         if saved.format == FORMAT {
             Ok(saved)
         } else {

@@ -11,6 +11,7 @@ use yew::Callback;
 
 use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Question;
+use crate::scenario::read::read_back;
 
 /// Where the page says the thread's script is.
 const ADDRESS: &str = "meta[name=thread]";
@@ -34,7 +35,7 @@ impl Thread {
             let told = event
                 .dyn_ref::<MessageEvent>()
                 .and_then(|message| message.data().as_string())
-                .and_then(|text| serde_json::from_str(&text).ok());
+                .and_then(|text| read_back(&text));
             match told {
                 Some(Answer::Ready) => {
                     // A thread that has ended meanwhile is heard of below.
