@@ -29,8 +29,8 @@ fn in_state(wiring: &Wiring, name: &str) -> (Harness, SteadyState) {
     let state = wiring.model.state(name).expect("known state").clone();
     let mut wiring = wiring.clone();
     wiring.set_plugged(state.is_plugged);
-    let mut harness = Harness::new(&wiring, &[]).expect("solvable");
-    let solved = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K);
+    let harness = Harness::new(&wiring, &[]).expect("solvable");
+    let solved = steady_state(&harness, &state.closed, state.load_n_m, COLD_K);
     (harness, solved.expect("solvable"))
 }
 
@@ -118,7 +118,7 @@ fn check_sensitivities(name: &str, state_name: &str, instrument: Instrument, pla
     let healthy = Wiring::healthy(&model);
     let (mut harness, state) = in_state(&healthy, state_name);
     let [a, b] = places.map(|n| model.node(n).expect("known place"));
-    let found = sensitivities(&mut harness, &state, instrument, a, b).expect("solvable");
+    let found = sensitivities(&harness, &state, instrument, a, b).expect("solvable");
     let found = found.expect("this instrument has sensitivities");
     let slip = state.ac.slip_ratio;
     let mut checked = 0;
@@ -147,7 +147,7 @@ fn check_sensitivities(name: &str, state_name: &str, instrument: Instrument, pla
                 ac,
                 ..state.clone()
             };
-            read(&mut harness, &now, instrument, a, b)
+            read(&harness, &now, instrument, a, b)
                 .expect("solvable")
                 .value
         };
@@ -237,8 +237,8 @@ fn a_live_circuit_shows_on_the_ohmmeter_and_a_dead_one_does_not() {
     let model = model("p");
     let [a, b] = ["TBL", "TBN"].map(|n| model.node(n).expect("known place"));
     for (state_name, is_live) in [("off", true), ("unplugged", false)] {
-        let (mut harness, state) = in_state(&Wiring::healthy(&model), state_name);
-        let reading = read(&mut harness, &state, Instrument::Ohms, a, b).expect("solvable");
+        let (harness, state) = in_state(&Wiring::healthy(&model), state_name);
+        let reading = read(&harness, &state, Instrument::Ohms, a, b).expect("solvable");
         assert_eq!(reading.is_live, is_live, "{state_name}: {reading:?}");
         assert!(reading.value.is_finite());
     }

@@ -14,8 +14,8 @@ use tubwright::scenario::wiring_model;
 fn check_all_states(mut wiring: Wiring, model: &Arc<WiringModel>, what: &str) {
     for state in &model.states {
         wiring.set_plugged(state.is_plugged);
-        let mut harness = Harness::new(&wiring, &[]).expect("solvable");
-        let solved = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K);
+        let harness = Harness::new(&wiring, &[]).expect("solvable");
+        let solved = steady_state(&harness, &state.closed, state.load_n_m, COLD_K);
         let solved = solved.expect("solvable");
         let volts = &solved.ac.network.solution.node_v;
         let is_sound = volts.iter().all(|v| v.re.is_finite() && v.im.is_finite());
@@ -79,8 +79,8 @@ fn a_growing_joint_resistance_drops_ever_more_voltage() {
             for change in &changes {
                 wiring.apply(change, f64::from(step) / 10.0);
             }
-            let mut harness = Harness::new(&wiring, &[]).expect("solvable");
-            let solved = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K);
+            let harness = Harness::new(&wiring, &[]).expect("solvable");
+            let solved = steady_state(&harness, &state.closed, state.load_n_m, COLD_K);
             solved.expect("solvable").ac.network.between_v(a, b).abs()
         })
         .collect();

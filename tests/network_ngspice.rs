@@ -223,8 +223,8 @@ fn machines_with_random_faults_agree_with_ngspice_at_every_node() {
         for case in 0..20 {
             let (wiring, state, what) = random_wiring(&mut rng, &pack.model);
             let state = wiring.model.state(&state).expect("its own").clone();
-            let mut harness = Harness::new(&wiring, &[]).expect("solvable");
-            let solved = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K);
+            let harness = Harness::new(&wiring, &[]).expect("solvable");
+            let solved = steady_state(&harness, &state.closed, state.load_n_m, COLD_K);
             let solved = solved.unwrap_or_else(|error| panic!("{what}: {error}"));
             let network = &solved.ac.network;
             lines(harness.netlist(), solved.contacts, case, &mut deck);

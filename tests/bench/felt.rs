@@ -30,9 +30,11 @@ fn rough(value: f64) -> i64 {
 
 /// One program with these effects, at a level and with an unbalance.
 pub fn felt(id: &str, effects: &[Effect], (n_level, unbalance_kg): (u32, f64)) -> Felt {
-    let mut setup = Setup::default();
-    // An ordinary load never lies quite evenly.
-    setup.params = vec![("load.unbalance_kg".to_owned(), unbalance_kg)];
+    let mut setup = Setup {
+        // An ordinary load never lies quite evenly.
+        params: vec![("load.unbalance_kg".to_owned(), unbalance_kg)],
+        ..Setup::default()
+    };
     for effect in effects {
         match effect {
             Effect::ElementOpen(name) => {

@@ -42,8 +42,8 @@ fn the_supply_covers_losses_shaft_and_stored_energy_element_by_element() {
 }
 
 fn balance(wiring: &Wiring, closed: &[ElementId], load_n_m: Option<f64>, what: &str) {
-    let mut harness = Harness::new(wiring, &[]).expect("solvable");
-    let state = steady_state(&mut harness, closed, load_n_m, COLD_K).expect("solvable");
+    let harness = Harness::new(wiring, &[]).expect("solvable");
+    let state = steady_state(&harness, closed, load_n_m, COLD_K).expect("solvable");
     let point = &state.ac.network;
     let omega = 2.0 * std::f64::consts::PI * wiring.model.frequency_hz;
     let (mut given, mut lost_w, mut stored_var, mut size) = (Complex::ZERO, 0.0, 0.0, 0.0);

@@ -51,8 +51,8 @@ fn held(
     }
     let state = state.get(&wired.states).clone();
     wiring.set_plugged(state.is_plugged);
-    let mut harness = Harness::new(&wiring, &[]).expect("solvable");
-    let solved = steady_state(&mut harness, &state.closed, state.load_n_m, COLD_K);
+    let harness = Harness::new(&wiring, &[]).expect("solvable");
+    let solved = steady_state(&harness, &state.closed, state.load_n_m, COLD_K);
     (harness, solved.expect("solvable"))
 }
 
