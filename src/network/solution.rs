@@ -57,6 +57,18 @@ impl<N: Number> Solver<'_, N> {
         self.finish(out, true);
     }
 
+    /// Voltages with all sources on where those of the coils' block are known already.
+    pub fn solve_from(&self, block_v: &[N]) -> Solution<N> {
+        let outer = self.base.plan.outer;
+        let mut out = Solution::default();
+        out.unknown_v.reserve_exact(outer + block_v.len());
+        out.unknown_v
+            .extend_from_slice(&self.factors.source_a[..outer]);
+        out.unknown_v.extend_from_slice(block_v);
+        self.finish(&mut out, true);
+        out
+    }
+
     /// Voltages with all sources on and one step of refinement: what Kirchhoff's law still
     /// misses at each node is solved for and added. Needed where coils and capacitors
     /// nearly cancel; a wiring with its losses does not need it.

@@ -8,6 +8,7 @@
 
 use thiserror::Error;
 
+use crate::network::Complex;
 use crate::plant::numerics::bounded;
 
 /// Slowest and fastest speed of every table, rad/s, in the direction of rotation.
@@ -57,8 +58,8 @@ impl MotorPoint {
 /// Why samples do not make a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
 pub enum MotorTableError {
-    /// Fewer than two samples.
-    #[error("a motor table needs at least 2 samples, not {0}")]
+    /// Fewer than four samples.
+    #[error("a motor table needs at least 4 samples, not {0}")]
     TooFew(usize),
     /// A sample is not a number.
     #[error("sample {0} of the motor table is not a finite number")]
@@ -76,23 +77,37 @@ pub struct MotorTable {
 
 impl MotorTable {
     /// A table from samples spread evenly over −200 to 200 rad/s, both ends included, solved
-    /// with the copper at `copper_k`. 65 samples are good to 1e-4 of pull-out torque.
+    /// with the copper at `copper_k`. 65 samples are good to 2e-4 of pull-out torque.
     pub fn from_samples(samples: &[MotorPoint], copper_k: f64) -> Result<Self, MotorTableError> {
-        if samples.len() < 2 {
+        if samples.len() < 4 {
             return Err(MotorTableError::TooFew(samples.len()));
         }
         if let Some(bad) = samples.iter().position(|point| !point.is_finite()) {
             return Err(MotorTableError::NotFinite(bad));
         }
-        let spans = samples.len() - 1;
-        let points: Vec<MotorPoint> = (0..=INTERVALS)
-            .map(|i| refined(samples, i as f64 * spans as f64 / INTERVALS as f64))
+        let points: Vec<MotorPoint> = cubics(samples.len())
+            .map(|(i, weights)| {
+                MotorPoint::blend([0, 1, 2, 3].map(|k| (weights[k], &samples[i + k])))
+            })
             .collect();
         Ok(Self {
             torque_n_m: points.iter().map(|point| point.torque_n_m).collect(),
             points,
             copper_k,
         })
+    }
+
+    /// The same with the line current from phasors, A, one for each sample: the length has a corner
+    /// where the current nearly vanishes, the phasor has none.
+    pub fn with_line_current(mut self, line_a: &[Complex]) -> Self {
+        if line_a.len() >= 4 {
+            for (point, (i, weights)) in self.points.iter_mut().zip(cubics(line_a.len())) {
+                let terms = weights.iter().zip(&line_a[i..]);
+                let sum = terms.fold(Complex::ZERO, |sum, (w, a)| sum + a.scale(*w));
+                point.line_a = sum.abs_squared().sqrt();
+            }
+        }
+        self
     }
 
     /// The speeds at which `n_samples` samples are to be taken, rad/s.
@@ -127,30 +142,25 @@ impl MotorTable {
     }
 }
 
-/// Cubic through the four samples around `x` (in samples); the ends continue straight.
-fn refined(samples: &[MotorPoint], x: f64) -> MotorPoint {
-    let last = samples.len() - 1;
-    let i = (x as usize).min(last - 1);
-    let t = x - i as f64;
-    let (b, c) = (&samples[i], &samples[i + 1]);
-    let a = if i > 0 {
-        samples[i - 1]
-    } else {
-        MotorPoint::blend([(2.0, b), (-1.0, c)])
-    };
-    let d = if i + 2 <= last {
-        samples[i + 2]
-    } else {
-        MotorPoint::blend([(2.0, c), (-1.0, b)])
-    };
-    // Catmull-Rom weights: exact at the samples, slope from the neighbours.
-    let (t2, t3) = (t * t, t * t * t);
-    MotorPoint::blend([
-        (0.5 * (-t3 + 2.0 * t2 - t), &a),
-        (0.5 * (3.0 * t3 - 5.0 * t2 + 2.0), b),
-        (0.5 * (-3.0 * t3 + 4.0 * t2 + t), c),
-        (0.5 * (t3 - t2), &d),
-    ])
+/// The cubic of every stored point.
+fn cubics(n_samples: usize) -> impl Iterator<Item = (usize, [f64; 4])> {
+    let spans = (n_samples - 1) as f64;
+    (0..=INTERVALS).map(move |i| cubic(n_samples, i as f64 * spans / INTERVALS as f64))
+}
+
+/// Lagrange's cubic through the four samples around `x` (in samples); at the ends the last four:
+/// the first of them, and the weights.
+fn cubic(n_samples: usize, x: f64) -> (usize, [f64; 4]) {
+    let first = (x as usize).saturating_sub(1).min(n_samples - 4);
+    let t = x - first as f64;
+    let (t1, t2, t3) = (t - 1.0, t - 2.0, t - 3.0);
+    let weights = [
+        -t1 * t2 * t3 / 6.0,
+        t * t2 * t3 / 2.0,
+        -t * t1 * t3 / 2.0,
+        t * t1 * t2 / 6.0,
+    ];
+    (first, weights)
 }
 
 #[cfg(test)]

@@ -44,11 +44,11 @@ pub(crate) struct Frame<'a> {
     u: WashInputs<'a>,
     d: &'a DriveDerived,
     dt_s: f64,
-    water_n_m_s2: f64,
-    textile_n_m: f64,
+    /// Drag over speed squared: water on the pulsator, wall on the bath.
+    drag_n_m_s2: [f64; 2],
+    /// Rubbing textile: on the pulsator, on the wall.
+    textile_n_m: [f64; 2],
     textile_width_rad2_per_s2: f64,
-    wall_n_m: f64,
-    swirl_drag_n_m_s2: f64,
     per_swirl_kg_m2: f64,
     per_wash_kg_m2: f64,
     per_wash_ratio: f64,
@@ -87,11 +87,12 @@ impl<'a> Frame<'a> {
             u,
             d,
             dt_s,
-            water_n_m_s2: p.pulsator.drag_n_m_s2 * (u.level_m / p.pulsator.cover_m).clamp(0.0, 1.0),
-            textile_n_m: textile,
+            drag_n_m_s2: [
+                p.pulsator.drag_n_m_s2 * (u.level_m / p.pulsator.cover_m).clamp(0.0, 1.0),
+                p.basket.swirl_drag_n_m_s2,
+            ],
+            textile_n_m: [textile, p.load.wall_ratio * textile],
             textile_width_rad2_per_s2: textile_width * textile_width,
-            wall_n_m: p.load.wall_ratio * textile,
-            swirl_drag_n_m_s2: p.basket.swirl_drag_n_m_s2,
             per_swirl_kg_m2: 1.0 / swirl_kg_m2,
             per_wash_kg_m2: 1.0 / d.wash_kg_m2,
             per_wash_ratio: 1.0 / d.wash_ratio,
@@ -112,22 +113,30 @@ impl<'a> Frame<'a> {
         }
     }
 
+    /// Torques of the load on the pulsator and of the wall on the bath, N·m. In pairs: two roots
+    /// and two divisions at a time are what a step mostly costs.
+    fn torques_n_m(&self, pulsator: f64, swirl: f64) -> [f64; 2] {
+        let speeds = [pulsator - swirl, swirl];
+        let roots = speeds.map(|w| (w * w + self.textile_width_rad2_per_s2).sqrt());
+        core::array::from_fn(|i| {
+            self.drag_n_m_s2[i] * speeds[i] * speeds[i].abs()
+                + self.textile_n_m[i] * speeds[i] / roots[i]
+        })
+    }
+
     fn load_n_m(&self, pulsator: f64, swirl: f64) -> f64 {
-        let dw = pulsator - swirl;
-        self.water_n_m_s2 * dw * dw.abs()
-            + self.textile_n_m * dw / (dw * dw + self.textile_width_rad2_per_s2).sqrt()
+        self.torques_n_m(pulsator, swirl)[0]
     }
 
     fn wall_torque_n_m(&self, swirl: f64) -> f64 {
-        self.swirl_drag_n_m_s2 * swirl * swirl.abs()
-            + self.wall_n_m * swirl / (swirl * swirl + self.textile_width_rad2_per_s2).sqrt()
+        self.torques_n_m(0.0, swirl)[1]
     }
 
     /// `link_n_m` is the torque of a slipping link, or `None` while nothing slips.
     fn slopes(&self, [rotor, pulsator, swirl]: [f64; 3], link_n_m: Option<f64>) -> Slopes {
         let d = self.d;
-        let load = self.load_n_m(pulsator, swirl);
-        let swirl_per_s = (load - self.wall_torque_n_m(swirl)) * self.per_swirl_kg_m2;
+        let [load, wall] = self.torques_n_m(pulsator, swirl);
+        let swirl_per_s = (load - wall) * self.per_swirl_kg_m2;
         let friction = bounded(
             rotor * self.friction_slope_n_m_s,
             -d.friction_n_m,
@@ -217,7 +226,8 @@ fn stand(p: &PlantParams, frame: &Frame<'_>, s: &mut DriveState, sums: &mut Driv
     let swirl = s.swirl_rad_per_s;
     let load = frame.load_n_m(0.0, swirl);
     let slope = |[ow]: [f64; 1]| {
-        [(frame.load_n_m(0.0, ow) - frame.wall_torque_n_m(ow)) * frame.per_swirl_kg_m2]
+        let [load, wall] = frame.torques_n_m(0.0, ow);
+        [(load - wall) * frame.per_swirl_kg_m2]
     };
     let [next] = runge_kutta([swirl], slope([swirl]), dt_s, slope);
     s.rotor_rad_per_s = 0.0;

@@ -171,11 +171,7 @@ fn a_worn_pulsator_gives_noise_in_wash_and_slips() {
 fn basket_or_balance_ring_trouble_gives_slow_spin_and_poor_drying() {
     for id in ["P", "T", "N"] {
         let healthy = figures(id, &[]);
-        let rough = ActiveFault {
-            severity_ratio: 0.5,
-            ..ActiveFault::constant("basket_bearing_rough")
-        };
-        let rough = figures_of(id, &[rough]);
+        let rough = figures(id, &["basket_bearing_rough"]);
         assert!(
             rough.spin_rpm() < healthy.spin_rpm() - 5.0,
             "{id}: {rough:?}"
@@ -196,19 +192,13 @@ fn basket_or_balance_ring_trouble_gives_slow_spin_and_poor_drying() {
 
 #[test]
 fn a_dragging_brake_slows_spin_and_heats_the_motor() {
-    let dragging = ActiveFault {
-        severity_ratio: 0.95,
-        ..ActiveFault::constant("brake_drags")
-    };
-    let (f, healthy) = (figures_of("P", &[dragging]), figures("P", &[]));
+    let (f, healthy) = (figures("P", &["brake_drags"]), figures("P", &[]));
     assert!(
         f.spin_rpm() < healthy.spin_rpm() - 10.0 && f.spin_rpm() > 300.0,
         "{f:?}"
     );
     assert!(f.moisture_ratio > healthy.moisture_ratio + 0.01, "{f:?}");
     assert!(f.winding_k > healthy.winding_k + 10.0, "{f:?}");
-    // For good it holds the basket back.
-    assert!(figures("P", &["brake_drags"]).spin_rpm() < 0.5 * healthy.spin_rpm());
 }
 
 #[test]

@@ -86,7 +86,7 @@ fn basket(machine: &Machine) -> Vec<Seen> {
     } else {
         list.push(seen("basket_free", "the basket turns freely"));
     }
-    if params.basket.bearing_n_m > 3.0 * machine.model().plant.basket.bearing_n_m {
+    if params.basket.bearing_n_m > 1.7 * machine.model().plant.basket.bearing_n_m {
         list.push(seen("basket_rough", "it turns roughly, with a rumble"));
     }
     if params.basket.scrape_n_m > 0.1 {

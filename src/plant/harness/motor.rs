@@ -144,6 +144,32 @@ impl MotorParams {
         })
     }
 
+    /// What of the coils depends on the slip and not on temperatures.
+    ///
+    /// # Errors
+    /// [`SolveError::SingularCoils`] if a coil has no leakage.
+    pub fn core(
+        &self,
+        coils: &Coils,
+        slip_ratio: f64,
+        s_rad_per_s: Complex,
+    ) -> Result<MotorCore, SolveError> {
+        let field_ohm = self.field_ohm(slip_ratio, s_rad_per_s);
+        let n = coils.count;
+        let mut bare_siemens = coils.impedance_ohm(self, field_ohm, s_rad_per_s);
+        invert(&mut bare_siemens, n)?;
+        let mut ohm = bare_siemens;
+        for (k, row) in ohm.iter_mut().enumerate().take(n) {
+            row[k] += Complex::real(1.0 / coils.iron_ohm(self, k));
+        }
+        invert(&mut ohm, n)?;
+        Ok(MotorCore {
+            bare_siemens,
+            ohm,
+            field_ohm,
+        })
+    }
+
     /// Admittances of the coils (copper and iron included), row by row, S; only the first
     /// `count * count` entries are used.
     ///
@@ -157,26 +183,34 @@ impl MotorParams {
         slip_ratio: f64,
         s_rad_per_s: Complex,
     ) -> Result<MotorPort, SolveError> {
-        let field_ohm = self.field_ohm(slip_ratio, s_rad_per_s);
+        let core = self.core(coils, slip_ratio, s_rad_per_s)?;
+        self.port_of(&core, coils, faults, temperatures_k)
+    }
+
+    /// The same where what does not depend on temperatures is at hand.
+    ///
+    /// # Errors
+    /// As for [`MotorParams::port`].
+    pub fn port_of(
+        &self,
+        core: &MotorCore,
+        coils: &Coils,
+        faults: &MotorFaults,
+        temperatures_k: WindingsK,
+    ) -> Result<MotorPort, SolveError> {
         let n = coils.count;
-        let mut bare = coils.impedance_ohm(self, field_ohm, s_rad_per_s);
-        invert(&mut bare, n)?;
-        let mut whole = bare;
-        for (k, row) in whole.iter_mut().enumerate().take(n) {
-            row[k] += Complex::real(1.0 / coils.iron_ohm(self, k));
-        }
-        invert(&mut whole, n)?;
+        let mut siemens = core.ohm;
         let mut copper_ohm = [0.0; 4];
         for k in 0..n {
             copper_ohm[k] = coils.copper_ohm(self, faults, temperatures_k, k);
-            whole[k][k] += Complex::real(copper_ohm[k]);
+            siemens[k][k] += Complex::real(copper_ohm[k]);
         }
-        invert(&mut whole, n)?;
+        invert(&mut siemens, n)?;
         Ok(MotorPort {
-            bare_siemens: bare,
-            siemens: whole,
+            bare_siemens: core.bare_siemens,
+            siemens,
             copper_ohm,
-            field_ohm,
+            field_ohm: core.field_ohm,
         })
     }
 
@@ -221,6 +255,17 @@ impl MotorParams {
         flow.torque_n_m = gap_w / self.synchronous_rad_per_s(frequency_hz);
         flow
     }
+}
+
+/// The coils at a slip, before their copper.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MotorCore {
+    /// Coil admittances without copper and iron, S.
+    bare_siemens: [[Complex; 4]; 4],
+    /// Coil impedances with iron, ohm.
+    ohm: [[Complex; 4]; 4],
+    /// Forward and backward field impedance, ohm.
+    field_ohm: [Complex; 2],
 }
 
 /// The coils' admittances and what is needed to look inside them.

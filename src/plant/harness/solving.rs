@@ -20,6 +20,7 @@ use crate::network::Plan;
 use crate::network::SolveError;
 use crate::network::Solver;
 use crate::plant::harness::coils::Coils;
+use crate::plant::harness::motor::MotorCore;
 use crate::plant::harness::motor::MotorFlow;
 use crate::plant::harness::motor::OPEN_OHM;
 use crate::plant::harness::motor::WindingsK;
@@ -27,7 +28,7 @@ use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::point::Point;
 use crate::plant::harness::store::Store;
 use crate::plant::harness::store::bits;
-use crate::plant::harness::table::motor_table;
+use crate::plant::harness::table::TABLE_SAMPLES;
 use crate::plant::harness::watch::Watch;
 use crate::plant::harness::watch::Watched;
 use crate::plant::harness::wiring::Wiring;
@@ -158,10 +159,37 @@ impl Harness {
         temperatures_k: WindingsK,
         scratch: &mut Scratch,
     ) -> Result<MotorFlow, SolveError> {
-        let s_rad_per_s = Frequency::steady(self.wiring.model.frequency_hz).s_rad_per_s;
+        let core = self.motor_core(slip_ratio)?;
+        self.flow_of(reduced, &core, temperatures_k, scratch)
+    }
+
+    /// The motor at one slip, before its copper.
+    ///
+    /// # Errors
+    /// [`SolveError`] if the coils are singular.
+    pub fn motor_core(&self, slip_ratio: f64) -> Result<MotorCore, SolveError> {
+        let model = &self.wiring.model;
+        let s_rad_per_s = Frequency::steady(model.frequency_hz).s_rad_per_s;
+        model
+            .motor
+            .params
+            .core(&self.coils, slip_ratio, s_rad_per_s)
+    }
+
+    /// The same as [`Harness::flow`] where the motor at that slip is at hand.
+    ///
+    /// # Errors
+    /// [`SolveError`] if the coils are singular.
+    pub fn flow_of(
+        &self,
+        reduced: &Reduced,
+        core: &MotorCore,
+        temperatures_k: WindingsK,
+        scratch: &mut Scratch,
+    ) -> Result<MotorFlow, SolveError> {
         let motor = &self.wiring.model.motor.params;
         let faults = &self.wiring.motor_faults;
-        let port = motor.port(&self.coils, faults, temperatures_k, slip_ratio, s_rad_per_s)?;
+        let port = motor.port_of(core, &self.coils, faults, temperatures_k)?;
         let n = self.coils.count;
         port.rows_into(n, &mut scratch.rows);
         let plan = &*self.base.plan;
@@ -197,24 +225,22 @@ impl Harness {
         reduced.watched.reading(watch, &scratch.block_v)
     }
 
-    /// The motor against speed, positive in direction A, from the store if it is there; give
-    /// quantised temperatures so that it often is.
+    /// The motor at the speeds of a table, before its copper; from the store if it is there.
     ///
     /// # Errors
-    /// As for [`Harness::flow`].
-    pub fn motor_table(
-        &self,
-        contacts: Contacts,
-        temperatures_k: WindingsK,
-    ) -> Result<Arc<MotorTable>, SolveError> {
-        let key = (contacts, bits(temperatures_k));
-        if let Some(kept) = self.store.at_hand().tables.get(&key) {
-            return Ok(kept);
+    /// [`SolveError`] if the coils are singular.
+    pub fn table_cores(&self) -> Result<Arc<[MotorCore]>, SolveError> {
+        if let Some(kept) = &self.store.at_hand().table_cores {
+            return Ok(Arc::clone(kept));
         }
-        let reduced = self.reduced(contacts)?;
-        let table = Arc::new(motor_table(self, &reduced, temperatures_k)?);
-        self.store.at_hand().tables.put(key, Arc::clone(&table));
-        Ok(table)
+        let model = &self.wiring.model;
+        let slips = MotorTable::sample_speeds_rad_per_s(TABLE_SAMPLES)
+            .map(|speed| model.motor.params.slip_ratio(speed, model.frequency_hz));
+        let cores: Arc<[MotorCore]> = slips
+            .map(|slip| self.motor_core(slip))
+            .collect::<Result<_, _>>()?;
+        self.store.at_hand().table_cores = Some(Arc::clone(&cores));
+        Ok(cores)
     }
 
     /// The whole network in AC at a slip.
@@ -235,13 +261,13 @@ impl Harness {
         let mut scratch = Scratch::default();
         let flow = self.flow(&reduced, slip_ratio, temperatures_k, &mut scratch)?;
         let (base, factors) = (Arc::clone(&self.base), Arc::clone(&reduced.factors));
-        let inner = scratch.inner;
+        let Scratch { inner, block_v, .. } = scratch;
         let solution = Solver {
             base: &base,
             factors: &factors,
             inner: &inner,
         }
-        .solve();
+        .solve_from(&block_v);
         let point = Arc::new(AcPoint {
             network: Point {
                 base,

@@ -11,13 +11,13 @@ use std::sync::PoisonError;
 use crate::network::Base;
 use crate::network::Contacts;
 use crate::network::Plan;
+use crate::plant::harness::motor::MotorCore;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::point::Point;
 use crate::plant::harness::solving::Reduced;
-use crate::plant::motor_table::MotorTable;
 
-/// A list of answers, the oldest of which goes when there are too many.
+/// A list of answers; the one not asked for longest goes when there are too many.
 #[derive(Clone, Debug)]
 pub struct Kept<K, V> {
     most: usize,
@@ -32,9 +32,10 @@ impl<K: PartialEq, V: Clone> Kept<K, V> {
     }
 
     /// The answer to a question asked before.
-    pub fn get(&self, key: &K) -> Option<V> {
-        let mut newest_first = self.list.iter().rev();
-        newest_first.find(|(k, _)| k == key).map(|(_, v)| v.clone())
+    pub fn get(&mut self, key: &K) -> Option<V> {
+        let at = self.list.iter().rposition(|(k, _)| k == key)?;
+        self.list[at..].rotate_left(1);
+        self.list.last().map(|(_, value)| value.clone())
     }
 
     /// Keeps an answer.
@@ -64,8 +65,8 @@ pub struct Solved {
     pub reduced: Kept<Contacts, Arc<Reduced>>,
     /// Solved in AC.
     pub ac_points: Kept<AcKey, Arc<AcPoint>>,
-    /// Motor tables (20 kB each); a cycle uses three at a time.
-    pub tables: Kept<(Contacts, [u64; 2]), Arc<MotorTable>>,
+    /// The motor at the speeds of a table, before its copper.
+    pub table_cores: Option<Arc<[MotorCore]>>,
 }
 
 impl Solved {
@@ -77,7 +78,7 @@ impl Solved {
             direct_points: Kept::room(8),
             reduced: Kept::room(16),
             ac_points: Kept::room(4),
-            tables: Kept::room(12),
+            table_cores: None,
         }
     }
 }
