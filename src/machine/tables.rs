@@ -23,8 +23,8 @@ use crate::plant::motor_table::MotorTable;
 
 /// Steps in which winding temperatures go into a table, K.
 const TEMPERATURE_STEP_K: f64 = 8.0;
-/// Tables kept, 25 kB each: a wash that heats its motor from cold to hot asks for some 60.
-const KEPT_TABLES: usize = 64;
+/// Tables kept, 25 kB each: a wash that heats its motor from cold to hot asks for some 70.
+const KEPT_TABLES: usize = 96;
 /// Contact sets without a live motor kept.
 const KEPT_DEAD: usize = 16;
 /// Less stalled input than this is no live motor, W: snubbers and stray capacitance.

@@ -126,6 +126,7 @@ impl<N: Number> Inner<N> {
     fn eliminate(&mut self, plan: &Plan) -> Result<(), SolveError> {
         let m = self.size;
         self.pivot_inverse.clear();
+        self.pivot_inverse.reserve_exact(m);
         for k in 0..m {
             let mut pivot = self.earth[k];
             for j in k + 1..m {

@@ -157,6 +157,7 @@ impl<N: Number> Solver<'_, N> {
         spread_unknowns(self.base, self.factors, with_offsets, out);
         let count = plan.coil_nodes.len();
         out.coil_a.clear();
+        out.coil_a.reserve_exact(count);
         for row in 0..count {
             let mut current_a = N::default();
             for (column, [from, to]) in plan.coil_nodes.iter().enumerate() {

@@ -285,6 +285,7 @@ impl MotorPort {
     /// The terminal admittances row by row into a reused list.
     pub fn rows_into(&self, count: usize, rows: &mut Vec<Complex>) {
         rows.clear();
+        rows.reserve_exact(count * count);
         for row in &self.siemens[..count] {
             rows.extend_from_slice(&row[..count]);
         }
