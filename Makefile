@@ -1,7 +1,7 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve room dist test check bench shots tables run setup clean help validate pars
+.PHONY: serve room dist test check bench shots tables run setup clean help validate pars fuzz
 
 # Build the app and serve it on this machine; prints the address.
 serve:
@@ -48,6 +48,10 @@ validate:
 # Let the expert work every shipped job anew and store what it needed (scenarios/pars.json); takes minutes.
 pars:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --release --test expert stored_targets
+
+# Give ten million changed files to every reader of foreign bytes; TUBWRIGHT_RUNS says how many instead.
+fuzz:
+	@cargo test --locked --release --test foreign_bytes -- --ignored --nocapture ten_million
 
 # What the continuous integration runs: check, then test.
 run:

@@ -7,11 +7,20 @@ if (window.top === window && "serviceWorker" in navigator) {
 
   // A newer build may take over only a page on which nothing has been done, and never one that shows a job.
   const idle = () => !touched && /^#?\/?(jobs\/?)?$/.test(location.hash);
+  // On any other page a line says so, and a person decides.
+  let asked = false;
   const offer = (worker) => {
-    if (hadOne && idle()) worker.postMessage("take over");
+    if (!hadOne) return;
+    if (idle()) return worker.postMessage("take over");
+    document.documentElement.dataset.newer = "";
+    dispatchEvent(new Event("newer-waits"));
+    addEventListener("newer-take", () => {
+      asked = true;
+      worker.postMessage("take over");
+    });
   };
   keeper.addEventListener("controllerchange", () => {
-    if (hadOne && idle()) location.reload();
+    if (asked || (hadOne && idle())) location.reload();
   });
   addEventListener("load", async () => {
     const registration = await keeper.register("./offline.js").catch(() => null);

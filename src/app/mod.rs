@@ -26,6 +26,7 @@ mod loading;
 mod markdown;
 mod me;
 mod net;
+mod newer;
 mod open_files;
 mod open_job;
 mod opened;

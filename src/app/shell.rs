@@ -15,6 +15,7 @@ use crate::app::job_host::JobHost;
 use crate::app::job_host::JobScreen;
 use crate::app::jobs::JobsScreen;
 use crate::app::me::MeScreen;
+use crate::app::newer::Newer;
 use crate::app::open_job::OpenJobScreen;
 use crate::app::readings::ReadingsScreen;
 use crate::app::route::Route;
@@ -53,6 +54,7 @@ pub fn App() -> Html {
                 <button type="button" class="skip-link" onclick={skip}>{ "To the content" }</button>
                 if is_locked || !matches!(route, Route::Bench(_)) {
                     <TopBar route={route.clone()} sits={sitting::running::is_running()} />
+                    <Newer />
                 }
                 if is_locked { <Lock /> } else { { screen(&route) } }
             </Watch>
