@@ -1,6 +1,6 @@
-// Turns trunk's output into the site: `node site.mjs STAGED OPTIMISED DIST`.
+// Turns trunk's output into the site: `node site.mjs STAGED OPTIMISED_WASM DIST`.
 //
-// What trunk does not do: put the optimised programs in place of the raw ones, name the thread by its content, move the start script out
+// What trunk does not do: put the optimised program in place of the raw one, move the start script out
 // of the page into a file, give the page a policy under which nothing but its own files can run, load or
 // be sent to, and have the browser keep the site for use without a network.
 import { createHash } from "node:crypto";
@@ -26,9 +26,9 @@ const put = (name, text) => {
 };
 const offline = join(dirname(fileURLToPath(import.meta.url)), "offline");
 
-const programs = readdirSync(next).filter((name) => name.endsWith("_bg.wasm"));
-if (programs.length !== 2) fail(`expected the page and its thread in ${staged}, found ${programs.length} programs: run 'make clean' and build again.`);
-for (const program of programs) cpSync(join(optimised, program), join(next, program));
+const program = readdirSync(next).filter((name) => name.endsWith("_bg.wasm"));
+if (program.length !== 1) fail(`expected one program in ${staged}, found ${program.length}: run 'make clean' and build again.`);
+cpSync(optimised, join(next, program[0]));
 
 const pagePath = join(next, "index.html");
 let page = readFileSync(pagePath, "utf8");
@@ -56,12 +56,9 @@ page = page.replace(
   `<link rel="manifest" href="${put("manifest.webmanifest", JSON.stringify(manifest))}">\n<script defer src="${register}"></script>\n</head>`,
 );
 
-// A thread of the page starts itself: its script ends by fetching the program beside it.
-const threadProgram = put("thread.wasm", readFileSync(join(next, "thread_bg.wasm")));
-const threadScript = readFileSync(join(next, "thread.js"), "utf8").replace("thread_bg.wasm", threadProgram.slice(2));
-if (!threadScript.includes(threadProgram.slice(2))) fail("the thread's script names no program: did wasm-bindgen change its output?");
-const thread = put("thread.js", `${threadScript}\nawait __wbg_init();\n`);
-for (const name of ["thread_bg.wasm", "thread.js"]) rmSync(join(next, name));
+const glue = /<link rel="modulepreload" href="([^"]+)"/.exec(page)?.[1] ?? fail("the page names no program: did trunk change its output?");
+const threadSource = readFileSync(join(dirname(fileURLToPath(import.meta.url)), "../src/app/worker/thread.js"), "utf8");
+const thread = put("thread.js", threadSource.replace("{{program}}", glue));
 page = page.replace("</head>", `<meta name="thread" content="${thread}">\n</head>`);
 
 const policy = [

@@ -52,10 +52,13 @@ mod worker;
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod as_text;
 
-pub use worker::serve;
-
-/// Draws the first screen in place of the page's "Opening the workshop".
+/// Draws the first screen in place of the page's "Opening the workshop"; in a thread of the page,
+/// takes questions instead.
 pub fn start() {
+    if web_sys::window().is_none() {
+        worker::serve();
+        return;
+    }
     crash::watch();
     let root = gloo::utils::document().get_element_by_id("app");
     if let Some(root) = root {

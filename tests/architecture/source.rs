@@ -47,11 +47,11 @@ impl Source {
         }
     }
 
-    /// The module at the top that the file belongs to; none for the entries.
+    /// The module at the top that the file belongs to; none for `lib.rs` and `main.rs`.
     pub fn module(&self) -> Option<&str> {
         match self.path.split_once('/') {
             Some((folder, _)) => Some(folder),
-            None if ["lib.rs", "main.rs", "thread.rs"].contains(&self.path.as_str()) => None,
+            None if self.path == "lib.rs" || self.path == "main.rs" => None,
             None => self.path.strip_suffix(".rs"),
         }
     }

@@ -1,7 +1,8 @@
 //! Long questions in a thread of their own, so that the screen never waits.
 //!
-//! The thread is a program of its own, of the same parts: what only it does is no part of the page
-//! that a first job waits for. To cancel, the thread is ended; the next question starts a new one.
+//! The program is its own worker: the page hands its compiled module to a thread, which starts the
+//! same program, finds no window, and answers questions instead of drawing. To cancel, the thread is
+//! ended; the next question starts a new one.
 
 mod inside;
 mod messages;

@@ -50,6 +50,7 @@ impl Thread {
                 why: "The browser has stopped the computation.".to_owned(),
             });
         });
+        worker.post_message(&wasm_bindgen::module()).ok()?;
         Some(Self {
             worker,
             _heard: [heard, broken],
