@@ -172,7 +172,7 @@ fn row(
     };
     html! {
         <li class="opened__job" key={job.id.clone()}>
-            <span class="opened__who">{ format!("{}. {title}", index + 1) }{ job.is_draft.then_some(" (draft)") }</span>
+            <span class="opened__title">{ format!("{}. {title}", index + 1) }{ job.is_draft.then_some(" (draft)") }</span>
             <button type="button" class="button button--small" disabled={index == 0} onclick={to(set.moved(index, true))}
                 aria-label={format!("Earlier: {title}")}>{ "Earlier" }</button>
             <button type="button" class="button button--small" disabled={index + 1 == set.jobs.len()} onclick={to(set.moved(index, false))}

@@ -107,7 +107,7 @@ export async function a_complaint_that_does_not_fit_is_told_with_its_remedy({ vi
   const person = await visit();
   const { page } = person;
   await write(person);
-  await field(page, "Complaint").fill("It bangs and walks when it spins.");
+  await field(page, "Complaint").fill("It tingles when I touch it.");
   await page.getByText(/The complaint speaks of what the machine does not do/).waitFor({ timeout: 240_000 });
   await page.getByRole("button", { name: "Use as the complaint" }).click();
   await page.getByText(/^The complaint fits/).waitFor({ timeout: 240_000 });
@@ -154,7 +154,7 @@ export async function a_training_set_is_made_handed_to_a_class_and_opens_job_by_
   await apprentice.go("#/jobs");
   await page.getByText("Week one: 1 of 2 mastered").click();
   assert.equal(await set.getByRole("link").count(), 2, "the next job has opened");
-  await page.getByRole("button", { name: "Forget the set “Week one”" }).click();
+  await page.getByRole("button", { name: "Forget this set: Week one" }).click();
   await page.getByText(/^Week one/).waitFor({ state: "detached" });
 }
 
