@@ -11,12 +11,17 @@ use tubwright::scenario::catalogue;
 use tubwright::scenario::fault_file::ChangeFile;
 use tubwright::scenario::fault_file::FaultFile;
 use tubwright::scenario::fault_file::Touched;
+use tubwright::scenario::job_file_from_text;
 use tubwright::scenario::job_files;
 use tubwright::scenario::machine_file::MachineFile;
 use tubwright::scenario::machine_files;
 use tubwright::scenario::made_good;
+use tubwright::scenario::read_catalogue;
+use tubwright::scenario::read_machine;
 use tubwright::scenario::schema;
+use tubwright::scenario::set_from_text;
 use tubwright::scenario::workshop_file::WorkKindFile;
+use tubwright::scenario::write::write;
 
 mod scenario_files {
     pub mod validator;
@@ -295,17 +300,58 @@ fn every_job_file_that_lies_in_the_folder_is_shipped() {
 }
 
 /// `TUBWRIGHT_WRITE=1 cargo test --test scenario_files` lays the files out anew.
-#[test]
-fn a_shipped_job_read_and_written_again_is_the_same_to_the_byte() {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/jobs");
-    for job in tubwright::scenario::job_files().expect("sound") {
-        let path = folder.join(format!("{}.json", job.id));
-        let text = std::fs::read_to_string(&path).expect("ships");
-        let again = tubwright::scenario::write::write(&job.file).expect("writes");
-        if std::env::var_os("TUBWRIGHT_WRITE").is_some() {
-            std::fs::write(&path, &again).expect("can be written");
-        } else {
-            assert!(again == text, "{} is laid out differently", job.id);
-        }
+fn is_written_as(path: &Path, again: &str) {
+    let text = fs::read_to_string(path).expect("ships");
+    if std::env::var_os("TUBWRIGHT_WRITE").is_some() {
+        fs::write(path, again).expect("can be written");
+    } else {
+        assert!(again == text, "{} is laid out differently", path.display());
     }
+}
+
+#[test]
+fn every_shipped_file_read_and_written_again_is_the_same_to_the_byte() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
+    for job in job_files().expect("sound") {
+        let again = write(&job.file).expect("writes");
+        is_written_as(&root.join(format!("jobs/{}.json", job.id)), &again);
+    }
+    for machine in machine_files().expect("sound") {
+        let name = machine.id.to_lowercase();
+        let again = write(machine).expect("writes");
+        is_written_as(&root.join(format!("machines/{name}.json")), &again);
+    }
+    let again = write(catalogue().expect("sound")).expect("writes");
+    is_written_as(&root.join("faults.json"), &again);
+    let folder = fs::read_dir(root.join("sets")).expect("ships");
+    for path in folder.map(|entry| entry.expect("readable").path()) {
+        let text = fs::read_to_string(&path).expect("readable");
+        let set = set_from_text("set", &text).expect("sound");
+        is_written_as(&path, &write(&set).expect("writes"));
+    }
+}
+
+/// What the writer leaves out or puts in would be a change of what the file says.
+#[test]
+fn writing_a_shipped_file_neither_adds_nor_drops_a_field() {
+    for (path, value) in shipped_files() {
+        let text = value.to_string();
+        let again = match value["format"].as_str().expect("states its format") {
+            "tubwright-job-1" => as_value(&job_file_from_text(&path, &text).expect("sound")),
+            "tubwright-faults-1" => as_value(&read_catalogue(&path, &text).expect("sound")),
+            "tubwright-set-1" => as_value(&set_from_text(&path, &text).expect("sound")),
+            _ => {
+                let all = catalogue().expect("sound");
+                as_value(&read_machine(&path, &text, all).expect("sound"))
+            }
+        };
+        assert!(
+            again == value,
+            "{path} says something else when it is written"
+        );
+    }
+}
+
+fn as_value<T: serde::Serialize>(file: &T) -> Value {
+    serde_json::to_value(file).expect("writes")
 }

@@ -9,6 +9,8 @@ use yew::prelude::*;
 use crate::app::format;
 use crate::app::job_filter::FilterBar;
 use crate::app::job_filter::JobFilter;
+use crate::app::kept_sets;
+use crate::app::kept_sets::KeptSet;
 use crate::app::library;
 use crate::app::opened::OpenedJobs;
 use crate::app::route::Route;
@@ -77,15 +79,22 @@ pub struct JobListProps {
     /// Training sets.
     #[prop_or_default]
     pub sets: Vec<SetModel>,
+    /// Forgets a set that came from outside.
+    #[prop_or_default]
+    pub on_forget: Callback<String>,
+    /// Something was opened or forgotten.
+    #[prop_or_default]
+    pub on_change: Callback<()>,
 }
 
 /// The screen: reads what is kept, then shows the list.
 #[component]
 pub fn JobsScreen() -> Html {
-    let saved = use_state(|| None::<Vec<SavedJob>>);
-    {
-        let saved = saved.clone();
-        use_effect_with((), move |()| {
+    let kept = use_state(|| None::<(Vec<SavedJob>, Vec<KeptSet>)>);
+    let refresh = {
+        let kept = kept.setter();
+        use_callback((), move |(), ()| {
+            let kept = kept.clone();
             spawn_local(async move {
                 // A list that cannot be read is an empty one; opening a job says why.
                 let texts = Store::open().await.all("job/").await.unwrap_or_default();
@@ -93,19 +102,46 @@ pub fn JobsScreen() -> Html {
                     .iter()
                     .filter_map(|(_, text)| SavedJob::read(text).ok())
                     .collect();
-                saved.set(Some(jobs));
+                kept.set(Some((jobs, kept_sets::all().await)));
             });
-        });
+        })
+    };
+    {
+        let refresh = refresh.clone();
+        use_effect_with((), move |()| refresh.emit(()));
     }
-    let Some(saved) = &*saved else {
+    let on_forget = {
+        let refresh = refresh.clone();
+        use_callback((), move |id: String, ()| {
+            let refresh = refresh.clone();
+            spawn_local(async move {
+                // What cannot be forgotten stays on the list, which says it.
+                let _ = kept_sets::forget(&id).await;
+                refresh.emit(());
+            });
+        })
+    };
+    let Some((saved, given)) = &*kept else {
         return html! { <main class="page jobs" id="main" tabindex="-1"><h1>{ "Jobs" }</h1></main> };
     };
     let tiles = tiles(&library::all(), saved);
-    let sets: Vec<SetModel> = library::sets()
+    let shipped = library::sets().iter();
+    let mut sets: Vec<SetModel> = given
         .iter()
-        .map(|set| training_set::model(set, &tiles))
+        .map(|set| given_set(set, &tiles, saved))
         .collect();
-    html! { <JobList {tiles} {sets} /> }
+    sets.extend(shipped.map(|set| training_set::model(set, &tiles)));
+    html! { <JobList {tiles} {sets} {on_forget} on_change={refresh} /> }
+}
+
+/// A set from an instructor, some of whose jobs do not ship.
+fn given_set(given: &KeptSet, shipped: &[JobTile], saved: &[SavedJob]) -> SetModel {
+    let own = tiles(&given.own, saved);
+    let all: Vec<JobTile> = own.iter().chain(shipped).cloned().collect();
+    SetModel {
+        kept: Some(given.id.clone()),
+        ..training_set::model(&given.set, &all)
+    }
 }
 
 /// The cards, by level and then by title.
@@ -176,10 +212,10 @@ pub fn JobList(props: &JobListProps) -> Html {
             </header>
             <div class="page__body stack">
                 { invitation(&props.tiles) }
-                { for props.sets.iter().map(|set| html! { <TrainingSet set={set.clone()} /> }) }
+                { for props.sets.iter().map(|set| html! { <TrainingSet key={set.kept.clone().unwrap_or_else(|| set.title.clone())} set={set.clone()} on_forget={props.on_forget.clone()} /> }) }
                 <FilterBar tiles={props.tiles.clone()} filter={(*filter).clone()} n_shown={shown.len()} {on_change} />
                 <ul class="jobs__list">{ for shown.into_iter().map(tile) }</ul>
-                <OpenedJobs />
+                <OpenedJobs on_change={props.on_change.clone()} />
                 <p class="jobs__caution">
                     { "This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone." }
                 </p>
@@ -268,6 +304,8 @@ mod tests {
         JobListProps {
             tiles: vec![tile("one", Progress::New), tile("two", progress)],
             sets: Vec::new(),
+            on_forget: Callback::noop(),
+            on_change: Callback::noop(),
         }
     }
 

@@ -6,17 +6,27 @@ use std::sync::Arc;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::app::kept_sets;
 use crate::app::open_files::OpenFiles;
 use crate::app::open_files::OpenedFile;
 use crate::app::own;
 use crate::app::route::Route;
 use crate::bench::scenario::Scenario;
+use crate::scenario;
 use crate::scenario::Problem;
 use crate::scenario::share;
 
+/// Who hears of changes.
+#[derive(Properties, PartialEq)]
+pub struct OpenedJobsProps {
+    /// Something was opened.
+    #[prop_or_default]
+    pub on_change: Callback<()>,
+}
+
 /// The section.
 #[component]
-pub fn OpenedJobs() -> Html {
+pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
     let jobs = use_state(Vec::<Arc<Scenario>>::new);
     let told = use_state(Vec::<String>::new);
     let refresh = {
@@ -32,11 +42,14 @@ pub fn OpenedJobs() -> Html {
     }
     let on_files = {
         let (told, refresh) = (told.clone(), refresh.clone());
+        let on_change = props.on_change.clone();
         Callback::from(move |files: Vec<OpenedFile>| {
             let (told, refresh) = (told.clone(), refresh.clone());
+            let on_change = on_change.clone();
             spawn_local(async move {
                 told.set(take(files).await);
                 refresh.emit(());
+                on_change.emit(());
             });
         })
     };
@@ -54,7 +67,7 @@ pub fn OpenedJobs() -> Html {
     html! {
         <section class="opened stack" aria-labelledby="opened">
             <h2 id="opened">{ "From your instructor" }</h2>
-            <OpenFiles {on_files} what="Jobs that were given to you" />
+            <OpenFiles {on_files} what="Jobs and training sets that were given to you" />
             <p><a href={Route::Assessment(None).href()}>{ "Sit an assessment" }</a></p>
             <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
             if !jobs.is_empty() {
@@ -80,6 +93,12 @@ async fn take(files: Vec<OpenedFile>) -> Vec<String> {
     }
     let mut told = Vec::new();
     for file in files {
+        if let Ok(text) = &file.text
+            && share::is_set(text)
+        {
+            told.extend(take_set(&file.name, text).await);
+            continue;
+        }
         let read = file
             .text
             .map_err(|why| vec![format!("{}: {why}", file.name)])
@@ -96,4 +115,19 @@ async fn take(files: Vec<OpenedFile>) -> Vec<String> {
         }
     }
     told
+}
+
+/// Keeps a training set with the jobs in it.
+async fn take_set(name: &str, text: &str) -> Vec<String> {
+    match scenario::set_from_text(name, text) {
+        Err(error) => error.problems.iter().map(Problem::to_string).collect(),
+        Ok(set) => vec![match kept_sets::keep(&set).await {
+            Ok(()) => format!(
+                "{name}: the training set “{}” with {} jobs is at the top of this page.",
+                set.title,
+                set.jobs.len()
+            ),
+            Err(error) => format!("{name}: {error}"),
+        }],
+    }
 }

@@ -41,6 +41,8 @@ pub enum Route {
     Result(String),
     /// Making an assessment.
     MakeAssessment,
+    /// Making a training set.
+    MakeSet,
     /// Many results together.
     Cohort,
     /// One's own skills, jobs and data.
@@ -90,6 +92,7 @@ impl Route {
             ("observer", None) => Self::Observer,
             ("result", Some(letters)) => Self::Result(letters),
             ("assessments", None) => Self::MakeAssessment,
+            ("sets", None) => Self::MakeSet,
             ("cohort", None) => Self::Cohort,
             ("me", None) => Self::Me,
             ("settings", None) => Self::Settings,
@@ -125,6 +128,7 @@ impl Route {
             Self::Observer => "#/observer".to_owned(),
             Self::Result(letters) => format!("#/result/{letters}"),
             Self::MakeAssessment => "#/assessments".to_owned(),
+            Self::MakeSet => "#/sets".to_owned(),
             Self::Cohort => "#/cohort".to_owned(),
             Self::Me => "#/me".to_owned(),
             Self::Settings => "#/settings".to_owned(),
@@ -180,6 +184,7 @@ mod tests {
             Route::Observer,
             Route::Result("AbC".into()),
             Route::MakeAssessment,
+            Route::MakeSet,
             Route::Cohort,
             Route::Me,
             Route::Settings,

@@ -7,6 +7,7 @@ use crate::app::cohort::CohortScreen;
 use crate::app::cohort::ReceivedScreen;
 use crate::app::desk::DeskHome;
 use crate::app::desk::DeskScreen;
+use crate::app::desk::SetMaker;
 use crate::app::faults::FaultsScreen;
 use crate::app::handbook::HandbookScreen;
 use crate::app::hooks::focus_on;
@@ -77,6 +78,7 @@ fn title(route: &Route) -> &'static str {
         Route::Observer => "Observer’s sheet",
         Route::Result(_) | Route::Cohort => "Results",
         Route::MakeAssessment => "Make an assessment",
+        Route::MakeSet => "Make a training set",
         Route::Me => "Me",
         Route::Settings => "Settings",
     }
@@ -108,6 +110,7 @@ fn screen(route: &Route) -> Html {
         Route::Sitting => html! { <SittingScreen tick={js_sys::Date::now()} /> },
         Route::Observer => html! { <ObserverScreen /> },
         Route::MakeAssessment => html! { <MakeScreen /> },
+        Route::MakeSet => html! { <SetMaker /> },
         Route::Result(letters) => {
             html! { <ReceivedScreen key={letters.clone()} letters={letters.clone()} /> }
         }

@@ -9,6 +9,8 @@ use crate::scenario::set_file::SetFile;
 /// A set and how far it has got, as it is shown.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct SetModel {
+    /// The name it is kept by, where it came from outside.
+    pub kept: Option<String>,
     /// Title.
     pub title: String,
     /// What it is for.
@@ -29,6 +31,7 @@ pub fn model(set: &SetFile, tiles: &[JobTile]) -> SetModel {
     let marks = |id: &str| tile(id).and_then(|t| t.marks);
     let titled = |id: &String| tile(id).map(|t| (id.clone(), t.title.clone()));
     SetModel {
+        kept: None,
         title: set.title.clone(),
         about: set.about.clone(),
         mastered_at: format!("{:.0}", set.mastered_at_marks),
@@ -46,6 +49,9 @@ pub fn model(set: &SetFile, tiles: &[JobTile]) -> SetModel {
 pub struct TrainingSetProps {
     /// The set.
     pub set: SetModel,
+    /// Forgets one that came from outside.
+    #[prop_or_default]
+    pub on_forget: Callback<String>,
 }
 
 /// The set, folded to one line until it is opened.
@@ -79,6 +85,10 @@ pub fn TrainingSet(props: &TrainingSetProps) -> Html {
                 { format!("{} The next job opens when the one before has {} marks of 100.", set.about, set.mastered_at) }
             </p>
             <ol class="jobs__order">{ for set.jobs.iter().enumerate().map(line) }</ol>
+            if let Some(id) = set.kept.clone() {
+                <p class="card__body"><button type="button" class="button button--small" onclick={props.on_forget.reform(move |_: MouseEvent| id.clone())}
+                    aria-label={format!("Forget this set: {}", set.title)}>{ "Forget this set" }</button></p>
+            }
         </details>
     }
 }
@@ -102,13 +112,17 @@ mod tests {
             mastered_at_marks: 80.0,
             jobs: vec!["one".into(), "two".into()],
             files: Default::default(),
+            sealed: Default::default(),
         };
         model(&file, &[tile("one", marks), tile("two", None)])
     }
 
     #[test]
     fn only_what_is_open_can_be_entered() {
-        let text = as_text::<TrainingSet>(|| TrainingSetProps { set: set(None) });
+        let text = as_text::<TrainingSet>(|| TrainingSetProps {
+            set: set(None),
+            on_forget: Callback::noop(),
+        });
         assert!(text.contains("First steps: 0 of 2 mastered"), "{text}");
         assert!(
             text.contains("#/bench/one") && !text.contains("#/bench/two"),
@@ -120,6 +134,7 @@ mod tests {
     fn mastering_one_opens_the_next() {
         let text = as_text::<TrainingSet>(|| TrainingSetProps {
             set: set(Some(85.0)),
+            on_forget: Callback::noop(),
         });
         assert!(text.contains("First steps: 1 of 2 mastered"), "{text}");
         assert!(text.contains("#/bench/two"), "{text}");

@@ -122,6 +122,9 @@ pub struct PackArgs {
     /// Marks of 100 from which a job counts as mastered and the next one opens.
     #[arg(long, value_name = "MARKS", default_value_t = 80.0)]
     pub mastered_at: f64,
+    /// Cover the jobs, so that nobody reads what is wrong in passing: the class's copy.
+    #[arg(long)]
+    pub sealed: bool,
     /// File to write; standard output if none is given.
     #[arg(long, value_name = "FILE")]
     pub out: Option<String>,

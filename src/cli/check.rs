@@ -29,6 +29,7 @@ use crate::scenario;
 use crate::scenario::FileError;
 use crate::scenario::MachinePack;
 use crate::scenario::Problem;
+use crate::score::Judge;
 
 /// Ticks that a machine is switched on for: the self check is over by then.
 const SWITCHED_ON_TICKS: u64 = 100;
@@ -36,13 +37,14 @@ const SWITCHED_ON_TICKS: u64 = 100;
 /// Does it. Every file that can be read is checked before one that cannot ends the command.
 pub fn run(args: &CheckArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     let mut verdict = Verdict::Passed;
+    let mut judge = Judge::default();
     let (mut answers, mut unread) = (Vec::new(), None);
     for file in &args.files {
         let mut fairness = Vec::new();
         let problems = match files::text(file).and_then(|text| {
             check(file, &text)?;
             if args.fair {
-                fairness = fair::judged(file, &text)?;
+                fairness = fair::judged(&mut judge, file, &text)?;
             }
             Ok(())
         }) {

@@ -13,6 +13,7 @@ use crate::cli::files;
 use crate::scenario;
 use crate::scenario::set_file::SET_FORMAT;
 use crate::scenario::set_file::SetFile;
+use crate::scenario::share;
 
 /// Does it. Jobs stand in order of level, then of name; every wrong file is told.
 pub fn run(args: &PackArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
@@ -46,6 +47,12 @@ pub fn run(args: &PackArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
         mastered_at_marks: args.mastered_at,
         jobs: order.into_iter().map(|(_, id)| id).collect(),
         files: jobs,
+        sealed: BTreeMap::new(),
+    };
+    let set = if args.sealed {
+        share::covered(&set)
+    } else {
+        set
     };
     let text = serde_json::to_string_pretty(&set)? + "\n";
     scenario::set_from_text(&args.dir, &text)?;

@@ -5,6 +5,7 @@
 //! cause, and what was seen is weighed against what that machine would have shown.
 
 mod advice; // what to do next, and what a job should cost
+mod apart; // what tells two machines apart
 mod belief; // probabilities of the causes after each step
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod brute; // belief against Bayes' rule by brute force
@@ -39,6 +40,8 @@ mod weigh; // how well what was seen fits what a machine would have shown
 pub use advice::Par;
 pub use advice::advise;
 pub use advice::par;
+pub use apart::Apart;
+pub use apart::Shows;
 pub use belief::Belief;
 pub use belief::Evidence;
 pub use cause::Cause;
@@ -63,4 +66,5 @@ pub use stored::StoredPar;
 pub use stored::stored_par;
 pub use symptom::Symptom;
 pub use symptom::Symptoms;
+pub use symptom::shown_by;
 pub use told::Told;

@@ -9,6 +9,7 @@ use std::sync::Arc;
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::bench::scenario::Scenario;
 use crate::machine::ActiveFault;
 use crate::machine::CycleFigures;
 use crate::machine::Machine;
@@ -131,6 +132,14 @@ impl Symptoms {
     pub fn with(self, other: Symptoms) -> Symptoms {
         Symptoms(self.0 | other.0)
     }
+    /// Those of both.
+    pub fn and(self, other: Symptoms) -> Symptoms {
+        Symptoms(self.0 & other.0)
+    }
+    /// Those that the other lacks.
+    pub fn without(self, other: Symptoms) -> Symptoms {
+        Symptoms(self.0 & !other.0)
+    }
     /// Those that are there.
     pub fn list(self) -> Vec<Symptom> {
         let there = |s: &Symptom| self.has(*s);
@@ -194,12 +203,26 @@ pub fn shown_by_each<'a>(
     faults.map(of).collect()
 }
 
+/// What a job's own machine would show of a whole program where it stands, beside a sound one in a
+/// usual home.
+///
+/// # Errors
+/// When the machine cannot be set up or solved.
+pub fn shown_by(scenario: &Scenario) -> Result<Symptoms, MachineError> {
+    let (model, site) = (&scenario.machine, &scenario.site);
+    let is = run_at(model, &scenario.faults, &site.params, site.water_kg)?;
+    Ok(beside(&is, &run(model, &[])?))
+}
+
 fn shown_beside(
     model: &Arc<MachineModel>,
     faults: &[ActiveFault],
     sound: &Run,
 ) -> Result<Symptoms, MachineError> {
-    let is = run(model, faults)?;
+    Ok(beside(&run(model, faults)?, sound))
+}
+
+fn beside(is: &Run, sound: &Run) -> Symptoms {
     let mut set = is.noticed;
     let (f, s) = (&is.figures, &sound.figures);
     let filled = is.highest_m > 0.5 * s.level_m;
@@ -243,14 +266,28 @@ fn shown_beside(
     set.put(Symptom::Alarm, f.alarm.is_some());
     set.put(Symptom::Pauses, f.trips > 0);
     set.put(Symptom::Long, f.length_s > 1.2 * s.length_s);
-    Ok(set)
+    set
 }
 
 fn run(model: &Arc<MachineModel>, faults: &[ActiveFault]) -> Result<Run, MachineError> {
+    run_at(model, faults, &[], 0.0)
+}
+
+fn run_at(
+    model: &Arc<MachineModel>,
+    faults: &[ActiveFault],
+    params: &[(String, f64)],
+    water_kg: f64,
+) -> Result<Run, MachineError> {
     // What comes by chance or with heat is complained about when it is there.
     let faults: Vec<ActiveFault> = faults.iter().map(|f| listed(model, f)).collect();
-    let mut machine = Machine::new(model, Setup::of_faults(&faults, 0))?;
+    let setup = Setup {
+        params: params.to_vec(),
+        ..Setup::of_faults(&faults, 0)
+    };
+    let mut machine = Machine::new(model, setup)?;
     machine.cool_down();
+    machine.leave_water(water_kg);
     machine.set_residual_limit(RESIDUAL_A);
     let mut noticed = Symptoms::default();
     machine.advance(600);

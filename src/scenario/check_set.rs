@@ -11,6 +11,7 @@ use crate::scenario::problem::Problems;
 use crate::scenario::read::read;
 use crate::scenario::set_file::SET_FORMAT;
 use crate::scenario::set_file::SetFile;
+use crate::scenario::share;
 
 /// Jobs of a set at most; more is a library. Design choice.
 const MOST_JOBS: usize = 500;
@@ -44,7 +45,10 @@ pub fn read_set(
         let at = format!("jobs[{index}]");
         if !seen.insert(job) {
             problems.add(&at, quoted(job), "name each job once");
-        } else if !shipped.contains(&job.as_str()) && !set.files.contains_key(job) {
+        } else if !shipped.contains(&job.as_str())
+            && !set.files.contains_key(job)
+            && !set.sealed.contains_key(job)
+        {
             let remedy = "name a job that ships, or put its file into `files`";
             problems.add(&at, quoted(job), remedy);
         }
@@ -56,6 +60,12 @@ pub fn read_set(
     for (id, job) in &set.files {
         let at = format!("{file}: files.{id}");
         if let Err(error) = check_job(&at, job, machines, catalogue) {
+            problems.extend(error.problems);
+        }
+    }
+    for (id, letters) in &set.sealed {
+        let at = format!("{file}: sealed.{id}");
+        if let Err(error) = share::unsealed(&at, letters, machines, catalogue) {
             problems.extend(error.problems);
         }
     }
@@ -100,6 +110,20 @@ mod tests {
         assert_eq!(told(&text).expect("sound").jobs.len(), 2);
         let error = told(&text.replace("\"tap_closed\"", "\"tap_close\"")).expect_err("wrong");
         assert!(error.contains("files.our_own: faults[0].id"), "{error}");
+    }
+
+    #[test]
+    fn a_job_may_travel_covered_and_a_cut_one_is_told() {
+        let job = &job_files().expect("sound")[0].file;
+        let letters = share::to_letters(job);
+        let text = |letters: &str| {
+            let sealed = format!("\"sealed\": {{\"our_own\": \"{letters}\"}}, \"files\"");
+            set("\"our_own\"", "").replace("\"files\"", &sealed)
+        };
+        let set = told(&text(&letters)).expect("sound");
+        assert_eq!(share::travelling(&set).get("our_own"), Some(job));
+        let error = told(&text(&letters[..50])).expect_err("wrong");
+        assert!(error.contains("sealed.our_own"), "{error}");
     }
 
     #[test]

@@ -3,10 +3,11 @@
 //!
 //! ```text
 //! {"format": "tubwright-set-1", "title", "about", "mastered_at_marks": 80,
-//!  "jobs": ["no_water", …], "files": {"our_own_job": {…a whole job file…}}}
+//!  "jobs": ["no_water", …], "files": {"our_own_job": {…a whole job file…}},
+//!  "sealed": {"another": "…its letters, as in a link…"}}
 //! ```
 //! A job is one that ships or one that travels in the set, so that a set can be handed to a class as
-//! a single file.
+//! a single file: open in `files`, or in `sealed` as letters that do not show the answer.
 
 use std::collections::BTreeMap;
 
@@ -36,6 +37,9 @@ pub struct SetFile {
     /// Jobs that travel with the set, by name.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub files: BTreeMap<String, JobFile>,
+    /// Jobs that travel with the set as letters, by name.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub sealed: BTreeMap<String, String>,
 }
 
 impl SetFile {
@@ -62,6 +66,7 @@ mod tests {
             mastered_at_marks: 80.0,
             jobs: ["a", "b", "c"].map(str::to_owned).to_vec(),
             files: BTreeMap::new(),
+            sealed: BTreeMap::new(),
         };
         assert_eq!(set.n_open(|_| None), 1);
         assert_eq!(set.n_open(|job| (job == "a").then_some(79.9)), 1);

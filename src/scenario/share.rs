@@ -7,6 +7,8 @@
 //! The keystream keeps the answer from the eye, not from a determined person: its key is below.
 //! `check` is the start of the JSON's SHA-256; it finds links that were cut or changed.
 
+use std::collections::BTreeMap;
+
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD as LETTERS;
 use miniz_oxide::deflate::core as deflate;
@@ -22,11 +24,15 @@ use sha2::Digest;
 use sha2::Sha256;
 
 use crate::scenario::check_job::check_job;
+use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
+use crate::scenario::machine_file::MachineFile;
 use crate::scenario::names::quoted;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problem;
 use crate::scenario::read::read;
+use crate::scenario::set_file::SET_FORMAT;
+use crate::scenario::set_file::SetFile;
 use crate::scenario::shipped;
 
 /// The format of a trainee's copy.
@@ -72,14 +78,22 @@ pub fn to_letters(job: &JobFile) -> String {
 
 /// A stable name for a job that came from outside: the start of its SHA-256.
 pub fn name_of(job: &JobFile) -> String {
-    let json = serde_json::to_vec(job).unwrap_or_default();
-    let digest = Sha256::digest(&json);
+    named("own", &serde_json::to_vec(job).unwrap_or_default())
+}
+
+/// The same for a training set.
+pub fn name_of_set(set: &SetFile) -> String {
+    named("set", &serde_json::to_vec(set).unwrap_or_default())
+}
+
+fn named(kind: &str, json: &[u8]) -> String {
+    let digest = Sha256::digest(json);
     let hex: String = digest
         .iter()
         .take(6)
         .map(|byte| format!("{byte:02x}"))
         .collect();
-    format!("own-{hex}")
+    format!("{kind}-{hex}")
 }
 
 /// A job from the letters of a link, checked whole; `file` is the name errors use.
@@ -87,10 +101,54 @@ pub fn name_of(job: &JobFile) -> String {
 /// # Errors
 /// What is wrong with the link, or with the job in it.
 pub fn from_letters(file: &str, letters: &str) -> Result<JobFile, FileError> {
+    unsealed(
+        file,
+        letters,
+        shipped::machine_files()?,
+        shipped::catalogue()?,
+    )
+}
+
+/// As [`from_letters`], on these machines.
+///
+/// # Errors
+/// What is wrong with the letters, or with the job in them.
+pub fn unsealed(
+    file: &str,
+    letters: &str,
+    machines: &[MachineFile],
+    catalogue: &CatalogueFile,
+) -> Result<JobFile, FileError> {
     let json = json_of(letters).map_err(|remedy| problem(file, "sealed", letters, remedy))?;
     let job: JobFile = read(file, &json)?;
-    check_job(file, &job, shipped::machine_files()?, shipped::catalogue()?)?;
+    check_job(file, &job, machines, catalogue)?;
     Ok(job)
+}
+
+/// The jobs that travel with a set, open or covered, by name; what cannot be read is left out, as the
+/// set's reader has told it.
+pub fn travelling(set: &SetFile) -> BTreeMap<String, JobFile> {
+    let covered = set.sealed.iter();
+    let covered = covered.filter_map(|(id, l)| Some((id.clone(), from_letters(id, l).ok()?)));
+    let mut jobs: BTreeMap<String, JobFile> = covered.collect();
+    jobs.extend(set.files.clone());
+    jobs
+}
+
+/// The set with its jobs covered, to be handed to a class.
+pub fn covered(set: &SetFile) -> SetFile {
+    let letters = set.files.iter();
+    let letters = letters.map(|(id, job)| (id.clone(), to_letters(job)));
+    SetFile {
+        sealed: letters.chain(set.sealed.clone()).collect(),
+        files: BTreeMap::new(),
+        ..set.clone()
+    }
+}
+
+/// The format says that it is a training set.
+pub fn is_set(text: &str) -> bool {
+    has_format(text, SET_FORMAT)
 }
 
 /// A trainee's copy as a file's value.
@@ -115,11 +173,15 @@ pub fn read_shared(file: &str, text: &str) -> Result<JobFile, FileError> {
 
 /// The format says that it is a trainee's copy. What is no JSON is told by the job's reader.
 fn is_sealed(text: &str) -> bool {
+    has_format(text, SEALED_FORMAT)
+}
+
+fn has_format(text: &str, format: &str) -> bool {
     #[derive(Deserialize)]
     struct Head {
         format: String,
     }
-    serde_json::from_str::<Head>(text).is_ok_and(|head| head.format == SEALED_FORMAT)
+    serde_json::from_str::<Head>(text).is_ok_and(|head| head.format == format)
 }
 
 fn problem(file: &str, path: &str, letters: &str, remedy: &str) -> FileError {

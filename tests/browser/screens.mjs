@@ -19,6 +19,7 @@ export async function screens(person) {
     { name: "link", at: "#/job/1damaged" },
     { name: "assessment", at: "#/assessment" },
     { name: "assessments", at: "#/assessments" },
+    { name: "sets", at: "#/sets" },
     { name: "observer", at: "#/observer" },
     { name: "cohort", at: "#/cohort" },
     { name: "me", at: "#/me" },

@@ -152,6 +152,13 @@ fn a_folder_of_jobs_becomes_a_set_that_check_accepts() {
         serde_json::json!(["no_water", "hot_and_stops"])
     );
     assert_eq!(code(&piped(&["check", "-"], set.as_bytes())), 0);
+    let output = run(&["pack", &dir, "--sealed"]);
+    let sealed = String::from_utf8(output.stdout).expect("text");
+    assert!(
+        !sealed.contains("tap_closed"),
+        "the class's copy shows the answer"
+    );
+    assert_eq!(code(&piped(&["check", "-"], sealed.as_bytes())), 0);
     let output = run(&["pack", "/no/such/folder"]);
     assert_eq!(code(&output), 2);
     assert!(said(&output).contains("/no/such/folder"));

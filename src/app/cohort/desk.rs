@@ -15,8 +15,6 @@ use crate::app::cohort::hands::Task;
 use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::replay;
-use crate::app::cohort::replay::Replay;
-use crate::app::cohort::replay::Replayed;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::saving;
 use crate::app::cohort::shown;
@@ -25,6 +23,8 @@ use crate::app::cohort::source::Kind;
 use crate::app::cohort::source::Source;
 use crate::app::cohort::source::kind;
 use crate::app::cohort::source::sources;
+use crate::app::replay::Replay;
+use crate::app::replay::Replayed;
 use crate::app::shared::Shared;
 use crate::app::sitting;
 use crate::app::worker::Answer;
@@ -189,7 +189,7 @@ impl Component for CohortScreen {
     fn view(&self, ctx: &Context<Self>) -> Html {
         let link = ctx.link();
         if let Some(replayed) = &self.replayed {
-            return html! { <Replay replayed={replayed.clone()} on_back={link.callback(|()| Msg::Replayed(None))} /> };
+            return html! { <Replay replayed={replayed.clone()} back="Back to the person" on_back={link.callback(|()| Msg::Replayed(None))} /> };
         }
         html! {
             <main class="page page--wide cohort" id="main" tabindex="-1">

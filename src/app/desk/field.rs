@@ -61,7 +61,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let oninput = {
         let (kind, typed, set) = (props.kind, typed.clone(), set.clone());
         Callback::from(move |event: InputEvent| {
-            let text = if matches!(kind, Kind::Text | Kind::Entries) {
+            let text = if kind == Kind::Text {
                 event.target_unchecked_into::<HtmlTextAreaElement>().value()
             } else {
                 event.target_unchecked_into::<HtmlInputElement>().value()
@@ -82,7 +82,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let invalid = (!problems.is_empty()).then_some("true");
     let described = describes(&id, !props.hint.is_empty(), !problems.is_empty());
     let control = match props.kind {
-        Kind::Text | Kind::Entries => html! {
+        Kind::Text => html! {
             <textarea id={id.clone()} value={text} {oninput} {onblur} aria-invalid={invalid} aria-describedby={described.clone()} />
         },
         Kind::Yes => return yes_row(props, &id, set),
@@ -116,7 +116,6 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
 
 fn unreadable_words(kind: Kind) -> &'static str {
     match kind {
-        Kind::Entries => "entries are needed here, such as {\"name\": \"text\"}",
         Kind::Pairs => "pairs are needed here, such as tap_shut + lid_open",
         _ => "a number is needed here, such as 3.5",
     }
@@ -249,8 +248,6 @@ fn value_of(kind: Kind, text: &str) -> Option<Value> {
             let number: f64 = trimmed.replace(',', ".").parse().ok()?;
             number.is_finite().then(|| json!(number))
         }
-        Kind::Entries if trimmed.is_empty() => Some(json!({})),
-        Kind::Entries => serde_json::from_str(trimmed).ok().filter(Value::is_object),
         Kind::Pairs => {
             let pairs = text
                 .split(',')
@@ -298,11 +295,5 @@ mod tests {
         assert_eq!(text_of(&pairs), "a + b, c + d");
         assert_eq!(value_of(Kind::Pairs, "a + b, c+d ,"), Some(pairs));
         assert_eq!(value_of(Kind::Pairs, "a, b"), None);
-        let entries = |text| value_of(Kind::Entries, text);
-        assert_eq!(entries(" "), Some(json!({})));
-        assert_eq!(entries("{\"belt\": 1}"), Some(json!({"belt": 1})));
-        for wrong in ["{", "[]", "belt"] {
-            assert_eq!(entries(wrong), None, "{wrong}");
-        }
     }
 }

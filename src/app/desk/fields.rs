@@ -34,8 +34,12 @@ pub enum Kind {
     Faults,
     /// Parts on board.
     Van,
-    /// Named entries, written as they stand in the file.
-    Entries,
+    /// Answers on the phone.
+    Phone,
+    /// What the parts store lacks.
+    Stock,
+    /// What is out of the ordinary about the place.
+    Place,
     /// Pairs of names, a plus sign within and a comma between.
     Pairs,
 }

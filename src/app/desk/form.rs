@@ -13,6 +13,9 @@ use crate::app::desk::fields::is_beside;
 use crate::app::desk::state::Edit;
 use crate::app::desk::van::Bag;
 use crate::app::desk::van::Van;
+use crate::app::desk::visit_lists::Phone;
+use crate::app::desk::visit_lists::Place;
+use crate::app::desk::visit_lists::Stock;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::problem::Problem;
@@ -63,6 +66,9 @@ fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
                 <AnswerList {job} problems={here} {edit} />
             </details>
         },
+        Kind::Phone => html! { <Phone {job} problems={told(here)} {edit} /> },
+        Kind::Stock => html! { <Stock {job} problems={told(here)} {edit} /> },
+        Kind::Place => html! { <Place {job} problems={told(here)} {edit} /> },
         Kind::Van => html! { <Van {job} problems={told(here)} {edit} /> },
         Kind::Instruments => html! { <Bag {job} problems={told(here)} {edit} /> },
         kind => html! {

@@ -11,8 +11,10 @@ use crate::app::open_files::OpenFiles;
 use crate::app::open_files::OpenedFile;
 use crate::app::route::Route;
 use crate::scenario;
+use crate::scenario::FileError;
 use crate::scenario::Problem;
 use crate::scenario::job_file::JobFile;
+use crate::scenario::share;
 
 /// The screen.
 #[component]
@@ -82,6 +84,7 @@ pub fn DeskHome() -> Html {
                 </label>
             </div>
             <p class="row">
+                <a class="button" href={Route::MakeSet.href()}>{ "Make a training set" }</a>
                 <a class="button" href={Route::MakeAssessment.href()}>{ "Make an assessment" }</a>
                 <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
             </p>
@@ -131,33 +134,45 @@ fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
     }
 }
 
-/// Every sound file becomes a draft; a trainee's copy stays shut.
+/// Every sound file becomes a draft, and every open job of a training set; a trainee's copy stays shut.
 async fn take(files: Vec<OpenedFile>) -> Vec<String> {
     let mut told = Vec::new();
-    for (index, file) in files.into_iter().enumerate() {
-        let read = file
-            .text
-            .map_err(|why| vec![format!("{}: {why}", file.name)])
-            .and_then(|text| {
-                let machines = scenario::machine_files().unwrap_or_default();
-                let catalogue = scenario::catalogue().map_err(|error| vec![error.to_string()])?;
-                scenario::read_job(&file.name, &text, machines, catalogue)
-                    .map_err(|error| error.problems.iter().map(Problem::to_string).collect())
-            });
-        match read {
+    let mut jobs = Vec::new();
+    for file in files {
+        match read(&file) {
             Err(problems) => told.extend(problems),
-            Ok(job) => {
-                let mut draft = Draft::of(job);
-                draft.id = format!("{}n{index}", draft.id);
-                match draft.keep().await {
-                    Ok(()) => told.push(format!(
-                        "{}: “{}” is a draft now.",
-                        file.name, draft.job.title
-                    )),
-                    Err(error) => told.push(format!("{}: {error}", file.name)),
-                }
-            }
+            Ok(some) => jobs.extend(some.into_iter().map(|job| (file.name.clone(), job))),
         }
     }
+    for (index, (file, job)) in jobs.into_iter().enumerate() {
+        let mut draft = Draft::of(job);
+        draft.id = format!("{}n{index}", draft.id);
+        told.push(match draft.keep().await {
+            Ok(()) => format!("{file}: “{}” is a draft now.", draft.job.title),
+            Err(error) => format!("{file}: {error}"),
+        });
+    }
     told
+}
+
+fn read(file: &OpenedFile) -> Result<Vec<JobFile>, Vec<String>> {
+    let name = &file.name;
+    let text = file.text.as_ref();
+    let text = text.map_err(|why| vec![format!("{name}: {why}")])?;
+    let told = |error: FileError| -> Vec<String> {
+        error.problems.iter().map(Problem::to_string).collect()
+    };
+    if share::is_set(text) {
+        let set = scenario::set_from_text(name, text).map_err(told)?;
+        if set.files.is_empty() {
+            return Err(vec![format!(
+                "{name}: this training set holds no open job: it names jobs that ship, or is a class's copy."
+            )]);
+        }
+        return Ok(set.files.into_values().collect());
+    }
+    let machines = scenario::machine_files().unwrap_or_default();
+    let catalogue = scenario::catalogue().map_err(told)?;
+    let job = scenario::read_job(name, text, machines, catalogue).map_err(told)?;
+    Ok(vec![job])
 }

@@ -10,10 +10,12 @@ use yew::prelude::*;
 use crate::app::desk::fair::Fair;
 use crate::app::desk::field::id_of;
 use crate::app::desk::fields::label_of;
+use crate::app::desk::judged::Judged;
 use crate::app::desk::share::Share;
 use crate::app::desk::state::Edit;
 use crate::app::format;
 use crate::app::hooks::focus_on;
+use crate::app::replay::Replayed;
 use crate::app::route::Route;
 use crate::bench::scenario::Scenario;
 use crate::scenario;
@@ -34,6 +36,10 @@ pub struct LiveProps {
     pub problems: Vec<Problem>,
     /// Where changes go.
     pub edit: Callback<Edit>,
+    /// What is said of the job so far.
+    pub judged: Judged,
+    /// Shows how an apprentice worked the job.
+    pub on_replay: Callback<Replayed>,
 }
 
 /// The right-hand side.
@@ -46,7 +52,7 @@ pub fn LiveSide(props: &LiveProps) -> Html {
             if props.problems.is_empty() {
                 <section class="card stack" aria-labelledby="fair">
                     <h2 class="card__title" id="fair">{ "Fairness" }</h2>
-                    <Fair job={props.job.clone()} />
+                    <Fair job={props.job.clone()} judged={props.judged.clone()} edit={props.edit.clone()} on_replay={props.on_replay.clone()} />
                 </section>
             }
             <section class="card stack" aria-labelledby="share">

@@ -1,6 +1,7 @@
 //! The instructor's desk: a job written on screen, run as it is written, tried at once, given away.
 
 mod answers;
+mod apprentices;
 pub mod draft;
 mod fair;
 mod faults;
@@ -9,15 +10,22 @@ pub mod fields;
 mod form;
 mod history;
 mod home;
+mod judged;
 mod live;
 mod qr;
 mod screen;
+mod set_draft;
+mod set_maker;
 mod share;
 mod state;
 mod van;
 mod visit_fields;
+mod visit_lists;
 
 pub use draft::is_readable;
 pub use home::DeskHome;
 pub use qr::QrCode;
 pub use screen::DeskScreen;
+pub use set_draft::SET_KEY;
+pub use set_draft::is_set_readable;
+pub use set_maker::SetMaker;

@@ -5,12 +5,15 @@ use yew::prelude::*;
 
 use crate::app::desk::draft::Draft;
 use crate::app::desk::form::Form;
+use crate::app::desk::judged::use_judged;
 use crate::app::desk::live::LiveSide;
 use crate::app::desk::state::Desk;
 use crate::app::desk::state::Edit;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::go_to;
 use crate::app::own;
+use crate::app::replay::Replay;
+use crate::app::replay::Replayed;
 use crate::app::route::Route;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
@@ -61,6 +64,7 @@ fn Editor(props: &EditorProps) -> Html {
     let first = props.draft.job.clone();
     let desk = use_reducer(move || Desk::of(first));
     let saved = use_state(|| "Kept in this browser".to_owned());
+    let replayed = use_state(|| None::<Replayed>);
     let job = desk.history.now().clone();
     {
         let (draft, saved) = (props.draft.clone(), saved.clone());
@@ -86,12 +90,24 @@ fn Editor(props: &EditorProps) -> Html {
     let problems = use_memo((job.clone(), desk.refused.clone()), |(job, refused)| {
         problems(job, refused.as_ref())
     });
+    let judged = use_judged(problems.is_empty().then_some(&job));
+    let on_replay = {
+        let replayed = replayed.clone();
+        use_callback((), move |one: Replayed, ()| replayed.set(Some(one)))
+    };
+    if let Some(one) = &*replayed {
+        let on_back = {
+            let replayed = replayed.clone();
+            Callback::from(move |()| replayed.set(None))
+        };
+        return html! { <Replay replayed={one.clone()} back="Back to the desk" {on_back} /> };
+    }
     html! {
         <main class="page desk" id="main" tabindex="-1">
             <Bar title={job.title.clone()} saved={(*saved).clone()} can_undo={desk.history.can_undo()} can_redo={desk.history.can_redo()}
                  is_sound={problems.is_empty()} job={job.clone()} edit={edit.clone()} />
             <Form job={job.clone()} problems={(*problems).clone()} edit={edit.clone()} />
-            <LiveSide {job} problems={(*problems).clone()} {edit} />
+            <LiveSide {job} problems={(*problems).clone()} {edit} {judged} {on_replay} />
         </main>
     }
 }

@@ -70,12 +70,7 @@ fn address(letters: &str) -> String {
 
 /// Name, words and address of each file; the bytes are in the address.
 fn files(job: &JobFile) -> Vec<(String, &'static str, String)> {
-    let data = |text: String| {
-        format!(
-            "data:application/json;charset=utf-8,{}",
-            String::from(js_sys::encode_uri_component(&text))
-        )
-    };
+    let data = |text: String| data_address(&text);
     let stem = file_stem(&job.title);
     let copy = write::write(&share::sealed(job)).unwrap_or_default();
     let whole = write::write(job).unwrap_or_default();
@@ -89,8 +84,16 @@ fn files(job: &JobFile) -> Vec<(String, &'static str, String)> {
     ]
 }
 
+/// The text of a file as an address that holds it.
+pub(super) fn data_address(text: &str) -> String {
+    format!(
+        "data:application/json;charset=utf-8,{}",
+        String::from(js_sys::encode_uri_component(text))
+    )
+}
+
 /// A title as a file's name: plain letters, digits and `_`.
-fn file_stem(title: &str) -> String {
+pub(super) fn file_stem(title: &str) -> String {
     let words: Vec<String> = title
         .split(|c: char| !c.is_alphanumeric())
         .filter(|word| !word.is_empty())

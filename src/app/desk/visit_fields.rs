@@ -14,23 +14,49 @@ const MANNERS: &[(&str, &str)] = &[
 pub(super) const VISIT: Section = Section {
     title: "The visit",
     fields: &[
+        field("visit.phone", "Answers on the phone", Kind::Phone, ""),
+        field("visit.store", "The parts store", Kind::Stock, ""),
         field(
-            "visit.phone",
-            "Answers on the phone",
-            Kind::Entries,
-            "As in the file, such as {\"phone_stage\": \"It does not spin.\"}. Left out: what is said at the door.",
+            "visit.instrument.battery_percent",
+            "Battery of the instrument",
+            Kind::Number("% of a fresh one"),
+            "Empty: the instrument comes sound out of the van.",
         ),
         field(
-            "visit.store",
-            "Parts not in the store today",
-            Kind::Entries,
-            "As in the file, such as {\"belt\": {\"ready\": \"tomorrow\"}}; today, tomorrow or never, and a price.",
+            "visit.instrument.lead_broken",
+            "Its red lead is broken inside",
+            Kind::Yes,
+            "",
         ),
         field(
-            "visit.instrument",
-            "The instrument as it comes out of the van",
-            Kind::Entries,
-            "As in the file, such as {\"lead_broken\": true} or {\"battery_percent\": 60}. Left out: a sound one.",
+            "visit.instrument.lead_cracked",
+            "A lead is cracked down to the wire",
+            Kind::Yes,
+            "",
+        ),
+        field(
+            "visit.instrument.fuse_blown",
+            "The fuse of its current range has blown",
+            Kind::Yes,
+            "",
+        ),
+        field(
+            "visit.instrument.gain",
+            "What it shows for 1",
+            Kind::Number("of 1"),
+            "A sound one: 1.",
+        ),
+        field(
+            "visit.instrument.calibrated_months_ago",
+            "Last calibrated",
+            Kind::Number("months ago"),
+            "",
+        ),
+        field(
+            "visit.instrument.category",
+            "Measurement category printed on it",
+            Kind::Number("2 to 4, 1 for none"),
+            "",
         ),
         field(
             "visit.papers.bought_months_ago",
@@ -83,8 +109,8 @@ pub(super) const VISIT: Section = Section {
         field(
             "visit.place",
             "Out of the ordinary about the place",
-            Kind::Words,
-            "Of gas_smell, flood, threat, scorched_socket, adaptor, extension_reel, no_residual_device, child, dog, delicate_floor, bare_edges, hot_water.",
+            Kind::Place,
+            "",
         ),
     ],
 };

@@ -12,6 +12,7 @@ use serde::Serialize;
 
 use crate::app::assessments::given::Given;
 use crate::app::desk;
+use crate::app::kept_sets;
 use crate::app::me::history;
 use crate::app::outbox;
 use crate::app::own;
@@ -138,6 +139,8 @@ fn is_readable(key: &str, text: &str) -> bool {
         Some(("job", id)) => SavedJob::read(text).is_ok_and(|saved| saved.scenario == id),
         Some(("own", id)) => own::is_readable(id, text),
         Some(("draft", _)) => desk::is_readable(text),
+        Some(("set", _)) => kept_sets::is_readable(text),
+        None if key == desk::SET_KEY => desk::is_set_readable(text),
         Some(_) if key.starts_with(history::PREFIX) => Practice::read(text).is_some(),
         Some(("outbox" | "parked", _)) => outbox::is_readable(text),
         None if key == "lrs" => outbox::is_place(text),

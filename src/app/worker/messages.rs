@@ -6,6 +6,7 @@ use serde::Serialize;
 use crate::bench::job::Entry;
 use crate::expert::Reckoning;
 use crate::expert::crowd::Kind;
+use crate::score::FairnessLine;
 use crate::score::Fared;
 
 /// A job as far as its log goes.
@@ -31,16 +32,23 @@ pub enum Question {
     Expert(Worked),
     /// What a hint says now.
     Hint(Worked),
+    /// Whether a job is fair.
+    Fair(Worked),
+    /// How a simulated apprentice works the job from the bell.
+    Apprentice {
+        /// The job; its seed is the apprentice's.
+        worked: Worked,
+        /// Which kind.
+        kind: Kind,
+    },
     /// How simulated apprentices fare with a job.
     Crowd {
-        /// Name of a job that ships.
-        job: String,
+        /// The job; its seed is that of the first, each other one has the next.
+        worked: Worked,
         /// Kinds of apprentices.
         kinds: Vec<Kind>,
         /// How many of each kind.
         runs: u32,
-        /// Seed of the first; each has the next one.
-        seed: u64,
     },
     /// A file's records taken in.
     Sift {
@@ -77,7 +85,7 @@ pub enum Answer {
     Likely(Likely),
     /// What each decision was worth; comes after the likely causes, and is the last.
     Reckoned(Reckoning),
-    /// How the expert worked the job.
+    /// How the expert or an apprentice worked the job.
     Expert {
         /// What it did.
         log: Vec<Entry>,
@@ -86,6 +94,11 @@ pub enum Answer {
     Hint {
         /// From the first to the last.
         told: Vec<String>,
+    },
+    /// What can be said of a job's fairness.
+    Fair {
+        /// Sentences.
+        lines: Vec<FairnessLine>,
     },
     /// How each kind fared.
     Crowd {

@@ -1,6 +1,8 @@
 //! The questions themselves: known to no browser, so that they are tested without one.
 
 use std::sync::Arc;
+use std::sync::LazyLock;
+use std::sync::Mutex;
 
 use crate::app::library;
 use crate::app::sitting;
@@ -13,7 +15,9 @@ use crate::bench::scenario::Scenario;
 use crate::expert::Belief;
 use crate::expert::Reckoning;
 use crate::expert::Seen;
+use crate::expert::crowd::Almanac;
 use crate::expert::crowd::Kind;
+use crate::expert::crowd::work;
 use crate::expert::hints;
 use crate::expert::play;
 use crate::machine::MachineError;
@@ -26,6 +30,7 @@ use crate::scenario::read::read_back;
 use crate::scenario::share;
 use crate::score::Crowd;
 use crate::score::Fared;
+use crate::score::Judge;
 use crate::score::fared;
 
 /// Causes told by name; the others are told together.
@@ -56,10 +61,12 @@ pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
 
 fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
     let (name, letters) = match &question {
-        Question::Likely(worked) | Question::Expert(worked) | Question::Hint(worked) => {
-            (&worked.job, worked.letters.as_ref())
-        }
-        Question::Crowd { job, .. } => (job, None),
+        Question::Likely(worked)
+        | Question::Expert(worked)
+        | Question::Hint(worked)
+        | Question::Fair(worked)
+        | Question::Apprentice { worked, .. }
+        | Question::Crowd { worked, .. } => (&worked.job, worked.letters.as_ref()),
         Question::Sift { file, .. } => (file, None),
         Question::Cohort { .. } => (&String::new(), None),
     };
@@ -76,9 +83,13 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
         Question::Likely(worked) => likely(&scenario, &worked, told),
         Question::Expert(worked) => expert(&scenario, worked.seed),
         Question::Hint(worked) => hint(&scenario, &worked, told),
+        Question::Fair(_) => fair(&scenario, told),
+        Question::Apprentice { worked, kind } => apprentice(&scenario, kind, worked.seed, told),
         Question::Crowd {
-            kinds, runs, seed, ..
-        } => crowd(&scenario, &kinds, runs, seed, told).map(|fared| Answer::Crowd { fared }),
+            kinds,
+            runs,
+            worked,
+        } => crowd(&scenario, &kinds, runs, worked.seed, told).map(|fared| Answer::Crowd { fared }),
         // These are about no job and were answered above.
         Question::Sift { .. } | Question::Cohort { .. } => Ok(Answer::Ready),
     };
@@ -138,6 +149,35 @@ fn crowd(
         all.push(fared(*kind, &some));
     }
     Ok(all)
+}
+
+/// What was read on a type of machine is kept for the next job on it, as long as the thread lives.
+static JUDGE: LazyLock<Mutex<Judge>> = LazyLock::new(Mutex::default);
+
+fn fair(scenario: &Arc<Scenario>, told: &mut dyn FnMut(Answer)) -> Result<Answer, MachineError> {
+    let mut fresh = Judge::default();
+    let mut kept = JUDGE.lock();
+    let judge = kept.as_deref_mut().unwrap_or(&mut fresh);
+    let lines = judge.judge(scenario, &mut |done, of| {
+        told(Answer::Progress { done, of })
+    })?;
+    Ok(Answer::Fair { lines })
+}
+
+fn apprentice(
+    scenario: &Arc<Scenario>,
+    kind: Kind,
+    seed: u64,
+    told: &mut dyn FnMut(Answer),
+) -> Result<Answer, MachineError> {
+    let almanac = Almanac::of(scenario, &mut |done, of| {
+        told(Answer::Progress { done, of })
+    })?;
+    let mut job = Job::new(Arc::clone(scenario), seed)?;
+    work(&mut job, &almanac, kind, seed);
+    Ok(Answer::Expert {
+        log: job.log().to_vec(),
+    })
 }
 
 fn seen(scenario: &Arc<Scenario>, worked: &Worked) -> Result<Seen, MachineError> {

@@ -77,6 +77,87 @@ export async function a_job_is_tried_on_the_bench_at_once({ visit }) {
   await person.page.getByText("Mrs Varga").first().waitFor();
 }
 
+export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_lets_an_apprentice_be_watched({ visit }) {
+  const shots = process.env.TUBWRIGHT_SHOTS;
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  await page.getByText(/^Judged: nothing to mend/).waitFor({ timeout: 240_000 });
+  const panel = await page.getByRole("region", { name: "Fairness" }).innerText();
+  assert.match(panel, /The customer would notice/);
+  assert.match(panel, /The complaint fits/);
+  assert.match(panel, /gets it right in \d+ minutes/);
+  await page.getByText(/^The expert's way: cost/).click();
+  await page.getByRole("cell", { name: "Open the tap" }).first().waitFor();
+  await page.getByRole("button", { name: "Take this as the target" }).click();
+  assert.match(await page.getByLabel(/^Target cost/).inputValue(), /^\d/);
+  for (const who of ["unsure beginner", "in a hurry", "changes parts first", "avoids the meter", "step by step"]) {
+    await page.getByRole("button", { name: `Watch one: ${who}` }).waitFor();
+  }
+  await person.fits();
+  if (shots) await page.screenshot({ path: join(shots, "desk-judged.png"), fullPage: true });
+  await person.accessible();
+  await page.getByRole("button", { name: "Watch one: in a hurry" }).click();
+  await page.getByRole("heading", { name: /In a hurry · No water/ }).first().waitFor({ timeout: 120_000 });
+  await page.getByRole("button", { name: "Back to the desk" }).click();
+  assert.equal(await field(page, "Title").inputValue(), "No water since the painters");
+}
+
+export async function a_complaint_that_does_not_fit_is_told_with_its_remedy({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  await field(page, "Complaint").fill("It tingles when I touch it.");
+  await page.getByText(/The complaint speaks of what the machine does not do/).waitFor({ timeout: 240_000 });
+  await page.getByRole("button", { name: "Use as the complaint" }).click();
+  await page.getByText(/^The complaint fits/).waitFor({ timeout: 240_000 });
+}
+
+export async function a_training_set_is_made_handed_to_a_class_and_opens_job_by_job({ visit }) {
+  const instructor = await visit();
+  await write(instructor);
+  await instructor.page.getByRole("link", { name: "All drafts" }).click();
+  await instructor.page.getByRole("link", { name: "Make a training set" }).click();
+  await field(instructor.page, "Title").fill("Week one");
+  await field(instructor.page, "The next job opens from").fill("40");
+  const add = instructor.page.getByLabel("Add a job");
+  await add.selectOption("says_later");
+  await add.selectOption({ label: "No water since the painters" });
+  await instructor.page.getByRole("button", { name: "Earlier: No water since the painters" }).click();
+  await instructor.accessible();
+  await instructor.page.reload();
+  await instructor.drawn();
+  assert.equal(await field(instructor.page, "Title").inputValue(), "Week one");
+  const [download] = await Promise.all([
+    instructor.page.waitForEvent("download"),
+    instructor.page.getByRole("link", { name: "Set for trainees" }).click(),
+  ]);
+  const text = readFileSync(await download.path(), "utf8");
+  assert.ok(!text.includes("tap_closed") && text.includes("tubwright-set-1"));
+  const folder = mkdtempSync(join(tmpdir(), "set-"));
+  writeFileSync(join(folder, "week.json"), text);
+  writeFileSync(join(folder, "cut.json"), text.replace(/("own-[0-9a-f]+": "1.{60}).{30}/, "$1"));
+
+  const apprentice = await visit();
+  const { page } = apprentice;
+  await page.getByLabel("Open files").setInputFiles([join(folder, "week.json"), join(folder, "cut.json")]);
+  await page.getByText("Week one: 0 of 2 mastered").click();
+  assert.match(await page.locator(".opened__told").innerText(), /cut\.json: sealed\.own-.*copy the whole/);
+  await apprentice.accessible();
+  const set = page.locator("details.jobs__set", { hasText: "Week one" });
+  assert.equal(await set.getByRole("link").count(), 1, "only the first job is open");
+  await set.getByRole("link", { name: "No water since the painters" }).click();
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await new MouseHands(apprentice).work(shutTap);
+  await page.waitForURL(/#\/debrief\//);
+  await page.getByText("You said").waitFor();
+  await apprentice.go("#/jobs");
+  await page.getByText("Week one: 1 of 2 mastered").click();
+  assert.equal(await set.getByRole("link").count(), 2, "the next job has opened");
+  await page.getByRole("button", { name: "Forget this set: Week one" }).click();
+  await page.getByText(/^Week one/).waitFor({ state: "detached" });
+}
+
 export async function the_desk_fits_every_size_and_axe_finds_nothing({ visit }) {
   const shots = process.env.TUBWRIGHT_SHOTS;
   for (const [name, size] of Object.entries(sizes)) {

@@ -1,0 +1,130 @@
+//! How simulated apprentices fare with the job on the desk, and one of them watched at it.
+
+use yew::prelude::*;
+
+use crate::app::desk::judged::worked;
+use crate::app::format;
+use crate::app::replay::Replayed;
+use crate::app::worker::Answer;
+use crate::app::worker::Question;
+use crate::app::worker::Thread;
+use crate::bench::job::Entry;
+use crate::bench::scenario::Scenario;
+use crate::expert::crowd::Kind;
+use crate::scenario;
+use crate::scenario::job_file::JobFile;
+use crate::score::Fared;
+
+/// A job and how it went.
+#[derive(Properties, PartialEq)]
+pub struct ApprenticesProps {
+    /// The job.
+    pub job: JobFile,
+    /// How each kind fared.
+    pub fared: Vec<Fared>,
+    /// Shows how one worked it.
+    pub on_replay: Callback<Replayed>,
+}
+
+/// Who is watched: whose thread it is, and what came of it.
+#[derive(Clone, PartialEq)]
+enum Watched {
+    Nobody,
+    Working(Kind),
+    Failed(String),
+}
+
+/// The table; each row lets one of its kind work the job.
+#[component]
+pub fn Apprentices(props: &ApprenticesProps) -> Html {
+    let watched = use_state(|| Watched::Nobody);
+    let thread = use_mut_ref(|| None::<Thread>);
+    let watch = |kind: Kind| {
+        let (watched, thread) = (watched.clone(), thread.clone());
+        let (job, on_replay) = (props.job.clone(), props.on_replay.clone());
+        Callback::from(move |_: MouseEvent| {
+            watched.set(Watched::Working(kind));
+            let question = Question::Apprentice {
+                worked: worked(&job),
+                kind,
+            };
+            let hears = {
+                let (watched, job, on_replay) = (watched.clone(), job.clone(), on_replay.clone());
+                Callback::from(move |answer: Answer| {
+                    let told = match answer {
+                        Answer::Expert { log } => replayed(&job, kind, &log)
+                            .ok_or_else(|| "The machine of this job cannot be set up.".to_owned()),
+                        Answer::Failed { why } => Err(why),
+                        _ => return,
+                    };
+                    match told {
+                        Ok(replayed) => {
+                            watched.set(Watched::Nobody);
+                            on_replay.emit(replayed);
+                        }
+                        Err(why) => watched.set(Watched::Failed(why)),
+                    }
+                })
+            };
+            let asked = Thread::ask(&question, hears);
+            if asked.is_none() {
+                watched.set(Watched::Failed("This browser has no threads.".to_owned()));
+            }
+            *thread.borrow_mut() = asked;
+        })
+    };
+    let is_working = matches!(*watched, Watched::Working(_));
+    let row = |one: &Fared| {
+        let times = |share: f64| format!("{:.0} of {}", share * one.runs as f64, one.runs);
+        html! {
+            <tr>
+                <th scope="row">{ words(one.kind) }</th>
+                <td class="numbers">{ times(one.success_ratio) }</td>
+                <td class="numbers">{ format::money(one.cost) }</td>
+                <td class="numbers">{ format!("{:.0}", one.minutes) }</td>
+                <td class="numbers">{ times(one.unsafe_ratio) }</td>
+                <td><button type="button" class="button button--small" disabled={is_working} onclick={watch(one.kind)}
+                    aria-label={format!("Watch one: {}", words(one.kind))}>{ "Watch one" }</button></td>
+            </tr>
+        }
+    };
+    let told = match &*watched {
+        Watched::Nobody => String::new(),
+        Watched::Working(kind) => format!("Working it: {} …", words(*kind)),
+        Watched::Failed(why) => why.clone(),
+    };
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="How apprentices fare">
+            <table class="table">
+                <caption>{ "How simulated apprentices fare: a first impression of how hard it is" }</caption>
+                <thead><tr>
+                    <th scope="col">{ "who" }</th><th scope="col">{ "right" }</th><th scope="col">{ "cost" }</th>
+                    <th scope="col">{ "min" }</th><th scope="col">{ "unsafe" }</th><th scope="col"><span class="visually-hidden">{ "watch" }</span></th>
+                </tr></thead>
+                <tbody>{ for props.fared.iter().map(row) }</tbody>
+            </table>
+            <p role="status">{ told }</p>
+        </div>
+    }
+}
+
+/// As the desk calls them.
+pub fn words(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Novice => "unsure beginner",
+        Kind::Careless => "in a hurry",
+        Kind::PartSwapper => "changes parts first",
+        Kind::MeterShy => "avoids the meter",
+        Kind::Methodical => "step by step",
+    }
+}
+
+fn replayed(job: &JobFile, kind: Kind, log: &[Entry]) -> Option<Replayed> {
+    let about = worked(job);
+    let scenario = scenario::job_of(&about.job, job).ok()?;
+    let titled = Scenario {
+        title: format!("{} · {}", format::sentence(words(kind)), scenario.title),
+        ..scenario
+    };
+    Replayed::of(titled, job, about.seed, log)
+}

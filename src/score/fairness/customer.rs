@@ -1,0 +1,205 @@
+//! What the customer would notice of the machine, and whether the complaint speaks of that.
+
+use crate::bench::scenario::Scenario;
+use crate::bench::visit::Manner;
+use crate::expert::Symptom;
+use crate::expert::Symptoms;
+use crate::expert::Told;
+use crate::expert::shown_by;
+use crate::machine::ActiveFault;
+use crate::machine::FaultClass;
+use crate::machine::MachineError;
+use crate::machine::Onset;
+use crate::score::behaviour::behaviour;
+use crate::score::fairness::FairnessLine;
+use crate::score::fairness::fair;
+use crate::score::fairness::unfair;
+
+/// Symptoms named at most in one sentence.
+const MOST_NAMED: usize = 5;
+/// What goes on in one stage of a wash: a customer who says one of these may mean another. Design
+/// choice.
+const STAGES: [&[Symptom]; 5] = [
+    &[
+        Symptom::NoFill,
+        Symptom::SlowFill,
+        Symptom::LittleWater,
+        Symptom::Overfills,
+        Symptom::LosesWater,
+        Symptom::RunsByItself,
+    ],
+    &[
+        Symptom::NoWash,
+        Symptom::OneWay,
+        Symptom::WeakWash,
+        Symptom::Creeps,
+        Symptom::Hums,
+    ],
+    &[
+        Symptom::NoDrain,
+        Symptom::SlowDrain,
+        Symptom::LosesWater,
+        Symptom::Overfills,
+        Symptom::Leaks,
+    ],
+    &[
+        Symptom::NoSpin,
+        Symptom::WeakSpin,
+        Symptom::Spreads,
+        Symptom::Shakes,
+        Symptom::RunsOn,
+    ],
+    &[Symptom::Dead, Symptom::Trips, Symptom::Bites],
+];
+/// What is said of almost anything.
+const LOOSE: [Symptom; 5] = [
+    Symptom::Noise,
+    Symptom::Hot,
+    Symptom::Alarm,
+    Symptom::Pauses,
+    Symptom::Long,
+];
+
+/// Both.
+pub(super) fn lines(scenario: &Scenario) -> Result<Vec<FairnessLine>, MachineError> {
+    let suggested = behaviour(scenario, 1)?.complaint;
+    let mut shown = shown_by(scenario)?;
+    if scenario.faults.iter().any(|fault| waits(scenario, fault)) {
+        // A customer has seen it come on; one program may not.
+        let mut there = scenario.clone();
+        for fault in &mut there.faults {
+            fault.onset = Some(Onset::Constant);
+        }
+        shown = shown.with(shown_by(&there)?);
+    }
+    let mut said = Told::default();
+    said.hear(&suggested);
+    let shown = shown.with(said.wrong);
+    let mut lines = vec![noticed(scenario, &suggested, shown)];
+    lines.extend(consistent(scenario, shown));
+    Ok(lines)
+}
+
+/// It is not there all the time.
+fn waits(scenario: &Scenario, fault: &ActiveFault) -> bool {
+    let usual = || scenario.machine.fault(&fault.id).map(|def| def.onset);
+    fault.onset.or_else(usual).is_some_and(Onset::varies)
+}
+
+/// What of the words stands for something that is shown: the same, or its neighbour in a stage.
+fn meant(told: Symptoms, shown: Symptoms) -> Symptoms {
+    let mut fits = told.and(shown);
+    for stage in STAGES {
+        let is_shown = stage.iter().any(|symptom| shown.has(*symptom));
+        for symptom in stage.iter().filter(|symptom| told.has(**symptom)) {
+            fits.put(*symptom, is_shown);
+        }
+    }
+    fits
+}
+
+fn noticed(scenario: &Scenario, suggested: &str, shown: Symptoms) -> FairnessLine {
+    if !suggested.is_empty() {
+        return fair(&format!("The customer would notice: {suggested}"));
+    }
+    if shown != Symptoms::default() {
+        let words = named(shown);
+        return fair(&format!(
+            "While it is there the customer would notice: {words}."
+        ));
+    }
+    if scenario.faults.is_empty() {
+        return fair(
+            "The machine is sound: the right answer is to say so and to show the customer.",
+        );
+    }
+    let class = |id: &str| scenario.machine.fault(id).map(|def| def.class);
+    let is_outside = |id: &str| class(id) == Some(FaultClass::Site);
+    if scenario.faults.iter().all(|fault| is_outside(&fault.id)) {
+        return fair(
+            "The cause lies outside the machine and shows in no program: the complaint must come from what the customer knows.",
+        );
+    }
+    unfair(
+        "Over a whole program the customer would notice nothing: raise the severity, let the fault come on more often, or let the complaint say when it happens.",
+    )
+}
+
+/// Words are heard as the expert hears them; words it does not know say nothing.
+fn consistent(scenario: &Scenario, shown: Symptoms) -> Option<FairnessLine> {
+    let mut told = Told::default();
+    told.hear(&scenario.customer.complaint);
+    let fits = meant(told.wrong, shown);
+    let other = told.wrong.without(fits);
+    let is_loose = told.wrong.list().iter().all(|s| LOOSE.contains(s));
+    if is_loose && fits == Symptoms::default() {
+        let is_said = !scenario.faults.is_empty();
+        return is_said.then(|| {
+            fair("The complaint names nothing that could be held against the machine: whether it fits is yours to judge.")
+        });
+    }
+    if fits != Symptoms::default() {
+        let fits = named(fits);
+        return Some(fair(&if other == Symptoms::default() {
+            format!("The complaint fits what the machine does: {fits}.")
+        } else {
+            let other = named(other);
+            format!(
+                "The complaint fits what the machine does: {fits}. It also speaks of what the machine does not do over a program: {other}."
+            )
+        }));
+    }
+    let other = named(other);
+    let is_meant = scenario.faults.is_empty() || scenario.visit.person.manner == Manner::Mistaken;
+    if is_meant {
+        return Some(fair(&format!(
+            "The machine does not do what the complaint speaks of ({other}): finding that out is part of this job."
+        )));
+    }
+    if shown == Symptoms::default() {
+        // The line above has said what there is to say.
+        return None;
+    }
+    Some(unfair(&format!(
+        "The complaint speaks of what the machine does not do over a program ({other}), and of nothing that it does ({}): take the complaint that the machine's behaviour suggests, or let the customer be mistaken.",
+        named(shown)
+    )))
+}
+
+fn named(symptoms: Symptoms) -> String {
+    let words = symptoms.list().into_iter().map(words);
+    words.take(MOST_NAMED).collect::<Vec<_>>().join(", ")
+}
+
+/// As the form and the panel say it.
+fn words(symptom: Symptom) -> &'static str {
+    match symptom {
+        Symptom::Dead => "it is dead",
+        Symptom::Trips => "the house's device trips",
+        Symptom::Bites => "it tingles to the touch",
+        Symptom::RunsByItself => "it runs without being started",
+        Symptom::NoFill => "no water comes",
+        Symptom::SlowFill => "it fills slowly",
+        Symptom::Overfills => "too much water",
+        Symptom::LittleWater => "too little water",
+        Symptom::NoWash => "it does not wash",
+        Symptom::OneWay => "it turns one way only",
+        Symptom::WeakWash => "it washes weakly",
+        Symptom::Creeps => "the basket goes round in the wash",
+        Symptom::NoDrain => "the water stays in",
+        Symptom::SlowDrain => "it empties slowly",
+        Symptom::LosesWater => "water leaves in the wash",
+        Symptom::NoSpin => "it does not spin",
+        Symptom::WeakSpin => "it spins weakly or leaves the washing wet",
+        Symptom::Spreads => "it breaks the spin off and fills again",
+        Symptom::Shakes => "it shakes",
+        Symptom::RunsOn => "it runs on after the lid is opened",
+        Symptom::Leaks => "water on the floor",
+        Symptom::Noise => "a new noise",
+        Symptom::Hums => "it hums and nothing moves",
+        Symptom::Hot => "a smell of heat",
+        Symptom::Alarm => "it stops with an alarm",
+        Symptom::Pauses => "it stops and goes on later",
+        Symptom::Long => "the program takes much longer",
+    }
+}
