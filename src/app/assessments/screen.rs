@@ -94,7 +94,7 @@ pub fn MakeScreen() -> Html {
                 <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
                 <a class="button" href={Route::Observer.href()}>{ "Observer’s sheet" }</a>
             </p>
-            <OpenFiles {on_files} what="An assessment’s file to work on" />
+            <OpenFiles {on_files} what="Files of assessments to work on" />
             { say }
             <section class="stack" aria-labelledby="kept">
                 <h2 id="kept">{ "Made here" }</h2>
