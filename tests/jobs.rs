@@ -241,3 +241,19 @@ fn a_first_month_leads_from_the_opening_job_to_the_hardest() {
         assert_eq!(levels.last(), Some(&5), "{}", set.title);
     }
 }
+
+#[test]
+fn the_six_jobs_that_fool_people_are_among_them() {
+    let jobs = shipped();
+    for cause in [
+        "motor_lead_a_pin_open",
+        "socket_earth_open",
+        "air_hose_pinched",
+        "air_hose_pinhole",
+        "one_way_bearing_worn",
+        "water_pressure_too_low",
+    ] {
+        let has = |s: &&Arc<Scenario>| s.faults.iter().any(|f| f.id == cause);
+        assert!(jobs.iter().any(|s| has(&s)), "no job with {cause}");
+    }
+}

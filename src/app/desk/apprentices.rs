@@ -75,7 +75,7 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
     };
     let is_working = matches!(*watched, Watched::Working(_));
     let row = |one: &Fared| {
-        let times = |share: f64| format!("{:.0} of {}", share * one.runs as f64, one.runs);
+        let times = |share: f64| format!("{:.0}", share * one.runs as f64);
         html! {
             <tr>
                 <th scope="row">{ words(one.kind) }</th>
@@ -88,6 +88,7 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
             </tr>
         }
     };
+    let of_each = props.fared.first().map_or(0, |one| one.runs);
     let told = match &*watched {
         Watched::Nobody => String::new(),
         Watched::Working(kind) => format!("Working it: {} …", words(*kind)),
@@ -96,7 +97,7 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="How apprentices fare">
             <table class="table">
-                <caption>{ "How simulated apprentices fare: a first impression of how hard it is" }</caption>
+                <caption>{ format!("How simulated apprentices fare, {of_each} of each kind: a first impression of how hard it is") }</caption>
                 <thead><tr>
                     <th scope="col">{ "who" }</th><th scope="col">{ "right" }</th><th scope="col">{ "cost" }</th>
                     <th scope="col">{ "min" }</th><th scope="col">{ "unsafe" }</th><th scope="col"><span class="visually-hidden">{ "watch" }</span></th>

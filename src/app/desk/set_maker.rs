@@ -185,9 +185,9 @@ fn row(
 fn give(file: &Result<SetFile, Vec<String>>) -> Html {
     match file {
         Err(told) => html! {
-            <ul class="fairness desk__list" role="status">
+            <div role="status"><ul class="fairness desk__list">
                 { for told.iter().map(|why| html! { <li class="fairness__line fairness__line--unfair">{ why }</li> }) }
-            </ul>
+            </ul></div>
         },
         Ok(set) => {
             let stem = file_stem(&set.title);

@@ -42,8 +42,8 @@ pub(super) const VISIT: Section = Section {
         ),
         field(
             "visit.instrument.gain",
-            "What it shows for 1",
-            Kind::Number("of 1"),
+            "What it shows for 1 V",
+            Kind::Number("V"),
             "A sound one: 1.",
         ),
         field(

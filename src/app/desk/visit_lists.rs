@@ -89,7 +89,7 @@ pub fn Phone(props: &VisitProps) -> Html {
         }
     };
     html! {
-        <details class="desk__answers" id="field-visit-phone" tabindex="-1" open={!said.is_empty() || !props.problems.is_empty()}>
+        <details class="desk__answers stack" id="field-visit-phone" tabindex="-1" open={!said.is_empty() || !props.problems.is_empty()}>
             <summary class="field__label">{ "Answers on the phone" }</summary>
             <p class="field__hint">{ "Empty: what is said at the door." }</p>
             { told(&props.problems) }
