@@ -54,12 +54,12 @@ pub struct Shows {
 }
 
 impl Apart {
-    /// For a job, with the instruments it allows; what its faults touch is measured end to end, too.
+    /// For a job, with the instruments it allows; what `faults` touch is measured end to end, too.
     ///
     /// # Errors
     /// When the scenario's machine cannot be set up.
-    pub fn new(scenario: &Scenario) -> Result<Self, MachineError> {
-        let touched = across(scenario);
+    pub fn new(scenario: &Scenario, faults: &[ActiveFault]) -> Result<Self, MachineError> {
+        let touched = across(scenario, faults);
         let scenario = Seen::at_the_door(scenario).scenario;
         let sound = Twin::sound(&scenario)?;
         let worded = |trial: Trial| {
@@ -171,12 +171,13 @@ fn service_key() -> (Trial, String) {
     (trial, words.to_owned())
 }
 
-/// Ohms from end to end of every element that the job's faults touch, where both ends are places a
+/// Ohms from end to end of every element that these faults touch, where both ends are places a
 /// probe reaches.
-fn across(scenario: &Scenario) -> Vec<(Trial, String)> {
+fn across(scenario: &Scenario, faults: &[ActiveFault]) -> Vec<(Trial, String)> {
     let (model, workshop) = (&scenario.machine.wiring, &scenario.workshop);
-    let defs = scenario.faults.iter();
-    let defs = defs.filter_map(|fault| scenario.machine.fault(&fault.id));
+    let defs = faults
+        .iter()
+        .filter_map(|fault| scenario.machine.fault(&fault.id));
     let names = defs.flat_map(|def| def.targets(model));
     let measured = |target: Target| {
         let Target::Element(name) = target else {
@@ -233,7 +234,7 @@ mod tests {
 
     fn told(one: &str, other: &str) -> Option<String> {
         let scenario = job("hums_and_stands").expect("sound").expect("ships");
-        let apart = Apart::new(&scenario).expect("starts");
+        let apart = Apart::new(&scenario, &[]).expect("starts");
         let of = |id: &str| {
             let faults: Vec<_> = [id]
                 .into_iter()

@@ -30,7 +30,7 @@ pub(super) fn lines(
     let mut about = About {
         scenario,
         matrix,
-        apart: Apart::new(scenario)?,
+        apart: Apart::new(scenario, &scenario.faults)?,
         shown: BTreeMap::new(),
     };
     for fault in &scenario.faults {
