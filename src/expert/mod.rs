@@ -41,7 +41,9 @@ mod weigh; // how well what was seen fits what a machine would have shown
 
 pub use advice::Par;
 pub use advice::advise;
+pub use advice::expected_cost;
 pub use advice::par;
+pub use advice::target;
 pub use apart::Apart;
 pub use apart::Shows;
 pub use belief::Belief;

@@ -28,6 +28,8 @@ const WHIM_PURPOSE: u64 = 0x7768_696d;
 const MOST_TRIED: usize = 14;
 /// A test that promises less is not made, bits.
 const LEAST_BITS: f64 = 0.03;
+/// What the lines of a run count for beside a line of its own.
+const RUN_WEIGHT: f64 = 0.4;
 /// No cause is ever given up quite.
 const NEVER_LESS: f64 = 1e-6;
 
@@ -43,6 +45,7 @@ pub fn work(job: &mut Job, almanac: &Almanac, kind: Kind, seed: u64) {
         p: almanac.causes.iter().map(|c| c.p).collect(),
         tried: BTreeSet::new(),
         n_tried: 0,
+        n_mended: 0,
         done: BTreeSet::new(),
         telling: Vec::new(),
         stated: None,
@@ -61,6 +64,8 @@ struct Apprentice<'a> {
     p: Vec<f64>,
     tried: BTreeSet<String>,
     n_tried: usize,
+    /// Repairs done.
+    n_mended: usize,
     done: BTreeSet<String>,
     telling: Vec<u32>,
     /// The cause held to be mended.
@@ -87,7 +92,7 @@ impl Apprentice<'_> {
         if self.draw() < self.habits.care_ratio {
             self.hands.prove_socket();
         }
-        while self.done.len() <= self.habits.most_works {
+        while self.n_mended <= self.habits.most_works {
             let best = self.likeliest();
             if self.p[best] < self.habits.sure_ratio
                 && self.n_tried < MOST_TRIED
@@ -102,9 +107,15 @@ impl Apprentice<'_> {
                 }
                 return self.leave(best);
             };
-            if self.done.len() == self.habits.most_works || !self.mend(&work) {
+            if self.n_mended == self.habits.most_works {
                 return self.leave(best);
             }
+            if !self.mend(&work) {
+                // Too dear, or not to be had: the next best.
+                self.put_away(&work);
+                continue;
+            }
+            self.n_mended += 1;
             self.stated = Some(best);
             if self.draw() >= self.habits.proves_ratio || self.prove() {
                 return self.hand_over(best);
@@ -179,8 +190,14 @@ impl Apprentice<'_> {
         } else {
             lines
         };
+        // The lines of one run say much the same.
+        let weight = if sheet.trial.is_run() {
+            RUN_WEIGHT
+        } else {
+            1.0
+        };
         for (p, expected) in self.p.iter_mut().zip(&sheet.lines) {
-            *p = (*p * libm::exp(trial::fit(&by, expected))).max(1e-300);
+            *p = (*p * libm::exp(weight * trial::fit(&by, expected))).max(1e-300);
         }
         self.settle();
     }
@@ -263,6 +280,14 @@ impl Apprentice<'_> {
             return false;
         };
         self.done.insert(id.to_owned());
+        if !self.hands.name_price(work) {
+            return false;
+        }
+        if work.kind == WorkKind::Instruct && !self.hands.door.were_inside() {
+            self.hands.switch_off();
+        } else {
+            self.hands.isolate();
+        }
         if !work.needs.is_empty() && !self.hands.reach(&work.needs) {
             return false;
         }
@@ -271,10 +296,8 @@ impl Apprentice<'_> {
             work: id.to_owned(),
             check,
         };
-        if !self.hands.door.can(&action) {
-            return false;
-        }
-        if !self.hands.name_price(work) {
+        let is_away = self.hands.door.misses(&action);
+        if is_away && !(self.hands.fetch(&work.part) && self.hands.reach(&work.needs)) {
             return false;
         }
         self.hands.act(action)
