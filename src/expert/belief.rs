@@ -7,8 +7,13 @@
 //! state says nothing new, since what a part deviates by it deviates by again. For a fault that comes
 //! and goes by chance see [`Period`].
 //!
-//! Limits: while such a fault is away its machine is taken to be in the sound one's state. A machine
-//! far behind all others (25 in the logarithm) is no longer run; its probability keeps standing.
+//! Of a machine that runs, lines are held against what it shows now and a little earlier or later:
+//! part tolerances and degrees between those reckoned with move a program by seconds. Where the tap is
+//! first seen shut, all machines are begun anew with a shut tap.
+//!
+//! Limits: while a fault that comes and goes is away, its machine is taken to be in the sound one's
+//! state or to stand idle. A machine far behind all others (25 in the logarithm) is no longer run; its
+//! probability keeps standing.
 
 use std::collections::BTreeSet;
 use std::sync::Arc;

@@ -4,11 +4,15 @@
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
+use crate::bench::action::Charged;
+use crate::bench::action::DischargeTool;
+use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::job::Job;
 use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::door::Door;
+use crate::expert::drill::Beat;
 use crate::expert::drill::Drills;
 use crate::expert::drill::drills;
 use crate::expert::drill::sense;
@@ -250,11 +254,38 @@ impl Expert<'_> {
                 if !steps.is_empty() {
                     self.runs.clear();
                 }
+                self.lead_pins_off(trial);
                 trial
                     .apart
                     .iter()
                     .all(|connector| self.hands.pull(connector))
             }
+        }
+    }
+
+    /// Leads off what a filter, or an insulation test, left on the plug before ohms are read there.
+    fn lead_pins_off(&mut self, trial: &Trial) {
+        let pins = self
+            .hands
+            .door
+            .seen()
+            .scenario
+            .machine
+            .roles
+            .plug_pins
+            .clone();
+        let is_at_plug = |beat: &Beat| match &beat.action {
+            Action::Meter { mode, red, black } => {
+                *mode == MeterMode::Ohms
+                    && [red, black].into_iter().flatten().any(|n| pins.contains(n))
+            }
+            _ => false,
+        };
+        if trial.beats.iter().any(is_at_plug) {
+            self.hands.act(Action::Discharge {
+                what: Charged::PlugPins,
+                tool: DischargeTool::BleedResistor,
+            });
         }
     }
 

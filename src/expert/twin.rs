@@ -68,7 +68,8 @@ impl Shown {
 const GLIMPSES: usize = 6;
 const GLIMPSE_TICKS: u64 = 5;
 /// How often a program is not as far on as reckoned: of a fault that comes in degrees, which makes
-/// filling, draining or spinning take longer by an unknown time; of any other.
+/// filling, draining or spinning take longer by an unknown time; of any other, by part tolerances.
+/// Design choice, held by the calibration of belief.
 const UNTIMELY_RATIO: [f64; 2] = [0.5, 0.1];
 
 impl Twin {

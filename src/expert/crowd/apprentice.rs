@@ -5,14 +5,13 @@ use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
 use crate::bench::job::Job;
-use crate::bench::notebook::NoteEntry;
 use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
 use crate::expert::care::Care;
 use crate::expert::crowd::almanac::Almanac;
-use crate::expert::crowd::almanac::Sheet;
 use crate::expert::crowd::habits::Habits;
 use crate::expert::crowd::habits::Kind;
+use crate::expert::crowd::likeness;
 use crate::expert::door::Door;
 use crate::expert::plan::way_min;
 use crate::expert::routine::Routine;
@@ -28,8 +27,8 @@ const WHIM_PURPOSE: u64 = 0x7768_696d;
 const MOST_TRIED: usize = 14;
 /// A test that promises less is not made, bits.
 const LEAST_BITS: f64 = 0.03;
-/// What the lines of a run count for beside a line of its own.
-const RUN_WEIGHT: f64 = 0.4;
+/// How often a second part is fitted in the same go by who likes parts.
+const AT_ONCE_RATIO: f64 = 0.7;
 /// No cause is ever given up quite.
 const NEVER_LESS: f64 = 1e-6;
 
@@ -117,6 +116,7 @@ impl Apprentice<'_> {
             }
             self.n_mended += 1;
             self.stated = Some(best);
+            self.mend_another(&work);
             if self.draw() >= self.habits.proves_ratio || self.prove() {
                 return self.hand_over(best);
             }
@@ -153,7 +153,7 @@ impl Apprentice<'_> {
             };
             let cost = sheet.test.cost + almanac.scenario.money.labour_per_min * way + 0.5;
             let whim = self.habits.whim * 4.0 * (self.draw() - 0.5);
-            let liking = if is_measured(sheet) {
+            let liking = if likeness::is_measured(sheet) {
                 self.habits.meter_ratio
             } else {
                 1.0
@@ -190,12 +190,7 @@ impl Apprentice<'_> {
         } else {
             lines
         };
-        // The lines of one run say much the same.
-        let weight = if sheet.trial.is_run() {
-            RUN_WEIGHT
-        } else {
-            1.0
-        };
+        let weight = likeness::weight(sheet);
         for (p, expected) in self.p.iter_mut().zip(&sheet.lines) {
             *p = (*p * libm::exp(weight * trial::fit(&by, expected))).max(1e-300);
         }
@@ -274,6 +269,22 @@ impl Apprentice<'_> {
         }
     }
 
+    /// Who likes new parts fits the next likely one in the same go.
+    fn mend_another(&mut self, first: &str) {
+        if !self.habits.likes_parts || self.draw() >= AT_ONCE_RATIO {
+            return;
+        }
+        let mut order: Vec<usize> = (0..self.p.len()).collect();
+        order.sort_by(|a, b| self.p[*b].total_cmp(&self.p[*a]));
+        let works: Vec<String> = order.iter().filter_map(|c| self.remedy(*c)).collect();
+        let workshop = &self.almanac.scenario.workshop;
+        let kind = |id: &String| workshop.work(id).map(|w| w.kind);
+        let is_part = |id: &String| id != first && kind(id) == Some(WorkKind::Replace);
+        if let Some(work) = works.into_iter().find(is_part) {
+            self.n_mended += usize::from(self.mend(&work));
+        }
+    }
+
     fn mend(&mut self, id: &str) -> bool {
         let scenario = &self.almanac.scenario;
         let Some(work) = scenario.workshop.work(id) else {
@@ -310,6 +321,8 @@ impl Apprentice<'_> {
         }
         self.hands.close_up();
         self.hands.act(Action::Tap { open: true });
+        self.hands.switch_off();
+        self.follow();
         let before = self.sound.job().notebook().len();
         let lines = self.run();
         let notes = &self.sound.job().notebook()[before..];
@@ -318,7 +331,7 @@ impl Apprentice<'_> {
             .filter(|n| trial::tells(n))
             .map(|n| (n.clone(), 0.0))
             .collect();
-        trial::fit(&lines, &sound) > trial::fit(&lines, &lines) - 4.0
+        likeness::is_like(&lines, &sound) && self.hands.door.has_run_through()
     }
 
     /// It was not that: what this work would have mended is out.
@@ -379,13 +392,4 @@ impl Apprentice<'_> {
         self.hands.act(Action::Advise { advice });
         self.hands.act(Action::MakeSafeAndLeave);
     }
-}
-
-/// It takes a meter.
-fn is_measured(sheet: &Sheet) -> bool {
-    let of = |lines: &Lines| {
-        let mut entries = lines.iter().map(|(note, _)| &note.entry);
-        entries.any(|entry| matches!(entry, NoteEntry::Reading(_)))
-    };
-    sheet.lines.first().is_some_and(of)
 }
