@@ -7,8 +7,13 @@
 //! state says nothing new, since what a part deviates by it deviates by again. For a fault that comes
 //! and goes by chance see [`Period`].
 //!
-//! Limits: while such a fault is away its machine is taken to be in the sound one's state. A machine
-//! far behind all others (25 in the logarithm) is no longer run; its probability keeps standing.
+//! Of a machine that runs, lines are held against what it shows now and a little earlier or later:
+//! part tolerances and degrees between those reckoned with move a program by seconds. Where the tap is
+//! first seen shut, all machines are begun anew with a shut tap.
+//!
+//! Limits: while a fault that comes and goes is away, its machine is taken to be in the sound one's
+//! state or to stand idle. A machine far behind all others (25 in the logarithm) is no longer run; its
+//! probability keeps standing.
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -16,19 +21,23 @@ use std::sync::Arc;
 use serde::Serialize;
 
 use crate::bench::action::Action;
-use crate::bench::action::PanelKey;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Tick;
 use crate::bench::scenario::Scenario;
 use crate::expert::cause::Cause;
-use crate::expert::cause::LOOSE_RATIO;
 use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
 use crate::expert::foreseen::Foreseen;
 use crate::expert::foreseen::foreseen;
+use crate::expert::line::Earlier;
+use crate::expert::line::Line;
+use crate::expert::line::begins_anew;
+use crate::expert::line::is_start;
+use crate::expert::period;
+use crate::expert::period::Away;
 use crate::expert::period::Period;
-use crate::expert::period::either;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::symptom::Symptoms;
@@ -41,8 +50,8 @@ use crate::machine::MachineError;
 
 /// This far behind the likeliest a machine is no longer run.
 const GIVEN_UP: f64 = 25.0;
-/// A protective device that opened, or did not, against what the machine would have made of it.
-const TRIP_SLIP: f64 = 0.01;
+/// How often a customer has shut the tap for some other reason. Design choice.
+const SHUT_BY_HAND: f64 = 0.1;
 /// A cause counts as ruled out by a step that brings it from above the first to below the second.
 const RULED_OUT: [f64; 2] = [0.01, 0.002];
 
@@ -66,27 +75,20 @@ pub struct Evidence {
     pub foreseen: Option<Foreseen>,
 }
 
-/// One machine that runs beside.
-#[derive(Clone, Debug)]
-struct Line {
-    variant: Variant,
-    twin: Twin,
-    shows: Symptoms,
-    /// Of all lines if the fault is always there.
-    log_likelihood: f64,
-    /// The same if it comes and goes.
-    period: Option<Period>,
-    was_seen: BTreeSet<String>,
-    is_tripped_wrongly: bool,
-}
-
 /// Probabilities of the causes of one job.
 #[derive(Clone, Debug)]
 pub struct Belief {
     causes: Vec<Cause>,
     lines: Vec<Line>,
     told: Told,
-    earlier: Vec<(String, Note)>,
+    earlier: Vec<Earlier>,
+    /// The scenario as every machine has it, and what was done in it so far.
+    scenario: Arc<Scenario>,
+    steps: Vec<Step>,
+    /// The tap was looked at or moved.
+    is_tap_known: bool,
+    /// The sound machine that is never started: what a control does that has lost its supply.
+    idle: Line,
     /// How often the machine was started, stopped or plugged in or out, from 1.
     starts: u64,
     history: Vec<Evidence>,
@@ -98,22 +100,40 @@ impl Belief {
     /// # Errors
     /// When the scenario's machine cannot be set up.
     pub fn new(scenario: &Arc<Scenario>) -> Result<Self, MachineError> {
+        Self::begun(scenario, false)
+    }
+
+    /// The same where the customer has left the tap shut, whatever else is wrong.
+    fn begun(scenario: &Arc<Scenario>, is_tap_shut: bool) -> Result<Self, MachineError> {
         let causes = causes(scenario);
-        let sound = Twin::sound(scenario)?;
+        let open = Twin::sound(scenario)?;
+        let sound = if is_tap_shut {
+            let mut shut = Scenario::clone(scenario);
+            shut.site.tap_open = false;
+            Twin::sound(&Arc::new(shut))?
+        } else {
+            open.clone()
+        };
         let shown = table::shown(&scenario.machine)?;
-        let lines = variants(scenario, &causes)
+        let lines: Vec<Line> = variants(scenario, &causes)
             .into_iter()
             .map(|variant| {
                 let ids = causes[variant.cause].0.iter();
                 let shows = ids
                     .filter_map(|id| shown.get(id))
                     .fold(Symptoms::default(), |sum, s| sum.with(*s));
+                let mut twin = open.with(&variant)?;
+                let mut log_likelihood = 0.0;
+                if is_tap_shut && !twin.is_tap_closed() {
+                    twin = sound.with(&variant)?;
+                    log_likelihood = libm::log(SHUT_BY_HAND);
+                }
                 Ok(Line {
-                    twin: sound.with(&variant)?,
+                    twin,
                     period: variant.chance.or(variant.loose).map(|_| Period::default()),
                     variant,
                     shows,
-                    log_likelihood: 0.0,
+                    log_likelihood,
                     was_seen: BTreeSet::new(),
                     is_tripped_wrongly: false,
                 })
@@ -121,9 +141,13 @@ impl Belief {
             .collect::<Result<_, MachineError>>()?;
         let mut belief = Self {
             causes,
+            idle: lines[0].clone(),
             lines,
             told: Told::default(),
             earlier: Vec::new(),
+            scenario: Arc::clone(scenario),
+            steps: Vec::new(),
+            is_tap_known: is_tap_shut,
             starts: 1,
             history: Vec::new(),
         };
@@ -147,6 +171,15 @@ impl Belief {
 
     /// Takes the next step of the job.
     pub fn take(&mut self, step: &Step) {
+        if self.finds_tap_shut(step)
+            && let Ok(mut again) = Self::begun(&self.scenario, true)
+        {
+            for step in &self.steps {
+                again.take(step);
+            }
+            *self = again;
+        }
+        self.steps.push(step.clone());
         let before = self.probabilities();
         self.starts += u64::from(begins_anew(&step.entry.action));
         let best = self.lines.iter().map(|l| self.log_weight(l));
@@ -161,6 +194,11 @@ impl Belief {
                 is_alive.then(|| line.twin.follow(step))
             })
             .collect();
+        let mut unstarted = step.clone();
+        if is_start(&step.entry.action) {
+            unstarted.entry.action = Action::Note;
+        }
+        let idle = self.idle.twin.follow(&unstarted);
         let cause_of: Vec<usize> = self.lines.iter().map(|l| l.variant.cause).collect();
         let foreseen = foreseen(&shown, &self.variant_probabilities(), &cause_of);
         let mut is_unexplained = false;
@@ -168,15 +206,18 @@ impl Belief {
             if let NoteEntry::Answer { text, .. } = &note.entry {
                 self.told.hear(text);
             }
-            is_unexplained |= self.weigh(n, note, &shown);
+            is_unexplained |= self.weigh(n, note, &shown, &idle);
         }
         // The sound machine is followed in any case: what it says counts where a fault is away.
-        let mut away = 0.0;
+        let mut away = Away {
+            idle: self.idle.hands_and_device(step, &idle),
+            ..Away::default()
+        };
         for (i, (line, shown)) in self.lines.iter_mut().zip(&shown).enumerate() {
             let Some(shown) = shown else { continue };
             let there = line.hands_and_device(step, shown);
             if i == 0 {
-                away = there;
+                away.goes_on = there;
             }
             line.log_likelihood += there;
             if let Some(period) = &mut line.period {
@@ -186,8 +227,22 @@ impl Belief {
         self.record(self.history.len(), &before, (is_unexplained, foreseen));
     }
 
+    /// A first look at the tap shows it shut: all machines are begun anew with a shut tap.
+    fn finds_tap_shut(&mut self, step: &Step) -> bool {
+        if self.is_tap_known {
+            return false;
+        }
+        let seen = step.notes.iter().filter_map(|note| match &note.entry {
+            NoteEntry::Observation { place, seen, .. } if place == "tap" => Some(seen),
+            _ => None,
+        });
+        let seen: Vec<_> = seen.flatten().map(|s| s.key.as_str()).collect();
+        self.is_tap_known = !seen.is_empty() || matches!(step.entry.action, Action::Tap { .. });
+        seen.contains(&"tap_shut")
+    }
+
     /// Weighs one notebook line; true when no machine explains it.
-    fn weigh(&mut self, n: usize, note: &Note, shown: &[Option<Shown>]) -> bool {
+    fn weigh(&mut self, n: usize, note: &Note, shown: &[Option<Shown>], idle: &Shown) -> bool {
         if !matches!(
             note.entry,
             NoteEntry::Reading(_) | NoteEntry::Observation { .. }
@@ -195,37 +250,60 @@ impl Belief {
             return false;
         }
         let bench = self.lines[0].twin.bench_words();
-        let is_repeat = self
+        let is_same = |e: &&Earlier| e.bench == bench && weigh::repeats(note, &e.note);
+        let same: Vec<(u64, Tick)> = self
             .earlier
             .iter()
-            .any(|(words, earlier)| *words == bench && weigh::repeats(note, earlier));
-        let fits = |shown: &Shown| {
-            let spread_si = shown.spreads_si.get(n).copied().unwrap_or_default();
-            weigh::note(note, shown.notes.get(n), spread_si)
+            .filter(is_same)
+            .map(|e| (e.start, e.note.tick))
+            .collect();
+        let is_repeat = !same.is_empty();
+        let fits = |shown: &Shown| shown.fit(n, note);
+        let sound = Away {
+            goes_on: shown[0].as_ref().map_or(0.0, fits),
+            idle: fits(idle),
         };
-        let sound = shown[0].as_ref().map_or(0.0, fits);
         let mut best = f64::NEG_INFINITY;
-        let (told, starts, mut sound_counts) = (self.told, self.starts, 0.0);
+        let (told, starts) = (self.told, self.starts);
+        let mut sound_counts = Away {
+            idle: self
+                .idle
+                .news(&bench, (n, note), idle, is_repeat, sound.idle),
+            ..Away::default()
+        };
         for (i, (line, shown)) in self.lines.iter_mut().zip(shown).enumerate() {
             let Some(shown) = shown else { continue };
             let fit = fits(shown);
             if line.log_weight(told).is_finite() {
                 best = best.max(fit);
             }
-            let mut counts = line.news(&bench, note, shown.notes.get(n), is_repeat, fit);
+            let mut counts = line.news(&bench, (n, note), shown, is_repeat, fit);
             if i == 0 {
-                sound_counts = counts;
+                sound_counts.goes_on = counts;
             }
             line.log_likelihood += counts;
             let chance = line.variant.chance.or(line.variant.loose);
             if let (Some(chance), Some(period)) = (chance, &mut line.period) {
-                if period.enter(starts, note.tick, chance) && is_repeat {
-                    counts = fit - sound;
+                period.enter(starts, note.tick, chance);
+                let draw = (starts, period::draw(note.tick, chance));
+                let is_old =
+                    |(start, tick): &(u64, Tick)| (*start, period::draw(*tick, chance)) == draw;
+                let mut away = sound_counts;
+                if is_repeat && !same.iter().any(is_old) {
+                    // Known lines, drawn anew: they tell only whether it was there again.
+                    let most = fit.max(sound.goes_on).max(sound.idle);
+                    counts = fit - most;
+                    away.goes_on = sound.goes_on - most;
+                    away.idle = sound.idle - most;
                 }
-                period.see(counts, sound_counts);
+                period.see(counts, away);
             }
         }
-        self.earlier.push((bench, note.clone()));
+        self.earlier.push(Earlier {
+            bench,
+            note: note.clone(),
+            start: starts,
+        });
         !is_repeat && best <= libm::log(1.5 * weigh::OUTLIER)
     }
 
@@ -296,86 +374,6 @@ impl Belief {
             .collect();
         all.sort_by(|a, b| b.0.total_cmp(&a.0));
         all
-    }
-}
-
-impl Line {
-    fn log_weight(&self, told: Told) -> f64 {
-        let seen = match (self.period, self.variant.chance, self.variant.loose) {
-            (Some(period), Some(chance), _) => period.log_likelihood(chance),
-            (Some(period), None, Some(loose)) => {
-                let if_loose = period.log_likelihood(loose);
-                either(LOOSE_RATIO, if_loose, self.log_likelihood)
-            }
-            _ => self.log_likelihood,
-        };
-        libm::log(self.variant.prior) + told.fits(self.shows) + seen
-    }
-
-    /// What a line adds on this machine: a reading when it is no repeat; something seen when this
-    /// machine has not been held against it yet; the words for the machine's state likewise.
-    fn news(
-        &mut self,
-        bench: &str,
-        is: &Note,
-        expected: Option<&Note>,
-        is_repeat: bool,
-        fit: f64,
-    ) -> f64 {
-        let other = expected.map_or("", |note| note.state.as_str());
-        let mut sum = 0.0;
-        if self
-            .was_seen
-            .insert(format!("{bench} {} {other}", is.state))
-        {
-            sum += weigh::state(is, expected);
-        }
-        let is_new = match &is.entry {
-            NoteEntry::Observation { place, .. } => {
-                let (is, other) = (keys(Some(is)), keys(expected));
-                self.was_seen
-                    .insert(format!("{bench} {place} {is} {other}"))
-            }
-            _ => !is_repeat,
-        };
-        sum + if is_new { fit } else { 0.0 }
-    }
-
-    /// What it says that hands could do it, and that the house's protective device is open or not.
-    fn hands_and_device(&mut self, step: &Step, shown: &Shown) -> f64 {
-        let mut sum = if shown.was_possible {
-            0.0
-        } else {
-            libm::log(weigh::OUTLIER)
-        };
-        let is_wrong = shown.is_tripped != step.is_tripped;
-        if is_wrong && !self.is_tripped_wrongly {
-            sum += libm::log(TRIP_SLIP);
-        }
-        self.is_tripped_wrongly = is_wrong;
-        sum
-    }
-}
-
-/// What may make a fault that comes by chance come or go.
-fn begins_anew(action: &Action) -> bool {
-    matches!(
-        action,
-        Action::Plug { .. }
-            | Action::Work { .. }
-            | Action::Key {
-                key: PanelKey::Start | PanelKey::Power
-            }
-    )
-}
-
-fn keys(note: Option<&Note>) -> String {
-    match note.map(|n| &n.entry) {
-        Some(NoteEntry::Observation { seen, .. }) => {
-            let keys: Vec<&str> = seen.iter().map(|s| s.key.as_str()).collect();
-            keys.join("+")
-        }
-        _ => String::new(),
     }
 }
 

@@ -7,8 +7,8 @@
 //! P(none)   = 0.02
 //! ```
 //! Any part or wire may have a bad contact inside: of those that are always there as a rule, one in
-//! 25 comes and goes. A fault that comes in degrees is reckoned with at full and at half severity, in pairs each with
-//! each; all count as one cause.
+//! 25 comes and goes. A fault that comes in degrees is reckoned with at full, three quarters and half
+//! severity, in pairs at full and half, each with each; all count as one cause.
 
 use serde::Deserialize;
 use serde::Serialize;
@@ -24,7 +24,8 @@ pub const NO_FAULT_PRIOR: f64 = 0.02;
 /// An allowed pair beside the rarer of its two faults. Design choice.
 const PAIR_RATIO: f64 = 0.25;
 /// Severities of a fault that comes in degrees.
-const DEGREES: [f64; 2] = [1.0, 0.5];
+const DEGREES: [f64; 3] = [1.0, 0.75, 0.5];
+const PAIR_DEGREES: [f64; 2] = [1.0, 0.5];
 
 /// How often a fault of a part or wire that is always there as a rule comes and goes. Design choice.
 pub const LOOSE_RATIO: f64 = 0.04;
@@ -92,7 +93,12 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
         } else {
             share * (1.0 - NO_FAULT_PRIOR)
         };
-        let n_degrees = |graded: bool| if graded { DEGREES.len() } else { 1 };
+        let degrees = if defs.len() > 1 {
+            &PAIR_DEGREES[..]
+        } else {
+            &DEGREES[..]
+        };
+        let n_degrees = |graded: bool| if graded { degrees.len() } else { 1 };
         let counts: Vec<usize> = defs.iter().map(|d| n_degrees(d.is_graded)).collect();
         let n_ways: usize = counts.iter().product();
         let chance = defs.iter().find_map(|d| match d.onset {
@@ -119,7 +125,7 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
                 rest /= n;
                 ActiveFault {
                     id: d.id.clone(),
-                    severity_ratio: DEGREES[degree],
+                    severity_ratio: degrees[degree],
                     onset: chance.map(|_| Onset::Constant),
                 }
             });

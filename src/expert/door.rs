@@ -58,6 +58,21 @@ impl<'a> Door<'a> {
     pub fn bench(&self) -> &Bench {
         self.job.bench()
     }
+    /// Something was taken off, pulled apart or repaired on this job.
+    pub fn were_inside(&self) -> bool {
+        let is_inside = |step: &Step| {
+            matches!(
+                step.entry.action,
+                Action::TakeOff { .. } | Action::PullApart { .. } | Action::Work { .. }
+            )
+        };
+        self.seen.steps.iter().any(is_inside)
+    }
+    /// Gas, a flood or a threat was noticed: nobody works on here.
+    pub fn is_in_danger(&self) -> bool {
+        let noticed = &self.job.bench().around.noticed;
+        noticed.iter().any(|condition| condition.is_danger())
+    }
     /// Ticks since the bell.
     pub fn tick(&self) -> Tick {
         self.job.tick()

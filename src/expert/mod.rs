@@ -19,8 +19,10 @@ mod drill; // runs of the machine that show most
 mod foreseen; // what could have come of a step
 mod hint; // what hints say
 mod likely; // the likeliest causes of a moment
+mod line; // one cause's machine as the belief keeps it
 mod moment; // one moment of a job as a problem to decide
 mod next_words; // a next step in plain words
+mod parting; // how the expert ends a job
 mod period; // faults that come and go
 mod plan; // the planning model of a moment, and the best next step
 mod play; // whole jobs worked by the expert
@@ -39,7 +41,9 @@ mod weigh; // how well what was seen fits what a machine would have shown
 
 pub use advice::Par;
 pub use advice::advise;
+pub use advice::expected_cost;
 pub use advice::par;
+pub use advice::target;
 pub use apart::Apart;
 pub use apart::Shows;
 pub use belief::Belief;

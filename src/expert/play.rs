@@ -4,19 +4,21 @@
 use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
+use crate::bench::action::Charged;
+use crate::bench::action::DischargeTool;
+use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::job::Job;
-use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::door::Door;
+use crate::expert::drill::Beat;
 use crate::expert::drill::Drills;
 use crate::expert::drill::drills;
 use crate::expert::drill::sense;
 use crate::expert::plan::Next;
 use crate::expert::plan::Plan;
 use crate::expert::plan::Remedy;
-use crate::expert::remedy::is_for_others;
 use crate::expert::routine::Routine;
 use crate::expert::seen::Step;
 use crate::expert::trial::Stand;
@@ -27,8 +29,6 @@ use crate::machine::MachineError;
 const MOST_DECISIONS: usize = 40;
 /// Questions asked of every customer. Common practice.
 const QUESTIONS: [&str; 2] = ["when", "noise"];
-/// Lines offered with a finding.
-const MOST_EVIDENCE: usize = 3;
 /// Runs that may fail to show a sound machine before help is called.
 const MOST_UNPROVED: u32 = 2;
 /// The machine counts as mended from here.
@@ -73,9 +73,9 @@ pub fn play(job: &mut Job) -> Result<Played, MachineError> {
     })
 }
 
-struct Expert<'a> {
-    hands: Routine<'a>,
-    belief: Belief,
+pub(super) struct Expert<'a> {
+    pub hands: Routine<'a>,
+    pub belief: Belief,
     drills: Drills,
     /// Trials that would show nothing new.
     done: BTreeSet<String>,
@@ -85,7 +85,7 @@ struct Expert<'a> {
     /// Runs since the machine was last changed.
     runs: BTreeSet<&'static str>,
     /// Notebook lines with how far they moved the belief.
-    telling: Vec<(f64, u32)>,
+    pub telling: Vec<(f64, u32)>,
     /// Runs after which the machine had not done all it should.
     n_unproved: u32,
     /// Tests allow the plug in the socket.
@@ -99,6 +99,13 @@ impl Expert<'_> {
                 question: question.to_owned(),
                 again: false,
             });
+        }
+        // What makes any work here wrong is seen, or smelt, before anything is touched.
+        self.hands.act(sense(0, Sense::Look, "floor").action);
+        self.hands.act(sense(0, Sense::Smell, "floor").action);
+        if self.hands.door.is_in_danger() {
+            self.hands.act(Action::MakeSafeAndLeave);
+            return false;
         }
         // A shut tap is seen from the door, and makes any run tell of nothing else.
         self.hands.act(sense(0, Sense::Look, "tap").action);
@@ -128,12 +135,12 @@ impl Expert<'_> {
         self.leave()
     }
 
-    fn scenario(&self) -> std::sync::Arc<crate::bench::scenario::Scenario> {
+    pub fn scenario(&self) -> std::sync::Arc<crate::bench::scenario::Scenario> {
         self.hands.door.seen().scenario.clone()
     }
 
     /// Takes what was shown into the belief.
-    fn learn(&mut self) {
+    pub fn learn(&mut self) {
         for step in self.hands.take_fresh() {
             self.belief.take(&step);
             let moved = self
@@ -247,11 +254,38 @@ impl Expert<'_> {
                 if !steps.is_empty() {
                     self.runs.clear();
                 }
+                self.lead_pins_off(trial);
                 trial
                     .apart
                     .iter()
                     .all(|connector| self.hands.pull(connector))
             }
+        }
+    }
+
+    /// Leads off what a filter, or an insulation test, left on the plug before ohms are read there.
+    fn lead_pins_off(&mut self, trial: &Trial) {
+        let pins = self
+            .hands
+            .door
+            .seen()
+            .scenario
+            .machine
+            .roles
+            .plug_pins
+            .clone();
+        let is_at_plug = |beat: &Beat| match &beat.action {
+            Action::Meter { mode, red, black } => {
+                *mode == MeterMode::Ohms
+                    && [red, black].into_iter().flatten().any(|n| pins.contains(n))
+            }
+            _ => false,
+        };
+        if trial.beats.iter().any(is_at_plug) {
+            self.hands.act(Action::Discharge {
+                what: Charged::PlugPins,
+                tool: DischargeTool::BleedResistor,
+            });
         }
     }
 
@@ -270,7 +304,10 @@ impl Expert<'_> {
         let Some(work) = scenario.workshop.work(id) else {
             return false;
         };
-        if work.kind != WorkKind::Instruct {
+        // What was tested after a repair is tested again after whatever follows it.
+        if work.kind == WorkKind::Instruct && !self.hands.door.were_inside() {
+            self.hands.switch_off();
+        } else {
             self.hands.isolate();
         }
         if !work.needs.is_empty() && !self.hands.reach(&work.needs) {
@@ -333,67 +370,5 @@ impl Expert<'_> {
             .filter(|(_, _, twin)| twin.is_mended())
             .map(|(p, ..)| p)
             .sum()
-    }
-
-    fn state_finding(&mut self) {
-        let ranked = self.belief.ranked();
-        let was_worked = !self.hands.door.bench().works.is_empty();
-        let told = ranked
-            .iter()
-            .find(|(_, v, twin)| !was_worked || (twin.is_mended() && !v.faults.is_empty()))
-            .or(ranked.first());
-        let causes = told.map(|(_, v, _)| v.faults.iter().map(|f| f.id.clone()).collect());
-        self.telling.sort_by(|a, b| b.0.total_cmp(&a.0));
-        let mut evidence: Vec<u32> = self
-            .telling
-            .iter()
-            .take(MOST_EVIDENCE)
-            .map(|(_, n)| *n)
-            .collect();
-        evidence.sort_unstable();
-        self.hands.act(Action::Finding {
-            causes: causes.unwrap_or_default(),
-            evidence,
-        });
-        self.hands.act(Action::Advise {
-            advice: Advice::WhatWasDone,
-        });
-    }
-
-    fn hand_over(&mut self) -> bool {
-        self.hands.mop();
-        self.state_finding();
-        if self.hands.door.bench().isolation.earth_seen_missing {
-            self.hands.act(Action::Advise {
-                advice: Advice::HouseWiring,
-            });
-        }
-        self.hands.act(Action::Close);
-        true
-    }
-
-    /// Leaves the machine isolated and labelled.
-    fn leave(&mut self) -> bool {
-        self.hands.isolate();
-        self.hands.close_up();
-        self.hands.mop();
-        self.learn();
-        self.state_finding();
-        let scenario = self.scenario();
-        let is_house = self.belief.ranked().first().is_some_and(|(_, v, _)| {
-            let defs = v
-                .faults
-                .iter()
-                .filter_map(|f| scenario.machine.fault(&f.id));
-            defs.into_iter().any(|def| is_for_others(&scenario, def))
-        });
-        let advice = if is_house || self.hands.door.bench().isolation.earth_seen_missing {
-            Advice::HouseWiring
-        } else {
-            Advice::NewMachine
-        };
-        self.hands.act(Action::Advise { advice });
-        self.hands.act(Action::MakeSafeAndLeave);
-        false
     }
 }

@@ -205,8 +205,10 @@ impl<'a> Routine<'a> {
         }
         self.isolate();
         for step in missing {
-            if step.lays_down {
+            if step.lays_down || step.needs_dry_tub {
                 self.empty();
+            }
+            if step.lays_down {
                 if self.is_floor_delicate() && self.care.is_taken() {
                     self.act(Action::ProtectFloor);
                 }

@@ -12,6 +12,8 @@ use serde::Serialize;
 pub struct StoredPar {
     /// Cost of the job as the expert works it, money unit.
     pub cost: f64,
+    /// Cost to be expected before anything of the job is known, money unit.
+    pub expected: f64,
     /// Time on site, min.
     pub minutes: f64,
     /// Acts.

@@ -183,13 +183,25 @@ fn reading(scenario: &Scenario, line: &DataSheetLine) -> Option<Trial> {
 pub struct Ground<'a> {
     job: &'a Job,
     copies: BTreeMap<(bool, Vec<String>), Job>,
+    /// The last run tried: a longer one that begins alike goes on from its end.
+    ran: Option<Ran>,
+}
+
+/// A run, the machine at its end, and what it showed.
+struct Ran {
+    beats: Vec<Beat>,
+    end: Job,
+    lines: Lines,
 }
 
 impl<'a> Ground<'a> {
     /// For a machine as it stands.
     pub fn of(job: &'a Job) -> Self {
-        let copies = BTreeMap::new();
-        Self { job, copies }
+        Self {
+            job,
+            copies: BTreeMap::new(),
+            ran: None,
+        }
     }
 
     /// What the machine shows of a trial.
@@ -206,7 +218,20 @@ impl<'a> Ground<'a> {
             .entry((goes_in, trial.apart.clone()))
             .or_insert_with(|| brought(job, goes_in, &trial.apart));
         // A machine that is running, or will be, goes on meanwhile.
-        if trial.is_run() || (goes_in && copy.machine().switched_on()) {
+        if trial.is_run() {
+            let known = self.ran.take();
+            let mut ran = known
+                .filter(|ran| trial.beats.starts_with(&ran.beats))
+                .unwrap_or_else(|| Ran {
+                    beats: Vec::new(),
+                    end: copy.clone(),
+                    lines: Lines::new(),
+                });
+            let rest = &trial.beats[ran.beats.len()..];
+            ran.lines.extend(tried(&mut ran.end, rest));
+            ran.beats.clone_from(&trial.beats);
+            self.ran.insert(ran).lines.clone()
+        } else if goes_in && copy.machine().switched_on() {
             tried(&mut copy.clone(), &trial.beats)
         } else {
             tried(copy, &trial.beats)

@@ -72,7 +72,10 @@ pub fn observation(sense: Sense, is: &[Seen], expected: &[Seen]) -> f64 {
     let told = |list: &[Seen]| -> Vec<(String, Option<f64>)> {
         list.iter()
             .filter(|s| s.key != "nothing_unusual")
-            .map(|s| (s.key.clone(), s.amount))
+            .map(|s| match minutes_left(&s.key) {
+                Some((words, minutes)) => (words.to_owned(), Some(minutes)),
+                None => (s.key.clone(), s.amount),
+            })
             .collect()
     };
     let (is, expected) = (told(is), told(expected));
@@ -89,6 +92,12 @@ pub fn observation(sense: Sense, is: &[Seen], expected: &[Seen]) -> f64 {
         .filter(|(k, _)| !is.iter().any(|(i, _)| i == k));
     sum += unseen.count() as f64 * libm::log(slip);
     sum.max(libm::log(OUTLIER))
+}
+
+/// A display that counts minutes: what stands before them, and how many.
+fn minutes_left(key: &str) -> Option<(&str, f64)> {
+    let (words, count) = key.strip_suffix(" min")?.rsplit_once(' ')?;
+    Some((words, count.parse().ok()?))
 }
 
 fn amounts(is: Option<f64>, expected: Option<f64>, slip: f64) -> f64 {

@@ -10,6 +10,7 @@ use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::visit::Advice;
 use crate::expert::Reckoning;
+use crate::expert::target;
 use crate::machine::MachineError;
 use crate::score::decisions;
 use crate::score::diagnosis;
@@ -69,7 +70,8 @@ pub struct Report {
     pub parts: Vec<Part>,
     /// Cost of the job, money unit.
     pub cost: f64,
-    /// What a skilled technician's way costs, money unit.
+    /// What a skilled technician's way costs, money unit; once decisions are judged, what the job
+    /// could be expected to cost before anything of it was known.
     pub target_cost: f64,
     /// Cost that other decisions would have avoided, money unit; none until they are judged.
     pub avoidable: Option<f64>,
@@ -155,6 +157,7 @@ impl Report {
         let mut report = self.clone();
         report.basis = Basis::Decisions;
         report.avoidable = Some(marked.avoidable);
+        report.target_cost = target(job.scenario(), reckoning.start);
         let mut shares = Shares {
             diagnosis,
             economy: marked.economy,
@@ -171,6 +174,10 @@ impl Report {
     }
 
     /// What chance did to the cost, money unit: positive is bad luck. None until decisions are judged.
+    ///
+    /// ```text
+    /// cost = target + avoidable + chance
+    /// ```
     pub fn chance(&self) -> Option<f64> {
         let known = self.avoidable.filter(|_| self.target_cost > 0.0);
         known.map(|avoidable| self.cost - self.target_cost - avoidable)

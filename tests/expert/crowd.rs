@@ -10,12 +10,15 @@ use tubwright::score::Fared;
 use tubwright::score::Run;
 use tubwright::score::fared;
 
-/// Jobs on each machine, with causes that looking alone does not settle.
-const WORKED: [&str; 3] = ["hums_and_stands", "turns_one_way", "dial_stands_still"];
-const RUNS: u64 = 24;
+/// One job on each machine, with causes that looking alone does not settle.
+const WORKED: [&str; 3] = [
+    "hums_and_stands",
+    "walked_to_the_door",
+    "clicks_and_stirs_nothing",
+];
+const RUNS: u64 = 8;
 
 #[test]
-#[ignore = "not yet held: the habits are to be set by what it prints"]
 fn kinds_of_apprentices_fare_as_one_would_expect() {
     let mut runs: BTreeMap<Kind, Vec<Run>> = BTreeMap::new();
     for id in WORKED {

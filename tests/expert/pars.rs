@@ -7,6 +7,7 @@ use std::sync::Arc;
 use rayon::prelude::*;
 use tubwright::bench::scenario::Scenario;
 use tubwright::expert::StoredPar;
+use tubwright::expert::expected_cost;
 use tubwright::expert::stored_par;
 use tubwright::scenario::jobs;
 
@@ -23,9 +24,11 @@ const SEED: u64 = 1;
 
 fn needed(scenario: &Arc<Scenario>) -> StoredPar {
     let worked = Worked::of(scenario, SEED);
+    let expected = expected_cost(scenario).expect("runs");
     let rounded = |x: f64| (x * 100.0).round() / 100.0;
     StoredPar {
         cost: rounded(worked.report.cost),
+        expected: rounded(expected),
         minutes: rounded(worked.report.minutes),
         steps: worked.job.log().len(),
         is_right: worked.is_right(),

@@ -5,14 +5,13 @@ use std::collections::BTreeSet;
 
 use crate::bench::action::Action;
 use crate::bench::job::Job;
-use crate::bench::notebook::NoteEntry;
 use crate::bench::visit::Advice;
 use crate::bench::workshop::WorkKind;
 use crate::expert::care::Care;
 use crate::expert::crowd::almanac::Almanac;
-use crate::expert::crowd::almanac::Sheet;
 use crate::expert::crowd::habits::Habits;
 use crate::expert::crowd::habits::Kind;
+use crate::expert::crowd::likeness;
 use crate::expert::door::Door;
 use crate::expert::plan::way_min;
 use crate::expert::routine::Routine;
@@ -28,6 +27,8 @@ const WHIM_PURPOSE: u64 = 0x7768_696d;
 const MOST_TRIED: usize = 14;
 /// A test that promises less is not made, bits.
 const LEAST_BITS: f64 = 0.03;
+/// How often a second part is fitted in the same go by who likes parts.
+const AT_ONCE_RATIO: f64 = 0.7;
 /// No cause is ever given up quite.
 const NEVER_LESS: f64 = 1e-6;
 
@@ -43,6 +44,7 @@ pub fn work(job: &mut Job, almanac: &Almanac, kind: Kind, seed: u64) {
         p: almanac.causes.iter().map(|c| c.p).collect(),
         tried: BTreeSet::new(),
         n_tried: 0,
+        n_mended: 0,
         done: BTreeSet::new(),
         telling: Vec::new(),
         stated: None,
@@ -61,6 +63,8 @@ struct Apprentice<'a> {
     p: Vec<f64>,
     tried: BTreeSet<String>,
     n_tried: usize,
+    /// Repairs done.
+    n_mended: usize,
     done: BTreeSet<String>,
     telling: Vec<u32>,
     /// The cause held to be mended.
@@ -87,7 +91,7 @@ impl Apprentice<'_> {
         if self.draw() < self.habits.care_ratio {
             self.hands.prove_socket();
         }
-        while self.done.len() <= self.habits.most_works {
+        while self.n_mended <= self.habits.most_works {
             let best = self.likeliest();
             if self.p[best] < self.habits.sure_ratio
                 && self.n_tried < MOST_TRIED
@@ -102,10 +106,17 @@ impl Apprentice<'_> {
                 }
                 return self.leave(best);
             };
-            if self.done.len() == self.habits.most_works || !self.mend(&work) {
+            if self.n_mended == self.habits.most_works {
                 return self.leave(best);
             }
+            if !self.mend(&work) {
+                // Too dear, or not to be had: the next best.
+                self.put_away(&work);
+                continue;
+            }
+            self.n_mended += 1;
             self.stated = Some(best);
+            self.mend_another(&work);
             if self.draw() >= self.habits.proves_ratio || self.prove() {
                 return self.hand_over(best);
             }
@@ -142,7 +153,7 @@ impl Apprentice<'_> {
             };
             let cost = sheet.test.cost + almanac.scenario.money.labour_per_min * way + 0.5;
             let whim = self.habits.whim * 4.0 * (self.draw() - 0.5);
-            let liking = if is_measured(sheet) {
+            let liking = if likeness::is_measured(sheet) {
                 self.habits.meter_ratio
             } else {
                 1.0
@@ -179,8 +190,9 @@ impl Apprentice<'_> {
         } else {
             lines
         };
+        let weight = likeness::weight(sheet);
         for (p, expected) in self.p.iter_mut().zip(&sheet.lines) {
-            *p = (*p * libm::exp(trial::fit(&by, expected))).max(1e-300);
+            *p = (*p * libm::exp(weight * trial::fit(&by, expected))).max(1e-300);
         }
         self.settle();
     }
@@ -257,12 +269,36 @@ impl Apprentice<'_> {
         }
     }
 
+    /// Who likes new parts fits the next likely one in the same go.
+    fn mend_another(&mut self, first: &str) {
+        if !self.habits.likes_parts || self.draw() >= AT_ONCE_RATIO {
+            return;
+        }
+        let mut order: Vec<usize> = (0..self.p.len()).collect();
+        order.sort_by(|a, b| self.p[*b].total_cmp(&self.p[*a]));
+        let works: Vec<String> = order.iter().filter_map(|c| self.remedy(*c)).collect();
+        let workshop = &self.almanac.scenario.workshop;
+        let kind = |id: &String| workshop.work(id).map(|w| w.kind);
+        let is_part = |id: &String| id != first && kind(id) == Some(WorkKind::Replace);
+        if let Some(work) = works.into_iter().find(is_part) {
+            self.n_mended += usize::from(self.mend(&work));
+        }
+    }
+
     fn mend(&mut self, id: &str) -> bool {
         let scenario = &self.almanac.scenario;
         let Some(work) = scenario.workshop.work(id) else {
             return false;
         };
         self.done.insert(id.to_owned());
+        if !self.hands.name_price(work) {
+            return false;
+        }
+        if work.kind == WorkKind::Instruct && !self.hands.door.were_inside() {
+            self.hands.switch_off();
+        } else {
+            self.hands.isolate();
+        }
         if !work.needs.is_empty() && !self.hands.reach(&work.needs) {
             return false;
         }
@@ -271,10 +307,8 @@ impl Apprentice<'_> {
             work: id.to_owned(),
             check,
         };
-        if !self.hands.door.can(&action) {
-            return false;
-        }
-        if !self.hands.name_price(work) {
+        let is_away = self.hands.door.misses(&action);
+        if is_away && !(self.hands.fetch(&work.part) && self.hands.reach(&work.needs)) {
             return false;
         }
         self.hands.act(action)
@@ -287,6 +321,8 @@ impl Apprentice<'_> {
         }
         self.hands.close_up();
         self.hands.act(Action::Tap { open: true });
+        self.hands.switch_off();
+        self.follow();
         let before = self.sound.job().notebook().len();
         let lines = self.run();
         let notes = &self.sound.job().notebook()[before..];
@@ -295,7 +331,7 @@ impl Apprentice<'_> {
             .filter(|n| trial::tells(n))
             .map(|n| (n.clone(), 0.0))
             .collect();
-        trial::fit(&lines, &sound) > trial::fit(&lines, &lines) - 4.0
+        likeness::is_like(&lines, &sound) && self.hands.door.has_run_through()
     }
 
     /// It was not that: what this work would have mended is out.
@@ -356,13 +392,4 @@ impl Apprentice<'_> {
         self.hands.act(Action::Advise { advice });
         self.hands.act(Action::MakeSafeAndLeave);
     }
-}
-
-/// It takes a meter.
-fn is_measured(sheet: &Sheet) -> bool {
-    let of = |lines: &Lines| {
-        let mut entries = lines.iter().map(|(note, _)| &note.entry);
-        entries.any(|entry| matches!(entry, NoteEntry::Reading(_)))
-    };
-    sheet.lines.first().is_some_and(of)
 }

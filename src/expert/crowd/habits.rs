@@ -55,7 +55,7 @@ impl Kind {
     /// Its habits.
     pub fn habits(self) -> Habits {
         let good = Habits {
-            care_ratio: 0.998,
+            care_ratio: 0.999,
             sure_ratio: 0.9,
             whim: 0.1,
             misreads_ratio: 0.01,
@@ -93,15 +93,16 @@ impl Kind {
                 meter_ratio: 0.4,
                 proves_ratio: 0.85,
                 likes_parts: true,
-                most_works: 5,
+                most_works: 7,
             },
             Kind::MeterShy => Habits {
                 care_ratio: 0.95,
-                sure_ratio: 0.5,
+                sure_ratio: 0.65,
                 whim: 0.4,
                 misreads_ratio: 0.05,
                 meter_ratio: 0.02,
                 proves_ratio: 0.9,
+                most_works: 3,
                 ..good
             },
         }
