@@ -100,7 +100,7 @@ impl Apart {
         let tries = self.tries.iter();
         Ok(Shows {
             lines: tries.map(|(trial, _)| ground.shown(trial)).collect(),
-            program: symptom::shown_by(twin.job().scenario())?,
+            program: symptom::shown_by(twin.job().scenario(), &variant.faults)?,
         })
     }
 

@@ -50,8 +50,8 @@ use crate::machine::MachineError;
 
 /// This far behind the likeliest a machine is no longer run.
 const GIVEN_UP: f64 = 25.0;
-/// How often a customer has shut the tap for some other reason. Design choice.
-const SHUT_BY_HAND: f64 = 0.1;
+/// How often a customer who calls has shut the tap for some other reason: once in 200 calls. Design choice.
+const SHUT_BY_HAND: f64 = 0.005;
 /// A cause counts as ruled out by a step that brings it from above the first to below the second.
 const RULED_OUT: [f64; 2] = [0.01, 0.002];
 

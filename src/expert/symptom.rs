@@ -203,14 +203,14 @@ pub fn shown_by_each<'a>(
     faults.map(of).collect()
 }
 
-/// What a job's own machine would show of a whole program where it stands, beside a sound one in a
-/// usual home.
+/// What a job's machine with these faults would show of a whole program where it stands, beside a
+/// sound one in a usual home.
 ///
 /// # Errors
 /// When the machine cannot be set up or solved.
-pub fn shown_by(scenario: &Scenario) -> Result<Symptoms, MachineError> {
+pub fn shown_by(scenario: &Scenario, faults: &[ActiveFault]) -> Result<Symptoms, MachineError> {
     let (model, site) = (&scenario.machine, &scenario.site);
-    let is = run_at(model, &scenario.faults, &site.params, site.water_kg)?;
+    let is = run_at(model, faults, &site.params, site.water_kg)?;
     Ok(beside(&is, &run(model, &[])?))
 }
 

@@ -63,14 +63,14 @@ const LOOSE: [Symptom; 5] = [
 /// Both.
 pub(super) fn lines(scenario: &Scenario) -> Result<Vec<FairnessLine>, MachineError> {
     let suggested = behaviour(scenario, 1)?.complaint;
-    let mut shown = shown_by(scenario)?;
+    let mut shown = shown_by(scenario, &scenario.faults)?;
     if scenario.faults.iter().any(|fault| waits(scenario, fault)) {
         // A customer has seen it come on; one program may not.
         let mut there = scenario.clone();
         for fault in &mut there.faults {
             fault.onset = Some(Onset::Constant);
         }
-        shown = shown.with(shown_by(&there)?);
+        shown = shown.with(shown_by(&there, &there.faults)?);
     }
     let mut said = Told::default();
     said.hear(&suggested);
