@@ -1,6 +1,5 @@
 //! What to do next, and what a job should cost.
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -12,7 +11,6 @@ use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::scenario::Scenario;
 use crate::bench::visit::Advice;
 use crate::expert::belief::Belief;
-use crate::expert::drill::drills;
 use crate::expert::plan::Candidate;
 use crate::expert::plan::Plan;
 use crate::expert::play::play;
@@ -61,8 +59,7 @@ pub fn target(scenario: &Scenario, to_go: f64) -> f64 {
 
 /// Every next step with its expected cost, cheapest first.
 pub fn advise(belief: &Belief, scenario: &Scenario) -> Vec<Candidate> {
-    let drills = drills(belief.sound());
-    Plan::new(belief, scenario, &drills, &BTreeSet::new())
+    Plan::at(belief, scenario)
         .map(|plan| plan.candidates())
         .unwrap_or_default()
 }

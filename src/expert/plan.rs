@@ -17,6 +17,7 @@ use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::choice::choose;
 use crate::expert::drill::Drills;
+use crate::expert::drill::drills;
 use crate::expert::likely::Likely;
 use crate::expert::likely::likely;
 use crate::expert::likely::rest_cost;
@@ -101,6 +102,15 @@ pub struct Plan {
 }
 
 impl Plan {
+    /// The plan of a moment at which nothing was tried yet.
+    ///
+    /// # Errors
+    /// As for [`Plan::new`].
+    pub fn at(belief: &Belief, scenario: &Scenario) -> Result<Self, ModelError> {
+        let drills = drills(belief.sound());
+        Self::new(belief, scenario, &drills, &BTreeSet::new())
+    }
+
     /// The plan of a moment; trials named in `done` would show nothing new.
     ///
     /// # Errors

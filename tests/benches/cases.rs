@@ -41,6 +41,7 @@ pub fn all() -> Vec<Case> {
         an_hour_of_rest(),
         one_frame_of_the_section(),
         solve_with_cached_factors(),
+        solve_at_another_speed(),
         solve_after_a_contact_change(),
         probe_of_a_reading(),
         whole_wash(),
@@ -50,7 +51,9 @@ pub fn all() -> Vec<Case> {
         results::one_record_verified(),
         results::thousand_by_forty(),
         judgement::belief(),
+        judgement::large_step(),
         judgement::next_step(),
+        judgement::next_step_from_nothing(),
         judgement::target(),
         judgement::crowd(),
     ]
@@ -71,9 +74,26 @@ pub fn spinning() -> (Harness, Contacts) {
 
 fn solve_with_cached_factors() -> Case {
     let (harness, contacts) = spinning();
-    let mut slip = 0.04;
+    let factors = Factors::new(harness.base(), contacts).expect("solvable");
+    let rows = vec![Complex::real(0.01); harness.coils().count * harness.coils().count];
+    let inner = Inner::new(harness.base(), &factors, &rows).expect("solvable");
     let name = "network P: one solve with cached factors";
     Case::new(name, Some((1e-6, 1e-6)), move || {
+        let solver = Solver {
+            base: harness.base(),
+            factors: &factors,
+            inner: &inner,
+        };
+        solver.solve().node_v.len() as f64
+    })
+}
+
+/// The motor's own block is put together and eliminated anew at each speed; the rest is kept.
+fn solve_at_another_speed() -> Case {
+    let (harness, contacts) = spinning();
+    let mut slip = 0.04;
+    let name = "network P: one solve at another speed of the motor";
+    Case::new(name, None, move || {
         slip = if slip > 0.9 { 0.04 } else { slip + 0.01 };
         let point = harness.solve_ac(contacts, slip, COLD_K).expect("solvable");
         point.flow.torque_n_m

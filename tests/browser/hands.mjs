@@ -129,9 +129,11 @@ export class FingerHands extends MouseHands {
   async reach(locator) {
     for (let tries = 0; tries < 4; tries += 1) {
       if (await locator.first().isVisible()) return locator.first();
-      const shut = this.page.locator(".drawer__handle[aria-expanded=false]:visible");
-      for (let n = 0; n < (await shut.count()); n += 1) {
-        await shut.nth(n).tap();
+      const handles = this.page.locator(".drawer__handle:visible");
+      for (let n = 0; n < (await handles.count()); n += 1) {
+        if ((await handles.nth(n).getAttribute("aria-expanded")) === "true") continue;
+        await handles.nth(n).tap();
+        await this.page.waitForTimeout(50); // the drawer is drawn out
         if (await locator.first().isVisible()) return locator.first();
       }
       await this.pushIn();

@@ -65,7 +65,11 @@ pub fn SetMaker() -> Html {
             { jobs(&set, &drafts, &change) }
             <section class="card stack" aria-labelledby="give">
                 <h2 class="card__title" id="give">{ "Give it to a class" }</h2>
-                { give(&set.file(&drafts)) }
+                if set == SetDraft::default() {
+                    <p>{ "Give the set a title and add its jobs; its files are made here as soon as they are sound." }</p>
+                } else {
+                    { give(&set.file(&drafts)) }
+                }
             </section>
             <p class="row">
                 <button type="button" class="button" onclick={change.reform(|_: MouseEvent| SetDraft::default())}>{ "Begin anew" }</button>
