@@ -101,7 +101,7 @@ pub fn BenchScreen() -> Html {
         })
     };
     html! {
-        <div class="bench">
+        <div class="bench" data-guide={bench.guide.filter(|_| settings.hints).map(|guide| guide.at.word())}>
             <MovingJobBar />
             <Drawer id="card" word="Job card and notebook" class="bench__card" open={sides.card_open}
                     on_toggle={toggle_card.clone()}>
@@ -207,7 +207,7 @@ fn stage(
                 <p class="bench__hint" role="note">{ "You are still at the workshop. " }
                     <button type="button" class="button button--small" onclick={on_call}>{ "Telephone and van" }</button></p>
             }
-            if let Some(hint) = bench.hint.filter(|_| hints) { <p class="bench__hint" role="note">{ hint }</p> }
+            if let Some(guide) = bench.guide.filter(|_| hints) { <p class="bench__hint" role="note">{ guide.words }</p> }
             <Help />
             if let Some(steps) = bench.tried { { tried(steps, &bench.id, door) } }
             <Caption />

@@ -39,7 +39,7 @@ pub fn limit(bench: &mut BenchView) {
     bench.exam = Some(ExamView {
         wiring: aids.wiring,
     });
-    bench.hint = None;
+    bench.guide = None;
     bench.still_open.clear();
     if aids.data_sheet {
         return;

@@ -123,7 +123,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
             .as_ref()
             .map(|thing| selection(job, thing, session.hold.lead)),
         notice: session.notice.clone(),
-        hint: hints::hint(job),
+        guide: hints::guide(job),
         still_open: open_ends::still_open(job),
         storage: None,
         elsewhere: false,

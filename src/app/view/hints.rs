@@ -16,8 +16,45 @@ use crate::records::measurement::tracing::MASTERED;
 /// Jobs up to this level give hints.
 const HINTED_LEVEL: u8 = 1;
 
+/// What to do next and where the hand goes for it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Guide {
+    /// The next thing to do.
+    pub words: &'static str,
+    /// Where.
+    pub at: Place,
+}
+
+/// A place of the bench.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// The job card's questions.
+    Card,
+    /// The drawing.
+    Picture,
+    /// The instrument.
+    Instrument,
+    /// The clock's keys.
+    Clock,
+    /// The way to the end of the job.
+    Finish,
+}
+
+impl Place {
+    /// Its name in the style sheets.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Card => "card",
+            Self::Picture => "picture",
+            Self::Instrument => "instrument",
+            Self::Clock => "clock",
+            Self::Finish => "finish",
+        }
+    }
+}
+
 /// What to do next, in a job that teaches how a job goes.
-pub fn hint(job: &Job) -> Option<&'static str> {
+pub fn guide(job: &Job) -> Option<Guide> {
     let scenario = job.scenario();
     let wanted = scenario
         .rules
@@ -27,35 +64,91 @@ pub fn hint(job: &Job) -> Option<&'static str> {
         return None;
     }
     let did = |is: fn(&Action) -> bool| job.log().iter().any(|entry| is(&entry.action));
-    let put_right = |action: &Action| {
+    let is_put_right = did(|action| {
         matches!(
             action,
-            Action::Work { .. } | Action::Tap { .. } | Action::PushTogether { .. }
+            Action::Work { .. } | Action::Tap { open: true } | Action::PushTogether { .. }
         )
-    };
-    let last_right = job.log().iter().rposition(|entry| put_right(&entry.action));
-
-    Some(if !did(|a| matches!(a, Action::Ask { .. })) {
-        "Ask first: the questions are on the job card."
-    } else if !did(|a| matches!(a, Action::Key { .. })) {
-        "Let it do what the customer described: touch the on/off switch, wait until it is ready, touch start, and listen."
-    } else if !did(|a| {
+    });
+    let has_looked = did(|action| {
         matches!(
-            a,
+            action,
             Action::Sense {
                 sense: Sense::Look,
                 ..
             }
         )
-    }) {
-        "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook."
-    } else if last_right.is_none() {
-        "Put right what you have found: take it in hand and choose what to do. Measuring and opening come only when looking does not settle it."
+    });
+    let (words, at) = if !did(|a| matches!(a, Action::Ask { .. })) {
+        ("Ask first: the questions are on the job card.", Place::Card)
+    } else if !did(|a| matches!(a, Action::Key { .. })) {
+        (
+            "Let it do what the customer described: touch the on/off switch, wait until it is ready, touch start, and listen.",
+            Place::Picture,
+        )
+    } else if !has_looked {
+        (
+            "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook.",
+            Place::Picture,
+        )
+    } else if !is_put_right {
+        to_the_cause(job)
+    } else if !job.bench().off.is_empty() {
+        (
+            "Put back what you took off, the last first, and check each joint as it goes on. What lies beside the machine is still off.",
+            Place::Picture,
+        )
     } else if !job.machine().milestones().all() {
-        "Prove it: let it wash, drain and spin. “Wait until” and the faster clock let time pass."
+        (
+            "Prove it: plug in, tap open, and let it wash, drain and spin. “Wait until” and the faster clock let time pass.",
+            Place::Clock,
+        )
     } else {
-        "Once it does what it should, choose Finish: say what was wrong, tick the lines that show it, tell the customer."
-    })
+        (
+            "Once it does what it should, choose Finish: say what was wrong, tick the lines that show it, tell the customer.",
+            Place::Finish,
+        )
+    };
+    Some(Guide { words, at })
+}
+
+/// From looking to the repair: outside where that settles it, else made safe, opened and measured in
+/// the order of safe work (EN 50110-1).
+fn to_the_cause(job: &Job) -> (&'static str, Place) {
+    let (bench, isolation) = (job.bench(), &job.bench().isolation);
+    let is_open = !bench.off.is_empty();
+    let is_unproved = isolation.proved_dead.is_empty() && !is_open;
+    if !isolation.is_isolated() && isolation.tester_proved.is_none() {
+        (
+            "Put right what you have found: take it in hand and choose what to do. If looking does not settle it, read the socket first, line to neutral: it proves the supply and your tester.",
+            Place::Picture,
+        )
+    } else if !isolation.is_isolated() {
+        (
+            "Make it safe before you open it: switch off, then touch the plug and pull it.",
+            Place::Picture,
+        )
+    } else if is_unproved && isolation.shown_dead.is_empty() {
+        (
+            "Pulled is not yet dead: keep the plug in sight, shut the tap, then read the plug's pins against each other until they stand near 0 V.",
+            Place::Instrument,
+        )
+    } else if is_unproved {
+        (
+            "A tester that died reads 0 V too: read the live socket once more. Then it is proved dead.",
+            Place::Instrument,
+        )
+    } else if !is_open {
+        (
+            "Now open the way: touch a cover in the picture. What holds it, and how long it takes, stands with the verbs.",
+            Place::Picture,
+        )
+    } else {
+        (
+            "Look again at what is open now, and measure where looking does not settle it; Papers give the values a sound one has. Then put right what you have found.",
+            Place::Picture,
+        )
+    }
 }
 
 /// Hints that can be asked for.
@@ -96,7 +189,19 @@ mod tests {
         for act in acts {
             job.act(act.clone());
         }
-        hint(&job)
+        guide(&job).map(|guide| guide.words)
+    }
+
+    /// The words and places the guide gives along a log, each once.
+    fn along(id: &str, log: &str) -> Vec<Guide> {
+        let mut job = Job::new(library::find(id).expect("ships"), 1).expect("sound");
+        let mut told: Vec<Guide> = guide(&job).into_iter().collect();
+        for entry in serde_json::from_str::<Vec<Entry>>(log).expect("a log") {
+            job.advance(entry.tick.saturating_sub(job.tick()));
+            job.act(entry.action);
+            told.extend(guide(&job).filter(|guide| told.last() != Some(guide)));
+        }
+        told
     }
 
     #[test]
@@ -124,6 +229,25 @@ mod tests {
         let help = help(&job);
         assert_eq!((help.used, help.worked.log.len()), (1, 1));
         assert_eq!(help.next, Some(Rung::Where));
+    }
+
+    #[test]
+    fn the_second_opening_job_leads_through_making_safe_to_the_end() {
+        let log = include_str!("../../../tests/jobs/gives_up_at_once.json");
+        let told = along("gives_up_at_once", log);
+        let begins = |words: &str| told.iter().any(|guide| guide.words.starts_with(words));
+        for words in [
+            "Ask first",
+            "Make it safe",
+            "Pulled is not yet dead",
+            "A tester that died",
+            "Now open",
+            "Put back",
+            "Prove it",
+            "Once it does",
+        ] {
+            assert!(begins(words), "'{words}' not in {told:#?}");
+        }
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use crate::app::shared::Shared;
 use crate::app::view::ExamView;
+use crate::app::view::hints::Guide;
 use crate::app::view::orders::Lead;
 use crate::app::view::orders::Order;
 use crate::app::view::orders::Picture;
@@ -381,7 +382,7 @@ pub struct BenchView {
     /// The calm card.
     pub notice: Option<NoticeView>,
     /// What to do next, in an opening job.
-    pub hint: Option<&'static str>,
+    pub guide: Option<Guide>,
     /// What is still off, apart or shut.
     pub still_open: Vec<String>,
     /// Trouble with saving, plain words.
