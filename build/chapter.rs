@@ -27,7 +27,7 @@ pub fn lines(markdown: &str) -> String {
             Event::Start(tag) => {
                 line('<', name(&tag));
                 if let Tag::Link { dest_url, .. } = &tag
-                    && dest_url.starts_with("#/")
+                    && is_ours(dest_url)
                 {
                     line('@', dest_url);
                 }
