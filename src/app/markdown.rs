@@ -68,6 +68,13 @@ mod tests {
         assert_eq!(section(lines, "b"), None);
     }
 
+    #[test]
+    fn the_first_row_of_a_table_heads_its_columns() {
+        let lines = chapter::lines("| a | b |\n| --- | --- |\n| c | d |\n");
+        assert_eq!(lines.matches("<th\n").count(), 2, "{lines}");
+        assert_eq!(lines.matches("<td\n").count(), 2, "{lines}");
+    }
+
     #[component]
     fn Sample() -> Html {
         let lines = chapter::lines(
