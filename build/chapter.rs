@@ -13,6 +13,7 @@ use pulldown_cmark::HeadingLevel;
 use pulldown_cmark::Options;
 use pulldown_cmark::Parser;
 use pulldown_cmark::Tag;
+use pulldown_cmark::TagEnd;
 
 /// The chapter's lines.
 pub fn lines(markdown: &str) -> String {
@@ -22,17 +23,23 @@ pub fn lines(markdown: &str) -> String {
         out.push_str(&words.replace('\n', " "));
         out.push('\n');
     };
+    let mut in_table_head = false;
     for event in Parser::new_ext(markdown, Options::ENABLE_TABLES) {
         match event {
             Event::Start(tag) => {
-                line('<', name(&tag));
+                in_table_head |= matches!(tag, Tag::TableHead);
+                let heads_a_column = in_table_head && matches!(tag, Tag::TableCell);
+                line('<', if heads_a_column { "th" } else { name(&tag) });
                 if let Tag::Link { dest_url, .. } = &tag
-                    && dest_url.starts_with("#/")
+                    && is_ours(dest_url)
                 {
                     line('@', dest_url);
                 }
             }
-            Event::End(_) => line('>', ""),
+            Event::End(end) => {
+                in_table_head &= end != TagEnd::TableHead;
+                line('>', "");
+            }
             Event::Code(code) => {
                 line('<', "code");
                 line('=', &code);

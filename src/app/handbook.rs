@@ -133,6 +133,8 @@ pub fn contents(here: &str) -> Html {
 mod tests {
     use super::*;
     use crate::app::as_text::as_text;
+    use crate::app::library;
+    use crate::scenario;
 
     #[test]
     fn an_unknown_chapter_shows_the_first_one() {
@@ -151,6 +153,7 @@ mod tests {
                 .text
                 .lines()
                 .filter_map(|line| line.strip_prefix('@'))
+                .filter(|address| address.starts_with("#/"))
             {
                 let route = Route::parse(address);
                 let known = match &route {
@@ -158,6 +161,14 @@ mod tests {
                         let worked = id.strip_prefix("worked-").and_then(title_of);
                         CHAPTERS.iter().any(|c| c.id == id) || worked.is_some()
                     }
+                    Route::Bench(id) => library::find(id).is_some(),
+                    Route::Faults {
+                        machine: Some(machine),
+                        fault: Some(fault),
+                    } => scenario::machines()
+                        .expect("ship")
+                        .get(machine)
+                        .is_some_and(|pack| pack.model.fault(fault).is_some()),
                     other => *other != Route::Unknown,
                 };
                 assert!(known, "{}: {address}", chapter.id);

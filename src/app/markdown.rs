@@ -29,6 +29,13 @@ pub fn rendered(lines: &'static str) -> Html {
     done.into_iter().collect()
 }
 
+/// The lines under the second-level heading with this title.
+pub fn section(lines: &'static str, title: &str) -> Option<&'static str> {
+    let head = format!("<h2\n={title}\n>\n");
+    let (_, below) = lines.split_once(head.as_str())?;
+    below.split("<h2\n").next()
+}
+
 fn put(open: &mut [VTag], done: &mut Vec<VNode>, node: VNode) {
     match open.last_mut() {
         Some(tag) => tag.add_child(node),
@@ -52,6 +59,21 @@ mod chapter;
 mod tests {
     use super::*;
     use crate::app::as_text::as_text;
+
+    #[test]
+    fn a_section_ends_where_the_next_one_begins() {
+        let lines: &'static str = chapter::lines("## a b\n\none\n\n## a b c\n\ntwo\n").leak();
+        assert_eq!(section(lines, "a b"), Some("<p\n=one\n>\n"));
+        assert_eq!(section(lines, "a b c"), Some("<p\n=two\n>\n"));
+        assert_eq!(section(lines, "b"), None);
+    }
+
+    #[test]
+    fn the_first_row_of_a_table_heads_its_columns() {
+        let lines = chapter::lines("| a | b |\n| --- | --- |\n| c | d |\n");
+        assert_eq!(lines.matches("<th\n").count(), 2, "{lines}");
+        assert_eq!(lines.matches("<td\n").count(), 2, "{lines}");
+    }
 
     #[component]
     fn Sample() -> Html {

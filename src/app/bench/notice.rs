@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::app::bench::selection_bar::verb;
+use crate::app::route::Route;
 use crate::app::view::NoticeView;
 use crate::app::view::Order;
 
@@ -24,12 +25,15 @@ pub fn Notice(props: &NoticeProps) -> Html {
         notice.danger.then_some("notice--danger"),
         notice.source.as_ref().map(|_| "notice--rule")
     );
+    let safe = Route::Handbook(Some("safe".to_owned()));
     let read = props.on_order.reform(|_: MouseEvent| Order::CardRead);
     html! {
         <section {class} role="alert">
             <h2 class="notice__title">{ &notice.title }</h2>
             { for notice.text.iter().map(|line| html! { <p class="notice__text">{ line }</p> }) }
-            if let Some(source) = &notice.source { <p class="notice__source">{ source }</p> }
+            if let Some(source) = &notice.source {
+                <p class="notice__source">{ source }{ " " }<a href={safe.href()} target="_blank">{ "Making safe" }</a></p>
+            }
             <div class="row">
                 { for notice.verbs.iter().map(|v| verb(&props.on_order, v, "button button--main")) }
                 <button type="button" id="notice-read" class="button" onclick={read}>

@@ -22,12 +22,16 @@ pub fn Papers(props: &PapersProps) -> Html {
         machine: Some(papers.machine.clone()),
         fault: None,
     };
-    let chapter = Route::Handbook(None);
+    let chapter = |id: &str| Route::Handbook(Some(id.to_owned())).href();
+    let parts = format!("parts_{}", papers.machine.to_lowercase());
     html! {
         <section class="papers" aria-label="Papers">
             <p>{ "The wiring diagram is the picture “wiring”. In a tab of their own: " }
                 <a href={faults.href()} target="_blank">{ "faults of this machine" }</a>{ ", " }
-                <a href={chapter.href()} target="_blank">{ "the handbook" }</a></p>
+                <a href={chapter(&parts)} target="_blank">{ "its parts" }</a>{ ", " }
+                <a href={chapter("measure")} target="_blank">{ "measuring" }</a>{ ", " }
+                <a href={chapter("safe")} target="_blank">{ "making safe" }</a>{ ", " }
+                <a href={chapter("job")} target="_blank">{ "the handbook" }</a></p>
             <details open=true>
                 <summary>{ "Data sheet: what a good one reads" }</summary>
                 { lines(&papers.sheet) }
@@ -83,6 +87,7 @@ mod tests {
             "8 screws",
             "Going back:",
             "#/handbook/faults/P",
+            "#/handbook/parts_p",
             "Data sheet",
         ] {
             assert!(text.contains(words), "{words}: {text}");

@@ -34,6 +34,7 @@ pub fn FaultPage(props: &FaultPageProps) -> Html {
     let Some((pack, fault)) = found else {
         return Html::default();
     };
+    let parts = Route::Handbook(Some(format!("parts_{}", props.machine.to_lowercase())));
     html! {
         <>
             <p>
@@ -42,7 +43,10 @@ pub fn FaultPage(props: &FaultPageProps) -> Html {
                 </a>
             </p>
             <h1>{ &fault.what }</h1>
-            <p>{ format!("{}, {}", part_name(pack, fault), fault.reference) }</p>
+            <p>
+                { format!("{}, {}. ", part_name(pack, fault), fault.reference) }
+                <a href={parts.href()}>{ "How parts are tested and reached" }</a>
+            </p>
             <h2>{ "What a customer would say" }</h2>
             <p>{ format!("“{}”", fault.complaint) }</p>
             <h2>{ "What changes" }</h2>

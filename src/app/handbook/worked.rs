@@ -32,10 +32,14 @@ macro_rules! worked {
     };
 }
 
-const WORKED: [(&str, &str); 3] = [
+const WORKED: [(&str, &str); 7] = [
     worked!("no_water"),
+    worked!("hums_and_stands"),
     worked!("washes_will_not_spin"),
     worked!("no_spin_since_cousin"),
+    worked!("bites_bare_feet"),
+    worked!("dial_stands_still"),
+    worked!("hums_and_water_stays"),
 ];
 
 /// Which job.

@@ -60,37 +60,42 @@ pub fn gauge_range(workshop: &Workshop, gauge: Gauge, place: &str, state: &str) 
 
 /// The whole sheet, a line a value.
 pub fn lines(workshop: &Workshop) -> Vec<PaperLine> {
-    let said = |line: &DataSheetLine| {
-        let at = |node: &str| workshop.test_point(node).map(|t| t.name.clone());
-        let mode = MeterMode::ALL.iter().find(|mode| key(**mode) == line.mode);
-        let gauge = Gauge::ALL
-            .iter()
-            .find(|gauge| gauge.about().quantity.id() == line.mode);
-        let range = match (mode, gauge) {
-            (Some(mode), _) => range(
-                workshop,
-                *mode,
-                Some(&line.red),
-                Some(&line.black),
-                &line.state,
-            ),
-            (_, Some(gauge)) => gauge_range(workshop, *gauge, &line.red, &line.state),
-            _ => None,
-        }?;
-        let points: Vec<String> = [&line.red, &line.black]
-            .into_iter()
-            .filter_map(|node| at(node))
-            .collect();
-        let place = match points.is_empty() {
-            true => String::new(),
-            false => format!(" ({})", points.join(" to ")),
-        };
-        Some(PaperLine {
-            what: format::sentence(&line.what),
-            text: format!("{range}{place}"),
-        })
+    workshop
+        .data_sheet
+        .iter()
+        .filter_map(|line| told(workshop, line))
+        .collect()
+}
+
+/// A line of the sheet in words: range, what the machine does meanwhile, where the leads go.
+pub fn told(workshop: &Workshop, line: &DataSheetLine) -> Option<PaperLine> {
+    let mode = MeterMode::ALL.iter().find(|mode| key(**mode) == line.mode);
+    let gauge = Gauge::ALL
+        .iter()
+        .find(|gauge| gauge.about().quantity.id() == line.mode);
+    let range = match (mode, gauge) {
+        (Some(mode), _) => range(
+            workshop,
+            *mode,
+            Some(&line.red),
+            Some(&line.black),
+            &line.state,
+        ),
+        (_, Some(gauge)) => gauge_range(workshop, *gauge, &line.red, &line.state),
+        _ => None,
+    }?;
+    let points: Vec<String> = [&line.red, &line.black]
+        .into_iter()
+        .filter_map(|node| workshop.test_point(node).map(|t| t.name.clone()))
+        .collect();
+    let place = match points.is_empty() {
+        true => String::new(),
+        false => format!(" ({})", points.join(" to ")),
     };
-    workshop.data_sheet.iter().filter_map(said).collect()
+    Some(PaperLine {
+        what: format::sentence(&line.what),
+        text: format!("{range}{place}"),
+    })
 }
 
 fn same_points(
