@@ -8,6 +8,7 @@ use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
 use crate::bench::acts;
+use crate::bench::after_repair;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
@@ -305,17 +306,9 @@ fn surroundings(job: &Job, action: &Action, s: &mut Situation) {
 fn tests(job: &Job, s: &mut Situation) {
     let bench = &job.bench;
     s.tests.work_was_done = job.hands_were_on_it();
-    let since = job.last_change();
     let last = |mode: MeterMode| {
-        job.notebook()
-            .iter()
-            .rev()
-            .find_map(|note| match &note.entry {
-                NoteEntry::Reading(r) if r.mode == mode && note.tick >= since => {
-                    Some(r.value.unwrap_or(f64::INFINITY))
-                }
-                _ => None,
-            })
+        let reading = after_repair::readings(job, mode).next()?;
+        Some(reading.value.unwrap_or(f64::INFINITY))
     };
     s.tests.earth_bond_ohm = last(MeterMode::EarthBond);
     s.tests.insulation_ohm = last(MeterMode::Insulation);

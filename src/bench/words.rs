@@ -212,7 +212,8 @@ fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Wor
         })
     };
     if mode.is_clamp() {
-        return format!("{} round {}", mode_name(mode), red.unwrap_or("nothing"));
+        let conductor = red.map_or("nothing", |red| workshop.conductor(red).unwrap_or(red));
+        return format!("{} round {conductor}", mode_name(mode));
     }
     format!("{}, {} to {}", mode_name(mode), point(red), point(black))
 }

@@ -30,6 +30,8 @@ pub struct Workshop {
     pub service_steps: Vec<String>,
     /// Programs the customer can choose.
     pub programs: Vec<String>,
+    /// What a clamp can go round: name in files and logs, and in plain words.
+    pub conductors: Vec<(String, String)>,
 }
 
 /// One thing to take off (or open, lift, lay down) and later put back.
@@ -349,6 +351,12 @@ fn names(target: &Target, elements: &[String], params: &[String]) -> bool {
 }
 
 impl Workshop {
+    /// Plain name of a conductor.
+    pub fn conductor(&self, id: &str) -> Option<&str> {
+        let found = self.conductors.iter().find(|(known, _)| known == id);
+        found.map(|(_, name)| name.as_str())
+    }
+
     /// The step with this name.
     pub fn step(&self, id: &str) -> Option<&Step> {
         self.steps.iter().find(|s| s.id == id)

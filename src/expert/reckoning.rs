@@ -42,6 +42,7 @@ use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::trial::Stand;
 use crate::machine::MachineError;
+use crate::machine::UNPLUGGED;
 
 /// A step that moved what is known by less told nothing, bits.
 const LEAST_BITS: f64 = 0.01;
@@ -338,7 +339,7 @@ fn is_telling(step: &Step) -> bool {
             let is_proof = matches!(
                 reading.mode,
                 MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts
-            ) && note.state == "unplugged";
+            ) && note.state == UNPLUGGED;
             !is_proof
         }
         NoteEntry::Gauge(_) | NoteEntry::Observation { .. } => true,

@@ -54,6 +54,7 @@ pub use model::MachineModel;
 pub use model::OutputContacts;
 pub use model::Roles;
 pub use model::SenseInput;
+pub use panel::UNPLUGGED;
 pub use pose::Pose;
 pub use running::Machine;
 pub use setup::Setup;

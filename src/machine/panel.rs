@@ -5,6 +5,9 @@ use crate::control::display::Message;
 use crate::machine::ControlKind;
 use crate::machine::Machine;
 
+/// How the notebook calls a machine whose plug is out.
+pub const UNPLUGGED: &str = "unplugged";
+
 impl Machine {
     /// What the panel shows, in words; empty when it is dark.
     pub fn display_words(&self) -> String {
@@ -69,7 +72,7 @@ impl Machine {
     /// What the machine is doing, in the words of a notebook.
     pub fn state_words(&self) -> String {
         let words = if !self.hands.plugged {
-            "unplugged"
+            UNPLUGGED
         } else if !self.switched_on() {
             "off"
         } else {

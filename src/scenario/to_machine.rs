@@ -34,11 +34,19 @@ impl MachineFile {
     /// # Errors
     /// What is wrong in the wiring or the plant section; a checked file has no such problem.
     pub fn to_plain(&self) -> Result<PlainMachine, FileError> {
+        let wiring = wiring_model(&self.id, &self.wiring)?;
+        let elements = wiring.elements.iter();
+        let conductors = elements
+            .map(|element| (element.name.clone(), element.what.clone()))
+            .collect();
         Ok(PlainMachine {
-            wiring: wiring_model(&self.id, &self.wiring)?,
+            wiring,
             plant: self.plant_params()?,
             control: self.plain_control(),
-            workshop: self.workshop.to_plain(),
+            workshop: Workshop {
+                conductors,
+                ..self.workshop.to_plain()
+            },
             plate: self.rating_plate.to_plain(),
         })
     }

@@ -48,6 +48,7 @@ impl WorkshopFile {
                 .collect(),
             service_steps: self.service_steps.clone(),
             programs: self.programs.clone(),
+            conductors: Vec::new(),
         }
     }
 }

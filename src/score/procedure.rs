@@ -7,9 +7,9 @@
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
+use crate::bench::after_repair;
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
-use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::visit::Advice;
@@ -73,9 +73,9 @@ fn due(job: &Job) -> Vec<Due> {
     let goes_into_use = bench.ending != Some(Ending::MadeSafe);
     if goes_into_use && job.hands_were_on_it() {
         step("a look for leaks", 1.0, looked_for_leaks(job, since));
-        step(BOND, 1.0, bond_measured(job, since));
-        step(INSULATION, 1.0, insulation_measured(job, since));
-        step(LEAKAGE, 1.0, leakage_measured(job, since));
+        step(BOND, 1.0, bond_measured(job));
+        step(INSULATION, 1.0, insulation_measured(job));
+        step(LEAKAGE, 1.0, leakage_measured(job));
     }
     if goes_into_use && !visit::was_rightly_declined(job) {
         step(RUN, 3.0, job.machine().milestones().all());
@@ -94,28 +94,20 @@ fn due(job: &Job) -> Vec<Due> {
     steps
 }
 
-fn readings(job: &Job, since: Tick, mode: MeterMode) -> impl Iterator<Item = Option<f64>> {
-    let matching = move |note: &Note| match &note.entry {
-        NoteEntry::Reading(r) if r.mode == mode && note.tick >= since => Some(r.value),
-        _ => None,
-    };
-    job.notebook().iter().filter_map(matching)
+fn bond_measured(job: &Job) -> bool {
+    let mut ohms = after_repair::readings(job, MeterMode::EarthBond).filter_map(|r| r.value);
+    ohms.any(|ohm| ohm <= after_repair::BOND_LIMIT_OHM)
 }
 
-fn bond_measured(job: &Job, since: Tick) -> bool {
-    readings(job, since, MeterMode::EarthBond)
-        .flatten()
-        .any(|ohm| ohm <= 0.3)
+fn insulation_measured(job: &Job) -> bool {
+    // Over range is better than any limit.
+    let is_kept = |ohm: f64| ohm >= after_repair::INSULATION_LIMIT_OHM;
+    after_repair::readings(job, MeterMode::Insulation).any(|r| r.value.is_none_or(is_kept))
 }
 
-fn insulation_measured(job: &Job, since: Tick) -> bool {
-    readings(job, since, MeterMode::Insulation).any(|ohm| ohm.is_none_or(|ohm| ohm >= 1e6))
-}
-
-fn leakage_measured(job: &Job, since: Tick) -> bool {
-    readings(job, since, MeterMode::Leakage)
-        .flatten()
-        .any(|amp| amp <= 3.5e-3)
+fn leakage_measured(job: &Job) -> bool {
+    let mut amps = after_repair::readings(job, MeterMode::Leakage).filter_map(|r| r.value);
+    amps.any(|amp| amp <= after_repair::LEAKAGE_LIMIT_A)
 }
 
 fn looked_for_leaks(job: &Job, since: Tick) -> bool {

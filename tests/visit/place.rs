@@ -40,7 +40,8 @@ fn an_instrument_that_lies_is_found_out_by_looking_it_over_and_changed() {
     assert!(broken(&job).contains(&"category_too_low"));
     act(&mut job, Action::SpareInstrument);
     near(&reading(&mut job, MeterMode::AcVolts, "SL", "SN"), 230.0);
-    assert!(refused(&job, &Action::SpareInstrument).contains("as good"));
+    // Nobody is told whether the one in hand is sound: the spare one can always be taken.
+    assert_eq!(job.refusal(&Action::SpareInstrument), None);
 
     let mut flat = visit(json!({"instrument": {"battery_percent": 72.0}}));
     near(&reading(&mut flat, MeterMode::AcVolts, "SL", "SN"), 255.6);

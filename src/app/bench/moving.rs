@@ -71,6 +71,17 @@ pub struct MeterBarProps {
     pub on_show: Callback<()>,
 }
 
+/// What came of the last act, over the foot of the drawing: it takes no room from it.
+#[component]
+pub fn Said() -> Html {
+    let live = use_live();
+    if live.said.is_empty() {
+        return Html::default();
+    }
+    // A screen reader hears it from the announcer.
+    html! { <p class="bench__said" aria-hidden="true">{ &live.said }</p> }
+}
+
 /// What is heard, and what the machine's own display shows.
 #[component]
 pub fn Caption() -> Html {

@@ -27,6 +27,14 @@ pub struct NotebookProps {
 /// The notebook.
 #[component]
 pub fn Notebook(props: &NotebookProps) -> Html {
+    use_effect_with(
+        (props.notes.len(), props.on_order.is_some()),
+        |(_, is_kept_open)| {
+            if *is_kept_open {
+                show_the_end();
+            }
+        },
+    );
     if props.notes.is_empty() {
         return html! {
             <section class="notebook" aria-label="Notebook">
@@ -40,6 +48,14 @@ pub fn Notebook(props: &NotebookProps) -> Html {
             <ol class="notebook__list">{ for props.notes.iter().map(|note| line(props, note)) }</ol>
             { remark(props) }
         </section>
+    }
+}
+
+/// The last line is the one just written: it is brought into sight.
+fn show_the_end() {
+    let panel = gloo::utils::document().get_element_by_id("side-panel");
+    if let Some(panel) = panel {
+        panel.set_scroll_top(panel.scroll_height());
     }
 }
 

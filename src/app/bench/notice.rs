@@ -37,7 +37,7 @@ pub fn Notice(props: &NoticeProps) -> Html {
             <div class="row">
                 { for notice.verbs.iter().map(|v| verb(&props.on_order, v, "button button--main")) }
                 <button type="button" id="notice-read" class="button" onclick={read}>
-                    { if notice.danger { "I have read this" } else { "Leave it" } }
+                    { if notice.danger { "I have read this" } else if notice.verbs.is_empty() { "All right" } else { "Leave it" } }
                 </button>
             </div>
         </section>

@@ -18,6 +18,7 @@ use crate::app::bench::moving::MovingEstimate;
 use crate::app::bench::moving::MovingInstrument;
 use crate::app::bench::moving::MovingJobBar;
 use crate::app::bench::moving::MovingTimeBar;
+use crate::app::bench::moving::Said;
 use crate::app::bench::notebook::Notebook;
 use crate::app::bench::notice::Notice;
 use crate::app::bench::papers::Papers;
@@ -167,9 +168,22 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                     <JobCard card={bench.card.clone()} over={bench.over} on_order={door.clone()} />
                     <Suspects suspects={bench.suspects.clone()} causes={bench.causes.clone()} on_order={door.clone()} />
                     if !bench.visit.marked && !bench.over { <MovingEstimate /> }
+                    if bench.exam.is_none() && !bench.over && !bench.notes.is_empty() { { start_again(door) } }
                 }
             </div>
         </>
+    }
+}
+
+/// Nothing can be undone on a call, but practice can begin anew.
+fn start_again(door: &Callback<Order>) -> Html {
+    let again = door.reform(|_: MouseEvent| Order::StartAgain);
+    html! {
+        <details class="job-card__ask">
+            <summary>{ "Begin this job anew" }</summary>
+            <p>{ "What was done so far is laid aside: you come to the door once more." }</p>
+            <button type="button" class="button button--small" onclick={again}>{ "Begin anew" }</button>
+        </details>
     }
 }
 
@@ -202,6 +216,7 @@ fn stage(
             <Tabs id="view" label="Pictures" {words} {shown} panel="picture" {on_show} />
             <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
                 <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
+                <Said />
             </div>
             if at_the_workshop(bench) {
                 <p class="bench__hint" role="note">{ "You are still at the workshop. " }

@@ -20,6 +20,8 @@ use crate::bench::notebook::Reading;
 use crate::bench::scenario::QUESTIONS;
 use crate::bench::scenario::Rules;
 use crate::bench::scenario::Scenario;
+use crate::bench::store;
+use crate::bench::visit::PHONE_QUESTIONS;
 use crate::bench::words;
 
 /// The job card.
@@ -32,7 +34,7 @@ pub fn card(job: &Job) -> CardView {
         customer: scenario.customer.name.clone(),
         who: format!("{}, {}", scenario.customer.name, scenario.customer.home),
         complaint: scenario.customer.complaint.clone(),
-        facts: facts(scenario),
+        facts: facts(job),
         questions: QUESTIONS
             .iter()
             .filter(|q| open(q.id))
@@ -46,12 +48,18 @@ pub fn card(job: &Job) -> CardView {
     }
 }
 
-fn facts(scenario: &Scenario) -> Vec<(String, String)> {
+fn facts(job: &Job) -> Vec<(String, String)> {
+    let scenario = job.scenario();
     let workshop = &scenario.workshop;
-    let van: Vec<String> = scenario
+    let van: Vec<String> = job
+        .bench()
+        .around
         .van
         .iter()
-        .map(|id| name_of(workshop, id))
+        .map(|name| {
+            let item = store::item(workshop, name);
+            item.map_or_else(|| name_of(workshop, name), |item| item.name().to_owned())
+        })
         .collect();
     let mut facts = vec![("Machine".to_owned(), scenario.machine.name.clone())];
     let mut fact = |name: &str, text: String| {
@@ -112,9 +120,12 @@ fn asked(job: &Job) -> Vec<AskedView> {
         };
         let words = QUESTIONS
             .iter()
+            .chain(&PHONE_QUESTIONS)
             .find(|q| q.id == question)
             .map_or(question.as_str(), |q| q.text);
-        let again = asked.iter().all(|a| a.id != *question);
+        // What was asked on the telephone is not asked again.
+        let again =
+            asked.iter().all(|a| a.id != *question) && QUESTIONS.iter().any(|q| q.id == question);
         for earlier in asked.iter_mut().filter(|a| a.id == *question) {
             earlier.again = false;
         }

@@ -48,7 +48,7 @@ pub fn refused(job: &Job, action: &Action, refusal: &Refusal) -> NoticeView {
             verbs: first(job, why, action),
             ..calm(
                 "Not as things are",
-                &format!("{}: {why}.", format::sentence(&what)),
+                &format!("{}. {}.", format::sentence(&what), format::sentence(why)),
             )
         },
     }
@@ -221,7 +221,7 @@ pub fn words_of(event: &Event) -> Option<(String, String, bool)> {
             true,
         ),
         Event::Consent { agreed: true } => {
-            ("The customer agrees", "The price is agreed; you can go on.".to_owned(), false)
+            ("The customer agrees", "What was agreed, and for how much, stands in the notebook.".to_owned(), false)
         }
         Event::Consent { agreed: false } => (
             "Not agreed",

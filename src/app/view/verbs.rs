@@ -47,8 +47,8 @@ pub(super) fn candidate(
     }
 }
 
-/// All verbs for a thing that make sense now. What something is in the way of is left out: the
-/// way is cleared first.
+/// All verbs for a thing that make sense now. Works and covers that something is in the way of are
+/// there, and say so when tried; the rest is left out until the way is clear.
 pub fn verbs(job: &Job, thing: &Thing) -> Vec<VerbView> {
     candidates(job, thing)
         .into_iter()
@@ -57,16 +57,11 @@ pub fn verbs(job: &Job, thing: &Thing) -> Vec<VerbView> {
 }
 
 fn verb(job: &Job, candidate: Candidate) -> Option<VerbView> {
+    let is_work = matches!(candidate.act, Action::Work { .. } | Action::TakeOff { .. });
     let blocked = match job.refusal(&candidate.act) {
         None => false,
-        Some(
-            Refusal::InTheWay { .. }
-            | Refusal::AlreadySo
-            | Refusal::Unknown { .. }
-            | Refusal::JobOver,
-        ) => {
-            return None;
-        }
+        Some(Refusal::AlreadySo | Refusal::Unknown { .. } | Refusal::JobOver) => return None,
+        Some(Refusal::InTheWay { .. }) if !is_work => return None,
         Some(_) => true,
     };
     let ticks = ticks_of(
@@ -288,9 +283,10 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
         .filter_map(|name| store::item(workshop, name))
         .filter(of_part)
         .collect();
-    if work.kind != WorkKind::Replace || aboard.iter().all(|item| item.variant.is_none()) {
+    if work.kind != WorkKind::Replace || aboard.is_empty() {
         return vec![(work.id.clone(), work.name.clone())];
     }
+    let has_makes = aboard.iter().any(|item| item.variant.is_some());
     aboard
         .into_iter()
         .map(|item| {
@@ -298,7 +294,13 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
                 Some(make) => format!("{}:{}", work.id, make.id),
                 None => work.id.clone(),
             };
-            (id, format!("{}: {}", work.name, item.name()))
+            let price = format::money(store::price(job.scenario(), &item));
+            let name = if has_makes {
+                format!("{}: {}, part {price}", work.name, item.name())
+            } else {
+                format!("{}, part {price}", work.name)
+            };
+            (id, name)
         })
         .collect()
 }
@@ -360,8 +362,8 @@ mod tests {
         };
         let capacitors = words("replace_run_capacitor");
         assert_eq!(capacitors.len(), 2, "{capacitors:?}");
-        assert!(capacitors[0].ends_with(": run capacitor 8 µF"));
-        assert!(capacitors[1].ends_with(": run capacitor"));
+        assert!(capacitors[0].contains(": run capacitor 8 µF, part "));
+        assert!(capacitors[1].contains(": run capacitor, part "));
         assert!(words("replace_belt").iter().all(|name| !name.contains(':')));
     }
 }

@@ -85,6 +85,9 @@ fn why_not(job: &Job, gauge: Gauge, place: &str) -> Option<&'static str> {
         {
             Some("there is no belt to gauge: it hangs or is off")
         }
+        (Gauge::Rule, "clutch_lever") if machine.plant().params().lever.seated_ratio < 0.5 => {
+            Some("the lever's end lies beside its link: there is no play to measure")
+        }
         _ => None,
     }
 }

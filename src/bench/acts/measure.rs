@@ -261,12 +261,6 @@ pub(super) fn look_over(job: &mut Job) {
     });
 }
 
-pub(super) fn cannot_change(job: &Job) -> Option<Refusal> {
-    (job.bench.around.instrument == HandInstrument::SOUND).then(|| Refusal::NotNow {
-        why: "the instrument in hand is as good as the spare one".to_owned(),
-    })
-}
-
 pub(super) fn change(job: &mut Job) {
     job.bench.around.instrument = HandInstrument::SOUND;
     job.bench.around.instruments_changed += 1;

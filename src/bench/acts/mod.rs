@@ -91,7 +91,6 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         | Action::MopFloor
         | Action::KeepClear
         | Action::CoolWater => handle::cannot(job, action),
-        Action::SpareInstrument => measure::cannot_change(job),
         Action::Ask { question, .. } => finishing::cannot_ask(question),
         Action::Remark { text } => finishing::cannot_remark(text),
         Action::Finding { causes, evidence } => finishing::cannot_state(job, causes, evidence),
@@ -105,6 +104,7 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         | Action::CheckPapers
         | Action::Warranty { .. }
         | Action::CheckInstrument
+        | Action::SpareInstrument
         | Action::MendHouse
         | Action::TakePicture { .. }
         | Action::Advise { .. }

@@ -202,7 +202,7 @@ fn floor(machine: &Machine) -> Vec<Seen> {
         list.push(seen_amount(
             "not_level",
             slope_deg,
-            format!("the spirit level shows {slope_deg:.1}° of slope"),
+            format!("the machine leans, about {slope_deg:.0}° to one side"),
         ));
     } else {
         list.push(seen("level", "the machine stands level"));
