@@ -212,7 +212,11 @@ fn meter(mode: MeterMode, red: Option<&str>, black: Option<&str>, workshop: &Wor
         })
     };
     if mode.is_clamp() {
-        let conductor = red.map_or("nothing", |red| workshop.conductor(red).unwrap_or(red));
+        let named = workshop
+            .conductors
+            .iter()
+            .find(|(id, _)| red == Some(id.as_str()));
+        let conductor = named.map_or(red.unwrap_or("nothing"), |(_, name)| name.as_str());
         return format!("{} round {conductor}", mode_name(mode));
     }
     format!("{}, {} to {}", mode_name(mode), point(red), point(black))

@@ -351,12 +351,6 @@ fn names(target: &Target, elements: &[String], params: &[String]) -> bool {
 }
 
 impl Workshop {
-    /// Plain name of a conductor.
-    pub fn conductor(&self, id: &str) -> Option<&str> {
-        let found = self.conductors.iter().find(|(known, _)| known == id);
-        found.map(|(_, name)| name.as_str())
-    }
-
     /// The step with this name.
     pub fn step(&self, id: &str) -> Option<&Step> {
         self.steps.iter().find(|s| s.id == id)

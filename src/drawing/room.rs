@@ -3,7 +3,7 @@
 use crate::drawing::input::{Drain, DrawingInput, View};
 use crate::drawing::svg::{Element, circle, ellipse, group, line, outline, path, rect, rounded};
 use crate::drawing::touch;
-use crate::drawing::world::{FLOOR, GULLY, SOCKET, TAP, VIEW_BOX, WALL_FOOT};
+use crate::drawing::world::{FLOOR, GULLY, METRE, SOCKET, TAP, TUB_FLOOR, VIEW_BOX, WALL_FOOT};
 
 /// How far wall and floor reach beyond the sheet.
 const BEYOND: f64 = 2000.0;
@@ -165,13 +165,26 @@ fn gully(input: &DrawingInput) -> Element {
     )
 }
 
+/// An end this far over the floor drain's edge does not stand in it.
+const HUNG_UP: f64 = 60.0;
+
 fn drain_hose(input: &DrawingInput, view: View) -> Element {
     let start = match standing(input, view) {
         Standing::FrontOn => (1040.0, 835.0),
         Standing::BackOn | Standing::Lying => (984.0, 848.0),
     };
     let (x, top) = GULLY;
+    let hangs_at = TUB_FLOOR - input.pose.outlet_m * METRE;
     let run = match input.features.drain {
+        // Hung up beside its drain, over a hook.
+        Drain::Gravity if hangs_at < top - HUNG_UP => format!(
+            "M{} {} C1070 {} 1120 840 1120 790 V{} C1120 {top} 1176 {top} 1176 {hangs_at}",
+            start.0,
+            start.1,
+            start.1,
+            hangs_at + 20.0,
+            top = hangs_at - 46.0,
+        ),
         Drain::Gravity => format!(
             "M{} {} C1060 {} 1100 820 1150 826 Q{x} 832 {x} {}",
             start.0,
@@ -185,6 +198,7 @@ fn drain_hose(input: &DrawingInput, view: View) -> Element {
         ),
     };
     let end = match input.features.drain {
+        Drain::Gravity if hangs_at < top - HUNG_UP => (1176.0, hangs_at),
         Drain::Gravity => (x, top + 18.0),
         Drain::Pump => (x + 74.0, 490.0),
     };

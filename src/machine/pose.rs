@@ -55,6 +55,8 @@ pub struct Pose {
     pub tap_open: bool,
     /// Supply hose screwed to the machine.
     pub hose_attached: bool,
+    /// Height of the drain hose's end over the tub's floor, m.
+    pub outlet_m: f64,
     /// The machine lies on its front.
     pub laid_down: bool,
     /// Floor slope, rad.

@@ -314,6 +314,7 @@ impl Machine {
             hose_attached: self.hands.hose_attached,
             laid_down: false,
             tilt_rad: params.site.floor_tilt_rad,
+            outlet_m: params.drain.outlet_m,
             display_lit: self.live.regulated_v >= 4.5 && self.switched_on(),
         }
     }

@@ -25,11 +25,11 @@ use tubwright::score::Crowd;
 
 use crate::measure::Case;
 
-fn scenario() -> Arc<Scenario> {
+pub fn scenario() -> Arc<Scenario> {
     job("hums_and_stands").expect("sound").expect("ships")
 }
 
-fn seen() -> Seen {
+pub fn seen() -> Seen {
     let log = include_str!("../jobs/hums_and_stands.json");
     let log: Vec<Entry> = serde_json::from_str(log).expect("a log");
     let (job, _) = Job::replay(scenario(), 1, &log).expect("starts");

@@ -32,21 +32,26 @@ pub fn one_record_verified() -> Case {
     })
 }
 
-/// A thousand people by forty jobs, graded 0 or 1 by a fixed mixing of their numbers.
+/// A thousand people by forty jobs.
 pub fn thousand_by_forty() -> Case {
-    let rows: Vec<Row> = (0..1000_u64)
+    let name = "cohort: 1,000 people x 40 jobs, import and Rasch fit";
+    people_by_forty(name, Some((2.0, 2.0)), 1000)
+}
+
+/// So many people by forty jobs, graded 0 or 1 by a fixed mixing of their numbers.
+pub fn people_by_forty(name: &'static str, budget_s: Option<(f64, f64)>, people: u64) -> Case {
+    let rows: Vec<Row> = (0..people)
         .map(|person| {
             (0..40_u64)
                 .map(|job| {
                     let mixed = (person * 40 + job + 1).wrapping_mul(0x9e37_79b9_7f4a_7c15);
                     let draw = (mixed ^ mixed >> 29) % 1000;
-                    Some(u8::from(draw + job * 10 < person))
+                    Some(u8::from(draw + job * 10 < person * 1000 / people))
                 })
                 .collect()
         })
         .collect();
-    let name = "cohort: 1,000 people x 40 jobs, import and Rasch fit";
-    Case::new(name, Some((2.0, 2.0)), move || {
+    Case::new(name, budget_s, move || {
         let responses = Responses::new(&rows).expect("scores");
         let fitted = calibrate(&responses, SlopeRule::Fixed, &Priors::small_cohort(40));
         fitted.expect("settles").log_likelihood

@@ -10,6 +10,8 @@ mod clock;
 #[path = "../network/deck.rs"]
 mod deck;
 mod fleet;
+#[cfg(not(target_arch = "wasm32"))]
+mod growth;
 mod judgement;
 mod measure;
 mod results;
@@ -50,9 +52,18 @@ fn main() {
     others
         .iter()
         .for_each(|ratio| println!("{}", ratio.to_row()));
+    let growth = if word.is_empty() || word == "growth" {
+        println!("\nwhat grows, size: least time");
+        growth::all()
+    } else {
+        Vec::new()
+    };
+    growth.iter().for_each(|one| println!("{}", one.to_row()));
+    let growth: Vec<_> = growth.iter().map(growth::Growth::to_json).collect();
     let others: Vec<_> = others.iter().map(against::Ratio::to_json).collect();
     if let Some(path) = json_path {
-        let text = serde_json::json!({ "native": rows, "others": others }).to_string();
+        let text =
+            serde_json::json!({ "native": rows, "others": others, "growth": growth }).to_string();
         if let Err(error) = std::fs::write(&path, text) {
             eprintln!("bench: cannot write {path}: {error}; give a file that can be written.");
             std::process::exit(1);

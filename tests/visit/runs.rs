@@ -53,7 +53,7 @@ fn the_good_visit_knows_the_clutch_from_the_current_alone() {
     let job = played(GOOD);
     let shown: Vec<String> = debrief(&job).expect("can be explained").shown_by;
     let first_number = |line: &String| -> Option<f64> {
-        let (_, after) = line.split_once("clamp round RCL: ")?;
+        let (_, after) = line.split_once("clamp round mains cord conductor line: ")?;
         after.split_once(" A")?.0.parse().ok()
     };
     let clamp_a = shown.iter().find_map(first_number).unwrap_or_default();

@@ -156,7 +156,12 @@ pub fn in_words(report: &Report) -> String {
         (true, false) => "Repaired",
         (false, false) => "Not repaired",
     };
-    format!("{done} · {}", if report.safe { "safe" } else { "not safe" })
+    let safety = match (report.safe, report.shares.safety < 1.0) {
+        (false, _) => "not safe",
+        (true, true) => "safety rules broken",
+        (true, false) => "safe",
+    };
+    format!("{done} · {safety}")
 }
 
 /// The head line; `settled` once the decisions are judged, or cannot be.

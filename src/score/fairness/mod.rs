@@ -138,6 +138,11 @@ mod tests {
         let lines = of(judge, |scenario| scenario.rules.budget_price = Some(1.0));
         assert!(says(&lines, false, "budget"), "{lines:?}");
         assert!(says(&lines, true, "the same work"), "{lines:?}");
+        // An empty bag: nothing tells an open capacitor from an open winding.
+        let lines = of(judge, |scenario| {
+            scenario.rules.instruments = Some(Vec::new())
+        });
+        assert!(says(&lines, false, "in the bag"), "{lines:?}");
         // A complaint of what the machine does not do.
         let lines = of(judge, |scenario| {
             scenario.customer.complaint = "It tingles when I touch it.".to_owned()

@@ -76,7 +76,7 @@ export async function telephone_and_van_are_one_touch_away_on_a_telephone({ visi
   const { person, page } = await at_the_workshop(visit, { size: sizes.telephone });
   await page.getByRole("button", { name: "Telephone and van" }).click();
   await page.getByRole("region", { name: "The visit" }).getByRole("button", { name: /^Since when/ }).click();
-  await page.getByText("Three weeks.").waitFor();
+  await page.getByText("Three weeks.", { exact: true }).waitFor();
   await person.accessible();
   await person.fits();
 }
