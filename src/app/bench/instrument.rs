@@ -43,7 +43,6 @@ pub fn Instrument(props: &InstrumentProps) -> Html {
             if let Some(about) = about(meter.mode) { <p class="instrument__about">{ about }</p> }
             <Face face={props.face.clone()} mode={meter.mode} />
             if !props.over {
-                { modes(props) }
                 { lead(props, Lead::Red, if clamp { "jaws" } else { "red" }) }
                 if !clamp { { lead(props, Lead::Black, "black") } }
             }
@@ -54,6 +53,7 @@ pub fn Instrument(props: &InstrumentProps) -> Html {
                 <button type="button" id="note-it" class="instrument__note button button--main button--wide" onclick={note}>
                     { "Note it" }
                 </button>
+                { modes(props) }
             }
         </section>
     }

@@ -42,8 +42,8 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
             </div>
             <div class="selection-bar__verbs" role="group" aria-label={format!("What to do with: {}", selection.name)}>
                 { for selection.verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }
-                { menu(props, selection, "measure here …", &selection.points) }
-                { menu(props, selection, "repair …", &selection.repairs) }
+                { menu(props, selection, "measure here …", "verbs-measure", &selection.points) }
+                { menu(props, selection, "repair …", "verbs-repair", &selection.repairs) }
                 <button type="button" class="verb verb--quiet" onclick={put_back} aria-label="Let go">{ "let go" }</button>
             </div>
         </section>
@@ -51,31 +51,54 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
 }
 
 /// Verbs behind one key: a list to choose from on purpose.
+///
+/// The browser lays an open list over everything, keeps one open at a time, and shuts it at a touch
+/// outside, at Esc, and when one of its verbs is done.
 fn menu(
     props: &SelectionBarProps,
     selection: &SelectionView,
     word: &'static str,
+    list: &'static str,
     verbs: &[VerbView],
 ) -> Html {
     if verbs.is_empty() {
         return Html::default();
     }
+    // Esc puts the list away first; what is in hand stays in hand.
+    let onkeydown = Callback::from(|event: KeyboardEvent| {
+        let open = gloo::utils::document().query_selector(".verb-menu__list:popover-open");
+        if event.key() == "Escape" && matches!(open, Ok(Some(_))) {
+            event.stop_propagation();
+        }
+    });
     html! {
-        <details class="verb-menu" key={format!("{word} {}", selection.name)}>
-            <summary class="verb">{ word }</summary>
-            <div class="verb-menu__list">{ for verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }</div>
-        </details>
+        <div class="verb-menu" key={format!("{word} {}", selection.name)} {onkeydown}>
+            <button type="button" class="verb" popovertarget={list}>{ word }</button>
+            <div id={list} class="verb-menu__list" popover="auto">
+                { for verbs.iter().map(|v| verb_in(&props.on_order, v, "verb", Some(list))) }
+            </div>
+        </div>
     }
 }
 
 /// A verb as a button; also used by the calm card.
 pub fn verb(on_order: &Callback<Order>, verb: &VerbView, class: &'static str) -> Html {
+    verb_in(on_order, verb, class, None)
+}
+
+/// A verb that shuts the list it stands in, where it stands in one.
+fn verb_in(
+    on_order: &Callback<Order>,
+    verb: &VerbView,
+    class: &'static str,
+    list: Option<&'static str>,
+) -> Html {
     let order = verb.order.clone();
     let onclick = on_order.reform(move |_: MouseEvent| order.clone());
     let class = classes!(class, verb.blocked.then_some("verb--blocked"));
     let title = (!verb.hint.is_empty()).then(|| verb.hint.clone());
     html! {
-        <button type="button" {class} {onclick} {title}>
+        <button type="button" {class} {onclick} {title} popovertarget={list} popovertargetaction={list.map(|_| "hide")}>
             { &verb.word }
             if !verb.takes.is_empty() { <small class="verb__takes numbers">{ format!(" {}", verb.takes) }</small> }
         </button>
