@@ -45,6 +45,7 @@ fn at_rest() -> Pose {
         belt_tension_n: 65.0,
         full_stroke_m: 0.017,
         rim_m: 0.4,
+        outlet_m: -0.15,
         ..Pose::default()
     }
 }

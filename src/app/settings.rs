@@ -13,6 +13,32 @@ use crate::app::store::Store;
 
 const KEY: &str = "settings";
 
+/// Which colours the page has.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Theme {
+    /// As the device is set.
+    #[default]
+    Device,
+    /// Dark on light.
+    Light,
+    /// Light on dark.
+    Dark,
+}
+
+impl Theme {
+    const ALL: [Self; 3] = [Self::Device, Self::Light, Self::Dark];
+
+    /// On its button, and in the style sheets.
+    fn words(self) -> (&'static str, Option<&'static str>) {
+        match self {
+            Self::Device => ("as the device is set", None),
+            Self::Light => ("light", Some("light")),
+            Self::Dark => ("dark", Some("dark")),
+        }
+    }
+}
+
 /// What a person can set.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
@@ -27,6 +53,10 @@ pub struct Settings {
     pub sound: bool,
     /// How loud, 0 to 1.
     pub volume: f64,
+    /// Which colours.
+    pub theme: Theme,
+    /// Strong contrast, whatever the device asks for.
+    pub strong_contrast: bool,
 }
 
 impl Default for Settings {
@@ -37,6 +67,8 @@ impl Default for Settings {
             hints: true,
             sound: true,
             volume: 0.5,
+            theme: Theme::Device,
+            strong_contrast: false,
         }
     }
 }
@@ -75,6 +107,10 @@ pub fn use_kept_settings() -> SettingsHandle {
             });
         });
     }
+    use_effect_with((now.theme, now.strong_contrast), |(theme, is_strong)| {
+        mark_root("data-theme", theme.words().1);
+        mark_root("data-contrast", is_strong.then_some("strong"));
+    });
     let change = {
         let now = now.clone();
         Callback::from(move |next: Settings| {
@@ -91,6 +127,18 @@ pub fn use_kept_settings() -> SettingsHandle {
         now: (*now).clone(),
         change,
     }
+}
+
+/// The style sheets go by marks on the page's root.
+fn mark_root(name: &str, value: Option<&str>) {
+    let Some(root) = gloo::utils::document().document_element() else {
+        return;
+    };
+    // Only a malformed name is refused, and these are written above.
+    let _ = match value {
+        Some(value) => root.set_attribute(name, value),
+        None => root.remove_attribute(name),
+    };
 }
 
 /// The settings screen.
@@ -120,6 +168,11 @@ pub fn SettingsScreen() -> Html {
                     { choice("Single keys work on the bench", now.single_keys, set(|s, on| s.single_keys = on)) }
                 </fieldset>
                 <fieldset class="settings__group">
+                    <legend>{ "Colours" }</legend>
+                    { for Theme::ALL.into_iter().map(|theme| colours(&handle, theme)) }
+                    { choice("Strong contrast", now.strong_contrast, set(|s, on| s.strong_contrast = on)) }
+                </fieldset>
+                <fieldset class="settings__group">
                     <legend>{ "Sound" }</legend>
                     { choice("Hear the machine", now.sound, set(|s, on| s.sound = on)) }
                     { volume(&handle) }
@@ -137,6 +190,22 @@ fn choice(words: &'static str, on: bool, change: Callback<bool>) -> Html {
     let onchange =
         change.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
     html! { <label class="choice"><input type="checkbox" checked={on} {onchange} /><span>{ words }</span></label> }
+}
+
+fn colours(handle: &SettingsHandle, theme: Theme) -> Html {
+    let onchange = {
+        let handle = handle.clone();
+        Callback::from(move |_: Event| {
+            handle.change.emit(Settings {
+                theme,
+                ..handle.now.clone()
+            })
+        })
+    };
+    let is_chosen = handle.now.theme == theme;
+    html! {
+        <label class="choice"><input type="radio" name="theme" checked={is_chosen} {onchange} /><span>{ theme.words().0 }</span></label>
+    }
 }
 
 fn volume(handle: &SettingsHandle) -> Html {

@@ -51,6 +51,7 @@ impl Expert<'_> {
     /// Leaves the machine isolated and labelled.
     pub fn leave(&mut self) -> bool {
         self.hands.isolate();
+        self.hands.empty();
         self.hands.close_up();
         self.hands.mop();
         self.learn();

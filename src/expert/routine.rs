@@ -241,7 +241,7 @@ impl<'a> Routine<'a> {
     }
 
     /// Takes the water out from above.
-    fn empty(&mut self) {
+    pub fn empty(&mut self) {
         if !self.door.has_water() {
             return;
         }

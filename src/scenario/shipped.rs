@@ -48,6 +48,7 @@ macro_rules! shipped {
 /// Id, file name and text of each job, in the order a beginner meets them.
 const JOBS: [(&str, &str, &str); 70] = [
     shipped!("no_water"),
+    shipped!("gives_up_at_once"),
     shipped!("keys_do_nothing"),
     shipped!("nothing_at_all"),
     shipped!("waits_for_its_water"),
@@ -60,7 +61,6 @@ const JOBS: [(&str, &str, &str); 70] = [
     shipped!("clicks_and_stirs_nothing"),
     shipped!("everything_in_one_go"),
     shipped!("fills_and_never_gets_full"),
-    shipped!("gives_up_at_once"),
     shipped!("goes_quiet_in_the_middle"),
     shipped!("slow_to_empty"),
     shipped!("takes_an_hour_to_fill"),
