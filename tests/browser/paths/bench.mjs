@@ -49,3 +49,25 @@ export async function the_socket_reads_what_the_network_gives({ visit }) {
   await hands.work([["press", "Note it"]]);
   assert.match(await person.page.getByRole("tab", { name: /Notebook/ }).innerText(), /1/);
 }
+
+export async function a_list_of_verbs_opens_alone_and_shuts_at_esc_and_after_an_act({ visit }) {
+  const person = await visit();
+  await person.go("#/bench/water_comes_back_up");
+  const { page } = person;
+  await page.getByRole("group", { name: /^The machine/ }).waitFor();
+  const hands = new MouseHands(person);
+  const open = () => page.locator(".verb-menu__list:popover-open").count();
+  await hands.take("drain hose");
+  const key = page.getByRole("button", { name: "repair …", exact: true });
+  await key.click();
+  assert.equal(await open(), 1);
+  const box = await page.locator(".verb-menu__list:popover-open").boundingBox();
+  assert.ok(box.x >= 0 && box.x + box.width <= 1366 && box.y >= 0 && box.y + box.height <= 768, JSON.stringify(box));
+  await page.keyboard.press("Escape");
+  assert.equal(await open(), 0);
+  assert.ok(await page.getByRole("heading", { name: "Drain hose" }).isVisible(), "what is in hand stays in hand");
+  await key.click();
+  await page.getByRole("button", { name: /^lay the end of the drain hose low enough and check/ }).click();
+  assert.equal(await open(), 0);
+  await page.getByRole("tab", { name: /Notebook [1-9]/ }).waitFor();
+}
