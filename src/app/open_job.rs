@@ -63,7 +63,7 @@ fn Offer(props: &OfferProps) -> Html {
                 <h2 id="offered" class="card__title">{ &job.title }</h2>
                 <p class="job-card__quote">{ &job.customer.complaint }</p>
                 <p>{ format!("{}, {} · level {}", job.customer.name, job.customer.home, job.level) }</p>
-                <p class="field__hint">{ format!("The link holds the whole job, {} letters. Nothing was asked of a server.", props.letters) }</p>
+                <p class="field__hint">{ format!("The link holds the whole job, {} characters. Nothing was asked of a server.", props.letters) }</p>
             </section>
             <p class="row">
                 <button type="button" class="button button--main" onclick={keep(Route::Bench)}>{ "Start this job" }</button>

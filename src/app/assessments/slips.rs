@@ -48,7 +48,7 @@ pub fn Slips(props: &SlipsProps) -> Html {
                 <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), "The key is saved. Keep it where only you can open it: whoever has it can seal results.")}>{ "Save the key" }</button>
                 <span role="status">{ *told }</span>
             </p>
-            <label class="field"><span class="field__label">{ format!("Link, {} letters", link.len()) }</span><input readonly=true value={link.clone()} /></label>
+            <label class="field"><span class="field__label">{ format!("Link, {} characters", link.len()) }</span><input readonly=true value={link.clone()} /></label>
             <details><summary>{ "The link as a code for a classroom screen" }</summary><QrCode text={link} label="The link as a QR code" /></details>
             <label class="field"><span class="field__label">{ "Candidates" }</span>
                 <textarea value={given.candidates.clone()} {oninput} placeholder={"c-01\nc-02, 30"} />

@@ -13,6 +13,7 @@ use crate::records::check::SealState;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
+use crate::scenario;
 
 /// What the page shows.
 #[derive(Properties, PartialEq)]
@@ -121,6 +122,7 @@ fn line(row: &Row, props: &PersonProps) -> Html {
         return Html::default();
     };
     let result = &attempt.result;
+    let title = title_of(&attempt.job);
     let at = (row.source, row.line);
     let onclick = props.on_replay.reform(move |_: MouseEvent| at);
     let ended = match (result.ending.as_str(), result.fixed) {
@@ -142,7 +144,7 @@ fn line(row: &Row, props: &PersonProps) -> Html {
         .collect();
     html! {
         <tr key={format!("{at:?}")}>
-            <th scope="row"><button type="button" class="desk__go no-print" {onclick} aria-label={format!("Replay {}", attempt.job)}>{ &attempt.job }</button><span class="only-print">{ &attempt.job }</span></th>
+            <th scope="row"><button type="button" class="desk__go no-print" {onclick} aria-label={format!("Replay {title}")}>{ title }</button><span class="only-print">{ title }</span></th>
             <td class="numbers">{ format!("{:.0}", result.total) }</td><td>{ ended }</td>
             <td class="numbers">{ format!("{:.0} min", result.minutes) }</td><td class="numbers">{ format::money(result.cost) }</td>
             <td>{ if broken.is_empty() { "none broken".to_owned() } else { broken.join("; ") } }</td>
@@ -151,6 +153,13 @@ fn line(row: &Row, props: &PersonProps) -> Html {
             <td>{ checked(row) }</td>
         </tr>
     }
+}
+
+/// Title of a job that ships; the name of any other.
+fn title_of(job: &str) -> &str {
+    let shipped = scenario::job_files().unwrap_or_default();
+    let found = shipped.iter().find(|one| one.id == job);
+    found.map_or(job, |one| one.file.title.as_str())
 }
 
 fn checked(row: &Row) -> String {

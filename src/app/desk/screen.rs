@@ -102,13 +102,35 @@ fn Editor(props: &EditorProps) -> Html {
         };
         return html! { <Replay replayed={one.clone()} back="Back to the desk" {on_back} /> };
     }
+    // The browser's own undoing knows nothing of the draft's steps and would write into its fields.
+    let onkeydown = {
+        let edit = edit.clone();
+        Callback::from(move |event: KeyboardEvent| {
+            if let Some(step) = step_of(&event) {
+                event.prevent_default();
+                edit.emit(step);
+            }
+        })
+    };
     html! {
-        <main class="page desk" id="main" tabindex="-1">
+        <main class="page desk" id="main" tabindex="-1" {onkeydown}>
             <Bar title={job.title.clone()} saved={(*saved).clone()} can_undo={desk.history.can_undo()} can_redo={desk.history.can_redo()}
                  is_sound={problems.is_empty()} job={job.clone()} edit={edit.clone()} />
             <Form job={job.clone()} problems={(*problems).clone()} edit={edit.clone()} />
             <LiveSide {job} problems={(*problems).clone()} {edit} {judged} {on_replay} />
         </main>
+    }
+}
+
+/// Undo and redo by the keys everybody's fingers know.
+fn step_of(event: &KeyboardEvent) -> Option<Edit> {
+    if !(event.ctrl_key() || event.meta_key()) || event.alt_key() {
+        return None;
+    }
+    match (event.key().to_lowercase().as_str(), event.shift_key()) {
+        ("z", false) => Some(Edit::Undo),
+        ("z", true) | ("y", false) => Some(Edit::Redo),
+        _ => None,
     }
 }
 

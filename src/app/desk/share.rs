@@ -44,7 +44,7 @@ pub fn Share(props: &ShareProps) -> Html {
     };
     html! {
         <div class="stack">
-            <label class="field"><span class="field__label">{ format!("Link, {} letters", address.len()) }</span>
+            <label class="field"><span class="field__label">{ format!("Link, {} characters", address.len()) }</span>
                 <input ref={field} readonly=true value={(*address).clone()} onfocus={move |_| select()} />
                 <span class="field__hint">{ "The whole job is in the address: it works offline, wherever this page is open. What is wrong with the machine cannot be read from it at a glance." }</span>
             </label>

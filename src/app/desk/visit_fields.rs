@@ -20,7 +20,7 @@ pub(super) const VISIT: Section = Section {
             "visit.instrument.battery_percent",
             "Battery of the instrument",
             Kind::Number("% of a fresh one"),
-            "Empty: the instrument comes sound out of the van.",
+            "100: as a fresh one.",
         ),
         field(
             "visit.instrument.lead_broken",

@@ -209,7 +209,7 @@ fn Offer(props: &OfferProps) -> Html {
                 <h2 id="who">{ "Who sits it" }</h2>
                 { field("candidate", "Your number", "As on your slip. A number is enough; no name is needed.", &form.candidate, |f, to| f.candidate = to) }
                 { field("name", "Your name", "May stay empty. It can be struck out of the result later.", &form.name, |f, to| f.name = to) }
-                { field("code", "Start code", "Sixteen letters on your slip. Without it this is practice, and the result says so.", &form.code, |f, to| f.code = to) }
+                { field("code", "Start code", "Sixteen characters on your slip. Without it this is practice, and the result says so.", &form.code, |f, to| f.code = to) }
                 { field("check", "The four letters beside it", "They find a misread code.", &form.check, |f, to| f.check = to) }
                 { field("release", "Word for today", "Your instructor tells it when all begin.", &form.release, |f, to| f.release = to) }
                 <div>
@@ -262,6 +262,12 @@ pub fn rules(file: &AssessmentFile) -> Vec<String> {
         lines.push(format!(
             "{:.0} % of the machines must be put right, or rightly made safe and left.",
             100.0 * file.pass.fixed_share
+        ));
+    }
+    for (part, least) in &file.pass.parts {
+        lines.push(format!(
+            "Of the marks for {part}, at least {:.0} % on average.",
+            100.0 * least
         ));
     }
     lines

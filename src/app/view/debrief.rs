@@ -181,9 +181,9 @@ pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
     }
     if let Some(chance) = report.chance() {
         let luck = if chance > 0.5 {
-            " (bad luck)"
+            " (dearer than could be expected)"
         } else if chance < -0.5 {
-            " (good luck)"
+            " (cheaper than could be expected)"
         } else {
             ""
         };

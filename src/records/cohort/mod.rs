@@ -44,6 +44,8 @@ const RIGHT_FROM: u8 = 2;
 const FEWEST_FOR_NUMBERS: usize = 10;
 /// From here on the spread of abilities is estimated instead of assumed.
 const FEWEST_FOR_SPREAD: usize = 200;
+/// Longer assessments are not proposed. Design choice.
+const MOST_JOBS: f64 = 60.0;
 /// A decision about one person needs this. Common practice in testing.
 const FOR_A_DECISION: f64 = 0.8;
 
@@ -346,6 +348,9 @@ fn reliability_words(reliability: Option<f64>, n_jobs: usize) -> String {
     }
     let factor = FOR_A_DECISION * (1.0 - value) / (value * (1.0 - FOR_A_DECISION));
     let needed = (factor * n_jobs as f64).ceil();
+    if needed > MOST_JOBS {
+        return format!("{judged}; no number of jobs like these would help");
+    }
     let reached = spearman_brown(value, needed / n_jobs.max(1) as f64);
     format!("{judged}; about {needed} jobs a person would reach {reached:.2}")
 }

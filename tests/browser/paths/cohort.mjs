@@ -45,7 +45,7 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await page.getByRole("button", { name: "c-03" }).click();
   await page.getByText("practice, no seal, run again").first().waitFor();
   await person.accessible();
-  await page.getByRole("button", { name: "Replay no_water" }).click();
+  await page.getByRole("button", { name: "Replay No water comes in" }).click();
   await page.getByRole("heading", { name: /^Debrief: c-03/ }).waitFor();
   await page.getByText("As a table").waitFor({ timeout: 60_000 });
   await person.accessible();

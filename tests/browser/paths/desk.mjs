@@ -199,3 +199,23 @@ export async function files_are_opened_kept_told_apart_and_forgotten({ visit }) 
   await apprentice.page.getByRole("button", { name: /^Forget/ }).click();
   await listed.waitFor({ state: "detached" });
 }
+
+export async function undo_and_redo_by_keys_are_the_drafts_own({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/desk");
+  await page.getByRole("button", { name: "Write a new job" }).click();
+  const home = field(page, "Home");
+  await home.waitFor();
+  await home.fill("2nd floor");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("button", { name: "Redo" }).click();
+  await home.focus();
+  await page.keyboard.press("Control+z");
+  assert.notEqual(await home.inputValue(), "2nd floor");
+  await page.keyboard.press("Control+y");
+  assert.equal(await home.inputValue(), "2nd floor");
+  await page.keyboard.press("Control+z");
+  await page.keyboard.press("Control+Shift+Z");
+  assert.equal(await home.inputValue(), "2nd floor");
+}
