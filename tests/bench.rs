@@ -5,6 +5,8 @@
 mod access;
 #[path = "bench/acts.rs"]
 mod acts;
+#[path = "bench/due_readings.rs"]
+mod due_readings;
 #[path = "bench/felt.rs"]
 mod felt;
 #[path = "bench/gauges.rs"]

@@ -7,7 +7,6 @@
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
-use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
@@ -165,7 +164,7 @@ pub fn tests(job: &Job) -> Vec<Test> {
             limit: "dry",
             source: PRACTICE,
             leads: None,
-            shown: done(looked_after_filling(job, since)),
+            shown: done(looked_for_leaks(job)),
         },
     ]
 }
@@ -225,11 +224,12 @@ fn last(job: &Job, mode: MeterMode, keeps: fn(Option<f64>) -> bool) -> Shown {
 }
 
 /// Somebody looked under the machine once it had been set going and had filled, since the last change.
-fn looked_after_filling(job: &Job, since: Tick) -> bool {
+pub fn looked_for_leaks(job: &Job) -> bool {
+    let since = job.last_change();
     let mut later = job.log().iter().filter(|entry| entry.tick >= since);
     let going = later.find(|entry| matches!(entry.action, Action::Key { .. }));
-    let is_dry = |entry: &Entry| looked(job, entry.tick, "under_machine");
-    job.machine().milestones().filled && going.is_some_and(is_dry)
+    job.machine().milestones().filled
+        && going.is_some_and(|entry| looked(job, entry.tick, "under_machine"))
 }
 
 fn looked(job: &Job, since: Tick, at: &str) -> bool {

@@ -6,11 +6,9 @@
 
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
-use crate::bench::action::Sense;
 use crate::bench::after_repair;
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
-use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::visit::Advice;
 use crate::score::formula;
@@ -64,7 +62,6 @@ fn due(job: &Job) -> Vec<Due> {
         .log()
         .iter()
         .any(|e| matches!(e.action, Action::TakeOff { .. }));
-    let since = job.last_change();
     if opened {
         let together =
             bench.off.is_empty() && bench.apart.is_empty() && bench.left_wrong.is_empty();
@@ -72,7 +69,7 @@ fn due(job: &Job) -> Vec<Due> {
     }
     let goes_into_use = bench.ending != Some(Ending::MadeSafe);
     if goes_into_use && job.hands_were_on_it() {
-        step("a look for leaks", 1.0, looked_for_leaks(job, since));
+        step("a look for leaks", 1.0, after_repair::looked_for_leaks(job));
         step(BOND, 1.0, bond_measured(job));
         step(INSULATION, 1.0, insulation_measured(job));
         step(LEAKAGE, 1.0, leakage_measured(job));
@@ -108,14 +105,6 @@ fn insulation_measured(job: &Job) -> bool {
 fn leakage_measured(job: &Job) -> bool {
     let mut amps = after_repair::readings(job, MeterMode::Leakage).filter_map(|r| r.value);
     amps.any(|amp| amp <= after_repair::LEAKAGE_LIMIT_A)
-}
-
-fn looked_for_leaks(job: &Job, since: Tick) -> bool {
-    job.notebook().iter().any(|note| {
-        note.tick >= since
-            && matches!(&note.entry, NoteEntry::Observation { sense: Sense::Look, place, .. }
-                if place == "under_machine")
-    })
 }
 
 fn quoted(job: &Job) -> bool {

@@ -202,7 +202,11 @@ fn floor(machine: &Machine) -> Vec<Seen> {
         list.push(seen_amount(
             "not_level",
             slope_deg,
-            format!("the machine leans, about {slope_deg:.0}° to one side"),
+            if slope_deg < 1.0 {
+                "the machine leans a little to one side".to_owned()
+            } else {
+                format!("the machine leans, about {slope_deg:.0}° to one side")
+            },
         ));
     } else {
         list.push(seen("level", "the machine stands level"));
