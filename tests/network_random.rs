@@ -179,6 +179,10 @@ fn dense(netlist: &Netlist, coils: &[Complex], frequency_hz: f64) -> Vec<C64> {
         coupled[c.second.index()] = true;
     }
     for (e, is_coupled) in netlist.elements().iter().zip(coupled) {
+        if e.from == e.to {
+            // Adds y four times, twice with each sign: nothing but the rounding of y.
+            continue;
+        }
         let y = match e.kind {
             ElementKind::Resistor { ohm } => C64::new(1.0 / ohm, 0.0),
             ElementKind::Capacitor { farad } => C64::new(0.0, w * farad),
@@ -279,7 +283,7 @@ fn worst_residual(netlist: &Netlist, base: &Base<Complex>, solution: &Solution<C
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 2_000, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn random_networks_agree_with_a_dense_solver(r in random()) {

@@ -23,6 +23,7 @@ pub struct Replayed {
     job: Shared<Job>,
     bench: Bench,
     letters: AttrValue,
+    by_bill: bool,
 }
 
 impl Replayed {
@@ -36,7 +37,14 @@ impl Replayed {
             job: Shared::new(job),
             bench: Shared::new(bench),
             letters: share::to_letters(file).into(),
+            by_bill: false,
         })
+    }
+
+    /// The same, marked as it was counted: by the bill, with nothing said of single decisions.
+    #[must_use]
+    pub fn by_bill(self, by_bill: bool) -> Self {
+        Self { by_bill, ..self }
     }
 }
 
@@ -61,7 +69,7 @@ pub fn Replay(props: &ReplayProps) -> Html {
             <nav class="page no-print" aria-label="Back"><button type="button" class="button" onclick={back}>{ &props.back }</button></nav>
             <ContextProvider<Bench> context={one.bench.clone()}>
                 <ContextProvider<Door> context={Door(Callback::noop())}>
-                    <DebriefScreen job={one.job.clone()} letters={one.letters.clone()} reviews=true />
+                    <DebriefScreen job={one.job.clone()} letters={one.letters.clone()} reviews=true by_bill={one.by_bill} />
                 </ContextProvider<Door>>
             </ContextProvider<Bench>>
         </>

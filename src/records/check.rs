@@ -321,7 +321,7 @@ fn compare_results<T: Serialize>(said: &T, own: &T) -> Result<(), Difference> {
 /// What each decision of a job was worth; takes seconds.
 fn judged_of(job: &Job, report: &Report) -> Result<JudgedResult, MachineError> {
     let reckoning = Reckoning::of(&Seen::of(job)?)?;
-    Ok(JudgedResult::of(job, report, reckoning))
+    Ok(JudgedResult::of(job, report, &reckoning))
 }
 
 /// Makes the body of a finished job's record.

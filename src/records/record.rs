@@ -137,6 +137,7 @@ impl Body {
         let mut result = self.result.clone();
         if let Some(judged) = &self.judged {
             result.total = judged.total;
+            result.target_cost = judged.target_cost;
             result.parts.clone_from(&judged.parts);
         }
         result

@@ -56,8 +56,8 @@ pub struct PartResult {
 
 /// The same job marked by what each decision was worth.
 ///
-/// Working that out takes seconds where the rest of a record takes a tenth of one, so a record has it
-/// only where it was asked for. What it says is worked out again when the record is checked.
+/// Working that out takes seconds where the rest of a record takes a tenth of one; a record lacks it
+/// where the browser had no thread for that. What it says is worked out again when it is checked.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -66,22 +66,21 @@ pub struct JudgedResult {
     pub total: f64,
     /// The parts of the mark sheet.
     pub parts: Vec<PartResult>,
+    /// Target cost, money unit.
+    pub target_cost: f64,
     /// Cost that other decisions would have avoided, money unit.
     pub avoidable: f64,
-    /// The decisions.
-    #[cfg_attr(not(target_arch = "wasm32"), schemars(with = "serde_json::Value"))]
-    pub reckoning: Reckoning,
 }
 
 impl JudgedResult {
     /// From a report by the bill and the decisions.
-    pub fn of(job: &Job, report: &Report, reckoning: Reckoning) -> Self {
-        let judged = report.judged(job, &reckoning);
+    pub fn of(job: &Job, report: &Report, reckoning: &Reckoning) -> Self {
+        let judged = report.judged(job, reckoning);
         Self {
             total: judged.total,
             parts: parts(&judged),
+            target_cost: judged.target_cost,
             avoidable: judged.avoidable.unwrap_or_default(),
-            reckoning,
         }
     }
 }

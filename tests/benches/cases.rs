@@ -74,18 +74,29 @@ pub fn spinning() -> (Harness, Contacts) {
 
 fn solve_with_cached_factors() -> Case {
     let (harness, contacts) = spinning();
+    let factored = factored(&harness, contacts);
+    let name = "network P: one solve with cached factors";
+    Case::new(name, Some((1e-6, 1e-6)), move || {
+        solved(&harness, &factored)
+    })
+}
+
+/// Everything that a change of contacts makes anew, with a fixed load in the place of the motor.
+fn factored(harness: &Harness, contacts: Contacts) -> (Factors<Complex>, Inner<Complex>) {
     let factors = Factors::new(harness.base(), contacts).expect("solvable");
     let rows = vec![Complex::real(0.01); harness.coils().count * harness.coils().count];
     let inner = Inner::new(harness.base(), &factors, &rows).expect("solvable");
-    let name = "network P: one solve with cached factors";
-    Case::new(name, Some((1e-6, 1e-6)), move || {
-        let solver = Solver {
-            base: harness.base(),
-            factors: &factors,
-            inner: &inner,
-        };
-        solver.solve().node_v.len() as f64
-    })
+    (factors, inner)
+}
+
+fn solved(harness: &Harness, (factors, inner): &(Factors<Complex>, Inner<Complex>)) -> f64 {
+    let base = harness.base();
+    let solver = Solver {
+        base,
+        factors,
+        inner,
+    };
+    solver.solve().node_v.len() as f64
 }
 
 /// The motor's own block is put together and eliminated anew at each speed; the rest is kept.
@@ -104,15 +115,7 @@ fn solve_after_a_contact_change() -> Case {
     let (harness, contacts) = spinning();
     let name = "network P: factor and solve after a contact change";
     Case::new(name, Some((5e-6, 5e-6)), move || {
-        let factors = Factors::new(harness.base(), contacts).expect("solvable");
-        let rows = vec![Complex::real(0.01); harness.coils().count * harness.coils().count];
-        let inner = Inner::new(harness.base(), &factors, &rows).expect("solvable");
-        let solver = Solver {
-            base: harness.base(),
-            factors: &factors,
-            inner: &inner,
-        };
-        solver.solve().node_v.len() as f64
+        solved(&harness, &factored(&harness, contacts))
     })
 }
 

@@ -54,7 +54,7 @@ pub fn ReceivedScreen(props: &ReceivedProps) -> Html {
             });
             html! {
                 <>
-                    <p><bdi>{ &record.body.candidate }</bdi>{ format!(", job {} of {}: {:.0} of 100 marks.", sifted.place, sifted.assessment, record.body.result.total) }</p>
+                    <p><bdi>{ &record.body.candidate }</bdi>{ format!(", job {} of {}: {:.0} of 100 marks.", sifted.place, sifted.assessment, record.body.counted().total) }</p>
                     <p>{ sifted.difference.as_ref().map_or_else(|| "It is as it was made: run again, everything came out the same.".to_owned(), |why| format!("Not accepted: {why}")) }</p>
                     <p class="row"><button type="button" class="button button--main" onclick={save}>{ "Save the file" }</button><span role="status">{ *told }</span></p>
                 </>

@@ -17,7 +17,8 @@ pub fn of(record: &Record, task: &Task, file: &JobFile) -> Option<Replayed> {
         title: format!("{} · {}", body.candidate, task.scenario.title),
         ..Scenario::clone(&task.scenario)
     };
-    Replayed::of(scenario, file, body.seed, &body.log)
+    let replayed = Replayed::of(scenario, file, body.seed, &body.log)?;
+    Some(replayed.by_bill(body.judged.is_none()))
 }
 
 /// Runs one line of a text again.

@@ -52,6 +52,9 @@ pub struct DebriefProps {
     /// Somebody else's job, looked at afterwards: nothing is done again, and nothing is kept.
     #[prop_or_default]
     pub reviews: bool,
+    /// The job was counted by the bill: its marks stay as they were counted.
+    #[prop_or_default]
+    pub by_bill: bool,
 }
 
 /// The debrief, or the way back when the job is not over yet.
@@ -75,7 +78,7 @@ pub fn DebriefScreen(props: &DebriefProps) -> Html {
             </main>
         },
         Some(Ok(view)) => {
-            html! { <Told job={props.job.clone()} view={Shared::new(view.clone())} letters={props.letters.clone()} reviews={props.reviews} /> }
+            html! { <Told job={props.job.clone()} view={Shared::new(view.clone())} letters={props.letters.clone()} reviews={props.reviews} by_bill={props.by_bill} /> }
         }
     }
 }
@@ -87,6 +90,7 @@ struct ToldProps {
     view: Shared<DebriefView>,
     letters: Option<AttrValue>,
     reviews: bool,
+    by_bill: bool,
 }
 
 #[component]
@@ -108,9 +112,10 @@ fn Told(props: &ToldProps) -> Html {
     });
     use_settled(&props.job, &judged, bench.tried.is_none() && !props.reviews);
     let view = &props.view;
-    let report = judged.as_ref().as_ref().map_or(&view.report, |(r, _)| r);
+    let by_decisions = judged.as_ref().as_ref().filter(|_| !props.by_bill);
+    let report = by_decisions.map_or(&view.report, |(report, _)| report);
     let decided = judged.as_ref().as_ref().map(|(_, rows)| rows);
-    let settled = !matches!(reckoned, Asked::Waiting(..));
+    let settled = props.by_bill || !matches!(reckoned, Asked::Waiting(..));
     let go = {
         let shown = shown.clone();
         Callback::from(move |index: usize| shown.set(index))
@@ -143,7 +148,7 @@ fn Told(props: &ToldProps) -> Html {
                 }
             </div>
             <Moments job={props.job.clone()} on_show={go.clone()} />
-            <Marks marks={marks(report)} basis={basis(report, &reckoned)} asked_for={asked_for(report)} />
+            <Marks marks={marks(report)} basis={basis(report, &reckoned, props.by_bill)} asked_for={asked_for(report)} />
             if let Some(decided) = &decided { { practise(&decided.practise, &go) } }
             <Expert job={props.job.clone()} letters={props.letters.clone()} />
         </main>
@@ -166,8 +171,9 @@ fn use_settled(job: &Shared<Job>, judged: &Rc<Option<(Report, DecidedRows)>>, co
 }
 
 /// What economy and evidence go by, for now or for good.
-fn basis(report: &Report, reckoned: &Asked<Shared<Reckoning>>) -> String {
+fn basis(report: &Report, reckoned: &Asked<Shared<Reckoning>>, by_bill: bool) -> String {
     match (report.basis, reckoned) {
+        _ if by_bill => "Economy and evidence go by the bill and the notebook, as this job was counted: the browser it was worked in could not tell what each decision was worth.".to_owned(),
         (Basis::Decisions, _) => "Economy and evidence go by what could be known when each step was decided; chance does not count.".to_owned(),
         (Basis::Bill, Asked::None(why)) => format!("Economy and evidence go by the bill and the notebook: what each decision was worth cannot be told. {why}"),
         (Basis::Bill, _) => "Economy and evidence still go by the bill and the notebook: what each decision was worth is being worked out.".to_owned(),

@@ -8,28 +8,43 @@ use std::sync::Arc;
 
 use crate::app::sitting::running;
 use crate::app::sitting::running::Running;
+use crate::app::sitting::worth;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
+use crate::app::worker::Worked;
 use crate::assess::date;
 use crate::assess::draw::Drawn;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
+use crate::expert::Reckoning;
 use crate::records::check::body_of;
 use crate::records::library::Library;
 use crate::records::record::Body;
 use crate::records::record::Record;
+use crate::records::result::JudgedResult;
 use crate::records::seal::Hash;
 use crate::records::seal::StartCode;
 use crate::records::sitting::Assessment;
 use crate::scenario::FileError;
+use crate::scenario::share;
+use crate::score;
 
 /// Jobs of a sitting are on the bench under such names.
 const PREFIX: &str = "sit-";
 
+/// How far handing in is: jobs gone through, of those that were worked on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct HandingIn {
+    /// Gone through.
+    pub done: usize,
+    /// In all.
+    pub of: usize,
+}
+
 thread_local! {
     static LIBRARY: OnceCell<Rc<Library>> = const { OnceCell::new() };
-    static HANDING_IN: Cell<bool> = const { Cell::new(false) };
+    static HANDING_IN: Cell<Option<HandingIn>> = const { Cell::new(None) };
 }
 
 /// The jobs that ship, ready to be drawn from; made once.
@@ -108,16 +123,36 @@ pub async fn progress(n_jobs: usize) -> Vec<Option<SavedJob>> {
     all
 }
 
-/// Makes the records of everything that was done and ends the sitting.
+/// Has what the decisions of jobs handed over were worth worked out while the others are worked.
+pub fn work_out(saved: &[Option<SavedJob>]) {
+    let over = |job: &SavedJob| job.verdict.is_some();
+    let over: Vec<_> = saved.iter().map(|job| job.clone().filter(over)).collect();
+    for worked in running::with(|now| worked(now, &over))
+        .iter()
+        .flatten()
+        .flatten()
+    {
+        worth::want(worked);
+    }
+}
+
+/// How far handing in is; none when nobody hands in.
+pub fn handing_in() -> Option<HandingIn> {
+    HANDING_IN.get()
+}
+
+/// Makes the records of everything that was done and ends the sitting. What each decision was worth
+/// is waited for; where it cannot be known the job counts by the bill.
 ///
 /// # Errors
 /// When the browser refuses to keep them; they are there until the page is closed.
 pub async fn hand_in() -> Result<(), StorageError> {
-    if HANDING_IN.replace(true) {
+    if HANDING_IN.get().is_some() {
         return Ok(());
     }
+    HANDING_IN.set(Some(HandingIn { done: 0, of: 0 }));
     let done = hand_in_once().await;
-    HANDING_IN.set(false);
+    HANDING_IN.set(None);
     done
 }
 
@@ -128,7 +163,21 @@ async fn hand_in_once() -> Result<(), StorageError> {
         return Ok(());
     };
     let saved = progress(n_jobs).await;
-    let records = running::with(|now| records(now, &saved)).unwrap_or_default();
+    let worked = running::with(|now| worked(now, &saved)).unwrap_or_default();
+    let of = worked.iter().flatten().count();
+    worked.iter().flatten().for_each(worth::want);
+    let mut reckoned = Vec::new();
+    for (done, one) in worked.iter().enumerate() {
+        HANDING_IN.set(Some(HandingIn {
+            done: worked[..done].iter().flatten().count(),
+            of,
+        }));
+        reckoned.push(match one {
+            Some(worked) => worth::of(worked).await,
+            None => None,
+        });
+    }
+    let records = running::with(|now| records(now, &saved, &reckoned)).unwrap_or_default();
     running::change(|sitting| {
         sitting.records = records;
         sitting.handed_in = true;
@@ -136,8 +185,26 @@ async fn hand_in_once() -> Result<(), StorageError> {
     running::keep().await
 }
 
+/// The jobs as the thread is told of them; none for one that was not worked on.
+fn worked(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Option<Worked>> {
+    let one = |(at, drawn): (usize, &Drawn)| {
+        let saved = saved.get(at)?.as_ref()?;
+        (!saved.log.is_empty()).then(|| Worked {
+            job: name(at as u32 + 1),
+            letters: Some(share::to_letters(&drawn.file)),
+            seed: drawn.seed,
+            log: saved.log.clone(),
+        })
+    };
+    drawn(now).iter().enumerate().map(one).collect()
+}
+
 /// Records in a row, one for each job that was opened and worked on.
-fn records(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Record> {
+fn records(
+    now: &Running,
+    saved: &[Option<SavedJob>],
+    reckoned: &[Option<Reckoning>],
+) -> Vec<Record> {
     let own = &now.sitting;
     let code = own
         .code
@@ -155,7 +222,8 @@ fn records(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Record> {
         let Some(saved) = saved.get(at).and_then(Option::as_ref) else {
             continue;
         };
-        let Some(mut body) = body(drawn, saved, &own.candidate, previous) else {
+        let reckoning = reckoned.get(at).and_then(Option::as_ref);
+        let Some(mut body) = body(drawn, saved, reckoning, &own.candidate, previous) else {
             continue;
         };
         body.sitting = sitting(place);
@@ -171,17 +239,29 @@ fn records(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Record> {
     all
 }
 
-fn body(drawn: &Drawn, saved: &SavedJob, candidate: &str, previous: Hash) -> Option<Body> {
+fn body(
+    drawn: &Drawn,
+    saved: &SavedJob,
+    reckoning: Option<&Reckoning>,
+    candidate: &str,
+    previous: Hash,
+) -> Option<Body> {
     if saved.log.is_empty() {
         return None;
     }
     let task = library().ok()?.prepare(&drawn.job, &drawn.file).ok()?;
     let (job, _) = Job::replay(task.scenario.clone(), drawn.seed, &saved.log).ok()?;
-    body_of(&job, &task, candidate, previous).ok()
+    let mut body = body_of(&job, &task, candidate, previous).ok()?;
+    if let Some(reckoning) = reckoning {
+        let report = score::assess(&job).ok()?;
+        body.judged = Some(JudgedResult::of(&job, &report, reckoning));
+    }
+    Some(body)
 }
 
 /// Forgets what was done on the bench under these names.
 pub async fn forget_all() {
+    worth::forget();
     let store = Store::open().await;
     let kept = store.all(&SavedJob::key(PREFIX)).await.unwrap_or_default();
     for (key, _) in kept {

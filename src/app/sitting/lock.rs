@@ -24,7 +24,9 @@ pub fn lock(route: &Route) -> bool {
     match route {
         Route::Sitting | Route::Settings => false,
         Route::Handbook(_) => !handbook,
-        Route::Bench(_) | Route::Finding(_) | Route::Report(_) => !is_of_sitting(route) || paused,
+        Route::Bench(_) | Route::Finding(_) | Route::Report(_) => {
+            !is_of_sitting(route) || paused || jobs::handing_in().is_some()
+        }
         _ => true,
     }
 }

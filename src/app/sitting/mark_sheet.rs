@@ -26,7 +26,7 @@ pub struct MarkSheetProps {
 pub fn decided(file: &AssessmentFile, records: &[Record]) -> Decided {
     let taken: Vec<Taken> = records
         .iter()
-        .map(|record| Taken::from(&record.body.result))
+        .map(|record| Taken::from(&record.body.counted()))
         .collect();
     decide::decide(&file.pass, &taken, n_jobs(file))
 }
@@ -49,7 +49,7 @@ pub fn verdict(decision: Decision) -> &'static str {
 pub fn how_sure(n_jobs: usize, records: &[Record]) -> Vec<String> {
     let marks: Vec<f64> = records
         .iter()
-        .map(|record| record.body.result.total)
+        .map(|record| record.body.counted().total)
         .collect();
     let least = decide::least_reliability(n_jobs);
     let spread = decide::marks_se(&marks).map(|se| {
@@ -94,18 +94,39 @@ pub fn MarkSheet(props: &MarkSheetProps) -> Html {
                     <tbody>{ for props.records.iter().enumerate().map(|(at, record)| row(at, record)) }</tbody>
                 </table>
             </div>
+            { by_bill(&props.records) }
             { broken(&props.records) }
         </section>
     }
 }
 
+/// Which job it is, from 1.
+fn place(at: usize, record: &Record) -> u32 {
+    let sitting = record.body.sitting.as_ref();
+    sitting.map_or(at as u32 + 1, |sitting| sitting.place)
+}
+
+/// Which jobs are marked by the bill, and why.
+fn by_bill(records: &[Record]) -> Html {
+    let unknown = |(at, record): (usize, &Record)| {
+        record
+            .body
+            .judged
+            .is_none()
+            .then(|| place(at, record).to_string())
+    };
+    let places: Vec<String> = records.iter().enumerate().filter_map(unknown).collect();
+    if places.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <p>{ format!("Economy and evidence go by the bill and the notebook in job {}: this browser could not work out what each decision was worth.", places.join(", ")) }</p>
+    }
+}
+
 fn row(at: usize, record: &Record) -> Html {
-    let result = &record.body.result;
-    let place = record
-        .body
-        .sitting
-        .as_ref()
-        .map_or(at as u32 + 1, |sitting| sitting.place);
+    let result = record.body.counted();
+    let place = place(at, record);
     let ended = match (result.ending.as_str(), result.fixed) {
         ("made_safe", _) => "made safe and left",
         ("closed", true) => "put right",

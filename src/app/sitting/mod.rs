@@ -11,6 +11,7 @@ mod result;
 pub mod running;
 mod start;
 pub mod state;
+mod worth;
 
 pub use jobs::assessment;
 pub use jobs::find;

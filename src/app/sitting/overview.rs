@@ -7,6 +7,7 @@ use yew::prelude::*;
 use crate::app::format;
 use crate::app::route::Route;
 use crate::app::sitting::jobs;
+use crate::app::sitting::jobs::HandingIn;
 use crate::app::sitting::limits;
 use crate::app::sitting::result::ResultScreen;
 use crate::app::sitting::running;
@@ -45,7 +46,11 @@ fn Between(_props: &TickProps) -> Html {
         let saved = saved.clone();
         use_effect_with(n_jobs, move |n_jobs| {
             let n_jobs = *n_jobs;
-            spawn_local(async move { saved.set(jobs::progress(n_jobs).await) });
+            spawn_local(async move {
+                let known = jobs::progress(n_jobs).await;
+                jobs::work_out(&known);
+                saved.set(known);
+            });
         });
     }
     let hand_in = {
@@ -77,6 +82,7 @@ fn Between(_props: &TickProps) -> Html {
     let Some((title, candidate, left_s, paused, may_pause)) = shown else {
         return Html::default();
     };
+    let handing_in = jobs::handing_in();
     let open = saved.iter().filter(|job| !is_over(job.as_ref())).count();
     html! {
         <main class="page page--narrow assessment" id="main" tabindex="-1">
@@ -86,8 +92,9 @@ fn Between(_props: &TickProps) -> Html {
                     if paused { { ", the clock stands" } }</p>
             </header>
             <ol class="opened__list" aria-label="Jobs">
-                { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused)) }
+                { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused || handing_in.is_some())) }
             </ol>
+            if let Some(far) = handing_in { { wait(far) } } else {
             <p class="row">
                 if may_pause {
                     <button type="button" class="button" onclick={pause}>{ if paused { "Go on: the clock starts again" } else { "Stop the clock" } }</button>
@@ -96,9 +103,20 @@ fn Between(_props: &TickProps) -> Html {
                     { match (*sure, open) { (false, _) => "Hand in".to_owned(), (true, 0) => "Yes, hand in".to_owned(), (true, 1) => "Yes, hand in with one job open".to_owned(), (true, n) => format!("Yes, hand in with {n} jobs open") } }
                 </button>
             </p>
+            }
             <p role="alert">{ (*trouble).clone() }</p>
             <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts nothing." }</p>
         </main>
+    }
+}
+
+/// What stands in place of the buttons while the records are made.
+fn wait(far: HandingIn) -> Html {
+    html! {
+        <p role="status">
+            <label>{ "Handing in: working out what your decisions were worth. Leave this page open. " }
+                <progress max={far.of.max(1).to_string()} value={far.done.to_string()} /></label>
+        </p>
     }
 }
 

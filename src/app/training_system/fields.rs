@@ -147,7 +147,7 @@ impl Model {
 
     /// One job as an interaction.
     fn job(self, at: usize, record: &Record) -> Vec<Field> {
-        let result = &record.body.result;
+        let result = record.body.counted();
         let right = result.fixed && result.safe;
         let response = format!(
             "{:.0} of 100, {}, {}",

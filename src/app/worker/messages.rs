@@ -28,6 +28,8 @@ pub struct Worked {
 pub enum Question {
     /// Which causes were likely after each step of a job, and what its decisions were worth.
     Likely(Worked),
+    /// What the decisions of a job were worth, and nothing else of it.
+    Reckoned(Worked),
     /// How the expert works the same job from the bell, knowing as little.
     Expert(Worked),
     /// What a hint says now.

@@ -15,6 +15,7 @@ use crate::bench::scenario::Scenario;
 use crate::expert::Belief;
 use crate::expert::Reckoning;
 use crate::expert::Seen;
+use crate::expert::Start;
 use crate::expert::crowd::Almanac;
 use crate::expert::crowd::Kind;
 use crate::expert::crowd::work;
@@ -62,6 +63,7 @@ pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
 fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
     let (name, letters) = match &question {
         Question::Likely(worked)
+        | Question::Reckoned(worked)
         | Question::Expert(worked)
         | Question::Hint(worked)
         | Question::Fair(worked)
@@ -81,6 +83,7 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
     };
     let answer = match question {
         Question::Likely(worked) => likely(&scenario, &worked, told),
+        Question::Reckoned(worked) => reckoned(&scenario, &worked, told),
         Question::Expert(worked) => expert(&scenario, worked.seed),
         Question::Hint(worked) => hint(&scenario, &worked, told),
         Question::Fair(_) => fair(&scenario, told),
@@ -199,6 +202,19 @@ fn likely(
     }
     told(Answer::Likely(summary(&belief)));
     Reckoning::of(&seen).map(Answer::Reckoned)
+}
+
+fn reckoned(
+    scenario: &Arc<Scenario>,
+    worked: &Worked,
+    told: &mut dyn FnMut(Answer),
+) -> Result<Answer, MachineError> {
+    let seen = seen(scenario, worked)?;
+    let of = seen.steps.len();
+    let (reckoning, _) = Start::new(&seen)?.reckon(&seen, &mut |done| {
+        told(Answer::Progress { done, of });
+    })?;
+    Ok(Answer::Reckoned(reckoning))
 }
 
 fn expert(scenario: &Arc<Scenario>, seed: u64) -> Result<Answer, MachineError> {

@@ -122,7 +122,7 @@ fn record(played: &Played, file: &str, candidate: &str) -> Result<(), Failure> {
     body.judged = played
         .judged
         .as_ref()
-        .map(|judged| JudgedResult::of(job, &played.report, judged.reckoning.clone()));
+        .map(|judged| JudgedResult::of(job, &played.report, &judged.reckoning));
     files::write(file, &Record::close(body, None, None)?.write()?)
 }
 
