@@ -135,11 +135,12 @@ fn spin(washed: &Job, is_dial: bool) -> Vec<Beat> {
     };
     beats.push(sense(80, Sense::Listen, "drain_hose"));
     beats.push(sense(0, Sense::Look, "drain_hose"));
-    let spent = 430;
-    beats.push(sense(ticks.saturating_sub(spent), Sense::Look, "basket"));
+    // The basket is looked at as it reaches its speed, and the lid opened soon after: some machines
+    // spin for a minute only.
+    let spent = 630;
+    beats.push(sense(ticks.saturating_sub(spent), Sense::Look, "display"));
+    beats.push(sense(0, Sense::Look, "basket"));
     beats.push(sense(0, Sense::Listen, "basket"));
-    beats.push(sense(0, Sense::Look, "floor"));
-    beats.push(sense(0, Sense::Look, "display"));
     let lid = |wait, open| Beat {
         wait,
         action: Action::Lid { open },
@@ -147,6 +148,7 @@ fn spin(washed: &Job, is_dial: bool) -> Vec<Beat> {
     beats.push(lid(0, true));
     beats.push(sense(60, Sense::Look, "basket"));
     beats.push(lid(0, false));
+    beats.push(sense(0, Sense::Look, "floor"));
     beats
 }
 
