@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { shutTap } from "../acts.mjs";
 import { sizes } from "../driver.mjs";
-import { MouseHands } from "../hands.mjs";
+import { KeyboardHands, MouseHands } from "../hands.mjs";
 
 /** A field of the form by the start of its label. */
 const field = (page, name) => page.getByRole("textbox", { name: new RegExp(`^${name}`) });
@@ -69,12 +69,47 @@ export async function nothing_is_lost_on_reload_and_every_change_can_be_undone({
   assert.equal(await field(person.page, "Dry washing in the basket").inputValue(), "90");
 }
 
-export async function a_job_is_tried_on_the_bench_at_once({ visit }) {
+export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_lead_back_to_the_draft({ visit }) {
   const person = await visit();
+  const { page } = person;
   await write(person);
-  await person.page.getByRole("button", { name: "Try it" }).click();
-  await person.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
-  await person.page.getByText("Mrs Varga").first().waitFor();
+  const desk = page.url();
+  const attempt = async () => {
+    await page.getByRole("button", { name: "Try it" }).click();
+    await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+    await page.getByText("Mrs Varga").first().waitFor();
+  };
+  const is_back = async () => {
+    await page.waitForURL(desk);
+    await field(page, "Title").waitFor();
+    assert.equal(await field(page, "Title").inputValue(), "No water since the painters");
+  };
+  await attempt();
+  const back = page.getByRole("link", { name: "Back to the draft" });
+  await back.click();
+  await is_back();
+  await attempt();
+  await back.waitFor();
+  await person.fits();
+  await new KeyboardHands(person).follow("Back to the draft");
+  await is_back();
+  await attempt();
+  await new MouseHands(person).work(shutTap);
+  await page.waitForURL(/#\/debrief\//);
+  await back.waitFor();
+  await person.accessible();
+  await new KeyboardHands(person).follow("Back to the draft");
+  await is_back();
+  // A draft that is gone is no place to go back to.
+  await attempt();
+  const bench = page.url();
+  await person.go("#/desk");
+  await page.getByRole("button", { name: /^Forget the draft/ }).click();
+  await page.getByText("None yet.").waitFor();
+  await page.goto(bench);
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await page.getByRole("link", { name: "Jobs" }).waitFor();
+  assert.equal(await back.count(), 0);
 }
 
 export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_lets_an_apprentice_be_watched({ visit }) {
