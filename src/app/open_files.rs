@@ -1,32 +1,25 @@
-//! Opening files: chosen, a whole folder at once, or dropped on the page. Texts go to whoever
+//! Opening files: chosen, a whole folder at once, or dropped anywhere on the page. Texts go to whoever
 //! asked; nothing in them is trusted here.
 
+use gloo::events::EventListener;
+use gloo::events::EventListenerOptions;
 use wasm_bindgen::JsCast;
-use wasm_bindgen_futures::JsFuture;
+use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::spawn_local;
-use web_sys::File;
-use web_sys::FileList;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-/// Files taken at once.
-const MOST_FILES: usize = 500;
+use crate::app::given_files;
+use crate::app::given_files::Given;
+use crate::app::given_files::OpenedFile;
+
 /// Largest file read unless another bound is given, bytes.
 const MOST_BYTES: f64 = 4_000_000.0;
-
-/// A file as it was given.
-#[derive(Clone, Debug, PartialEq)]
-pub struct OpenedFile {
-    /// Its name.
-    pub name: String,
-    /// Its text, or why there is none.
-    pub text: Result<String, String>,
-}
 
 /// Who gets the files.
 #[derive(Properties, PartialEq)]
 pub struct OpenFilesProps {
-    /// Called once with all of them.
+    /// Called once with all of them, at least one.
     pub on_files: Callback<Vec<OpenedFile>>,
     /// What can be opened, such as "Job files and trainee's copies".
     pub what: AttrValue,
@@ -35,40 +28,52 @@ pub struct OpenFilesProps {
     pub most_bytes: f64,
 }
 
-/// Two buttons and a place to drop files.
+/// Two buttons and a place to drop files; what is dropped beside it is taken, too, so that the browser
+/// does not leave the page for a file.
 #[component]
 pub fn OpenFiles(props: &OpenFilesProps) -> Html {
-    let over = use_state(|| false);
-    let most_bytes = props.most_bytes;
-    let onchange = props.on_files.reform_files(most_bytes);
-    let ondragover = {
-        let over = over.clone();
-        Callback::from(move |event: DragEvent| {
-            event.prevent_default();
-            over.set(true);
+    let over = use_state_eq(|| false);
+    let give = {
+        let (on_files, most_bytes) = (props.on_files.clone(), props.most_bytes);
+        Callback::from(move |given: Vec<Given>| {
+            let on_files = on_files.clone();
+            spawn_local(async move {
+                on_files.emit(given_files::read(given, most_bytes).await);
+            });
         })
     };
-    let ondragleave = {
-        let over = over.clone();
-        Callback::from(move |_: DragEvent| over.set(false))
-    };
-    let ondrop = {
-        let (over, on_files) = (over.clone(), props.on_files.clone());
-        Callback::from(move |event: DragEvent| {
-            event.prevent_default();
-            over.set(false);
-            give(
-                event.data_transfer().and_then(|data| data.files()),
-                on_files.clone(),
-                most_bytes,
-            );
-        })
-    };
+    let latest = use_mut_ref(|| give.clone());
+    *latest.borrow_mut() = give.clone();
+    {
+        let over = over.setter();
+        use_effect_with((), move |()| {
+            let listeners = ["dragover", "dragleave", "drop"].map(|name| {
+                let (over, latest) = (over.clone(), latest.clone());
+                let heard = move |event: &DragEvent| match name {
+                    "dragover" => over.set(true),
+                    "dragleave" => over.set(event.related_target().is_some()),
+                    _ => {
+                        over.set(false);
+                        let give = latest.borrow().clone();
+                        give.emit(given_files::dropped(event.data_transfer()));
+                    }
+                };
+                on_files_dragged(name, heard)
+            });
+            move || drop(listeners)
+        });
+    }
+    let onchange = Callback::from(move |event: Event| {
+        let input = event.target_unchecked_into::<HtmlInputElement>();
+        give.emit(given_files::chosen(input.files()));
+        // The same file can be chosen again.
+        input.set_value("");
+    });
     html! {
-        <div class={classes!("drop", over.then_some("drop--over"))} {ondragover} {ondragleave} {ondrop}>
-            <span class="drop__words">{ format!("{}: drop them here, or", props.what) }</span>
+        <div class={classes!("drop", over.then_some("drop--over"))}>
+            <span class="drop__words">{ format!("{}: drop them on this page, or", props.what) }</span>
             <label class="button drop__key">{ "Open files" }
-                <input class="visually-hidden" type="file" multiple=true accept=".json,application/json" onchange={onchange.clone()} />
+                <input class="visually-hidden" type="file" multiple=true accept=".json,.zip,application/json,application/zip" onchange={onchange.clone()} />
             </label>
             <label class="button drop__key">{ "Open a folder" }
                 <input class="visually-hidden" type="file" multiple=true webkitdirectory=true {onchange} />
@@ -77,49 +82,19 @@ pub fn OpenFiles(props: &OpenFilesProps) -> Html {
     }
 }
 
-/// A callback of files as a callback of an input's change.
-trait Reform {
-    fn reform_files(&self, most_bytes: f64) -> Callback<Event>;
-}
-
-impl Reform for Callback<Vec<OpenedFile>> {
-    fn reform_files(&self, most_bytes: f64) -> Callback<Event> {
-        let on_files = self.clone();
-        Callback::from(move |event: Event| {
-            let input = event.target_unchecked_into::<HtmlInputElement>();
-            give(input.files(), on_files.clone(), most_bytes);
-            // The same file can be chosen again.
-            input.set_value("");
-        })
-    }
-}
-
-fn give(list: Option<FileList>, to: Callback<Vec<OpenedFile>>, most_bytes: f64) {
-    // Taken out now: the browser empties the list once this returns.
-    let files: Vec<File> = list
-        .iter()
-        .flat_map(|list| (0..list.length()).filter_map(|index| list.get(index)))
-        .filter(|file| file.name().to_lowercase().ends_with(".json"))
-        .take(MOST_FILES)
-        .collect();
-    spawn_local(async move {
-        let mut opened = Vec::new();
-        for file in files {
-            opened.push(OpenedFile {
-                name: file.name(),
-                text: text_of(&file, most_bytes).await,
-            });
+/// Hears of files dragged over the page; text that is dragged into a field is the browser's own.
+fn on_files_dragged(name: &'static str, heard: impl Fn(&DragEvent) + 'static) -> EventListener {
+    let document = gloo::utils::document();
+    let options = EventListenerOptions::enable_prevent_default();
+    EventListener::new_with_options(&document, name, options, move |event| {
+        let Some(event) = event.dyn_ref::<DragEvent>() else {
+            return;
+        };
+        let types = event.data_transfer().map(|transfer| transfer.types());
+        let files = JsValue::from_str("Files");
+        if types.is_some_and(|types| types.includes(&files, 0)) {
+            event.prevent_default();
+            heard(event);
         }
-        to.emit(opened);
-    });
-}
-
-async fn text_of(file: &File, most_bytes: f64) -> Result<String, String> {
-    if file.size() > most_bytes {
-        return Err("this file is larger than any that is meant here".to_owned());
-    }
-    let text = JsFuture::from(file.unchecked_ref::<web_sys::Blob>().text()).await;
-    text.ok()
-        .and_then(|text| text.as_string())
-        .ok_or_else(|| "the browser could not read this file".to_owned())
+    })
 }

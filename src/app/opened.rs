@@ -6,14 +6,17 @@ use std::sync::Arc;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::app::file_kind::Kind;
+use crate::app::file_kind::taken;
+use crate::app::given_files::OpenedFile;
 use crate::app::kept_sets;
 use crate::app::open_files::OpenFiles;
-use crate::app::open_files::OpenedFile;
 use crate::app::own;
 use crate::app::route::Route;
+use crate::app::told_files::Told;
+use crate::app::told_files::ToldFiles;
 use crate::bench::scenario::Scenario;
 use crate::scenario;
-use crate::scenario::Problem;
 use crate::scenario::share;
 
 /// Who hears of changes.
@@ -28,7 +31,7 @@ pub struct OpenedJobsProps {
 #[component]
 pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
     let jobs = use_state(Vec::<Arc<Scenario>>::new);
-    let told = use_state(Vec::<String>::new);
+    let told = use_state(Told::default);
     let refresh = {
         let jobs = jobs.clone();
         Callback::from(move |()| {
@@ -69,7 +72,7 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
             <h2 id="opened">{ "From your instructor" }</h2>
             <OpenFiles {on_files} what="Jobs and training sets that were given to you" />
             <p><a href={Route::Assessment(None).href()}>{ "Sit an assessment" }</a></p>
-            <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
+            <ToldFiles told={(*told).clone()} />
             if !jobs.is_empty() {
                 <ul class="opened__list">
                     { for jobs.iter().map(|job| html! {
@@ -86,48 +89,42 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
     }
 }
 
-/// Keeps what is sound; says one line for each file.
-async fn take(files: Vec<OpenedFile>) -> Vec<String> {
-    if files.is_empty() {
-        return vec!["There is no job among these files: jobs end in .json.".to_owned()];
-    }
-    let mut told = Vec::new();
+/// Keeps what is sound; every file is answered for.
+async fn take(files: Vec<OpenedFile>) -> Told {
+    let mut told = Told::default();
     for file in files {
-        if let Ok(text) = &file.text
-            && share::is_set(text)
-        {
-            told.extend(take_set(&file.name, text).await);
-            continue;
-        }
-        let read = file
-            .text
-            .map_err(|why| vec![format!("{}: {why}", file.name)])
-            .and_then(|text| {
-                share::read_shared(&file.name, &text)
-                    .map_err(|error| error.problems.iter().map(Problem::to_string).collect())
-            });
-        match read {
-            Err(problems) => told.extend(problems),
-            Ok(job) => match own::keep(&job, true).await {
-                Ok(_) => told.push(format!("{}: “{}” is on the list.", file.name, job.title)),
-                Err(error) => told.push(format!("{}: {error}", file.name)),
-            },
+        match taken(&file, &[Kind::Job, Kind::Copy, Kind::Set]) {
+            Err(untaken) => told.not_taken(untaken),
+            Ok((Kind::Set, text)) => take_set(&file.name, text, &mut told).await,
+            Ok((_, text)) => take_job(&file.name, text, &mut told).await,
         }
     }
     told
 }
 
+async fn take_job(name: &str, text: &str, told: &mut Told) {
+    match share::read_shared(name, text) {
+        Err(error) => told.not_sound(&error),
+        Ok(job) => match own::keep(&job, true).await {
+            Ok(_) => told
+                .opened
+                .push(format!("{name}: “{}” is on the list.", job.title)),
+            Err(error) => told.wrong.push(format!("{name}: {error}")),
+        },
+    }
+}
+
 /// Keeps a training set with the jobs in it.
-async fn take_set(name: &str, text: &str) -> Vec<String> {
+async fn take_set(name: &str, text: &str, told: &mut Told) {
     match scenario::set_from_text(name, text) {
-        Err(error) => error.problems.iter().map(Problem::to_string).collect(),
-        Ok(set) => vec![match kept_sets::keep(&set).await {
-            Ok(()) => format!(
+        Err(error) => told.not_sound(&error),
+        Ok(set) => match kept_sets::keep(&set).await {
+            Ok(()) => told.opened.push(format!(
                 "{name}: the training set “{}” with {} jobs is at the top of this page.",
                 set.title,
                 set.jobs.len()
-            ),
-            Err(error) => format!("{name}: {error}"),
-        }],
+            )),
+            Err(error) => told.wrong.push(format!("{name}: {error}")),
+        },
     }
 }

@@ -24,6 +24,20 @@ pub struct OwnJob {
     pub letters: String,
     /// It stands on the list of jobs; one that is only tried does not.
     pub listed: bool,
+    /// The draft it was tried from last.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub draft: Option<String>,
+}
+
+impl OwnJob {
+    /// The job as it is kept from now on; what was so before stays so.
+    fn of(job: &JobFile, listed: bool, draft: Option<&str>, earlier: Option<&Self>) -> Self {
+        Self {
+            letters: share::to_letters(job),
+            listed: listed || earlier.is_some_and(|own| own.listed),
+            draft: draft.map(str::to_owned).or_else(|| earlier?.draft.clone()),
+        }
+    }
 }
 
 /// Keeps a job; returns its name. A job that is kept already stays as it is, and is listed from
@@ -32,28 +46,28 @@ pub struct OwnJob {
 /// # Errors
 /// When the browser refuses or has no room.
 pub async fn keep(job: &JobFile, listed: bool) -> Result<String, StorageError> {
-    let id = share::name_of(job);
-    let store = Store::open().await;
-    let earlier = store.get(&key(&id)).await?;
-    let was_listed = earlier
-        .as_deref()
-        .is_some_and(|text| read(text).is_some_and(|own| own.listed));
-    let own = OwnJob {
-        letters: share::to_letters(job),
-        listed: listed || was_listed,
-    };
-    let text = serde_json::to_string(&own).map_err(|_| StorageError::Refused)?;
-    store.put(&key(&id), &text).await?;
-    Ok(id)
+    put(job, listed, None).await
 }
 
-/// Keeps a job off the list and forgets what was done on it before: to try it from the bell on.
+/// Keeps the job of a draft off the list and forgets what was done on it before: to try it from
+/// the bell on.
 ///
 /// # Errors
 /// When the browser refuses or has no room.
-pub async fn keep_to_try(job: &JobFile) -> Result<String, StorageError> {
-    let id = keep(job, false).await?;
+pub async fn keep_to_try(job: &JobFile, draft: &str) -> Result<String, StorageError> {
+    let id = put(job, false, Some(draft)).await?;
     Store::open().await.remove(&SavedJob::key(&id)).await?;
+    Ok(id)
+}
+
+async fn put(job: &JobFile, listed: bool, draft: Option<&str>) -> Result<String, StorageError> {
+    let id = share::name_of(job);
+    let store = Store::open().await;
+    let earlier = store.get(&key(&id)).await?;
+    let earlier = earlier.as_deref().and_then(read);
+    let own = OwnJob::of(job, listed, draft, earlier.as_ref());
+    let text = serde_json::to_string(&own).map_err(|_| StorageError::Refused)?;
+    store.put(&key(&id), &text).await?;
     Ok(id)
 }
 
@@ -74,6 +88,12 @@ pub async fn find(id: &str) -> Result<Option<Arc<Scenario>>, StorageError> {
 pub async fn letters(id: &str) -> Option<String> {
     let text = Store::open().await.get(&key(id)).await.ok()??;
     read(&text).map(|own| own.letters)
+}
+
+/// The draft a job of one's own was tried from; none for another.
+pub async fn draft_of(id: &str) -> Option<String> {
+    let text = Store::open().await.get(&key(id)).await.ok()??;
+    read(&text)?.draft
 }
 
 /// All that stand on the list.
@@ -113,4 +133,31 @@ fn read(text: &str) -> Option<OwnJob> {
 fn open(id: &str, own: &OwnJob) -> Option<Scenario> {
     let job = share::from_letters(id, &own.letters).ok()?;
     scenario::job_of(id, &job).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::job_files;
+
+    #[test]
+    fn a_tried_job_knows_its_draft_and_forgets_it_by_nothing_that_is_kept_later() {
+        let job = &job_files().expect("sound")[0].file;
+        let tried = OwnJob::of(job, false, Some("d1"), None);
+        let text = serde_json::to_string(&tried).expect("finite");
+        let again = read(&text).expect("as it was written");
+        assert_eq!((again.listed, again.draft.as_deref()), (false, Some("d1")));
+        let opened = OwnJob::of(job, true, None, Some(&again));
+        assert_eq!((opened.listed, opened.draft.as_deref()), (true, Some("d1")));
+        let from_another = OwnJob::of(job, false, Some("d2"), Some(&opened));
+        assert!(from_another.listed && from_another.draft.as_deref() == Some("d2"));
+    }
+
+    #[test]
+    fn a_job_kept_before_drafts_were_noted_is_still_read() {
+        let job = &job_files().expect("sound")[0].file;
+        let text = serde_json::to_string(&OwnJob::of(job, true, None, None)).expect("finite");
+        assert!(!text.contains("draft"), "{text}");
+        assert_eq!(read(&text).expect("readable").draft, None);
+    }
 }

@@ -31,7 +31,6 @@ use crate::scenario::names::quoted;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problem;
 use crate::scenario::read::read;
-use crate::scenario::set_file::SET_FORMAT;
 use crate::scenario::set_file::SetFile;
 use crate::scenario::shipped;
 
@@ -146,11 +145,6 @@ pub fn covered(set: &SetFile) -> SetFile {
     }
 }
 
-/// The format says that it is a training set.
-pub fn is_set(text: &str) -> bool {
-    has_format(text, SET_FORMAT)
-}
-
 /// A trainee's copy as a file's value.
 pub fn sealed(job: &JobFile) -> SealedFile {
     SealedFile {
@@ -173,15 +167,11 @@ pub fn read_shared(file: &str, text: &str) -> Result<JobFile, FileError> {
 
 /// The format says that it is a trainee's copy. What is no JSON is told by the job's reader.
 fn is_sealed(text: &str) -> bool {
-    has_format(text, SEALED_FORMAT)
-}
-
-fn has_format(text: &str, format: &str) -> bool {
     #[derive(Deserialize)]
     struct Head {
         format: String,
     }
-    serde_json::from_str::<Head>(text).is_ok_and(|head| head.format == format)
+    serde_json::from_str::<Head>(text).is_ok_and(|head| head.format == SEALED_FORMAT)
 }
 
 fn problem(file: &str, path: &str, letters: &str, remedy: &str) -> FileError {

@@ -10,9 +10,11 @@ use crate::app::assessments::given::name_of;
 use crate::app::assessments::rules::Rules;
 use crate::app::assessments::slips::Slips;
 use crate::app::assessments::slots::Slots;
+use crate::app::file_kind::Kind;
+use crate::app::file_kind::taken;
+use crate::app::given_files::OpenedFile;
 use crate::app::net;
 use crate::app::open_files::OpenFiles;
-use crate::app::open_files::OpenedFile;
 use crate::app::route::Route;
 use crate::app::sitting;
 use crate::assess::assessment_file::AssessmentFile;
@@ -50,13 +52,24 @@ pub fn MakeScreen() -> Html {
     let on_files = {
         let (fresh, told) = (fresh.clone(), told.clone());
         Callback::from(move |files: Vec<OpenedFile>| {
+            let (mut lines, mut is_taken) = (Vec::new(), false);
             for file in files {
-                let text = file.text.unwrap_or_default();
-                match sitting::assessment(&file.name, &text) {
-                    Ok(read) => fresh.emit(Some(read.file)),
-                    Err(error) => told.set(error.problems.iter().map(Problem::to_string).collect()),
+                match taken(&file, &[Kind::Assessment]) {
+                    Err(untaken) => lines.push(untaken.words()),
+                    Ok(_) if is_taken => lines.push(format!(
+                        "{} is an assessment, too: one is worked on at a time.",
+                        file.name
+                    )),
+                    Ok((_, text)) => match sitting::assessment(&file.name, text) {
+                        Ok(read) => {
+                            is_taken = true;
+                            fresh.emit(Some(read.file));
+                        }
+                        Err(error) => lines.extend(error.problems.iter().map(Problem::to_string)),
+                    },
                 }
             }
+            told.set(lines);
         })
     };
     let change = {

@@ -2,6 +2,8 @@
 
 use yew::prelude::*;
 
+use crate::app::desk::BACK_TO_DRAFT;
+use crate::app::desk::use_draft_of;
 use crate::app::route::Route;
 
 /// What the line shows.
@@ -33,10 +35,11 @@ pub fn JobBar(props: &JobBarProps) -> Html {
         (true, false) => (Route::Debrief(props.id.to_string()), "Debrief"),
         (false, _) => (Route::Finding(props.id.to_string()), "Finish"),
     };
-    let (back, back_words) = if sits {
-        (Route::Sitting, "Assessment")
-    } else {
-        (Route::Jobs, "Jobs")
+    let draft = use_draft_of(&props.id);
+    let (back, back_words) = match draft {
+        _ if sits => (Route::Sitting, "Assessment"),
+        Some(draft) => (Route::Desk(Some(draft)), BACK_TO_DRAFT),
+        None => (Route::Jobs, "Jobs"),
     };
     html! {
         <header class="job-bar">

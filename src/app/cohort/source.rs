@@ -18,6 +18,8 @@ use crate::scenario::read::read_back;
 const MOST_ARCHIVE: f64 = 1_500_000_000.0;
 /// Largest text file, bytes: a candidate's forty records are a tenth of it.
 const MOST_TEXT: f64 = 64_000_000.0;
+/// Files passed over that are told by name; a cohort's folder may hold thousands.
+const MOST_NAMED: usize = 20;
 
 /// A text that can be read, again and again.
 #[derive(Clone)]
@@ -43,12 +45,15 @@ fn is_ours(name: &str) -> bool {
 
 /// All texts of chosen files, archives opened; what cannot be opened is told.
 pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
-    let (mut all, mut told) = (Vec::new(), Vec::new());
+    let (mut all, mut told, mut passed) = (Vec::new(), Vec::new(), Vec::new());
     for file in files {
         let name = file.name();
         if name.to_lowercase().ends_with(".zip") {
             match opened(&file).await {
-                Some(inside) => all.extend(inside),
+                Some((inside, others)) => {
+                    all.extend(inside);
+                    passed.extend(others.iter().map(|other| format!("{name}/{other}")));
+                }
                 None => told.push(format!("{name}: this archive cannot be opened: pack it anew as a plain zip, or open the folder.")),
             }
         } else if is_ours(&name) {
@@ -56,8 +61,11 @@ pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
                 name,
                 place: Place::File(file),
             });
+        } else {
+            passed.push(name);
         }
     }
+    told.extend(passed_words(&passed));
     if all.is_empty() && told.is_empty() {
         told.push(
             "There are no results among these files: they end in .json, .jsonl or .zip.".to_owned(),
@@ -66,7 +74,23 @@ pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
     (all, told)
 }
 
-async fn opened(file: &File) -> Option<Vec<Source>> {
+/// What is no result by its name, the first few by name.
+fn passed_words(passed: &[String]) -> Option<String> {
+    let (named, more) = passed.split_at(passed.len().min(MOST_NAMED));
+    let more = match more.len() {
+        0 => String::new(),
+        n => format!(" and {n} more"),
+    };
+    (!passed.is_empty()).then(|| {
+        format!(
+            "Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): {}{more}.",
+            named.join(", ")
+        )
+    })
+}
+
+/// Texts of ours in an archive, and the names of what else is in it.
+async fn opened(file: &File) -> Option<(Vec<Source>, Vec<String>)> {
     if file.size() > MOST_ARCHIVE {
         return None;
     }
@@ -75,14 +99,16 @@ async fn opened(file: &File) -> Option<Vec<Source>> {
         .ok()?;
     let bytes = Rc::new(Uint8Array::new(&buffer).to_vec());
     let entries = unzip::entries(&bytes)?;
-    let ours = entries.into_iter().filter(|entry| is_ours(&entry.name));
-    Some(
-        ours.map(|entry| Source {
-            name: entry.name.clone(),
-            place: Place::Archive(bytes.clone(), entry),
-        })
-        .collect(),
-    )
+    let files = entries
+        .into_iter()
+        .filter(|entry| !entry.name.ends_with('/'));
+    let (ours, others): (Vec<_>, Vec<_>) = files.partition(|entry| is_ours(&entry.name));
+    let source = |entry: unzip::Entry| Source {
+        name: entry.name.clone(),
+        place: Place::Archive(bytes.clone(), entry),
+    };
+    let others = others.into_iter().map(|entry| entry.name).collect();
+    Some((ours.into_iter().map(source).collect(), others))
 }
 
 impl Source {
@@ -126,4 +152,18 @@ pub fn kind(name: &str, text: String) -> Kind {
         return Kind::Rulings(all);
     }
     Kind::Records(text)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_passed_over_is_named_and_the_rest_counted() {
+        assert_eq!(passed_words(&[]), None);
+        let few = passed_words(&["a.png".to_owned(), "z.zip/b.txt".to_owned()]);
+        assert!(few.is_some_and(|words| words.ends_with("a.png, z.zip/b.txt.")));
+        let many: Vec<String> = (0..MOST_NAMED + 5).map(|n| format!("{n}.png")).collect();
+        assert!(passed_words(&many).is_some_and(|words| words.ends_with("19.png and 5 more.")));
+    }
 }

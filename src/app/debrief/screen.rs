@@ -19,6 +19,7 @@ use crate::app::debrief::moments::Moments;
 use crate::app::debrief::settle::settle;
 use crate::app::debrief::step::StepDetail;
 use crate::app::debrief::track::Track;
+use crate::app::desk::BackToDraft;
 use crate::app::route::Route;
 use crate::app::shared::Shared;
 use crate::app::view::BenchView;
@@ -277,6 +278,7 @@ fn head(
             <div class="row no-print">
                 <button type="button" class="button" onclick={print}>{ "Print" }</button>
                 if let Some(again) = again {
+                    <BackToDraft job={bench.id.clone()} />
                     <a class="button" href={Route::Bench(bench.id.clone()).href()} onclick={again}>{ "Do it again" }</a>
                     <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
                 }

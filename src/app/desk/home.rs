@@ -6,21 +6,23 @@ use yew::prelude::*;
 
 use crate::app::desk::draft::Draft;
 use crate::app::desk::draft::blank;
+use crate::app::file_kind::Kind;
+use crate::app::file_kind::taken;
+use crate::app::given_files::OpenedFile;
 use crate::app::hooks::go_to;
 use crate::app::open_files::OpenFiles;
-use crate::app::open_files::OpenedFile;
 use crate::app::route::Route;
+use crate::app::told_files::Told;
+use crate::app::told_files::ToldFiles;
 use crate::scenario;
 use crate::scenario::FileError;
-use crate::scenario::Problem;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::share;
 
 /// The screen.
 #[component]
 pub fn DeskHome() -> Html {
     let drafts = use_state(Vec::<Draft>::new);
-    let told = use_state(Vec::<String>::new);
+    let told = use_state(Told::default);
     let refresh = {
         let drafts = drafts.clone();
         Callback::from(move |()| {
@@ -40,7 +42,10 @@ pub fn DeskHome() -> Html {
                 let draft = Draft::of(job);
                 match draft.keep().await {
                     Ok(()) => go_to(&Route::Desk(Some(draft.id))),
-                    Err(error) => told.set(vec![error.to_string()]),
+                    Err(error) => told.set(Told {
+                        wrong: vec![error.to_string()],
+                        ..Told::default()
+                    }),
                 }
             });
         })
@@ -88,8 +93,8 @@ pub fn DeskHome() -> Html {
                 <a class="button" href={Route::MakeAssessment.href()}>{ "Make an assessment" }</a>
                 <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
             </p>
-            <OpenFiles {on_files} what="Job files to work on" />
-            <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
+            <OpenFiles {on_files} what="Job files and training sets to work on" />
+            <ToldFiles told={(*told).clone()} />
             { list(&drafts, &refresh) }
             <p><a href={Route::Readings(None).href()}>{ "Readings and faults: what each reading tells apart" }</a></p>
         </main>
@@ -134,45 +139,43 @@ fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
     }
 }
 
-/// Every sound file becomes a draft, and every open job of a training set; a trainee's copy stays shut.
-async fn take(files: Vec<OpenedFile>) -> Vec<String> {
-    let mut told = Vec::new();
+/// Every sound file becomes a draft, and every open job of a training set; a trainee's copy stays
+/// shut. Every file is answered for.
+async fn take(files: Vec<OpenedFile>) -> Told {
+    let mut told = Told::default();
     let mut jobs = Vec::new();
     for file in files {
-        match read(&file) {
-            Err(problems) => told.extend(problems),
-            Ok(some) => jobs.extend(some.into_iter().map(|job| (file.name.clone(), job))),
+        match taken(&file, &[Kind::Job, Kind::Set]) {
+            Err(untaken) => told.not_taken(untaken),
+            Ok((kind, text)) => match read(&file.name, kind, text) {
+                Err(error) => told.not_sound(&error),
+                Ok(some) if some.is_empty() => told.passed.push(format!(
+                    "{}: this training set holds no open job: it names jobs that ship, or is a class’s copy.",
+                    file.name
+                )),
+                Ok(some) => jobs.extend(some.into_iter().map(|job| (file.name.clone(), job))),
+            },
         }
     }
     for (index, (file, job)) in jobs.into_iter().enumerate() {
         let mut draft = Draft::of(job);
         draft.id = format!("{}n{index}", draft.id);
-        told.push(match draft.keep().await {
-            Ok(()) => format!("{file}: “{}” is a draft now.", draft.job.title),
-            Err(error) => format!("{file}: {error}"),
-        });
+        match draft.keep().await {
+            Ok(()) => told
+                .opened
+                .push(format!("{file}: “{}” is a draft now.", draft.job.title)),
+            Err(error) => told.wrong.push(format!("{file}: {error}")),
+        }
     }
     told
 }
 
-fn read(file: &OpenedFile) -> Result<Vec<JobFile>, Vec<String>> {
-    let name = &file.name;
-    let text = file.text.as_ref();
-    let text = text.map_err(|why| vec![format!("{name}: {why}")])?;
-    let told = |error: FileError| -> Vec<String> {
-        error.problems.iter().map(Problem::to_string).collect()
-    };
-    if share::is_set(text) {
-        let set = scenario::set_from_text(name, text).map_err(told)?;
-        if set.files.is_empty() {
-            return Err(vec![format!(
-                "{name}: this training set holds no open job: it names jobs that ship, or is a class's copy."
-            )]);
-        }
+/// The open jobs in a file.
+fn read(name: &str, kind: Kind, text: &str) -> Result<Vec<JobFile>, FileError> {
+    if kind == Kind::Set {
+        let set = scenario::set_from_text(name, text)?;
         return Ok(set.files.into_values().collect());
     }
-    let machines = scenario::machine_files().unwrap_or_default();
-    let catalogue = scenario::catalogue().map_err(told)?;
-    let job = scenario::read_job(name, text, machines, catalogue).map_err(told)?;
-    Ok(vec![job])
+    let (machines, catalogue) = (scenario::machine_files()?, scenario::catalogue()?);
+    Ok(vec![scenario::read_job(name, text, machines, catalogue)?])
 }

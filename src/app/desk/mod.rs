@@ -21,6 +21,7 @@ mod state;
 mod van;
 mod visit_fields;
 mod visit_lists;
+mod way_back;
 
 pub use draft::is_readable;
 pub use home::DeskHome;
@@ -29,3 +30,6 @@ pub use screen::DeskScreen;
 pub use set_draft::SET_KEY;
 pub use set_draft::is_set_readable;
 pub use set_maker::SetMaker;
+pub use way_back::BACK_TO_DRAFT;
+pub use way_back::BackToDraft;
+pub use way_back::use_draft_of;

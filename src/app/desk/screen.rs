@@ -115,7 +115,7 @@ fn Editor(props: &EditorProps) -> Html {
     html! {
         <main class="page desk" id="main" tabindex="-1" {onkeydown}>
             <Bar title={job.title.clone()} saved={(*saved).clone()} can_undo={desk.history.can_undo()} can_redo={desk.history.can_redo()}
-                 is_sound={problems.is_empty()} job={job.clone()} edit={edit.clone()} />
+                 is_sound={problems.is_empty()} draft={props.draft.id.clone()} job={job.clone()} edit={edit.clone()} />
             <Form job={job.clone()} problems={(*problems).clone()} edit={edit.clone()} />
             <LiveSide {job} problems={(*problems).clone()} {edit} {judged} {on_replay} />
         </main>
@@ -155,6 +155,7 @@ struct BarProps {
     can_undo: bool,
     can_redo: bool,
     is_sound: bool,
+    draft: String,
     job: JobFile,
     edit: Callback<Edit>,
 }
@@ -164,10 +165,12 @@ fn Bar(props: &BarProps) -> Html {
     let told = use_state(String::new);
     let attempt = {
         let (job, told) = (props.job.clone(), told.clone());
+        let draft = props.draft.clone();
         Callback::from(move |_: MouseEvent| {
             let (job, told) = (job.clone(), told.clone());
+            let draft = draft.clone();
             spawn_local(async move {
-                match own::keep_to_try(&job).await {
+                match own::keep_to_try(&job, &draft).await {
                     Ok(id) => go_to(&Route::Bench(id)),
                     Err(error) => told.set(error.to_string()),
                 }

@@ -23,7 +23,8 @@ use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::records::practice::Practice;
 
-const FORMAT: &str = "tubwright-everything-1";
+/// The format this version reads and writes.
+pub const EVERYTHING_FORMAT: &str = "tubwright-everything-1";
 
 /// The file.
 #[derive(Serialize, Deserialize)]
@@ -51,7 +52,7 @@ pub struct Merged {
 pub async fn gather() -> Result<String, StorageError> {
     let entries = Store::open().await.all("").await?.into_iter().collect();
     let file = Everything {
-        format: FORMAT.to_owned(),
+        format: EVERYTHING_FORMAT.to_owned(),
         entries,
     };
     serde_json::to_string(&file).map_err(|_| StorageError::Refused)
@@ -110,9 +111,9 @@ fn merge(name: &str, text: &str, here: &BTreeMap<String, String>) -> Result<Merg
     let file: Everything = serde_json::from_str(text).map_err(|error| {
         format!("{name}: this is no file of everything you have here ({error}); choose the one that “Save everything” made.")
     })?;
-    if file.format != FORMAT {
+    if file.format != EVERYTHING_FORMAT {
         return Err(format!(
-            "{name}: format: \"{}\": this version reads \"{FORMAT}\".",
+            "{name}: format: \"{}\": this version reads \"{EVERYTHING_FORMAT}\".",
             file.format
         ));
     }
@@ -177,7 +178,7 @@ mod tests {
             .map(|(key, text)| ((*key).to_owned(), (*text).to_owned()))
             .collect();
         let file = Everything {
-            format: FORMAT.into(),
+            format: EVERYTHING_FORMAT.into(),
             entries,
         };
         serde_json::to_string(&file).expect("finite")

@@ -6,4 +6,5 @@ mod next;
 mod screen;
 mod skills;
 
+pub use everything::EVERYTHING_FORMAT;
 pub use screen::MeScreen;

@@ -6,6 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::format;
+use crate::app::given_files::OpenedFile;
 use crate::app::hand_over;
 use crate::app::jobs;
 use crate::app::library;
@@ -15,7 +16,6 @@ use crate::app::me::next;
 use crate::app::me::next::Advice;
 use crate::app::me::skills::Skills;
 use crate::app::open_files::OpenFiles;
-use crate::app::open_files::OpenedFile;
 use crate::app::route::Route;
 use crate::app::store::SavedJob;
 use crate::app::store::Store;

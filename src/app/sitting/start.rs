@@ -6,10 +6,12 @@ use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+use crate::app::file_kind::Kind;
+use crate::app::file_kind::taken;
+use crate::app::given_files::OpenedFile;
 use crate::app::hooks::go_to;
 use crate::app::net;
 use crate::app::open_files::OpenFiles;
-use crate::app::open_files::OpenedFile;
 use crate::app::route::Route;
 use crate::app::shared::Shared;
 use crate::app::sitting::form::Filled;
@@ -87,11 +89,12 @@ pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
         );
     }
     let on_files = {
-        let take = take.clone();
+        let (offered, told) = (offered.clone(), told.clone());
         Callback::from(move |files: Vec<OpenedFile>| {
-            if let Some(file) = files.into_iter().next() {
-                let text = file.text.unwrap_or_default();
-                take.emit((file.name, text));
+            let (one, lines) = sorted(&files);
+            told.set(lines);
+            if let Some(one) = one {
+                offered.set(Some(Shared::new(one)));
             }
         })
     };
@@ -109,6 +112,25 @@ pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
             <div role="alert"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
         </main>
     }
+}
+
+/// The first assessment among files, and a sentence for each of the others.
+fn sorted(files: &[OpenedFile]) -> (Option<Offered>, Vec<String>) {
+    let (mut first, mut lines) = (None, Vec::new());
+    for file in files {
+        match taken(file, &[Kind::Assessment]) {
+            Err(untaken) => lines.push(untaken.words()),
+            Ok(_) if first.is_some() => lines.push(format!(
+                "{} is an assessment, too: one is sat at a time.",
+                file.name
+            )),
+            Ok((_, text)) => match read(&file.name, text.to_owned()) {
+                Ok(one) => first = Some(one),
+                Err(problems) => lines.extend(problems),
+            },
+        }
+    }
+    (first, lines)
 }
 
 fn read(name: &str, text: String) -> Result<Offered, Vec<String>> {

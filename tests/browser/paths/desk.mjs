@@ -1,11 +1,11 @@
 // The instructor's desk: a story becomes a job, and the job reaches somebody else.
 import assert from "node:assert/strict";
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { shutTap } from "../acts.mjs";
 import { sizes } from "../driver.mjs";
-import { MouseHands } from "../hands.mjs";
+import { KeyboardHands, MouseHands } from "../hands.mjs";
 
 /** A field of the form by the start of its label. */
 const field = (page, name) => page.getByRole("textbox", { name: new RegExp(`^${name}`) });
@@ -69,12 +69,47 @@ export async function nothing_is_lost_on_reload_and_every_change_can_be_undone({
   assert.equal(await field(person.page, "Dry washing in the basket").inputValue(), "90");
 }
 
-export async function a_job_is_tried_on_the_bench_at_once({ visit }) {
+export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_lead_back_to_the_draft({ visit }) {
   const person = await visit();
+  const { page } = person;
   await write(person);
-  await person.page.getByRole("button", { name: "Try it" }).click();
-  await person.page.getByRole("region", { name: "In hand", exact: true }).waitFor();
-  await person.page.getByText("Mrs Varga").first().waitFor();
+  const desk = page.url();
+  const attempt = async () => {
+    await page.getByRole("button", { name: "Try it" }).click();
+    await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+    await page.getByText("Mrs Varga").first().waitFor();
+  };
+  const is_back = async () => {
+    await page.waitForURL(desk);
+    await field(page, "Title").waitFor();
+    assert.equal(await field(page, "Title").inputValue(), "No water since the painters");
+  };
+  await attempt();
+  const back = page.getByRole("link", { name: "Back to the draft" });
+  await back.click();
+  await is_back();
+  await attempt();
+  await back.waitFor();
+  await person.fits();
+  await new KeyboardHands(person).follow("Back to the draft");
+  await is_back();
+  await attempt();
+  await new MouseHands(person).work(shutTap);
+  await page.waitForURL(/#\/debrief\//);
+  await back.waitFor();
+  await person.accessible();
+  await new KeyboardHands(person).follow("Back to the draft");
+  await is_back();
+  // A draft that is gone is no place to go back to.
+  await attempt();
+  const bench = page.url();
+  await person.go("#/desk");
+  await page.getByRole("button", { name: /^Forget the draft/ }).click();
+  await page.getByText("None yet.").waitFor();
+  await page.goto(bench);
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await page.getByRole("link", { name: "Jobs" }).waitFor();
+  assert.equal(await back.count(), 0);
 }
 
 export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_lets_an_apprentice_be_watched({ visit }) {
@@ -193,11 +228,97 @@ export async function files_are_opened_kept_told_apart_and_forgotten({ visit }) 
   const told = await apprentice.page.locator(".opened__told").innerText();
   assert.match(told, /bad\.json/);
   assert.match(told, /poem\.json: .*missing field `level`/);
+  assert.match(told, /bad\.json: it is damaged or cut off at line \d+/);
   await apprentice.accessible();
   await apprentice.page.reload();
   await listed.waitFor();
   await apprentice.page.getByRole("button", { name: /^Forget/ }).click();
   await listed.waitFor({ state: "detached" });
+}
+
+/** A plain zip of files as they are; its sums are not looked at. */
+function archive(files) {
+  const local = [];
+  const central = [];
+  let at = 0;
+  for (const [name, text] of Object.entries(files)) {
+    const [word, body] = [Buffer.from(name), Buffer.from(text)];
+    const head = Buffer.alloc(30);
+    head.writeUInt32LE(0x04034b50, 0);
+    head.writeUInt32LE(body.length, 18);
+    head.writeUInt32LE(body.length, 22);
+    head.writeUInt16LE(word.length, 26);
+    const entry = Buffer.alloc(46);
+    entry.writeUInt32LE(0x02014b50, 0);
+    entry.writeUInt32LE(body.length, 20);
+    entry.writeUInt32LE(body.length, 24);
+    entry.writeUInt16LE(word.length, 28);
+    entry.writeUInt32LE(at, 42);
+    local.push(head, word, body);
+    central.push(entry, word);
+    at += 30 + word.length + body.length;
+  }
+  const end = Buffer.alloc(22);
+  end.writeUInt32LE(0x06054b50, 0);
+  end.writeUInt16LE(Object.keys(files).length, 10);
+  end.writeUInt32LE(Buffer.concat(central).length, 12);
+  end.writeUInt32LE(at, 16);
+  return Buffer.concat([...local, ...central, end]);
+}
+
+export async function a_folder_an_archive_and_strange_files_are_all_answered_for({ visit }) {
+  const instructor = await visit();
+  await write(instructor);
+  const [download] = await Promise.all([
+    instructor.page.waitForEvent("download"),
+    instructor.page.getByRole("link", { name: "File with the answer" }).click(),
+  ]);
+  const job = readFileSync(await download.path(), "utf8");
+  const folder = join(mkdtempSync(join(tmpdir(), "jobs-")), "week");
+  mkdirSync(join(folder, "more"), { recursive: true });
+  writeFileSync(join(folder, "one.json"), job);
+  writeFileSync(join(folder, "more", "two.json"), job.replace("No water since the painters", "Dry since Monday"));
+  writeFileSync(join(folder, "plan.png"), Buffer.from("89504e470d0a1a0a0000", "hex"));
+  writeFileSync(join(folder, "empty.json"), "");
+  writeFileSync(join(folder, "noise.bin"), Buffer.from([0, 159, 146, 150, 255]));
+  writeFileSync(join(folder, "list.txt"), "Bring the ladder.");
+  writeFileSync(join(folder, "song.json"), JSON.stringify({ tempo: 120, notes: [1, 2] }));
+  writeFileSync(join(folder, "all.zip"), archive({ "three.json": job.replace("No water since the painters", "Third one"), "a/sheet.pdf": "%PDF-1.7" }));
+
+  const strange = [
+    /plan\.png is no job, set or assessment of this workshop: it is a picture/,
+    /empty\.json is no job, .*: it is empty/,
+    /noise\.bin is no job, .*: its bytes are no text/,
+    /list\.txt is no job, .*: it is a text of another kind/,
+    /song\.json is no job, .*“format”/,
+    /all\.zip\/a\/sheet\.pdf is no job, .*PDF/,
+  ];
+  const apprentice = await visit();
+  for (const [at, heading, opened] of [["#/jobs", "Jobs", "is on the list"], ["#/desk", "Desk", "is a draft now"]]) {
+    await apprentice.go(at);
+    await apprentice.page.getByRole("heading", { name: heading, level: 1 }).waitFor();
+    await apprentice.page.getByLabel("Open a folder").setInputFiles(folder);
+    await apprentice.page.getByText("Passed over: 6").waitFor();
+    const told = await apprentice.page.locator(".opened__told").innerText();
+    for (const words of strange) assert.match(told, words);
+    for (const title of ["No water since the painters", "Dry since Monday", "Third one"]) assert.ok(told.includes(`“${title}” ${opened}`), told);
+    assert.ok(!/tempo|notes/.test(told), "another program's fields are not listed");
+    await apprentice.accessible();
+  }
+  // Dropped beside the marked place, the page stays and answers all the same.
+  await apprentice.go("#/jobs");
+  await apprentice.page.getByRole("heading", { name: "Jobs", level: 1 }).waitFor();
+  const transfer = await apprentice.page.evaluateHandle((text) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([text], "dropped.json"));
+    transfer.items.add(new File([new Uint8Array([255, 216, 255, 224])], "photo.jpg"));
+    return transfer;
+  }, job);
+  await apprentice.page.locator("h1").first().dispatchEvent("drop", { dataTransfer: transfer });
+  await apprentice.page.getByText("Passed over: 1").waitFor();
+  const told = await apprentice.page.locator(".opened__told").innerText();
+  assert.match(told, /dropped\.json: “No water since the painters” is on the list/);
+  assert.match(told, /photo\.jpg is no job, .*picture/);
 }
 
 export async function undo_and_redo_by_keys_are_the_drafts_own({ visit }) {
