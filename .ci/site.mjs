@@ -61,6 +61,17 @@ const threadSource = readFileSync(join(dirname(fileURLToPath(import.meta.url)), 
 const thread = put("thread.js", threadSource.replace("{{program}}", glue));
 page = page.replace("</head>", `<meta name="thread" content="${thread}">\n</head>`);
 
+const walk = (folder) =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    return entry.isDirectory() ? walk(path) : [path];
+  });
+const named = (path) => relative(next, path).split(sep).join("/");
+// Every other file of the site, for the page to make course packages of itself. index.html names this very
+// list, so that files of two builds are never mixed.
+const list = put("files.json", JSON.stringify([...walk(next).map(named), "offline.js"].sort()));
+page = page.replace("</head>", `<meta name="files" content="${list}">\n</head>`);
+
 const policy = [
   "default-src 'none'",
   "script-src 'self' 'wasm-unsafe-eval'",
@@ -80,16 +91,11 @@ if (!page.includes("Content-Security-Policy")) fail(`index.html has no <meta cha
 if (/(?:href|src)="\//.test(page)) fail("the page holds an address from the server's root: it would not work from a folder.");
 writeFileSync(pagePath, page);
 
-// Last, since it lists every other file.
-const walk = (folder) =>
-  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
-    const path = join(folder, entry.name);
-    return entry.isDirectory() ? walk(path) : [path];
-  });
+// Last, since it lists every other file, and itself.
 const paths = walk(next).sort();
 const build = createHash("sha256");
 for (const path of paths) build.update(path).update(readFileSync(path));
-const files = paths.map((path) => `./${relative(next, path).split(sep).join("/")}`).map((path) => (path === "./index.html" ? "./" : path));
+const files = [...paths.map((path) => `./${named(path)}`).map((path) => (path === "./index.html" ? "./" : path)), "./offline.js"];
 const worker = readFileSync(join(offline, "worker.js"), "utf8")
   .replace("{{build}}", build.digest("hex").slice(0, 16))
   .replace("{{files}}", JSON.stringify(files, null, 2));

@@ -40,7 +40,8 @@ self.addEventListener("fetch", (event) => {
   const scope = new URL(self.registration.scope);
   if (request.method !== "GET" || address.origin !== scope.origin || !address.pathname.startsWith(scope.pathname)) return;
   const named = `./${address.pathname.slice(scope.pathname.length)}`;
-  const file = request.mode === "navigate" && !files.includes(named) ? "./" : named;
+  const isPage = named === "./index.html" || (request.mode === "navigate" && !files.includes(named));
+  const file = isPage ? "./" : named;
   if (!files.includes(file)) return;
   const answer = async () => (await (await caches.open(kept)).match(file)) ?? fetch(request);
   event.respondWith(answer());

@@ -1,4 +1,4 @@
-//! Handing a text to the person as a file. It is made when it is asked for, however large.
+//! Handing a text or bytes to the person as a file. It is made when it is asked for, however large.
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
@@ -12,11 +12,33 @@ use web_sys::Url;
 /// # Errors
 /// When the browser refuses.
 pub fn save(name: &str, media_type: &str, text: &str) -> Result<(), JsValue> {
+    let parts = js_sys::Array::of1(&JsValue::from_str(text));
+    hand(
+        name,
+        &Blob::new_with_str_sequence_and_options(&parts, &typed(media_type))?,
+    )
+}
+
+/// Saves bytes as a file of this name and media type.
+///
+/// # Errors
+/// When the browser refuses.
+pub fn save_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<(), JsValue> {
+    let parts = js_sys::Array::of1(&js_sys::Uint8Array::from(bytes));
+    hand(
+        name,
+        &Blob::new_with_u8_array_sequence_and_options(&parts, &typed(media_type))?,
+    )
+}
+
+fn typed(media_type: &str) -> BlobPropertyBag {
     let options = BlobPropertyBag::new();
     options.set_type(media_type);
-    let parts = js_sys::Array::of1(&JsValue::from_str(text));
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
-    let address = Url::create_object_url_with_blob(&blob)?;
+    options
+}
+
+fn hand(name: &str, blob: &Blob) -> Result<(), JsValue> {
+    let address = Url::create_object_url_with_blob(blob)?;
     let link = gloo::utils::document().create_element("a")?;
     link.set_attribute("href", &address)?;
     link.set_attribute("download", name)?;

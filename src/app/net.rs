@@ -66,6 +66,27 @@ pub async fn text_of(address: &str) -> Option<String> {
     reply.is_ok().then_some(reply.text)
 }
 
+/// A file of this site as it is, by its address relative to the page; without a network as the browser
+/// has kept it.
+///
+/// # Errors
+/// What is in the way, in words.
+pub async fn bytes_of(address: &str) -> Result<Vec<u8>, String> {
+    let none = || "nobody answers, and this browser has not kept it".to_owned();
+    let cut = |_| "it came in pieces only".to_owned();
+    let asked = JsFuture::from(gloo::utils::window().fetch_with_str(address));
+    let response: Response = asked
+        .await
+        .ok()
+        .and_then(|answer| answer.dyn_into().ok())
+        .ok_or_else(none)?;
+    if !response.ok() {
+        return Err(format!("the server answers {}", response.status()));
+    }
+    let buffer = JsFuture::from(response.array_buffer().map_err(cut)?).await;
+    Ok(Uint8Array::new(&buffer.map_err(cut)?).to_vec())
+}
+
 /// 32 bytes by chance, from the browser's own source, which also works over plain http; `None` where
 /// there is none.
 pub fn random() -> Option<Hash> {

@@ -1,22 +1,19 @@
 //! `package`: a build of the page as a course package for a training system, one zip file.
 
-use std::fs::File;
 use std::io;
 use std::io::Write;
 use std::path::Path;
 
-use zip::ZipWriter;
-use zip::write::SimpleFileOptions;
-
-use crate::assess::decide;
 use crate::cli::Verdict;
 use crate::cli::args::results::PackageArgs;
 use crate::cli::failure::Failure;
 use crate::cli::files;
 use crate::cli::verify::library;
-use crate::records::manifest;
-use crate::records::manifest::Course;
+use crate::records::course::Kind;
+use crate::records::course::NoPackage;
+use crate::records::course::Package;
 use crate::records::sitting::Assessment;
+use crate::records::zip::TooMuch;
 
 /// Files in a build at most; more is not a build.
 const MOST_FILES: usize = 10_000;
@@ -29,61 +26,44 @@ pub fn run(args: &PackageArgs, out: &mut dyn Write) -> Result<Verdict, Failure> 
     let assessment = Assessment::read(&args.assessment, &text, &library)?;
     let mut build = Vec::new();
     list(Path::new(&args.dist), "", &mut build)?;
-    build.sort();
-    if !build.iter().any(|file| file == "index.html") {
-        return Err(Failure::usage("--dist", &args.dist, READABLE));
-    }
-    let file = assessment.file;
-    let own = format!("assessments/{}.json", plain(&file.id));
-    build.push(own.clone());
-    let n_jobs: usize = file.jobs.iter().map(|slot| slot.n).sum();
-    let course = Course {
-        base: format!("{}/", args.base.trim_end_matches('/')),
-        fragment: format!("#/assessment/{}", plain(&file.id)),
-        description: format!("{n_jobs} jobs, {} minutes.", file.time_limit_min),
-        pass_marks: Some(decide::cut(&file.pass.cut).0),
-        language: args.language.clone(),
-        files: build.clone(),
-        id: file.id,
-        title: file.title,
-    };
-    let (name, manifest) = if args.scorm12 {
-        ("imsmanifest.xml", manifest::scorm12(&course))
+    let kind = if args.scorm12 {
+        Kind::Scorm12
     } else if args.scorm2004 {
-        ("imsmanifest.xml", manifest::scorm2004(&course))
+        Kind::Scorm2004
     } else {
-        ("cmi5.xml", manifest::cmi5(&course))
+        Kind::Cmi5
     };
-    let failed = |error: io::Error| Failure::File {
+    let own = (&assessment.file, text.as_str());
+    let package = Package::new(kind, own, build, &args.base, &args.language);
+    let package = package.map_err(|error| match &error {
+        NoPackage::NoPage => Failure::usage("--dist", &args.dist, READABLE),
+        NoPackage::Base(base) => Failure::usage("--base", base, error.to_string()),
+    })?;
+    let bytes = packed(&package, &args.dist)?;
+    std::fs::write(&args.out, bytes).map_err(|error| Failure::File {
         file: args.out.clone(),
         error,
         remedy: "name a file in a folder that can be written",
-    };
-    let mut zip = ZipWriter::new(File::create(&args.out).map_err(failed)?);
-    add(&mut zip, name, manifest.as_bytes()).map_err(failed)?;
-    for file in &build {
-        if *file == own {
-            add(&mut zip, file, text.as_bytes()).map_err(failed)?;
-        } else {
-            let from = Path::new(&args.dist).join(file);
-            let bytes = std::fs::read(&from).map_err(|error| Failure::File {
-                file: from.display().to_string(),
-                error,
-                remedy: READABLE,
-            })?;
-            add(&mut zip, file, &bytes).map_err(failed)?;
-        }
-    }
-    zip.finish().map_err(|error| failed(error.into()))?;
-    writeln!(out, "{}: {name} and {} files", args.out, build.len())?;
+    })?;
+    let (name, n) = (kind.manifest(), package.build().len() + 1);
+    writeln!(out, "{}: {name} and {n} files", args.out)?;
     Ok(Verdict::Passed)
 }
 
-/// One file into the package; the same build gives the same bytes, so no times are kept.
-fn add(zip: &mut ZipWriter<File>, name: &str, bytes: &[u8]) -> io::Result<()> {
-    let options = SimpleFileOptions::default().last_modified_time(zip::DateTime::default());
-    zip.start_file(name, options)?;
-    zip.write_all(bytes)
+/// The whole package, with the files of the build in a folder.
+fn packed(package: &Package, dist: &str) -> Result<Vec<u8>, Failure> {
+    let too_much = |error: TooMuch| Failure::usage("--dist", dist, format!("{error}: {READABLE}"));
+    let mut zip = package.begun().map_err(too_much)?;
+    for file in package.build() {
+        let from = Path::new(dist).join(file);
+        let bytes = std::fs::read(&from).map_err(|error| Failure::File {
+            file: from.display().to_string(),
+            error,
+            remedy: READABLE,
+        })?;
+        zip.add(file, &bytes).map_err(too_much)?;
+    }
+    package.closed(zip).map_err(too_much)
 }
 
 fn list(folder: &Path, under: &str, found: &mut Vec<String>) -> Result<(), Failure> {
@@ -111,17 +91,4 @@ fn list(folder: &Path, under: &str, found: &mut Vec<String>) -> Result<(), Failu
         }
     }
     Ok(())
-}
-
-/// A name that is a file's on every system.
-fn plain(name: &str) -> String {
-    name.chars()
-        .map(|c| {
-            if c.is_ascii_alphanumeric() || c == '_' {
-                c
-            } else {
-                '-'
-            }
-        })
-        .collect()
 }

@@ -20,8 +20,8 @@ pub struct Course {
     pub title: String,
     /// A sentence about it.
     pub description: String,
-    /// What the page is started with, such as `#/assessment/autumn`.
-    pub fragment: String,
+    /// What the page is started with: the name of the assessment's file, without its ending.
+    pub start: String,
     /// Marks of 100 that pass; none for practice.
     pub pass_marks: Option<f64>,
     /// Language of the texts, such as `en`.
@@ -40,6 +40,11 @@ impl Course {
         )
     }
 
+    /// The screen that the page opens with.
+    fn fragment(&self) -> String {
+        format!("#/assessment/{}", self.start)
+    }
+
     fn pass_share(&self) -> Option<f64> {
         self.pass_marks.map(|marks| (marks / 100.0).clamp(0.0, 1.0))
     }
@@ -54,7 +59,7 @@ impl Course {
 }
 
 /// A path as a relative IRI.
-fn href(file: &str) -> String {
+pub fn href(file: &str) -> String {
     file.split('/')
         .map(|part| {
             part.split('.')
@@ -97,8 +102,8 @@ pub fn scorm12(course: &Course) -> String {
 </manifest>
 "#,
         id = course.identifier(),
-        fragment = escaped(&course.fragment),
-        data = escaped(&course.id),
+        fragment = escaped(&course.fragment()),
+        data = escaped(&course.start),
         files = course.file_list(),
     )
 }
@@ -143,8 +148,8 @@ pub fn scorm2004(course: &Course) -> String {
 </manifest>
 "#,
         id = course.identifier(),
-        fragment = escaped(&course.fragment),
-        data = escaped(&course.id),
+        fragment = escaped(&course.fragment()),
+        data = escaped(&course.start),
         files = course.file_list(),
     )
 }
@@ -173,14 +178,15 @@ pub fn cmi5(course: &Course) -> String {
   <au id="{base}course/{id}/au/{id}" moveOn="{move_on}"{mastery} launchMethod="OwnWindow" activityType="http://adlnet.gov/expapi/activities/assessment">
     <title>{title}</title>
     <description>{description}</description>
-    <url>index.html?start={id}</url>
+    <url>index.html?start={start}</url>
     <launchParameters>{parameters}</launchParameters>
   </au>
 </courseStructure>
 "#,
         base = escaped(&course.base),
         id = segment(&course.id),
-        parameters = escaped(&serde_json::json!({"start": course.id}).to_string()),
+        start = segment(&course.start),
+        parameters = escaped(&serde_json::json!({"start": course.start}).to_string()),
     )
 }
 
@@ -194,7 +200,7 @@ mod tests {
             id: "autumn & \"winter\"".to_owned(),
             title: "Autumn <2031> & more".to_owned(),
             description: "Four jobs.".to_owned(),
-            fragment: "#/assessment/autumn?a=1&b=2".to_owned(),
+            start: "autumn?a=1&b=2".to_owned(),
             pass_marks: Some(65.0),
             language: "en".to_owned(),
             files: vec!["index.html".to_owned(), "a b/é&.js".to_owned()],

@@ -3,6 +3,7 @@
 pub mod chain; // a candidate's records in a row
 pub mod check; // a record replayed and compared
 pub mod cohort; // what records say together
+pub mod course; // packages for training systems
 pub mod library; // jobs to replay records on
 pub mod manifest; // course files for training systems
 mod markup; // XML as text
@@ -20,6 +21,7 @@ pub mod slip; // a record as a QR code
 pub mod table; // tables as CSV
 pub mod unzip; // files out of an archive
 pub mod xapi; // statements for stores of learning records
+pub mod zip; // files into an archive
 
 #[cfg(not(target_arch = "wasm32"))]
 pub use schema::schema;

@@ -4,6 +4,9 @@ use crate::code;
 use crate::json;
 use crate::run;
 use crate::said;
+use tubwright::records::course::Kind;
+use tubwright::records::course::LANGUAGE;
+use tubwright::records::course::Package;
 
 /// A folder of this test's own.
 fn folder(name: &str) -> std::path::PathBuf {
@@ -175,7 +178,57 @@ fn an_assessment_is_drawn_and_packed() {
             kind == "--cmi5" || text.contains("href=\"styles/a%20b.css\""),
             "{text}"
         );
+        let bytes = std::fs::read(&zip).expect("written");
+        assert!(
+            packed_as_in_the_page(manifest, kind, assessment) == bytes,
+            "{kind}: the page makes the same bytes"
+        );
     }
+}
+
+/// The package as the page makes it: of a list of files in any order, each fetched when its turn comes.
+fn packed_as_in_the_page(manifest: &str, kind: &str, assessment: &str) -> Vec<u8> {
+    let kind = Kind::ALL
+        .into_iter()
+        .find(|one| format!("--{}", one.name()) == kind)
+        .expect("one of three");
+    assert_eq!(kind.manifest(), manifest);
+    let text = std::fs::read_to_string(assessment).expect("ships");
+    let file = serde_json::from_str(&text).expect("ships");
+    let list = vec!["styles/a b.css".to_owned(), "index.html".to_owned()];
+    let base = "https://tubwright.example";
+    let package = Package::new(kind, (&file, &text), list, base, LANGUAGE).expect("fits");
+    let mut zip = package.begun().expect("room");
+    for file in package.build() {
+        let bytes: &[u8] = match file.as_str() {
+            "index.html" => b"<!doctype html>",
+            _ => b"p{}",
+        };
+        zip.add(file, bytes).expect("room");
+    }
+    package.closed(zip).expect("room")
+}
+
+#[test]
+fn a_base_that_is_no_address_is_refused() {
+    let folder = folder("base");
+    std::fs::write(folder.join("index.html"), "<!doctype html>").expect("writes");
+    let (dist, zip) = (folder.display().to_string(), folder.join("course.zip"));
+    let output = run(&[
+        "package",
+        "--cmi5",
+        "--assessment",
+        "scenarios/assessments/first_visits.json",
+        "--dist",
+        &dist,
+        "--base",
+        "school",
+        "--out",
+        &zip.display().to_string(),
+    ]);
+    assert_eq!(code(&output), 2);
+    assert!(said(&output).contains("--base"), "{}", said(&output));
+    assert!(!zip.exists(), "nothing is written");
 }
 
 #[test]

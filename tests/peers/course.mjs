@@ -1,5 +1,6 @@
-// A course package started by other people's run-times: SCORM 1.2 and SCORM 2004 in scorm-again, and cmi5 by a
-// host in front of a real store of statements. Not part of `make test`, since the peers have to be installed:
+// A course package, made in the page, started by other people's run-times: SCORM 1.2 and SCORM 2004 in scorm-again,
+// and cmi5 by a host in front of a real store of statements. The command line makes the same package to the byte.
+// Not part of `make test`, since the peers have to be installed:
 //
 //   mkdir PEERS && cd PEERS && npm i scorm-again@3.4.3
 //   node tests/peers/course.mjs PEERS [DIST] [FOLDER/tubwright]     (at the top of the project)
@@ -14,6 +15,7 @@ import http from "node:http";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { basename, dirname, extname, join, normalize, resolve } from "node:path";
+import { serve } from "../../.ci/serve.mjs";
 
 const [peers, dist = "dist", program = "target/debug/tubwright"] = process.argv.slice(2);
 const { chromium } = createRequire(join(process.env.TUBWRIGHT_TOOLS, "node_modules", "x.js"))("playwright-core");
@@ -21,10 +23,33 @@ const scormAgain = dirname(createRequire(resolve(peers, "x.js")).resolve("scorm-
 const folder = mkdtempSync(join(tmpdir(), "tubwright-course-"));
 const types = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css", ".wasm": "application/wasm", ".json": "application/json", ".svg": "image/svg+xml", ".woff2": "font/woff2", ".webmanifest": "application/manifest+json" };
 
-for (const kind of ["scorm12", "scorm2004", "cmi5"]) {
-  const zip = join(folder, `${kind}.zip`);
-  execFileSync(program, ["package", `--${kind}`, "--assessment", "scenarios/assessments/first_visits.json", "--dist", dist, "--out", zip]);
-  execFileSync("python3", ["-c", "import sys, zipfile; zipfile.ZipFile(sys.argv[1]).extractall(sys.argv[2])", zip, join(folder, kind)]);
+const browser = await chromium.launch({ executablePath: process.env.CHROMIUM, args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"] });
+
+/** Makes the packages as an instructor does: the assessment is opened, a kind chosen, the file saved. */
+{
+  const { server: site, url } = await serve(dist);
+  const context = await browser.newContext({ viewport: { width: 1366, height: 800 } });
+  const page = await context.newPage();
+  await page.goto(`${url}#/assessments`);
+  await page.getByLabel("Open files").setInputFiles("scenarios/assessments/first_visits.json");
+  const saved = async (button, name) => {
+    const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: button }).click()]);
+    await file.saveAs(join(folder, name));
+    return join(folder, name);
+  };
+  const assessment = await saved("Save the file", "first_visits.json");
+  for (const [kind, words] of [["scorm12", "SCORM 1.2"], ["scorm2004", "SCORM 2004 4th edition"], ["cmi5", "cmi5"]]) {
+    await page.getByRole("radio", { name: words }).check();
+    const zip = await saved("Make the package", `${kind}.zip`);
+    const other = join(folder, `${kind}_other.zip`);
+    execFileSync(program, ["package", `--${kind}`, "--assessment", assessment, "--dist", dist, "--base", url, "--out", other]);
+    assert.ok(readFileSync(zip).equals(readFileSync(other)), `${kind}: the command line makes other bytes`);
+    execFileSync("python3", ["-c", "import sys, zipfile; zipfile.ZipFile(sys.argv[1]).extractall(sys.argv[2])", zip, join(folder, kind)]);
+  }
+  await context.close();
+  site.closeAllConnections();
+  site.close();
+  console.log("ok     three packages made in the page, the same to the byte as by the command line");
 }
 
 const hosts = {
@@ -125,8 +150,6 @@ function brokenRules(statement) {
   }
   return wrong;
 }
-
-const browser = await chromium.launch({ executablePath: process.env.CHROMIUM, args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"] });
 
 /** Begins the assessment in a page or frame, as the person that the host names. */
 async function begin(place) {

@@ -1,6 +1,9 @@
-//! Making an assessment: its jobs by skill and level, its rules, and a slip for each candidate.
+//! Making an assessment: its jobs by skill and level, its rules, a slip for each candidate, and a course
+//! for a training system.
 
+mod course;
 pub mod given;
+mod packing;
 mod rules;
 mod screen;
 mod slips;

@@ -1,8 +1,10 @@
-//! Giving an assessment out: the file, the link, the key to keep, and a slip for each candidate.
+//! Giving an assessment out: the file, the course, the link, the key to keep, and a slip for each
+//! candidate.
 
 use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
+use crate::app::assessments::course::CoursePackage;
 use crate::app::assessments::given::Given;
 use crate::app::desk::QrCode;
 use crate::app::hand_over;
@@ -48,6 +50,7 @@ pub fn Slips(props: &SlipsProps) -> Html {
                 <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), "The key is saved. Keep it where only you can open it: whoever has it can seal results.")}>{ "Save the key" }</button>
                 <span role="status">{ *told }</span>
             </p>
+            <CoursePackage given={given.clone()} folder={page().trim_end_matches("index.html").to_owned()} />
             <label class="field"><span class="field__label">{ format!("Link, {} characters", link.len()) }</span><input readonly=true value={link.clone()} /></label>
             <details><summary>{ "The link as a code for a classroom screen" }</summary><QrCode text={link} label="The link as a QR code" /></details>
             <label class="field"><span class="field__label">{ "Candidates" }</span>
@@ -76,9 +79,14 @@ pub fn Slips(props: &SlipsProps) -> Html {
     }
 }
 
+/// The page's own address.
+fn page() -> String {
+    let here = gloo::utils::window().location().href().unwrap_or_default();
+    here.split(['#', '?']).next().unwrap_or_default().to_owned()
+}
+
 /// The page's own address with the assessment behind it.
 fn link(text: &str) -> String {
-    let here = gloo::utils::window().location().href().unwrap_or_default();
-    let page = here.split(['#', '?']).next().unwrap_or_default();
-    format!("{page}{}", Route::SitLink(letters::to_letters(text)).href())
+    let letters = letters::to_letters(text);
+    format!("{}{}", page(), Route::SitLink(letters).href())
 }
