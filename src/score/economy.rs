@@ -8,10 +8,9 @@ use crate::score::formula;
 /// A quarter of the target above it brings economy to a quarter. Design choice.
 const SPAN_RATIO: f64 = 0.25;
 
-/// Share, and why.
-pub(super) fn mark(job: &Job) -> (f64, Vec<String>) {
+/// Share, and why; `cost` is with the visit to come where the machine was not put right.
+pub(super) fn mark(job: &Job, cost: f64) -> (f64, Vec<String>) {
     let target = job.scenario().reference.cost;
-    let cost = job.cost();
     let hints = hint::of(job.log());
     let asked: f64 = hints.iter().map(|(_, rung)| rung.cost_ratio()).sum();
     let above = (cost - target).max(0.0) + asked * target;
@@ -20,7 +19,12 @@ pub(super) fn mark(job: &Job) -> (f64, Vec<String>) {
     } else {
         0.0
     };
-    let mut reasons = vec![format!("cost {cost:.0}, target {target:.0}")];
+    let again = if cost > job.cost() {
+        " with the visit to come"
+    } else {
+        ""
+    };
+    let mut reasons = vec![format!("cost {cost:.0}{again}, target {target:.0}")];
     if job.ledger().fitted.len() > 1 {
         reasons.push(format!("parts fitted: {}", job.ledger().fitted.len()));
     }

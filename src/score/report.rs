@@ -103,7 +103,9 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
     let fixed = function.passed || rightly_left;
     let (safety, is_gate_open, safety_reasons) = safety::mark(job);
     let (diagnosis, diagnosis_reasons) = diagnosis::mark(job, fixed, None);
-    let (economy, economy_reasons) = economy::mark(job);
+    let callback = job.scenario().money.callback;
+    let cost = job.cost() + if fixed { 0.0 } else { callback };
+    let (economy, economy_reasons) = economy::mark(job, cost);
     let procedure = procedure::mark(job);
     let (evidence, evidence_reasons) = evidence::mark(job)?;
     let shares = Shares {
@@ -115,7 +117,6 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
         is_proved: procedure.is_proved,
         evidence,
     };
-    let callback = job.scenario().money.callback;
     let part = |name, reasons| Part {
         name,
         of: 0.0,
@@ -137,7 +138,7 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
             part("procedure", procedure.reasons),
             part("evidence", evidence_reasons),
         ],
-        cost: job.cost() + if fixed { 0.0 } else { callback },
+        cost,
         target_cost: job.scenario().reference.cost,
         avoidable: None,
         minutes: job.tick() as f64 / 600.0,
