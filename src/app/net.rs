@@ -54,9 +54,10 @@ pub async fn ask(
     }
     if outlives {
         Reflect::set(&init, &JsValue::from_str("keepalive"), &JsValue::TRUE).ok()?;
+    } else {
+        // A browser that cannot give up waits on.
+        let _ = give_up(&init);
     }
-    // A browser that cannot give up waits on.
-    let _ = give_up(&init);
     let request = gloo::utils::window().fetch_with_str_and_init(address, &init);
     let response: Response = JsFuture::from(request).await.ok()?.dyn_into().ok()?;
     let text = JsFuture::from(response.text().ok()?).await.ok()?;
