@@ -170,6 +170,15 @@ fn statements_name_nobody_and_are_the_same_when_sent_twice() {
     let completed = &all[all.len() - 2]["result"];
     assert!(completed.get("score").is_none() && completed["completion"] == true);
     assert_eq!(all[0]["timestamp"], "2031-03-04T07:00:00.000Z");
+    let score = &all[all.len() - 3]["result"]["score"];
+    assert!(score["raw"].is_u64() && score["max"] == 100, "{score}");
+
+    // The same job practised once more is another attempt: no statement takes the other's place.
+    let mut later = record;
+    later.body.started = "2031-03-05T07:00:00.000Z".to_owned();
+    for statement in xapi::statements(&later, task, &place) {
+        assert!(!ids.contains(&statement["id"].to_string()), "{statement}");
+    }
 }
 
 /// A result with a graded score, made up.

@@ -1,5 +1,7 @@
 //! Asking a server, and chance: what the page may do beyond its own files, in one place.
 
+use js_sys::Function;
+use js_sys::Reflect;
 use js_sys::Uint8Array;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
@@ -9,6 +11,9 @@ use web_sys::RequestInit;
 use web_sys::Response;
 
 use crate::records::seal::Hash;
+
+/// Longest wait for an answer, ms: whoever has not answered by then is taken to be away.
+const LONGEST_MS: u32 = 30_000;
 
 /// What came back.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,7 +33,7 @@ impl Reply {
     }
 }
 
-/// Asks; `None` when nobody answers, or the browser does not let the page ask there. With
+/// Asks; `None` when nobody answers in time, or the browser does not let the page ask there. With
 /// `outlives` the browser sends it even while the page is closed.
 pub async fn ask(
     method: &str,
@@ -48,7 +53,10 @@ pub async fn ask(
         init.set_body(&JsValue::from_str(body));
     }
     if outlives {
-        js_sys::Reflect::set(&init, &JsValue::from_str("keepalive"), &JsValue::TRUE).ok()?;
+        Reflect::set(&init, &JsValue::from_str("keepalive"), &JsValue::TRUE).ok()?;
+    } else {
+        // A browser that cannot give up waits on.
+        let _ = give_up(&init);
     }
     let request = gloo::utils::window().fetch_with_str_and_init(address, &init);
     let response: Response = JsFuture::from(request).await.ok()?.dyn_into().ok()?;
@@ -58,6 +66,14 @@ pub async fn ask(
         etag: response.headers().get("ETag").ok().flatten(),
         text: text.as_string().unwrap_or_default(),
     })
+}
+
+/// Has the browser give up when it has waited long enough.
+fn give_up(init: &RequestInit) -> Result<(), JsValue> {
+    let signal = Reflect::get(&js_sys::global(), &JsValue::from_str("AbortSignal"))?;
+    let timeout: Function = Reflect::get(&signal, &JsValue::from_str("timeout"))?.dyn_into()?;
+    let after = timeout.call1(&signal, &JsValue::from(LONGEST_MS))?;
+    Reflect::set(init, &JsValue::from_str("signal"), &after).map(drop)
 }
 
 /// A text file of this site, by its address relative to the page.

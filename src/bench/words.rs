@@ -193,6 +193,20 @@ pub fn mode_name(mode: MeterMode) -> &'static str {
     }
 }
 
+/// SI unit of a mode's value.
+pub fn si_unit(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => "V",
+        MeterMode::Ohms | MeterMode::Continuity | MeterMode::Insulation | MeterMode::EarthBond => {
+            "ohm"
+        }
+        MeterMode::Capacitance => "F",
+        MeterMode::Frequency => "Hz",
+        MeterMode::Diode => "V",
+        MeterMode::Amps | MeterMode::Clamp | MeterMode::Leakage | MeterMode::TouchCurrent => "A",
+    }
+}
+
 /// Where an instrument's leads are, plain words.
 pub fn placed(
     mode: MeterMode,

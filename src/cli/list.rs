@@ -68,7 +68,7 @@ pub fn instruments(args: &ListArgs, out: &mut dyn Write) -> Result<Verdict, Fail
             "mode": mode::id(*mode),
             "act": "meter",
             "name": words::mode_name(*mode),
-            "unit": mode::unit(*mode),
+            "unit": words::si_unit(*mode),
             "clamp": mode.is_clamp(),
             "needs_dead_circuit": mode.needs_dead_circuit(),
         })

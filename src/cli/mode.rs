@@ -28,20 +28,6 @@ pub fn of(word: &str) -> Option<MeterMode> {
     MeterMode::ALL.into_iter().find(|mode| id(*mode) == word)
 }
 
-/// SI unit of a mode's value.
-pub fn unit(mode: MeterMode) -> &'static str {
-    match mode {
-        MeterMode::AcVolts | MeterMode::LowAcVolts | MeterMode::DcVolts => "V",
-        MeterMode::Ohms | MeterMode::Continuity | MeterMode::Insulation | MeterMode::EarthBond => {
-            "ohm"
-        }
-        MeterMode::Capacitance => "F",
-        MeterMode::Frequency => "Hz",
-        MeterMode::Diode => "V",
-        MeterMode::Amps | MeterMode::Clamp | MeterMode::Leakage | MeterMode::TouchCurrent => "A",
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use serde::Serialize;
 
 use crate::bench::action::MeterMode;
+use crate::bench::words;
 use crate::cli::Verdict;
 use crate::cli::args::Lid;
 use crate::cli::args::ProbeArgs;
@@ -187,7 +188,7 @@ fn read<'a>(held: &mut Held, asked: &Asked<'a>, machine: &str) -> Result<Given<'
         mode: asked.mode,
         points: asked.words,
         value: (!is_over_range).then_some(found.value_si),
-        unit: mode::unit(asked.mode),
+        unit: words::si_unit(asked.mode),
         over_range: is_over_range,
         display: found.display(asked.mode),
         live: found.is_live,

@@ -90,7 +90,12 @@ fn framed(part: Part, at: usize, body: &Body, place: &Deployment, registration: 
     let job_place = body.sitting.as_ref().map_or(0, |sitting| sitting.place);
     let id = Uuid::new_v5(
         &registration,
-        format!("{}/{job_place}/{}/{at}", body.job, body.seed).as_bytes(),
+        // Practised twice, the same job and seed are two attempts: when it began tells them apart.
+        format!(
+            "{}/{job_place}/{}/{}/{at}",
+            body.job, body.seed, body.started
+        )
+        .as_bytes(),
     );
     let own_extensions = [
         ("sequence", json!({"number": at})),
@@ -167,6 +172,7 @@ fn readings(body: &Body, task: &Task, place: &Deployment) -> Vec<Part> {
         let mut value = json!({"shown": reading.display, "line": note.number});
         if let Some(si) = reading.value {
             value["si"] = json!(si);
+            value["unit"] = json!(words::si_unit(reading.mode));
         }
         Some(Part {
             verb: (ADL_VERBS, "interacted"),
@@ -241,7 +247,7 @@ fn score(body: &Body) -> Value {
     json!({
         "score": {
             "scaled": (result.total / 100.0).clamp(0.0, 1.0),
-            "raw": result.total.clamp(0.0, 100.0),
+            "raw": result.total.clamp(0.0, 100.0).round() as u64,
             "min": 0,
             "max": 100,
         },

@@ -1,5 +1,7 @@
-//! The strip-chart recorder: a lane for each pen, and the same as a table.
+//! The strip-chart recorder: a lane for each pen over one axis of time, the same as a table, and both on
+//! a printed sheet.
 
+use gloo::events::EventListener;
 use yew::prelude::*;
 
 use crate::app::view::Order;
@@ -32,13 +34,18 @@ pub fn Recorder(props: &RecorderProps) -> Html {
                 </button>
                 if !pens.is_empty() {
                     <button type="button" class="button button--small" onclick={fresh}>{ "fresh strip" }</button>
+                    <button type="button" class="button button--small" onclick={|_: MouseEvent| print()}>{ "Print the chart" }</button>
                 }
             </div>
             if pens.is_empty() {
                 <p class="instrument__sheet">{ "Put a pen on the meter as it is set, or on a speed, a pressure or a temperature above." }</p>
             }
-            { for pens.iter().enumerate().map(|(index, pen)| lane(props, index, pen)) }
-            if !pens.is_empty() { { table(&props.view) } }
+            if !pens.is_empty() {
+                <h2 class="only-print">{ format!("Strip chart, {} s", props.view.seconds) }</h2>
+                { for pens.iter().enumerate().map(|(index, pen)| lane(props, index, pen)) }
+                <p class="recorder__axis numbers" aria-hidden="true">{ for props.view.moments.iter().map(|moment| html! { <span>{ moment }</span> }) }</p>
+                { table(&props.view) }
+            }
         </details>
     }
 }
@@ -54,15 +61,16 @@ fn lane(props: &RecorderProps, index: usize, pen: &PenView) -> Html {
     html! {
         <figure class="recorder__lane">
             <figcaption class="recorder__name">
+                <svg class="recorder__key" viewBox="0 0 44 8" aria-hidden="true"><path class={format!("recorder__pen recorder__pen--{index}")} d="M0 4 H44" /></svg>
                 <span>{ &pen.name }</span><b class="numbers">{ &pen.now }</b>
                 <button type="button" class="button button--small" onclick={lift}
                         aria-label={format!("Lift the pen: {}", pen.name)}>{ "lift" }</button>
             </figcaption>
             <svg class="recorder__strip" viewBox="0 -3 300 62" preserveAspectRatio="none" role="img" aria-label={label}>
-                <path class="recorder__rule" d="M0 0 H300 M0 28 H300 M0 56 H300" />
+                <path class="recorder__rule" d="M0 0 H300 M0 28 H300 M0 56 H300 M75 0 V56 M150 0 V56 M225 0 V56" />
                 <path class={format!("recorder__pen recorder__pen--{index}")} d={pen.path.clone()} />
             </svg>
-            <p class="recorder__ends numbers"><span>{ &pen.low }</span><span>{ &pen.high }</span></p>
+            <p class="recorder__ends numbers"><span>{ "highest " }{ &pen.high }</span><span>{ "lowest " }{ &pen.low }</span></p>
         </figure>
     }
 }
@@ -77,6 +85,22 @@ fn table(view: &RecorderView) -> Html {
             </table>
         </details>
     }
+}
+
+/// Prints the chart alone: the style sheets leave the rest of the bench out while the page says so.
+fn print() {
+    const ON_PAPER: &str = "data-print";
+    let root = gloo::utils::document_element();
+    // A page that cannot say it prints the bench as it is.
+    let _ = root.set_attribute(ON_PAPER, "chart");
+    let window = gloo::utils::window();
+    let done = EventListener::once(&window, "afterprint", move |_| {
+        let _ = root.remove_attribute(ON_PAPER);
+    });
+    // It ends by itself.
+    done.forget();
+    // A browser that does not print says so itself.
+    let _ = window.print();
 }
 
 #[cfg(all(test, not(target_arch = "wasm32")))]
@@ -96,6 +120,7 @@ mod tests {
                     now: "750 r/min".into(),
                 }],
                 rows: vec![vec!["09:00:01".into(), "12 r/min".into()]],
+                moments: vec!["09:00:01".into(), "09:00:31".into()],
                 seconds: 30,
             },
             can_follow_meter: false,
@@ -103,5 +128,9 @@ mod tests {
         });
         assert!(text.contains("0 r/min to 750 r/min in 30 s"), "{text}");
         assert!(text.contains("<td class=\"numbers\">12 r/min"), "{text}");
+        assert!(text.contains("<span>09:00:31</span>"), "{text}");
+        // The line beside the name is drawn as the one in the lane is.
+        assert_eq!(text.matches("recorder__pen--0").count(), 2, "{text}");
+        assert!(text.contains("Print the chart"), "{text}");
     }
 }

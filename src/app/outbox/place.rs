@@ -15,6 +15,35 @@ use crate::scenario::read::read_back;
 /// Where it is kept.
 pub const KEY: &str = "lrs";
 
+/// Which version of the interface is spoken.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Version {
+    /// What the store says that it speaks.
+    #[default]
+    #[serde(rename = "told")]
+    Told,
+    /// 1.0.3.
+    #[serde(rename = "1.0.3")]
+    One,
+    /// 2.0.0.
+    #[serde(rename = "2.0.0")]
+    Two,
+}
+
+impl Version {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Told, Self::One, Self::Two];
+
+    /// As people call it.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Told => "as the store says",
+            Self::One => "1.0.3",
+            Self::Two => "2.0.0",
+        }
+    }
+}
+
 /// A store of learning records.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -25,6 +54,9 @@ pub struct Place {
     pub user: String,
     /// Password.
     pub password: String,
+    /// Version of the interface.
+    #[serde(default)]
+    pub version: Version,
 }
 
 /// What is kept of a store.
@@ -41,7 +73,7 @@ pub enum Next {
     Later(String),
     /// One by one: something in it is refused.
     Split,
-    /// This one statement is refused for good; why.
+    /// This one statement is refused as it is; why.
     Parked(String),
 }
 
@@ -55,10 +87,9 @@ pub fn after(reply: Option<&Reply>, n: usize) -> Next {
     };
     match (reply.status, n) {
         (200..300, _) => Next::Done,
-        // The same id is there: it was taken before, and the answer was lost.
-        (409, 1) => Next::Done,
         (400 | 409 | 413 | 422, 2..) => Next::Split,
-        (400 | 413 | 422, _) => Next::Parked(format!(
+        // Of 409: what was taken before is taken again, so another statement has this one's id.
+        (400 | 409 | 413 | 422, _) => Next::Parked(format!(
             "refused ({}): {}",
             reply.status,
             reply.text.chars().take(200).collect::<String>()
@@ -115,24 +146,35 @@ impl Place {
         net::ask("POST", &address, &headers, Some(list), false).await
     }
 
-    /// The version of the interface to speak: 2.0.0 where the store says that it has nothing older.
+    /// The version of the interface to speak.
     pub async fn version(&self) -> &'static str {
-        #[derive(Deserialize)]
-        struct About {
-            version: Vec<String>,
-        }
-        let address = format!("{}/about", self.address.trim_end_matches('/'));
-        let reply = net::ask("GET", &address, &[], None, false).await;
-        let about = reply.and_then(|reply| read_back::<About>(&reply.text));
-        let is_new = |about: About| {
-            !about.version.is_empty() && about.version.iter().all(|v| v.starts_with("2."))
-        };
-        if about.is_some_and(is_new) {
-            "2.0.0"
-        } else {
-            "1.0.3"
+        match self.version {
+            Version::Told => {
+                let address = format!("{}/about", self.address.trim_end_matches('/'));
+                told(net::ask("GET", &address, &[], None, false).await.as_ref())
+            }
+            Version::One => ONE,
+            Version::Two => TWO,
         }
     }
+}
+
+const ONE: &str = "1.0.3";
+const TWO: &str = "2.0.0";
+
+/// The version by what a store says about itself: the newer one where it has nothing older.
+fn told(about: Option<&Reply>) -> &'static str {
+    #[derive(Deserialize)]
+    struct About {
+        version: Vec<String>,
+    }
+    let about = about
+        .filter(|reply| reply.is_ok())
+        .and_then(|reply| read_back::<About>(&reply.text));
+    let is_new = |about: About| {
+        !about.version.is_empty() && about.version.iter().all(|v| v.starts_with("2."))
+    };
+    if about.is_some_and(is_new) { TWO } else { ONE }
 }
 
 #[cfg(test)]
@@ -150,9 +192,12 @@ mod tests {
     #[test]
     fn nothing_is_lost_and_nothing_is_sent_for_ever() {
         assert_eq!(after(Some(&reply(204)), 50), Next::Done);
-        assert_eq!(after(Some(&reply(409)), 1), Next::Done);
-        assert_eq!(after(Some(&reply(422)), 50), Next::Split);
-        assert!(matches!(after(Some(&reply(400)), 1), Next::Parked(_)));
+        for status in [400, 409, 422] {
+            assert_eq!(after(Some(&reply(status)), 50), Next::Split, "{status}");
+            // What was taken before is answered by 204 when it comes again: 409 is another one's id.
+            let alone = after(Some(&reply(status)), 1);
+            assert!(matches!(alone, Next::Parked(_)), "{status}");
+        }
         for status in [401, 429, 500, 503] {
             assert!(
                 matches!(after(Some(&reply(status)), 1), Next::Later(_)),
@@ -160,6 +205,43 @@ mod tests {
             );
         }
         assert!(matches!(after(None, 7), Next::Later(_)));
+    }
+
+    #[test]
+    fn the_newer_version_is_spoken_only_where_there_is_no_older_one() {
+        let about = |status, text: &str| Reply {
+            status,
+            text: text.to_owned(),
+            etag: None,
+        };
+        for (reply, version) in [
+            (
+                about(200, "{\"version\": [\"2.0.0\"], \"extensions\": {}}"),
+                "2.0.0",
+            ),
+            (about(200, "{\"version\": [\"1.0.3\", \"2.0.0\"]}"), "1.0.3"),
+            (about(200, "{\"version\": []}"), "1.0.3"),
+            (about(404, "{\"version\": [\"2.0.0\"]}"), "1.0.3"),
+            (about(200, "<html>"), "1.0.3"),
+        ] {
+            assert_eq!(told(Some(&reply)), version, "{}", reply.text);
+        }
+        assert_eq!(told(None), "1.0.3");
+    }
+
+    #[test]
+    fn a_place_kept_before_there_were_versions_is_read() {
+        let kept = "{\"address\": \"https://store.example\", \"user\": \"u\", \"password\": \"p\"}";
+        let place = Place::read(kept).expect("reads");
+        assert_eq!(place.version, Version::Told);
+        for version in Version::ALL {
+            let text = serde_json::to_string(&Place {
+                version,
+                ..place.clone()
+            });
+            let again = Place::read(&text.expect("writes")).expect("reads");
+            assert_eq!(again.version, version);
+        }
     }
 
     #[test]

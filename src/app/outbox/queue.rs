@@ -41,6 +41,7 @@ pub struct Entry {
 
 thread_local! {
     static SENDING: Cell<bool> = const { Cell::new(false) };
+    static ASKED_AGAIN: Cell<bool> = const { Cell::new(false) };
 }
 
 /// Puts the statements of records into the queue and starts sending; without a store nothing is done.
@@ -70,10 +71,9 @@ pub async fn put(records: &[Record]) -> Result<(), StorageError> {
             why: String::new(),
         };
         let text = serde_json::to_string(&entry).map_err(|_| StorageError::Refused)?;
-        // The same record twice is the same entry.
-        store
-            .put(&format!("{WAITING}{}", record.link), &text)
-            .await?;
+        // The same record twice is the same entry; by its start, older ones stand first.
+        let key = format!("{WAITING}{} {}", record.body.started, record.link);
+        store.put(&key, &text).await?;
     }
     send().await;
     Ok(())
@@ -90,10 +90,31 @@ pub fn watch() {
 /// Sends what waits, the oldest first, until the store cannot be reached.
 pub async fn send() {
     if SENDING.replace(true) {
+        // What has come meanwhile is seen by another look.
+        ASKED_AGAIN.set(true);
         return;
     }
-    send_all().await;
+    loop {
+        ASKED_AGAIN.set(false);
+        send_all().await;
+        if !ASKED_AGAIN.get() {
+            break;
+        }
+    }
     SENDING.set(false);
+}
+
+/// Sends what waits, and once more what was refused: store or version may be others by now.
+pub async fn send_all_again() {
+    let store = Store::open().await;
+    for (key, text) in store.all(PARKED).await.unwrap_or_default() {
+        let id = key.trim_start_matches(PARKED);
+        // What cannot be moved stays where it is.
+        if store.put(&format!("{WAITING}{id}"), &text).await.is_ok() {
+            let _ = store.remove(&key).await;
+        }
+    }
+    send().await;
 }
 
 async fn send_all() {
@@ -161,6 +182,8 @@ async fn send_one(place: &Place, version: &str, key: &str, entry: &mut Entry) ->
                         "this browser has no room to put aside what the store refuses".to_owned(),
                     );
                 }
+                // The others may be taken together again.
+                size = BATCH;
             }
         }
     }
@@ -172,7 +195,7 @@ pub fn is_readable(text: &str) -> bool {
     read_back::<Entry>(text).is_some()
 }
 
-/// How many results wait, how many statements were refused for good, and why the first one waits.
+/// How many results wait, how many statements were refused, and why the first one waits.
 pub async fn standing() -> (usize, usize, String) {
     let store = Store::open().await;
     let waiting = store.all(WAITING).await.unwrap_or_default();

@@ -2,10 +2,12 @@
 
 use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
+use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::outbox::place::KEY;
 use crate::app::outbox::place::Place;
+use crate::app::outbox::place::Version;
 use crate::app::outbox::queue;
 use crate::app::store::Store;
 
@@ -33,7 +35,7 @@ pub fn StoreSection() -> Html {
                 }
                 if parked > 0 {
                     words += &format!(
-                        " {parked} statements were refused for good; they are kept here, and the files of results hold the same."
+                        " {parked} statements were refused; they are kept here, are tried once more by “Send now”, and the files of results hold the same."
                     );
                 }
                 told.set(words);
@@ -96,7 +98,7 @@ pub fn StoreSection() -> Html {
         Callback::from(move |_: MouseEvent| {
             let look = look.clone();
             spawn_local(async move {
-                queue::send().await;
+                queue::send_all_again().await;
                 look.emit("Tried.");
             });
         })
@@ -120,10 +122,32 @@ pub fn StoreSection() -> Html {
             { field("Address", "url", "As its keeper gives it, such as https://store.example/xAPI. It must allow this page to speak to it.", &place.address, |p, to| to.trim().clone_into(&mut p.address)) }
             { field("User", "text", "", &place.user, |p, to| p.user = to) }
             { field("Password", "password", "Kept in this browser as it is: use one that may only write.", &place.password, |p, to| p.password = to) }
+            { version(&place) }
             <p class="row"><button type="button" class="button" onclick={keep}>{ "Keep" }</button>
                 <button type="button" class="button" onclick={now}>{ "Send now" }</button>
                 <button type="button" class="button" onclick={forget}>{ "Forget the store" }</button></p>
             <p role="status">{ (*told).clone() }</p>
         </section>
+    }
+}
+
+/// The version of the interface, for stores that do not say theirs.
+fn version(place: &UseStateHandle<Place>) -> Html {
+    let now = place.version;
+    let place = place.clone();
+    let onchange = Callback::from(move |event: Event| {
+        let at = event
+            .target_unchecked_into::<HtmlSelectElement>()
+            .selected_index();
+        let chosen = usize::try_from(at).ok().and_then(|at| Version::ALL.get(at));
+        place.set(Place {
+            version: chosen.copied().unwrap_or_default(),
+            ..(*place).clone()
+        });
+    });
+    html! {
+        <label class="field"><span class="field__label">{ "Version of the interface" }</span>
+            <select class="input" {onchange}>{ for Version::ALL.map(|one| html! { <option selected={one == now}>{ one.words() }</option> }) }</select>
+            <span class="field__hint">{ "Choose one only where the store does not say which it speaks and refuses everything." }</span></label>
     }
 }

@@ -12,6 +12,7 @@ use crate::app::sitting::limits;
 use crate::app::sitting::result::ResultScreen;
 use crate::app::sitting::running;
 use crate::app::store::SavedJob;
+use crate::app::training_system;
 
 /// Changes with every look at the clock, so that the time shown does.
 #[derive(Properties, PartialEq)]
@@ -30,7 +31,7 @@ pub fn SittingScreen(props: &TickProps) -> Html {
                 <p><a href={Route::Assessment(None).href()}>{ "Open one" }</a></p>
             </main>
         },
-        Some(true) => html! { <ResultScreen /> },
+        Some(true) => html! { <ResultScreen trouble={training_system::trouble()} /> },
         Some(false) => html! { <Between tick={props.tick} /> },
     }
 }
@@ -105,6 +106,7 @@ fn Between(_props: &TickProps) -> Html {
             </p>
             }
             <p role="alert">{ (*trouble).clone() }</p>
+            if let Some(trouble) = training_system::trouble() { <p class="notice" role="status">{ trouble }</p> }
             <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts nothing." }</p>
         </main>
     }

@@ -21,9 +21,16 @@ use crate::records::check::ENGINE;
 use crate::records::record::Record;
 use crate::records::slip;
 
+/// What the screen shows beside the sitting's own result.
+#[derive(Properties, PartialEq)]
+pub struct ResultProps {
+    /// What stands in the way of telling the training system.
+    pub trouble: Option<&'static str>,
+}
+
 /// The screen.
 #[component]
-pub fn ResultScreen() -> Html {
+pub fn ResultScreen(props: &ResultProps) -> Html {
     let told = use_state_eq(|| "");
     let sure = use_state_eq(|| false);
     let Some((own, file)) = running::with(|now| (now.sitting.clone(), now.assessment.file.clone()))
@@ -74,6 +81,7 @@ pub fn ResultScreen() -> Html {
                 <h1>{ format!("Result: {}", file.title) }</h1>
                 <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { " · sealed with the start code" } else { " · practice: not sealed, proves nothing to others" } }</p>
             </header>
+            if let Some(trouble) = props.trouble { <p class="notice" role="alert">{ trouble }</p> }
             { verdict_of(&decision) }
             <section class="receipt stack" aria-labelledby="receipt">
                 <h2 id="receipt">{ "Receipt" }</h2>

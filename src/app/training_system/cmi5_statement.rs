@@ -32,10 +32,7 @@ pub struct Launch {
 pub fn defined(launch: &Launch, verb: &str, result: Option<Value>, id: &str, at: &str) -> Value {
     let judges = matches!(verb, "passed" | "failed");
     let mut context = launch.context();
-    let mut categories = context["contextActivities"]["category"]
-        .as_array()
-        .cloned()
-        .unwrap_or_default();
+    let mut categories = listed(&context["contextActivities"]["category"]);
     categories.push(json!({"id": format!("{CATEGORY}cmi5")}));
     if judges || verb == "completed" {
         categories.push(json!({"id": format!("{CATEGORY}moveon")}));
@@ -72,7 +69,8 @@ pub fn judged(launch: &Launch, decided: &Decided, duration: &str) -> Option<(&'s
         .mastery
         .is_none_or(|mastery| (scaled >= mastery) == passed)
     {
-        result["score"] = json!({"scaled": scaled, "raw": 100.0 * scaled, "min": 0, "max": 100});
+        let raw = (100.0 * scaled).round() as u64;
+        result["score"] = json!({"scaled": scaled, "raw": raw, "min": 0, "max": 100});
     }
     Some((if passed { "passed" } else { "failed" }, result))
 }
@@ -82,31 +80,35 @@ pub fn allowed(launch: &Launch, mut statement: Value) -> Value {
     let mut context = launch.context();
     let own = statement["context"].take();
     for kind in ["category", "grouping", "parent", "other"] {
-        let mut list = context["contextActivities"][kind]
-            .as_array()
-            .cloned()
-            .unwrap_or_default();
-        list.extend(
-            own["contextActivities"][kind]
-                .as_array()
-                .cloned()
-                .unwrap_or_default(),
-        );
+        let mut list = listed(&context["contextActivities"][kind]);
+        list.extend(listed(&own["contextActivities"][kind]));
         if !list.is_empty() {
             context["contextActivities"][kind] = Value::Array(list);
         }
     }
+    // What the template says stands.
     for (key, value) in own["extensions"].as_object().into_iter().flatten() {
-        context["extensions"][key] = value.clone();
+        if context["extensions"].get(key).is_none() {
+            context["extensions"][key] = value.clone();
+        }
     }
     for key in ["platform", "language"] {
-        if !own[key].is_null() {
+        if context.get(key).is_none() && !own[key].is_null() {
             context[key] = own[key].clone();
         }
     }
     statement["context"] = context;
     statement["actor"] = launch.actor.clone();
     statement
+}
+
+/// Activities of a context: a list, or one alone, as older stores write them.
+fn listed(activities: &Value) -> Vec<Value> {
+    match activities {
+        Value::Array(list) => list.clone(),
+        Value::Object(_) => vec![activities.clone()],
+        _ => Vec::new(),
+    }
 }
 
 impl Launch {
@@ -164,6 +166,7 @@ mod tests {
         let (verb, result) =
             judged(&launch(), &decided(Decision::Passed, 90.0), "PT1S").expect("judged");
         assert_eq!((verb, &result["score"]["scaled"]), ("passed", &json!(0.9)));
+        assert_eq!(result["score"]["raw"], json!(90));
         assert_eq!(
             judged(&launch(), &decided(Decision::Border, 66.0), "PT1S"),
             None
@@ -195,5 +198,40 @@ mod tests {
             Some(2)
         );
         assert_eq!(told["actor"], launch().actor);
+    }
+
+    #[test]
+    fn what_the_template_says_is_never_written_over() {
+        let key = "https://a.example/x";
+        let launch = Launch {
+            template: json!({"platform": "the school", "contextActivities": {"category": {"id": "https://school.example/kind"}}, "extensions": {key: "theirs"}}),
+            ..launch()
+        };
+        let own = json!({"context": {"platform": "Tubwright", "language": "en", "extensions": {key: "ours"}, "contextActivities": {"category": [{"id": "https://a.example/p"}]}}});
+        let context = &allowed(&launch, own)["context"];
+        assert_eq!(context["platform"], "the school");
+        assert_eq!(context["language"], "en");
+        assert_eq!(context["extensions"][key], "theirs");
+        // One activity alone stands for a list of one.
+        let ids = |context: &Value| -> Vec<String> {
+            let all = context["contextActivities"]["category"].as_array();
+            all.into_iter()
+                .flatten()
+                .map(|one| one["id"].as_str().unwrap_or_default().to_owned())
+                .collect()
+        };
+        assert_eq!(
+            ids(context),
+            ["https://school.example/kind", "https://a.example/p"]
+        );
+        let told = defined(
+            &launch,
+            "initialized",
+            None,
+            "id",
+            "2031-03-04T09:00:00.000Z",
+        );
+        assert_eq!(ids(&told["context"]).len(), 2);
+        assert!(!told.to_string().contains("null"), "{told}");
     }
 }

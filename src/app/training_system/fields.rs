@@ -60,6 +60,25 @@ impl Model {
         }
     }
 
+    /// Where the mark that passes stands.
+    pub fn pass_mark(self) -> &'static str {
+        match self {
+            Self::Scorm12 => "cmi.student_data.mastery_score",
+            Self::Scorm2004 => "cmi.scaled_passing_score",
+        }
+    }
+
+    /// Marks of 100 that pass, as it is written there; none where nothing is.
+    pub fn pass_marks(self, written: &str) -> Option<f64> {
+        let number: f64 = written.trim().parse().ok()?;
+        let marks = match self {
+            Self::Scorm12 => number,
+            // As a number of hundredths: 0.55 is 55.
+            Self::Scorm2004 => (10_000.0 * number).round() / 100.0,
+        };
+        marks.is_finite().then_some(marks)
+    }
+
     /// The work goes on some other time.
     pub fn suspended(self, seconds: f64) -> Vec<Field> {
         match self {
@@ -99,32 +118,31 @@ impl Model {
         }
     }
 
-    /// What came of it: each job, then the score, then the status, since a run-time may work out a
-    /// status of its own from the score.
-    pub fn ended(self, decided: &Decided, records: &[Record]) -> Vec<Field> {
+    /// What came of it: each job, then the score, then the status. A run-time that knows a mark that
+    /// passes works out a status of its own from the score, whatever it is told: a score goes along
+    /// only where that comes to what was decided, so not on the border, and not where a minimum beside
+    /// the cut was missed. `pass_marks` is that mark, where there is one.
+    pub fn ended(
+        self,
+        decided: &Decided,
+        records: &[Record],
+        pass_marks: Option<f64>,
+    ) -> Vec<Field> {
         let mut all: Vec<Field> = records
             .iter()
             .enumerate()
             .flat_map(|(at, record)| self.job(at, record))
             .collect();
-        let raw = format!("{:.2}", decided.marks.clamp(0.0, 100.0));
-        let score = match self {
-            Self::Scorm12 => own(&[
-                ("cmi.core.score.min", "0"),
-                ("cmi.core.score.max", "100"),
-                ("cmi.core.score.raw", &raw),
-            ]),
-            Self::Scorm2004 => {
-                let scaled = format!("{:.4}", decided.marks.clamp(0.0, 100.0) / 100.0);
-                own(&[
-                    ("cmi.score.min", "0"),
-                    ("cmi.score.max", "100"),
-                    ("cmi.score.raw", &raw),
-                    ("cmi.score.scaled", &scaled),
-                ])
-            }
+        let marks = (decided.marks.clamp(0.0, 100.0) * 100.0).round() / 100.0;
+        let passes = marks >= pass_marks.unwrap_or(decided.cut);
+        let says_the_same = match decided.decision {
+            Decision::Passed => passes,
+            Decision::NotYet => !passes,
+            Decision::Border => false,
         };
-        all.extend(score);
+        if says_the_same {
+            all.extend(self.score(marks));
+        }
         all.extend(match (self, decided.decision) {
             (Self::Scorm12, Decision::Passed) => own(&[("cmi.core.lesson_status", "passed")]),
             (Self::Scorm12, Decision::NotYet) => own(&[("cmi.core.lesson_status", "failed")]),
@@ -143,6 +161,23 @@ impl Model {
             }
         });
         all
+    }
+
+    fn score(self, marks: f64) -> Vec<Field> {
+        let (raw, scaled) = (format!("{marks:.2}"), format!("{:.4}", marks / 100.0));
+        match self {
+            Self::Scorm12 => own(&[
+                ("cmi.core.score.min", "0"),
+                ("cmi.core.score.max", "100"),
+                ("cmi.core.score.raw", &raw),
+            ]),
+            Self::Scorm2004 => own(&[
+                ("cmi.score.min", "0"),
+                ("cmi.score.max", "100"),
+                ("cmi.score.raw", &raw),
+                ("cmi.score.scaled", &scaled),
+            ]),
+        }
     }
 
     /// One job as an interaction.
@@ -228,7 +263,7 @@ mod tests {
     fn the_status_comes_after_the_score_and_a_border_is_neither_passed_nor_failed() {
         let last = |model: Model, decision| {
             model
-                .ended(&decided(decision, 64.25), &[])
+                .ended(&decided(decision, 64.25), &[], None)
                 .pop()
                 .expect("told")
         };
@@ -238,7 +273,38 @@ mod tests {
             last(Model::Scorm2004, Decision::Border),
             ("cmi.success_status".to_owned(), "unknown".to_owned())
         );
-        let all = Model::Scorm2004.ended(&decided(Decision::Passed, 85.0), &[]);
+        let all = Model::Scorm2004.ended(&decided(Decision::Passed, 85.0), &[], Some(80.0));
         assert!(all.contains(&("cmi.score.scaled".to_owned(), "0.8500".to_owned())));
+    }
+
+    #[test]
+    fn a_run_time_that_counts_for_itself_comes_to_no_other_status() {
+        let scores = |decision, marks, pass_marks| {
+            [Model::Scorm12, Model::Scorm2004].map(|model| {
+                let all = model.ended(&decided(decision, marks), &[], pass_marks);
+                all.iter()
+                    .filter(|(name, _)| name.contains("score"))
+                    .count()
+            })
+        };
+        assert_eq!(scores(Decision::Passed, 70.0, None), [3, 4]);
+        assert_eq!(scores(Decision::NotYet, 50.0, Some(65.0)), [3, 4]);
+        // A safety rule was broken, or the border is wide: the marks alone would pass, or decide.
+        assert_eq!(scores(Decision::NotYet, 90.0, Some(65.0)), [0, 0]);
+        assert_eq!(scores(Decision::Border, 66.0, Some(65.0)), [0, 0]);
+        // The system asks for more than the assessment.
+        assert_eq!(scores(Decision::Passed, 70.0, Some(80.0)), [0, 0]);
+        // As it is told, 64.996 is 65.
+        assert_eq!(scores(Decision::NotYet, 64.996, Some(65.0)), [0, 0]);
+    }
+
+    #[test]
+    fn the_mark_that_passes_is_read_in_either_model() {
+        assert_eq!(Model::Scorm12.pass_marks("80"), Some(80.0));
+        assert_eq!(Model::Scorm2004.pass_marks(" 0.8 "), Some(80.0));
+        assert_eq!(Model::Scorm2004.pass_marks("0.55"), Some(55.0));
+        for none in ["", "eighty", "NaN"] {
+            assert_eq!(Model::Scorm12.pass_marks(none), None, "{none}");
+        }
     }
 }

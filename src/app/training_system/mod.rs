@@ -5,11 +5,14 @@
 //! which starts the page with an address to speak to. Without any of them all of this does nothing.
 
 mod cmi5;
+mod cmi5_host;
 mod cmi5_statement;
+mod cmi5_told;
 mod fields;
 mod scorm;
 mod suspend;
 
+use std::cell::Cell;
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -28,6 +31,13 @@ use crate::records::record::Record;
 /// Where suspended work stands, in both editions.
 const SUSPENDED: &str = "cmi.suspend_data";
 
+/// A training system has started the page and does not let it begin.
+struct Refused;
+
+const NOT_BEGUN: &str = "The training system has started this page but does not let it begin, so it is told nothing of what you do here. Start it anew from the course.";
+const NO_ROOM: &str = "The training system has no room for all of your work: it is kept in this browser alone. Go on here, on no other computer, and save the file at the end.";
+const NOT_TOLD: &str = "The training system has not taken your result yet. It is told again when the network is back, and by “Back to the course” where that is shown. Save the file.";
+
 /// A training system.
 enum System {
     RunTime(RunTime),
@@ -38,13 +48,29 @@ struct Connected {
     system: System,
     /// When, s by the page's own clock.
     since_s: f64,
-    /// The last letters that were told, told again when the page is left.
-    letters: RefCell<String>,
-    is_over: RefCell<bool>,
+    /// What came of the assessment, until it is told.
+    untold: RefCell<Option<(Decided, Vec<Record>)>>,
+    is_telling: Cell<bool>,
+    is_over: Cell<bool>,
+    /// The learner goes back to the course as soon as that is told.
+    goes_back: Cell<bool>,
 }
 
 thread_local! {
     static CONNECTED: RefCell<Option<Rc<Connected>>> = const { RefCell::new(None) };
+    static TROUBLE: Cell<Option<&'static str>> = const { Cell::new(None) };
+}
+
+/// What the learner should know about the training system, in a sentence or two.
+pub fn trouble() -> Option<&'static str> {
+    TROUBLE.get()
+}
+
+fn say(trouble: Option<&'static str>) {
+    if TROUBLE.replace(trouble) != trouble {
+        // Whatever shows the sitting shows it too.
+        running::change(|_| {});
+    }
 }
 
 fn connected() -> Option<Rc<Connected>> {
@@ -53,49 +79,64 @@ fn connected() -> Option<Rc<Connected>> {
 
 /// Looks for a training system, takes up what it kept of an earlier visit, and goes where it points.
 pub async fn connect() {
-    let system = match Unit::launched().await {
-        Some(unit) => System::Unit(Box::new(unit)),
-        None => match RunTime::find() {
-            Some(run_time) => System::RunTime(run_time),
-            None => return,
-        },
+    let found = match Unit::launched().await {
+        Ok(Some(unit)) => Ok(Some(System::Unit(Box::new(unit)))),
+        Ok(None) => RunTime::find().map(|found| found.map(System::RunTime)),
+        Err(Refused) => Err(Refused),
+    };
+    let system = match found {
+        Ok(Some(system)) => system,
+        Ok(None) => return,
+        Err(Refused) => {
+            TROUBLE.set(Some(NOT_BEGUN));
+            return point(started());
+        }
     };
     let kept = match &system {
         System::RunTime(run_time) => run_time.get(SUSPENDED),
         System::Unit(unit) => unit.kept().await.unwrap_or_default(),
     };
     // What cannot be taken up is begun anew.
-    let is_restored = suspend::restore(&kept).await.is_some();
-    point(&system, is_restored);
+    match suspend::restore(&kept).await {
+        Some(()) => go_to(&Route::Sitting),
+        None => point(match &system {
+            System::Unit(_) => started(),
+            System::RunTime(run_time) => Some(run_time.get(run_time.model.launch_data())),
+        }),
+    }
     let one = Rc::new(Connected {
         system,
         since_s: now_s(),
-        letters: RefCell::new(kept),
-        is_over: RefCell::new(false),
+        untold: RefCell::default(),
+        is_telling: Cell::new(false),
+        is_over: Cell::new(false),
+        goes_back: Cell::new(false),
     });
     CONNECTED.set(Some(one.clone()));
-    let left = EventListener::new(&gloo::utils::window(), "pagehide", move |_| one.leave());
-    // It is listened for as long as the page lives.
+    let back = one.clone();
+    let window = gloo::utils::window();
+    let left = EventListener::new(&window, "pagehide", move |_| one.leave());
+    let online = EventListener::new(&window, "online", move |_| {
+        let back = back.clone();
+        spawn_local(async move { back.tell().await });
+    });
+    // They are listened for as long as the page lives.
     left.forget();
+    online.forget();
 }
 
-/// Goes to what the system has started, unless the address says so already.
-fn point(system: &System, is_restored: bool) {
-    let location = gloo::utils::window().location();
-    if is_restored {
-        return go_to(&Route::Sitting);
-    }
-    if location.hash().is_ok_and(|hash| hash.len() > 2) {
+/// The name that the page's address is started with.
+fn started() -> Option<String> {
+    let search = gloo::utils::window().location().search().ok()?;
+    UrlSearchParams::new_with_str(&search).ok()?.get("start")
+}
+
+/// Goes to the assessment that the system has started, unless the address says so already.
+fn point(start: Option<String>) {
+    let hash = gloo::utils::window().location().hash();
+    if hash.is_ok_and(|hash| hash.len() > 2) {
         return;
     }
-    let query = location
-        .search()
-        .ok()
-        .and_then(|search| UrlSearchParams::new_with_str(&search).ok());
-    let start = match system {
-        System::Unit(_) => query.and_then(|query| query.get("start")),
-        System::RunTime(run_time) => Some(run_time.get(run_time.model.launch_data())),
-    };
     let is_name = |name: &String| {
         !name.is_empty()
             && name
@@ -142,25 +183,15 @@ pub fn saved() {
     });
 }
 
-/// An assessment is handed in; told once.
+/// An assessment is handed in; told once, and again until the system has taken it.
 pub fn ended(decided: &Decided, records: &[Record]) {
     let Some(one) = connected() else { return };
-    if one.is_over.replace(true) {
+    if one.is_over.get() {
         return;
     }
-    let (decided, records) = (decided.clone(), records.to_vec());
-    spawn_local(async move {
-        if let Some(letters) = suspend::letters().await {
-            one.keep(&letters).await;
-        }
-        match &one.system {
-            System::RunTime(run_time) if run_time.counts => {
-                run_time.tell(&run_time.model.ended(&decided, &records));
-            }
-            System::RunTime(_) => {}
-            System::Unit(unit) => unit.ended(&decided, &records).await,
-        }
-    });
+    one.untold
+        .replace(Some((decided.clone(), records.to_vec())));
+    spawn_local(async move { one.tell().await });
 }
 
 /// Where the page leads back to, if a training system has said so.
@@ -171,45 +202,92 @@ pub fn way_back() -> Option<String> {
     }
 }
 
-/// Leaves the system in order and goes where it wants the learner next.
+/// Leaves the system in order and goes where it wants the learner next, once the result is told.
 pub fn go_back() {
     let Some(one) = connected() else { return };
+    one.goes_back.set(true);
     spawn_local(async move {
-        if let System::Unit(unit) = &one.system {
+        if one.untold.borrow().is_some() {
+            one.tell().await;
+        } else {
+            one.go().await;
+        }
+    });
+}
+
+impl Connected {
+    /// Tells what came of the assessment, unless that is done or under way.
+    async fn tell(&self) {
+        let Some((decided, records)) = self.untold.borrow().clone() else {
+            return;
+        };
+        if self.is_telling.replace(true) {
+            return;
+        }
+        if let Some(letters) = suspend::letters().await {
+            self.keep(&letters).await;
+        }
+        let is_told = match &self.system {
+            System::RunTime(run_time) => {
+                run_time.ended(&decided, &records);
+                true
+            }
+            System::Unit(unit) => unit.ended(&decided, &records).await,
+        };
+        self.is_telling.set(false);
+        say((!is_told).then_some(NOT_TOLD));
+        if is_told {
+            self.untold.take();
+            self.is_over.set(true);
+        }
+        if self.goes_back.replace(false) && is_told {
+            self.go().await;
+        }
+    }
+
+    /// Says the last statement and goes where the learner comes from.
+    async fn go(&self) {
+        if let System::Unit(unit) = &self.system {
             unit.terminated().await;
             if let Some(to) = unit.way_back() {
                 // An address that cannot be gone to leaves the learner here.
                 let _ = gloo::utils::window().location().set_href(&to);
             }
         }
-    });
-}
+    }
 
-impl Connected {
+    /// Keeps work there too. Who only looks leaves what is there as it is.
     async fn keep(&self, letters: &str) {
         match &self.system {
-            System::RunTime(run_time) => {
-                if letters.len() <= run_time.model.most_suspended() {
+            System::RunTime(run_time) if run_time.counts => {
+                let has_room = letters.len() <= run_time.model.most_suspended();
+                if has_room {
                     run_time.tell(&[(SUSPENDED.to_owned(), letters.to_owned())]);
                 }
+                say((!has_room).then_some(NO_ROOM));
             }
+            System::RunTime(_) => {}
             System::Unit(unit) => unit.keep(letters).await,
         }
-        self.letters.replace(letters.to_owned());
     }
 
     fn leave(&self) {
         let seconds = now_s() - self.since_s;
         match &self.system {
             System::RunTime(run_time) => {
-                let fields = if *self.is_over.borrow() {
-                    run_time.model.over(seconds)
-                } else {
-                    run_time.model.suspended(seconds)
+                // It answers at once, so what is untold is told on the way out.
+                if let Some((decided, records)) = self.untold.take() {
+                    run_time.ended(&decided, &records);
+                    self.is_over.set(true);
+                }
+                let fields = match (run_time.counts, self.is_over.get()) {
+                    (true, true) => run_time.model.over(seconds),
+                    (true, false) => run_time.model.suspended(seconds),
+                    (false, _) => Vec::new(),
                 };
                 run_time.leave(&fields);
             }
-            System::Unit(unit) => unit.leave(),
+            System::Unit(unit) => unit.leave(self.untold.borrow().is_some()),
         }
     }
 }

@@ -9,8 +9,11 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
 use web_sys::Window;
 
+use crate::app::training_system::Refused;
 use crate::app::training_system::fields::Field;
 use crate::app::training_system::fields::Model;
+use crate::assess::decide::Decided;
+use crate::records::record::Record;
 
 /// Windows above the page that are searched.
 const HIGHEST: usize = 500;
@@ -26,31 +29,33 @@ pub struct RunTime {
 }
 
 impl RunTime {
-    /// Looks for one and initialises it.
-    pub fn find() -> Option<Self> {
-        let window = gloo::utils::window();
+    /// Looks for one and initialises it; none where there is none.
+    ///
+    /// # Errors
+    /// When there is one that does not let the page begin.
+    pub fn find() -> Result<Option<Self>, Refused> {
         let places = [("API_1484_11", Model::Scorm2004), ("API", Model::Scorm12)];
-        let above = |name: &str| {
-            search(window.clone(), name).or_else(|| {
-                let opener = window.top().ok()??.opener().ok()?;
-                search(opener.dyn_into().ok()?, name)
-            })
-        };
-        let (api, model) = places
+        let there = places
             .into_iter()
-            .find_map(|(name, model)| Some((above(name)?, model)))?;
+            .find_map(|(name, model)| Some((above(name)?, model)));
+        let Some((api, model)) = there else {
+            return Ok(None);
+        };
         let mut found = Self {
             api,
             model,
             counts: true,
             is_open: Cell::new(false),
         };
-        if found.call("Initialize", &[""]).as_deref() != Some("true") {
-            return None;
+        match found.call("Initialize", &[""]).as_deref() {
+            Some("true") => {}
+            Some(_) => return Err(Refused),
+            // Something else has the same name.
+            None => return Ok(None),
         }
         found.is_open.set(true);
         found.counts = matches!(found.get(model.mode()).as_str(), "" | "normal");
-        Some(found)
+        Ok(Some(found))
     }
 
     fn call(&self, name: &'static str, words: &[&str]) -> Option<String> {
@@ -66,6 +71,14 @@ impl RunTime {
     /// A value; empty where there is none.
     pub fn get(&self, name: &str) -> String {
         self.call("GetValue", &[name]).unwrap_or_default()
+    }
+
+    /// Tells what came of an assessment, where the learner works for a mark.
+    pub fn ended(&self, decided: &Decided, records: &[Record]) {
+        if self.counts {
+            let pass_marks = self.model.pass_marks(&self.get(self.model.pass_mark()));
+            self.tell(&self.model.ended(decided, records, pass_marks));
+        }
     }
 
     /// Sets values and has them kept.
@@ -87,6 +100,18 @@ impl RunTime {
             let _ = self.call("Terminate", &[""]);
         }
     }
+}
+
+/// Searches the windows above the page, and those of the one that has opened it.
+fn above(name: &str) -> Option<JsValue> {
+    let window = gloo::utils::window();
+    search(window.clone(), name).or_else(|| {
+        let opener = window.top().ok()??.opener().ok()?;
+        // A window of another page is of another page's type `Window`: it cannot be asked what it is.
+        opener
+            .is_object()
+            .then(|| search(opener.unchecked_into(), name))?
+    })
 }
 
 /// Searches a window and those above it. A window of another site cannot be looked into: no search

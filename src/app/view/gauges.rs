@@ -20,6 +20,7 @@ use crate::bench::display;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
+use crate::bench::notebook::Tick;
 use crate::bench::recorder::Channel;
 use crate::bench::recorder::Recorder;
 use crate::bench::words;
@@ -182,10 +183,12 @@ pub fn recorder(job: &Job, recorder: &Recorder) -> RecorderView {
         })
         .collect();
     let step = samples.len().div_ceil(TABLE_LINES).max(1);
+    let is_last = |at: usize| at + 1 == samples.len();
     let rows = samples
         .iter()
-        .step_by(step)
-        .map(|sample| {
+        .enumerate()
+        .filter(|(at, _)| at.is_multiple_of(step) || is_last(*at))
+        .map(|(_, sample)| {
             let shown = recorder.channels().iter().zip(sample.values);
             let mut row = vec![format::clock_with_seconds(sample.tick)];
             row.extend(shown.map(|(channel, value)| show(channel, value)));
@@ -195,8 +198,16 @@ pub fn recorder(job: &Job, recorder: &Recorder) -> RecorderView {
     RecorderView {
         pens,
         rows,
+        moments: moments(first, last),
         seconds: (last - first) / TICKS_PER_S,
     }
+}
+
+/// Times of day at the start, after each quarter, at the end.
+fn moments(first: Tick, last: Tick) -> Vec<String> {
+    (0..=4)
+        .map(|quarter| format::clock_with_seconds(first + (last - first) * quarter / 4))
+        .collect()
 }
 
 fn pen_view(
@@ -251,5 +262,21 @@ fn channel_name(job: &Job, channel: &Channel) -> String {
         Channel::Gauge { gauge, place } => {
             format!("{}, {}", gauge.about().name, name_of(workshop, place))
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_time_along_a_strip_is_told_from_its_start_to_its_end() {
+        // The bell rings at a quarter past ten.
+        let told = moments(10, 410);
+        assert_eq!(
+            told,
+            ["10:15:01", "10:15:11", "10:15:21", "10:15:31", "10:15:41"].map(str::to_owned)
+        );
+        assert_eq!(moments(10, 10), vec!["10:15:01".to_owned(); 5]);
     }
 }

@@ -89,8 +89,10 @@ pub struct PenView {
 pub struct RecorderView {
     /// Its pens.
     pub pens: Vec<PenView>,
-    /// A few lines of it: time and the values of the pens.
+    /// A few lines of it, the first and the last among them: time and the values of the pens.
     pub rows: Vec<Vec<String>>,
+    /// Times of day along it: at its start, after each quarter, at its end.
+    pub moments: Vec<String>,
     /// Its length, s.
     pub seconds: u64,
 }
