@@ -7,7 +7,7 @@ use web_sys::HtmlSelectElement;
 use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
-use crate::app::desk::fields::Kind;
+use crate::app::desk::form_table::Kind;
 use crate::app::desk::state::Edit;
 use crate::scenario;
 
@@ -49,10 +49,12 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
         value.is_none() || value.as_ref() == Some(&props.value)
     });
     let unreadable = shown.is_some_and(|text| value_of(props.kind, text).is_none());
-    let text = shown.cloned().unwrap_or_else(|| text_of(&props.value));
+    let text = shown
+        .cloned()
+        .unwrap_or_else(|| shown_as(props.kind, &props.value));
     let mut problems = props.problems.clone();
     if unreadable {
-        problems.insert(0, unreadable_words(props.kind).to_owned());
+        problems.insert(0, props.kind.wanted().to_owned());
     }
     let set = {
         let (edit, path) = (props.edit.clone(), props.path.to_string());
@@ -97,8 +99,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
             }
         }
         _ => {
-            let mode =
-                matches!(props.kind, Kind::Number(_) | Kind::MaybeNumber(_)).then_some("decimal");
+            let mode = mode_of(props.kind);
             html! {
                 <input id={id.clone()} type="text" inputmode={mode} value={text} {oninput} {onblur} autocomplete="off"
                        aria-invalid={invalid} aria-describedby={described.clone()} />
@@ -111,13 +112,6 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
             { control }
             { notes(&id, &props.hint, &problems) }
         </div>
-    }
-}
-
-fn unreadable_words(kind: Kind) -> &'static str {
-    match kind {
-        Kind::Pairs => "pairs are needed here, such as tap_shut + lid_open",
-        _ => "a number is needed here, such as 3.5",
     }
 }
 
@@ -161,11 +155,18 @@ fn yes_row(props: &FieldRowProps, id: &str, set: Callback<Value>) -> Html {
 }
 
 fn unit(kind: Kind) -> Html {
+    match kind.unit() {
+        "" => Html::default(),
+        unit => html! { <span class="field__unit">{ format!(", {unit}") }</span> },
+    }
+}
+
+/// Which keys a telephone offers.
+fn mode_of(kind: Kind) -> Option<&'static str> {
     match kind {
-        Kind::Number(unit) | Kind::MaybeNumber(unit) => {
-            html! { <span class="field__unit">{ format!(", {unit}") }</span> }
-        }
-        _ => Html::default(),
+        Kind::Number(_) | Kind::MaybeNumber(_) | Kind::Percent => Some("decimal"),
+        Kind::Whole(_) | Kind::MaybeWhole(_) => Some("numeric"),
+        _ => None,
     }
 }
 
@@ -238,15 +239,32 @@ pub fn text_of(value: &Value) -> String {
     }
 }
 
+/// A value as it stands in a control of a kind.
+fn shown_as(kind: Kind, value: &Value) -> String {
+    match (kind, value.as_f64()) {
+        // A share such as 0.07 times a hundred is no round number.
+        (Kind::Percent, Some(share)) => (libm::round(share * 1e8) / 1e6).to_string(),
+        _ => text_of(value),
+    }
+}
+
+/// A number as it is typed; a comma is a decimal point in half of the world.
+fn number_in(text: &str) -> Option<f64> {
+    let number: f64 = text.trim().replace(',', ".").parse().ok()?;
+    number.is_finite().then_some(number)
+}
+
 /// What a text means in a field of a kind; nothing when it means nothing.
 fn value_of(kind: Kind, text: &str) -> Option<Value> {
     let trimmed = text.trim();
     match kind {
-        Kind::MaybeNumber(_) if trimmed.is_empty() => Some(Value::Null),
-        Kind::Number(_) | Kind::MaybeNumber(_) => {
-            // A comma is a decimal point in half of the world.
-            let number: f64 = trimmed.replace(',', ".").parse().ok()?;
-            number.is_finite().then(|| json!(number))
+        Kind::MaybeNumber(_) | Kind::MaybeWhole(_) if trimmed.is_empty() => Some(Value::Null),
+        Kind::Number(_) | Kind::MaybeNumber(_) => number_in(text).map(|number| json!(number)),
+        Kind::Percent => number_in(text).map(|number| json!(number / 100.0)),
+        Kind::Whole(_) | Kind::MaybeWhole(_) => {
+            let number = number_in(text)?;
+            let is_whole = libm::trunc(number) == number && (0.0..=1e6).contains(&number);
+            is_whole.then(|| json!(number as u32))
         }
         Kind::Pairs => {
             let pairs = text
@@ -286,6 +304,13 @@ mod tests {
             assert_eq!(number(wrong), None, "{wrong}");
         }
         assert_eq!(value_of(Kind::MaybeNumber("mA"), " "), Some(Value::Null));
+        let whole = |text| value_of(Kind::Whole("months"), text);
+        assert_eq!(whole("24"), Some(json!(24)));
+        for wrong in ["2.5", "-1", "1e9", "", "two"] {
+            assert_eq!(whole(wrong), None, "{wrong}");
+        }
+        assert_eq!(value_of(Kind::Percent, "7,5"), Some(json!(0.075)));
+        assert_eq!(shown_as(Kind::Percent, &json!(0.07)), "7");
         assert_eq!(
             value_of(Kind::Words, "ask first, , look "),
             Some(json!(["ask first", "look"]))

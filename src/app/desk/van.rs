@@ -5,6 +5,8 @@ use serde_json::Value;
 use serde_json::json;
 use yew::prelude::*;
 
+use crate::app::desk::field::id_of;
+use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
 use crate::app::format;
 use crate::bench::action::MeterMode;
@@ -48,7 +50,7 @@ pub fn Van(props: &VanProps) -> Html {
     };
     html! {
         <fieldset class="field" id="field-van" tabindex="-1">
-            <legend class="field__label">{ format!("Parts in the van: {} of 8", van.len()) }</legend>
+            <legend class="field__label">{ format!("{}: {} of 8", JOB.label("van"), van.len()) }</legend>
             { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
             <div class="desk__ticks">
                 { for foreign.map(|id| tick(id, format!("{id} (of another machine)"))) }
@@ -79,9 +81,11 @@ pub fn Bag(props: &VanProps) -> Html {
     );
     html! {
         <fieldset class="field" id="field-rules-instruments" tabindex="-1">
-            <legend class="field__label">{ "Instruments in the bag" }</legend>
+            <legend class="field__label">{ JOB.label("rules.instruments") }</legend>
             { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
-            <div class="desk__ticks">{ for modes }{ for gauges }</div>
+            <div class="desk__ticks">{ for modes }</div>
+            <p class="field__label">{ JOB.label("rules.gauges") }</p>
+            <div class="desk__ticks" id={id_of("rules.gauges")} tabindex="-1">{ for gauges }</div>
         </fieldset>
     }
 }

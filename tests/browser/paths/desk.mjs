@@ -69,6 +69,33 @@ export async function nothing_is_lost_on_reload_and_every_change_can_be_undone({
   assert.equal(await field(person.page, "Dry washing in the basket").inputValue(), "90");
 }
 
+export async function what_is_wrong_is_named_as_on_the_form_and_leads_to_its_field({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const checks = page.getByRole("region", { name: "Checks" });
+  const leads = async (label, words) => {
+    const line = checks.getByRole("listitem").filter({ hasText: words });
+    await line.waitFor();
+    await line.getByRole("button", { name: label }).click();
+    return page.evaluate(() => document.activeElement?.id ?? "");
+  };
+  await field(page, "Slope of the floor").fill("50");
+  assert.equal(await leads(/^Slope of the floor$/, "must lie between 0 and 10 degrees"), "field-site-floor-tilt-deg");
+  assert.equal(await checks.getByRole("listitem").count(), 1, "told once");
+  await field(page, "Slope of the floor").fill("0");
+  await field(page, "Severity").fill("3");
+  assert.match(await leads(/^Severity \(/, "must lie between 0 and 1"), /^field-faults-0--severity$/);
+  await field(page, "Severity").fill("1");
+  await page.getByText("Answers to the technician’s questions").click();
+  await page.locator("#field-customer-answers-since-0-").fill("");
+  await page.getByText("Answers to the technician’s questions").click();
+  assert.equal(await leads(/^Answer \(Since when/, "must not be empty"), "field-customer-answers-since-0-", "a folded field is unfolded");
+  const told = await checks.innerText();
+  assert.ok(!/[_`"]|site\.|customer\./.test(told), `inside words: ${told}`);
+  await person.accessible();
+}
+
 export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_lead_back_to_the_draft({ visit }) {
   const person = await visit();
   const { page } = person;
@@ -198,7 +225,7 @@ export async function the_desk_fits_every_size_and_axe_finds_nothing({ visit }) 
   for (const [name, size] of Object.entries(sizes)) {
     const person = await visit({ size });
     await write(person);
-    await person.page.getByText("Answers to the technician's questions").click();
+    await person.page.getByText("Answers to the technician’s questions").click();
     await person.page.getByText("Code for a classroom screen").click();
     await person.fits();
     if (shots) await person.page.screenshot({ path: join(shots, `desk-${name}.png`), fullPage: true });
