@@ -9,6 +9,7 @@ use yew::prelude::*;
 
 use crate::app::desk::form_table::Kind;
 use crate::app::desk::state::Edit;
+use crate::app::desk::state::Unread;
 use crate::scenario;
 
 /// A field and what stands in it.
@@ -32,6 +33,38 @@ pub struct FieldRowProps {
     pub edit: Callback<Edit>,
 }
 
+/// What was typed, and the value that stood there then. A text on its way to a number, such as "3.",
+/// and one that means nothing stay as they are typed.
+#[derive(Clone, PartialEq)]
+struct Typed {
+    text: String,
+    over: Value,
+}
+
+impl Typed {
+    fn over(text: String, value: &Value) -> Self {
+        let over = value.clone();
+        Self { text, over }
+    }
+
+    /// It is what the value came from, or nothing has come in its place.
+    fn stands(&self, kind: Kind, value: &Value) -> bool {
+        match value_of(kind, &self.text) {
+            Some(meant) => meant == *value,
+            None => self.over == *value,
+        }
+    }
+}
+
+/// What is wanted where something was typed that means nothing, and what stands there until then.
+pub fn unread_words(kind: Kind, value: &Value) -> String {
+    let wanted = kind.wanted();
+    match shown_as(kind, value).as_str() {
+        "" => format!("{wanted}; until then nothing stands here"),
+        kept => format!("{wanted}; until then {kept} stays"),
+    }
+}
+
 /// The id of a field's control.
 pub fn id_of(path: &str) -> String {
     let plain = |c: char| if c.is_ascii_alphanumeric() { c } else { '-' };
@@ -41,20 +74,25 @@ pub fn id_of(path: &str) -> String {
 /// The row.
 #[component]
 pub fn FieldRow(props: &FieldRowProps) -> Html {
-    // What is being typed, as long as the field has the focus: "3." is on its way to a number.
-    let typed = use_state(|| None::<String>);
-    let id = id_of(&props.path);
-    let shown = typed.as_ref().filter(|text| {
-        let value = value_of(props.kind, text);
-        value.is_none() || value.as_ref() == Some(&props.value)
+    let unread = use_context::<Unread>();
+    let typed = use_state(|| {
+        let text = unread?.0.get(&*props.path)?.clone();
+        Some(Typed::over(text, &props.value))
     });
-    let unreadable = shown.is_some_and(|text| value_of(props.kind, text).is_none());
-    let text = shown
-        .cloned()
-        .unwrap_or_else(|| shown_as(props.kind, &props.value));
+    let id = id_of(&props.path);
+    let shown = typed
+        .as_ref()
+        .filter(|typed| typed.stands(props.kind, &props.value));
+    let unreadable = shown.is_some_and(|typed| value_of(props.kind, &typed.text).is_none());
+    let text = shown.map_or_else(
+        || shown_as(props.kind, &props.value),
+        |typed| typed.text.clone(),
+    );
     let mut problems = props.problems.clone();
     if unreadable {
-        problems.insert(0, props.kind.wanted().to_owned());
+        let words = unread_words(props.kind, &props.value);
+        problems.retain(|told| *told != words);
+        problems.insert(0, words);
     }
     let set = {
         let (edit, path) = (props.edit.clone(), props.path.to_string());
@@ -62,22 +100,31 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     };
     let oninput = {
         let (kind, typed, set) = (props.kind, typed.clone(), set.clone());
+        let (edit, path, value) = (
+            props.edit.clone(),
+            props.path.to_string(),
+            props.value.clone(),
+        );
         Callback::from(move |event: InputEvent| {
             let text = if kind == Kind::Text {
                 event.target_unchecked_into::<HtmlTextAreaElement>().value()
             } else {
                 event.target_unchecked_into::<HtmlInputElement>().value()
             };
-            if let Some(value) = value_of(kind, &text) {
-                set.emit(value);
+            match value_of(kind, &text) {
+                Some(value) => set.emit(value),
+                None => edit.emit(Edit::Unreadable(path.clone(), text.clone())),
             }
-            typed.set(Some(text));
+            typed.set(Some(Typed::over(text, &value)));
         })
     };
     let onblur = {
         let (typed, edit) = (typed.clone(), props.edit.clone());
         Callback::from(move |_: FocusEvent| {
-            typed.set(None);
+            // What means nothing stays until it is mended; a number is shown as it is kept.
+            if !unreadable {
+                typed.set(None);
+            }
             edit.emit(Edit::Settle);
         })
     };
@@ -296,6 +343,17 @@ mod tests {
     use super::*;
 
     #[test]
+    fn what_means_nothing_stays_as_typed_until_another_value_comes() {
+        let kind = Kind::Number("kg");
+        let typed = Typed::over("abc".to_owned(), &json!(3.0));
+        assert!(typed.stands(kind, &json!(3.0)) && !typed.stands(kind, &json!(4.0)));
+        let half = Typed::over("3.".to_owned(), &json!(2.0));
+        assert!(half.stands(kind, &json!(3.0)) && !half.stands(kind, &json!(2.0)));
+        let words = unread_words(kind, &json!(0.3));
+        assert!(words.ends_with("until then 0.3 stays"), "{words}");
+    }
+
+    #[test]
     fn what_is_typed_means_what_it_says() {
         let number = |text| value_of(Kind::Number("kg"), text);
         assert_eq!(number("3,5"), Some(json!(3.5)));
@@ -316,6 +374,9 @@ mod tests {
             Some(json!(["ask first", "look"]))
         );
         assert_eq!(text_of(&json!(3.0)), "3");
+        for wrong in ["abc", "-", "1.000,5", "5 kg"] {
+            assert_eq!(number(wrong), None, "{wrong}");
+        }
         let pairs = json!([["a", "b"], ["c", "d"]]);
         assert_eq!(text_of(&pairs), "a + b, c + d");
         assert_eq!(value_of(Kind::Pairs, "a + b, c+d ,"), Some(pairs));

@@ -64,7 +64,7 @@ fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
             </>
         },
         Kind::Answers => html! {
-            <details class="desk__answers" open={!here.is_empty()}>
+            <details class="desk__answers">
                 <summary class="field__label">{ field.label }</summary>
                 <p class="field__hint">{ field.hint }</p>
                 <AnswerList {job} told={here} {edit} />

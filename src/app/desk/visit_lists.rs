@@ -70,6 +70,8 @@ pub fn Phone(props: &VisitProps) -> Html {
         .as_ref()
         .map(|visit| visit.phone.clone())
         .unwrap_or_default();
+    // Afterwards it is the person's to fold.
+    let begins_open = use_state(|| !said.is_empty());
     let row = |question: &crate::bench::scenario::Question| {
         let id = question.id;
         let oninput = {
@@ -93,7 +95,7 @@ pub fn Phone(props: &VisitProps) -> Html {
         }
     };
     html! {
-        <details class="desk__answers stack" id="field-visit-phone" tabindex="-1" open={!said.is_empty() || !props.problems.is_empty()}>
+        <details class="desk__answers stack" id="field-visit-phone" tabindex="-1" open={*begins_open}>
             <summary class="field__label">{ JOB.label("visit.phone") }</summary>
             <p class="field__hint">{ "Empty: what is said at the door." }</p>
             { told(&props.problems) }

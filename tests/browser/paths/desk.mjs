@@ -96,6 +96,38 @@ export async function what_is_wrong_is_named_as_on_the_form_and_leads_to_its_fie
   await person.accessible();
 }
 
+export async function what_is_no_number_is_kept_as_typed_marked_and_mended({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const checks = page.getByRole("region", { name: "Checks" });
+  const pressure = field(page, "Water pressure");
+  for (const typed of ["abc", "-", "1,5x"]) {
+    await pressure.fill(typed);
+    await pressure.blur();
+    assert.equal(await pressure.inputValue(), typed, "the text stays");
+    assert.equal(await pressure.getAttribute("aria-invalid"), "true");
+    await page.locator("#field-site-water-mpa-error").getByText("a number is needed here").waitFor();
+  }
+  await checks.getByText(/^Water pressure: a number is needed here.*until then 0\.3 stays/).waitFor();
+  assert.ok(await page.getByRole("button", { name: "Try it" }).isDisabled());
+  await person.accessible();
+  // Another field's change leaves it as it is, and so does its undoing.
+  await field(page, "Dry washing in the basket").fill("4");
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.equal(await pressure.inputValue(), "1,5x");
+  await pressure.fill("0,15");
+  await pressure.blur();
+  assert.equal(await pressure.inputValue(), "0.15");
+  assert.equal(await pressure.getAttribute("aria-invalid"), null);
+  await checks.getByText("Everything that a job needs is there.").waitFor();
+  // Whole numbers and a landlord are taken, too.
+  await field(page, "The maker pays for").fill("24");
+  await page.getByLabel("A landlord pays").check();
+  await checks.getByText("Everything that a job needs is there.").waitFor();
+  assert.equal(await field(page, "The maker pays for").inputValue(), "24");
+}
+
 export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_lead_back_to_the_draft({ visit }) {
   const person = await visit();
   const { page } = person;
