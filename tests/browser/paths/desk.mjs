@@ -128,6 +128,30 @@ export async function what_is_no_number_is_kept_as_typed_marked_and_mended({ vis
   assert.equal(await field(page, "The maker pays for").inputValue(), "24");
 }
 
+export async function all_instruments_is_a_plain_choice({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const bag = page.getByRole("group", { name: "Instruments in the bag" });
+  const all = bag.getByRole("radio", { name: "All instruments" });
+  const only = bag.getByRole("radio", { name: /^Only those/ });
+  assert.ok(await all.isChecked());
+  const ticks = bag.getByRole("checkbox");
+  const count = await ticks.count();
+  await ticks.first().uncheck();
+  await ticks.last().uncheck();
+  assert.ok(await only.isChecked());
+  await all.check();
+  for (let n = 0; n < count; n += 1) assert.ok(await ticks.nth(n).isChecked());
+  // One step, and one step back.
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.ok(!(await ticks.first().isChecked()) && !(await ticks.last().isChecked()) && (await only.isChecked()));
+  // By keys.
+  await only.focus();
+  await page.keyboard.press("ArrowUp");
+  assert.ok((await all.isChecked()) && (await ticks.first().isChecked()));
+}
+
 export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_lead_back_to_the_draft({ visit }) {
   const person = await visit();
   const { page } = person;
