@@ -215,6 +215,10 @@ export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_let
   await person.fits();
   if (shots) await page.screenshot({ path: join(shots, "desk-judged.png"), fullPage: true });
   await person.accessible();
+  await page.getByText(/“Watch one” shows the first of the 5/).waitFor();
+  const row = page.getByRole("row", { name: /^in a hurry/ });
+  const safety = await row.getByRole("cell").nth(3).innerText();
+  assert.match(safety, /^(none broken|((critical|major|minor) in [1-5](, )?)+)$/);
   await page.getByRole("button", { name: "Watch one: in a hurry" }).click();
   await page.getByRole("heading", { name: /In a hurry · No water/ }).first().waitFor({ timeout: 120_000 });
   await page.getByRole("button", { name: "Back to the desk" }).click();
