@@ -6,6 +6,9 @@ use yew::prelude::*;
 
 use crate::app::jobs::JobTile;
 
+/// The id of the field for words.
+pub const FIND: &str = "jobs-find";
+
 /// What is looked for; empty fields ask for nothing.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct JobFilter {
@@ -90,7 +93,7 @@ pub fn FilterBar(props: &FilterBarProps) -> Html {
         <section class="jobs__filters" aria-label="Find a job">
             <label class="field">
                 <span class="field__label">{ "Find" }</span>
-                <input type="search" value={filter.text.clone()} {oninput} />
+                <input id={FIND} type="search" value={filter.text.clone()} {oninput} />
             </label>
             { choose("Machine", of(|t| vec![t.machine.clone()]), &filter.machine, |f, v| f.machine = v) }
             { choose("Level", of(|t| vec![t.level.to_string()]), &filter.level, |f, v| f.level = v) }

@@ -7,6 +7,8 @@ use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::format;
+use crate::app::hooks::focus_on;
+use crate::app::job_filter::FIND;
 use crate::app::job_filter::FilterBar;
 use crate::app::job_filter::JobFilter;
 use crate::app::kept_sets;
@@ -203,6 +205,21 @@ pub fn JobList(props: &JobListProps) -> Html {
         let filter = filter.clone();
         Callback::from(move |to| filter.set(to))
     };
+    // A bar drawn anew shows no choice of before.
+    let bars = use_state(|| 0_usize);
+    let show_all = {
+        let (filter, bars) = (filter.clone(), bars.clone());
+        Callback::from(move |_: MouseEvent| {
+            filter.set(JobFilter::default());
+            bars.set(*bars + 1);
+        })
+    };
+    use_effect_with(*bars, |bars| {
+        // The button that had the focus is gone with what it was for.
+        if *bars > 0 {
+            focus_on(FIND);
+        }
+    });
     let shown: Vec<&JobTile> = props.tiles.iter().filter(|t| filter.keeps(t)).collect();
     html! {
         <main class="page jobs" id="main" tabindex="-1">
@@ -213,8 +230,13 @@ pub fn JobList(props: &JobListProps) -> Html {
             <div class="page__body stack">
                 { invitation(&props.tiles) }
                 { for props.sets.iter().map(|set| html! { <TrainingSet key={set.kept.clone().unwrap_or_else(|| set.title.clone())} set={set.clone()} on_forget={props.on_forget.clone()} /> }) }
-                <FilterBar tiles={props.tiles.clone()} filter={(*filter).clone()} n_shown={shown.len()} {on_change} />
-                <ul class="jobs__list">{ for shown.into_iter().map(tile) }</ul>
+                <FilterBar key={*bars} tiles={props.tiles.clone()} filter={(*filter).clone()} n_shown={shown.len()} {on_change} />
+                if shown.is_empty() {
+                    <p class="jobs__none row">{ "No job fits all of that." }
+                        <button type="button" class="button" onclick={show_all}>{ "Show all jobs" }</button></p>
+                } else {
+                    <ul class="jobs__list">{ for shown.into_iter().map(tile) }</ul>
+                }
                 <OpenedJobs on_change={props.on_change.clone()} />
                 <p class="jobs__caution">
                     { "This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone." }
@@ -316,6 +338,19 @@ mod tests {
             text.contains("First time here?") && text.contains("href=\"#/bench/one\""),
             "{text}"
         );
+    }
+
+    #[test]
+    fn a_list_that_is_empty_says_so_and_offers_all_jobs() {
+        let text = as_text::<JobList>(|| JobListProps {
+            tiles: Vec::new(),
+            ..list(Progress::New)
+        });
+        assert!(
+            text.contains("No job fits all of that.") && text.contains("Show all jobs"),
+            "{text}"
+        );
+        assert!(!as_text::<JobList>(|| list(Progress::New)).contains("Show all jobs"));
     }
 
     #[test]

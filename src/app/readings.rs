@@ -69,7 +69,7 @@ fn Readings(props: &TableProps) -> Html {
             .map(Shared::new)
     });
     let rows = use_state(Vec::<Row>::new);
-    let sort = use_state(|| None::<usize>);
+    let sort = use_state(Sort::default);
     let Some(matrix) = (*matrix).clone() else {
         return html! { <p role="status">{ "The table of this machine cannot be computed." }</p> };
     };
@@ -100,7 +100,7 @@ fn Readings(props: &TableProps) -> Html {
     );
     let by = |column: Option<usize>| {
         let sort = sort.clone();
-        Callback::from(move |_: MouseEvent| sort.set(column))
+        Callback::from(move |_: MouseEvent| sort.set(sort.clicked(column)))
     };
     html! {
         <>
@@ -115,10 +115,10 @@ fn Readings(props: &TableProps) -> Html {
             <div class="table__wrap readings" tabindex="0" role="region" aria-label="Faults against readings">
                 <table class="table table--numbers">
                     <thead><tr>
-                        <th scope="col" aria-sort={(sort.is_none()).then_some("ascending")}>
+                        <th scope="col" aria-sort={sort.told(None)}>
                             <button type="button" class="readings__sort" onclick={by(None)}>{ "What is wrong" }</button></th>
                         { for matrix.columns().iter().enumerate().map(|(index, column)| html! {
-                            <th scope="col" aria-sort={(*sort == Some(index)).then_some("descending")}>
+                            <th scope="col" aria-sort={sort.told(Some(index))}>
                                 <button type="button" class="readings__sort" onclick={by(Some(index))}>{ &column.what }</button>
                                 <br /><small>{ &column.how }</small></th>
                         }) }
@@ -133,10 +133,32 @@ fn Readings(props: &TableProps) -> Html {
     }
 }
 
-/// By what is wrong; or what a reading shows first, then the rest.
-fn ordered(rows: &[Row], sort: Option<usize>) -> Vec<&Row> {
+/// How the rows are ordered: by what is wrong, or by a reading; a second click turns it round.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Sort {
+    column: Option<usize>,
+    is_turned: bool,
+}
+
+impl Sort {
+    fn clicked(self, column: Option<usize>) -> Self {
+        Self {
+            column,
+            is_turned: self.column == column && !self.is_turned,
+        }
+    }
+
+    /// As the head of a column tells it. Words begin with the first letter, readings with the largest.
+    fn told(self, column: Option<usize>) -> Option<&'static str> {
+        let is_up = column.is_none() != self.is_turned;
+        (self.column == column).then_some(if is_up { "ascending" } else { "descending" })
+    }
+}
+
+/// By what is wrong; or what a reading shows first, then the rest; or the other way round.
+fn ordered(rows: &[Row], sort: Sort) -> Vec<&Row> {
     let mut order: Vec<&Row> = rows.iter().collect();
-    match sort {
+    match sort.column {
         None => order.sort_by(|a, b| a.what.cmp(&b.what)),
         Some(column) => {
             let key = |row: &&Row| {
@@ -149,6 +171,9 @@ fn ordered(rows: &[Row], sort: Option<usize>) -> Vec<&Row> {
                 b_differs.cmp(&a_differs).then(b.total_cmp(&a))
             });
         }
+    }
+    if sort.is_turned {
+        order.reverse();
     }
     order
 }
@@ -168,4 +193,63 @@ fn table_row(row: &Row) -> Html {
 fn print() {
     // A browser that does not print says so itself.
     let _ = gloo::utils::window().print();
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::score::Cell;
+
+    fn row(what: &str, value: f64, differs: bool) -> Row {
+        Row {
+            fault: what.to_owned(),
+            what: what.to_owned(),
+            cells: vec![Cell {
+                shown: value.to_string(),
+                value: Some(value),
+                differs,
+            }],
+        }
+    }
+
+    #[test]
+    fn a_second_click_turns_the_order_round_and_another_column_begins_anew() {
+        let rows = [
+            row("b", 5.0, true),
+            row("a", 9.0, false),
+            row("c", 7.0, true),
+        ];
+        let order = |sort: Sort| -> String {
+            let order = ordered(&rows, sort).into_iter();
+            order.map(|row| row.what.as_str()).collect()
+        };
+        let mut sort = Sort::default();
+        assert_eq!(
+            (order(sort).as_str(), sort.told(None)),
+            ("abc", Some("ascending"))
+        );
+        sort = sort.clicked(None);
+        assert_eq!(
+            (order(sort).as_str(), sort.told(None)),
+            ("cba", Some("descending"))
+        );
+        sort = sort.clicked(Some(0));
+        assert_eq!(
+            (order(sort).as_str(), sort.told(Some(0))),
+            ("cba", Some("descending"))
+        );
+        assert_eq!(sort.told(None), None);
+        sort = sort.clicked(Some(0));
+        assert_eq!(
+            (order(sort).as_str(), sort.told(Some(0))),
+            ("abc", Some("ascending"))
+        );
+        assert_eq!(
+            sort.clicked(Some(0)),
+            Sort {
+                column: Some(0),
+                is_turned: false
+            }
+        );
+    }
 }

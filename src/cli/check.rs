@@ -193,12 +193,12 @@ fn cannot(file: &str, path: &str, trouble: Option<&MachineError>) -> Result<(), 
         return Ok(());
     };
     Err(Failure::Input(FileError {
-        problems: vec![Problem {
-            file: file.to_owned(),
-            path: path.to_owned(),
-            found: String::new(),
-            remedy: format!("it reads well but the machine cannot run: {trouble}"),
-        }],
+        problems: vec![Problem::new(
+            file,
+            path,
+            "",
+            &format!("it reads well but the machine cannot run: {trouble}"),
+        )],
     }))
 }
 

@@ -19,7 +19,8 @@ use crate::score::fared;
 /// Does `crowd`. As JSON: `job`, `runs`, and `kinds`, a list with one entry a kind: `kind`, `runs`,
 /// `success_ratio` with half the width of its 95 % interval `success_margin`, means `cost`,
 /// `material` (money units), `minutes`, `safety_findings`, the ninth decile `minutes_p90`, and
-/// `unsafe_ratio`, the share that broke a critical rule.
+/// `unsafe_ratio`, `risky_ratio`, `careless_ratio`, the shares that broke a critical, a major, a minor
+/// rule.
 pub fn run(args: &CrowdArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
     let scenario = library::job(&args.job, args.machine.as_deref())?;
     let fails = |error| failed(&args.job, error);

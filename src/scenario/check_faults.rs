@@ -68,17 +68,22 @@ pub fn check_onset(at: &str, onset: OnsetFile, problems: &mut Problems) {
     match onset {
         OnsetFile::Constant => {}
         OnsetFile::From { start_min } => {
-            problems.in_range(&format!("{at}.start_min"), start_min, 0.0, 1440.0);
+            problems.in_range(&format!("{at}.from.start_min"), start_min, 0.0, 1440.0);
         }
         OnsetFile::Intermittent { period_s, chance } => {
-            problems.in_range(&format!("{at}.period_s"), period_s, 0.1, 36_000.0);
-            problems.in_range(&format!("{at}.chance"), chance, 0.0, 1.0);
+            problems.in_range(
+                &format!("{at}.intermittent.period_s"),
+                period_s,
+                0.1,
+                36_000.0,
+            );
+            problems.in_range(&format!("{at}.intermittent.chance"), chance, 0.0, 1.0);
         }
         OnsetFile::Hot { above_degc } => {
-            problems.in_range(&format!("{at}.above_degc"), above_degc, -40.0, 300.0);
+            problems.in_range(&format!("{at}.hot.above_degc"), above_degc, -40.0, 300.0);
         }
         OnsetFile::Vibration { above_rpm } => {
-            problems.in_range(&format!("{at}.above_rpm"), above_rpm, 0.0, 2000.0);
+            problems.in_range(&format!("{at}.vibration.above_rpm"), above_rpm, 0.0, 2000.0);
         }
     }
 }

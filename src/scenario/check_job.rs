@@ -84,7 +84,7 @@ fn check_customer(job: &JobFile, problems: &mut Problems) {
     for question in QUESTIONS.iter().map(|q| q.id) {
         if !job.customer.answers.contains_key(question) {
             let remedy = format!("the customer needs an answer to {}", quoted(question));
-            problems.add("customer.answers", "", remedy);
+            problems.add(&format!("customer.answers.{question}"), "", remedy);
         }
     }
 }
@@ -101,9 +101,12 @@ fn check_site(job: &JobFile, problems: &mut Problems) {
         problems.in_range("site.rcd_ma", rcd_ma, 1.0, 500.0);
     }
     let mut plant = PlantParams::typical();
-    for (name, value) in site_params(&job.site) {
-        if let Err(error) = plant.set(&name, value) {
-            problems.add("site", value, error.to_string());
+    for (field, name, value) in site_params(&job.site) {
+        let path = format!("site.{field}");
+        if let Err(error) = plant.set(name, value)
+            && !problems.has(&path)
+        {
+            problems.add(&path, value, error.to_string());
         }
     }
 }

@@ -84,11 +84,11 @@ fn check_place(job: &JobFile, visit: &VisitFile, problems: &mut Problems) {
             problems.add(&at, format!("{condition:?}"), "stands there already");
         }
         if *condition == Condition::NoResidualDevice && job.site.rcd_ma.is_some() {
-            let remedy = "a house without the device has `rcd_ma` null";
+            let remedy = "a house without the device holds no number in `site.rcd_ma`";
             problems.add(&at, "\"no_residual_device\"", remedy);
         }
         if *condition == Condition::HotWater && job.site.water_l <= 0.0 {
-            let remedy = "hot water needs water: set `site.water_l`";
+            let remedy = "hot water needs water: say how much in `site.water_l`";
             problems.add(&at, "\"hot_water\"", remedy);
         }
     }

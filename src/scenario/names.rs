@@ -54,12 +54,7 @@ impl Names {
     /// Demands that the name is defined.
     pub fn expect(&self, path: &str, name: &str, problems: &mut Problems) {
         if !self.has(name) {
-            let near = self.nearest(name);
-            problems.add(
-                path,
-                quoted(name),
-                format!("there is no such {}{near}", self.kind),
-            );
+            problems.no_such(path, name, self.kind, self.nearest(name));
         }
     }
 
@@ -70,10 +65,9 @@ impl Names {
         }
     }
 
-    fn nearest(&self, name: &str) -> String {
+    fn nearest(&self, name: &str) -> Option<&str> {
         let near = self.set.iter().min_by_key(|known| distance(name, known));
-        near.map(|known| format!("; nearest is {}", quoted(known)))
-            .unwrap_or_default()
+        near.map(String::as_str)
     }
 }
 

@@ -242,12 +242,12 @@ fn fault_def(
 
 fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
     let pack = machines()?.get(&file.machine).ok_or_else(|| FileError {
-        problems: vec![Problem {
-            file: id.to_owned(),
-            path: "machine".to_owned(),
-            found: file.machine.clone(),
-            remedy: "name a machine that ships".to_owned(),
-        }],
+        problems: vec![Problem::new(
+            id,
+            "machine",
+            &file.machine,
+            "name a machine that ships",
+        )],
     })?;
     Ok(on_machine(id, file, pack))
 }
@@ -305,21 +305,27 @@ fn active(fault: &JobFaultFile) -> ActiveFault {
     }
 }
 
-/// Plant parameters that the place and the load decide.
-pub fn site_params(file: &SiteFile) -> Vec<(String, f64)> {
-    let params = [
+/// Plant parameters that the place and the load decide: field of the file's site, name, value in SI.
+pub fn site_params(file: &SiteFile) -> [(&'static str, &'static str, f64); 5] {
+    [
         (
+            "floor_tilt_deg",
             "site.floor_tilt_rad",
             units::rad_from_deg(file.floor_tilt_deg),
         ),
-        ("inlet.supply_pa", units::pa_from_mpa(file.water_mpa)),
-        ("load.unbalance_kg", file.unbalance_kg),
-        ("load.dry_kg", file.load_kg),
-        ("site.air_k", file.room_degc + units::CELSIUS_ZERO_K),
-    ];
-    params
-        .map(|(name, value)| (name.to_owned(), value))
-        .to_vec()
+        (
+            "water_mpa",
+            "inlet.supply_pa",
+            units::pa_from_mpa(file.water_mpa),
+        ),
+        ("unbalance_kg", "load.unbalance_kg", file.unbalance_kg),
+        ("load_kg", "load.dry_kg", file.load_kg),
+        (
+            "room_degc",
+            "site.air_k",
+            file.room_degc + units::CELSIUS_ZERO_K,
+        ),
+    ]
 }
 
 fn site(file: &SiteFile) -> Site {
@@ -328,7 +334,9 @@ fn site(file: &SiteFile) -> Site {
         tap_open: file.tap_open,
         water_kg: file.water_l * WATER_KG_PER_L,
         rcd_a: file.rcd_ma.map(|ma| ma / 1000.0),
-        params: site_params(file),
+        params: site_params(file)
+            .map(|(_, name, value)| (name.to_owned(), value))
+            .to_vec(),
         room_k: file.room_degc + units::CELSIUS_ZERO_K,
         notes: file.notes.clone(),
     }

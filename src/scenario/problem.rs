@@ -5,8 +5,31 @@ use std::fmt;
 
 use thiserror::Error;
 
+/// What is wrong, for a form that says it in words and units of its own.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Wrong {
+    /// Nothing stands there.
+    Blank,
+    /// A number lies outside its range, ends included.
+    Range {
+        /// Lowest.
+        low: f64,
+        /// Highest.
+        high: f64,
+    },
+    /// There is no such name.
+    NoSuch {
+        /// What it should be the name of, such as "part of this machine".
+        kind: &'static str,
+        /// The name that is most like it.
+        nearest: Option<String>,
+    },
+    /// As the remedy says.
+    Said,
+}
+
 /// One thing wrong in a file.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Problem {
     /// The file, as named by whoever read it.
     pub file: String,
@@ -14,8 +37,24 @@ pub struct Problem {
     pub path: String,
     /// What stands there, as text; empty where nothing does.
     pub found: String,
-    /// What is wrong and what would be right.
+    /// What is wrong and what would be right. A field is named in backticks, by its path; a name of
+    /// the file stands in quotes.
     pub remedy: String,
+    /// The same for a form.
+    pub wrong: Wrong,
+}
+
+impl Problem {
+    /// One that says all in its remedy.
+    pub fn new(file: &str, path: &str, found: impl fmt::Display, remedy: &str) -> Self {
+        Self {
+            file: file.to_owned(),
+            path: path.to_owned(),
+            found: found.to_string(),
+            remedy: remedy.to_owned(),
+            wrong: Wrong::Said,
+        }
+    }
 }
 
 impl fmt::Display for Problem {
@@ -31,7 +70,7 @@ impl fmt::Display for Problem {
 }
 
 /// Why a file could not be taken: everything that is wrong in it.
-#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[derive(Clone, Debug, PartialEq, Error)]
 #[error("{}", joined(.problems))]
 pub struct FileError {
     /// At least one problem, in the order of the file.
@@ -61,33 +100,57 @@ impl<'a> Problems<'a> {
 
     /// Adds one: the field, what stands there, what would be right.
     pub fn add(&mut self, path: &str, found: impl fmt::Display, remedy: impl Into<String>) {
-        self.list.push(Problem {
-            file: self.file.to_owned(),
-            path: path.to_owned(),
-            found: found.to_string(),
-            remedy: remedy.into(),
-        });
+        self.tell(path, found, &remedy.into(), Wrong::Said);
+    }
+
+    fn tell(&mut self, path: &str, found: impl fmt::Display, remedy: &str, wrong: Wrong) {
+        let said = Problem::new(self.file, path, found, remedy);
+        self.list.push(Problem { wrong, ..said });
+    }
+
+    /// Something is wrong with the field already.
+    pub fn has(&self, path: &str) -> bool {
+        self.list.iter().any(|problem| problem.path == path)
     }
 
     /// Takes over the problems another reader found in the same file.
     pub fn take(&mut self, error: FileError) {
         for problem in error.problems {
-            self.add(&problem.path, problem.found, problem.remedy);
+            let Problem {
+                path,
+                found,
+                remedy,
+                wrong,
+                ..
+            } = problem;
+            self.tell(&path, found, &remedy, wrong);
         }
     }
 
     /// Demands that a number lies in a range, ends included.
     pub fn in_range(&mut self, path: &str, value: f64, low: f64, high: f64) {
         if !(value >= low && value <= high) {
-            self.add(path, value, format!("must lie between {low} and {high}"));
+            let remedy = format!("must lie between {low} and {high}");
+            self.tell(path, value, &remedy, Wrong::Range { low, high });
         }
     }
 
     /// Demands that a text is not blank.
     pub fn not_blank(&mut self, path: &str, text: &str) {
         if text.trim().is_empty() {
-            self.add(path, "\"\"", "must not be blank");
+            self.tell(path, "\"\"", "must not be blank", Wrong::Blank);
         }
+    }
+
+    /// Tells that a name of this kind does not exist, and which one is most like it.
+    pub fn no_such(&mut self, path: &str, found: &str, kind: &'static str, nearest: Option<&str>) {
+        let near = nearest
+            .map(|known| format!("; nearest is \"{known}\""))
+            .unwrap_or_default();
+        let remedy = format!("there is no such {kind}{near}");
+        let nearest = nearest.map(str::to_owned);
+        let found = format!("\"{found}\"");
+        self.tell(path, found, &remedy, Wrong::NoSuch { kind, nearest });
     }
 
     /// The value if nothing was wrong, else all problems.

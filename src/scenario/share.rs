@@ -176,17 +176,13 @@ fn is_sealed(text: &str) -> bool {
 
 fn problem(file: &str, path: &str, letters: &str, remedy: &str) -> FileError {
     let start: String = letters.chars().take(12).collect();
+    let found = format!(
+        "{} and so on, {} letters",
+        quoted(&start),
+        letters.chars().count()
+    );
     FileError {
-        problems: vec![Problem {
-            file: file.to_owned(),
-            path: path.to_owned(),
-            found: format!(
-                "{} and so on, {} letters",
-                quoted(&start),
-                letters.chars().count()
-            ),
-            remedy: remedy.to_owned(),
-        }],
+        problems: vec![Problem::new(file, path, found, remedy)],
     }
 }
 

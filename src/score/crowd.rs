@@ -32,6 +32,10 @@ pub struct Run {
     pub n_findings: usize,
     /// One of them was critical.
     pub is_unsafe: bool,
+    /// One of them was major.
+    pub is_risky: bool,
+    /// One of them was minor.
+    pub is_careless: bool,
 }
 
 /// How a crowd of one kind fared.
@@ -57,6 +61,10 @@ pub struct Fared {
     pub safety_findings: f64,
     /// Share that broke a critical one.
     pub unsafe_ratio: f64,
+    /// Share that broke a major one.
+    pub risky_ratio: f64,
+    /// Share that broke a minor one.
+    pub careless_ratio: f64,
 }
 
 /// A job for a crowd.
@@ -97,16 +105,16 @@ impl Crowd {
         } else {
             self.scenario.money.callback
         };
+        let broke = |severity: Severity| job.safety().iter().any(|f| f.severity == severity);
         Ok(Run {
             is_fixed,
             cost: job.cost() + callback,
             material: job.ledger().material,
             minutes: job.tick() as f64 / 600.0,
             n_findings: job.safety().len(),
-            is_unsafe: job
-                .safety()
-                .iter()
-                .any(|f| f.severity == Severity::Critical),
+            is_unsafe: broke(Severity::Critical),
+            is_risky: broke(Severity::Major),
+            is_careless: broke(Severity::Minor),
         })
     }
 
@@ -138,7 +146,8 @@ impl Crowd {
 pub fn fared(kind: Kind, runs: &[Run]) -> Fared {
     let n = runs.len().max(1) as f64;
     let mean = |of: fn(&Run) -> f64| runs.iter().map(of).sum::<f64>() / n;
-    let success_ratio = mean(|r| f64::from(u8::from(r.is_fixed)));
+    let share = |is: fn(&Run) -> bool| runs.iter().filter(|run| is(run)).count() as f64 / n;
+    let success_ratio = share(|r| r.is_fixed);
     let mut minutes: Vec<f64> = runs.iter().map(|r| r.minutes).collect();
     minutes.sort_by(f64::total_cmp);
     Fared {
@@ -154,6 +163,36 @@ pub fn fared(kind: Kind, runs: &[Run]) -> Fared {
             .copied()
             .unwrap_or_default(),
         safety_findings: mean(|r| r.n_findings as f64),
-        unsafe_ratio: mean(|r| f64::from(u8::from(r.is_unsafe))),
+        unsafe_ratio: share(|r| r.is_unsafe),
+        risky_ratio: share(|r| r.is_risky),
+        careless_ratio: share(|r| r.is_careless),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn broken_rules_are_counted_by_how_serious_they_are() {
+        let run = |is_unsafe, is_risky, is_careless| Run {
+            is_fixed: true,
+            cost: 1.0,
+            material: 0.0,
+            minutes: 1.0,
+            n_findings: 1,
+            is_unsafe,
+            is_risky,
+            is_careless,
+        };
+        let runs = [
+            run(false, true, true),
+            run(true, true, false),
+            run(false, false, false),
+            run(false, true, false),
+        ];
+        let fared = fared(Kind::Novice, &runs);
+        let ratios = [fared.unsafe_ratio, fared.risky_ratio, fared.careless_ratio];
+        assert_eq!(ratios, [0.25, 0.75, 0.25]);
     }
 }

@@ -8,5 +8,6 @@ mod rules;
 mod screen;
 mod slips;
 mod slots;
+mod table;
 
 pub use screen::MakeScreen;

@@ -1,10 +1,15 @@
 //! Time, aids and what passes.
 
-use web_sys::HtmlInputElement;
+use serde_json::json;
 use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
 use crate::app::assessments::given::usual_variants;
+use crate::app::assessments::table::ASSESSMENT;
+use crate::app::assessments::table::row;
+use crate::app::desk::field::id_of;
+use crate::app::desk::state::Edit;
+use crate::app::desk::told::Told;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::assessment_file::CutFile;
 use crate::assess::assessment_file::VariantsFile;
@@ -15,6 +20,8 @@ use crate::assess::decide;
 pub struct RulesProps {
     /// As they are.
     pub file: AssessmentFile,
+    /// What is wrong.
+    pub told: Vec<Told>,
     /// As they are to be.
     pub on_change: Callback<AssessmentFile>,
 }
@@ -23,22 +30,19 @@ pub struct RulesProps {
 #[component]
 pub fn Rules(props: &RulesProps) -> Html {
     let file = &props.file;
-    let number =
-        |label: &'static str, hint: &'static str, value: f64, set: fn(&mut AssessmentFile, f64)| {
-            let (file, on_change) = (file.clone(), props.on_change.clone());
-            let oninput = Callback::from(move |event: InputEvent| {
-                let typed = event.target_unchecked_into::<HtmlInputElement>().value();
+    let number = |path: &'static str, value: f64, set: fn(&mut AssessmentFile, f64)| {
+        let (file, on_change) = (file.clone(), props.on_change.clone());
+        let edit = Callback::from(move |edit: Edit| {
+            if let Edit::Set(_, value) = edit
+                && let Some(to) = value.as_f64()
+            {
                 let mut next = file.clone();
-                // What is no number shows as a problem at the side.
-                set(&mut next, typed.trim().parse().unwrap_or(-1.0));
+                set(&mut next, to);
                 on_change.emit(next);
-            });
-            html! {
-                <label class="field"><span class="field__label">{ label }</span>
-                    <input type="number" step="any" value={shown(value)} {oninput} />
-                    <span class="field__hint">{ hint }</span></label>
             }
-        };
+        });
+        row(path, json!(value), &props.told, edit)
+    };
     let tick = |label: &'static str, checked: bool, set: fn(&mut AssessmentFile)| {
         let (file, on_change) = (file.clone(), props.on_change.clone());
         let onchange = Callback::from(move |_: Event| {
@@ -53,7 +57,7 @@ pub fn Rules(props: &RulesProps) -> Html {
         <>
             <section class="stack" aria-labelledby="time">
                 <h2 id="time">{ "Time and aids" }</h2>
-                { number("Time for all jobs, minutes", "Generous: it is to be a limit, not a race. Extra time is given per candidate below.", file.time_limit_min, |f, to| f.time_limit_min = to) }
+                { number("time_limit_min", file.time_limit_min, |f, to| f.time_limit_min = to) }
                 <fieldset><legend>{ "Allowed" }</legend>
                     { tick("the data sheet beside a reading", file.aids.data_sheet, |f| f.aids.data_sheet = !f.aids.data_sheet) }
                     { tick("the wiring diagram", file.aids.wiring, |f| f.aids.wiring = !f.aids.wiring) }
@@ -66,14 +70,14 @@ pub fn Rules(props: &RulesProps) -> Html {
             </section>
             <section class="stack" aria-labelledby="passes">
                 <h2 id="passes">{ "What passes" }</h2>
-                <Cut cut={file.pass.cut.clone()} on_change={props.on_change.reform({
+                <Cut cut={file.pass.cut.clone()} told={props.told.clone()} on_change={props.on_change.reform({
                     let file = file.clone();
                     move |cut| { let mut next = file.clone(); next.pass.cut = cut; next }
                 })} />
-                { number("Border, marks to either side of the cut", "Within it more jobs decide: it is neither passed nor failed.", file.pass.border, |f, to| f.pass.border = to) }
-                { number("Machines put right, % of the jobs", "", 100.0 * file.pass.fixed_share, |f, to| f.pass.fixed_share = to / 100.0) }
-                { number("Safety, least % of its points", "Marks elsewhere do not make up for it.", 100.0 * file.pass.parts.get("safety").copied().unwrap_or(0.0), |f, to| {
-                    f.pass.parts.insert("safety".to_owned(), to / 100.0);
+                { number("pass.border", file.pass.border, |f, to| f.pass.border = to) }
+                { number("pass.fixed_share", file.pass.fixed_share, |f, to| f.pass.fixed_share = to) }
+                { number("pass.parts.safety", file.pass.parts.get("safety").copied().unwrap_or(0.0), |f, to| {
+                    f.pass.parts.insert("safety".to_owned(), to);
                 }) }
                 { tick("A critical safety rule broken in any job means: not yet", file.pass.no_critical, |f| f.pass.no_critical = !f.pass.no_critical) }
             </section>
@@ -81,18 +85,10 @@ pub fn Rules(props: &RulesProps) -> Html {
     }
 }
 
-/// As a person would type it.
-fn shown(value: f64) -> String {
-    if value < 0.0 {
-        String::new()
-    } else {
-        format!("{}", (value * 1000.0).round() / 1000.0)
-    }
-}
-
 #[derive(Properties, PartialEq)]
 struct CutProps {
     cut: CutFile,
+    told: Vec<Told>,
     on_change: Callback<CutFile>,
 }
 
@@ -104,10 +100,16 @@ fn Cut(props: &CutProps) -> Html {
         CutFile::Judges(judges) => judges_as_text(judges),
     });
     let by_judges = matches!(props.cut, CutFile::Judges(_));
-    let fixed = props.on_change.reform(|event: InputEvent| {
-        let value = event.target_unchecked_into::<HtmlInputElement>().value();
-        CutFile::Fixed(value.trim().parse().unwrap_or(-1.0))
-    });
+    let fixed = {
+        let on_change = props.on_change.clone();
+        Callback::from(move |edit: Edit| {
+            if let Edit::Set(_, value) = edit
+                && let Some(marks) = value.as_f64()
+            {
+                on_change.emit(CutFile::Fixed(marks));
+            }
+        })
+    };
     let judges = {
         let (typed, on_change) = (typed.clone(), props.on_change.clone());
         Callback::from(move |event: InputEvent| {
@@ -128,12 +130,12 @@ fn Cut(props: &CutProps) -> Html {
         <fieldset class="stack"><legend>{ "Cut" }</legend>
             <label class="choice"><input type="radio" name="cut" checked={!by_judges} onchange={to_fixed} /><span>{ "a fixed number of marks" }</span></label>
             if let CutFile::Fixed(marks) = &props.cut {
-                <label class="field"><span class="field__label">{ "Marks of 100" }</span><input type="number" step="any" value={shown(*marks)} oninput={fixed} /></label>
+                { row("pass.cut.fixed", json!(marks), &props.told, fixed) }
             }
             <label class="choice"><input type="radio" name="cut" checked={by_judges} onchange={to_judges} /><span>{ "from judges, after Angoff" }</span></label>
             if by_judges {
-                <label class="field"><span class="field__label">{ "One judge a line" }</span>
-                    <textarea value={(*typed).clone()} oninput={judges} placeholder="60, 65, 70, 55" />
+                <label class="field"><span class="field__label">{ ASSESSMENT.label("pass.cut.judges") }</span>
+                    <textarea id={id_of("pass.cut.judges")} value={(*typed).clone()} oninput={judges} placeholder="60, 65, 70, 55" />
                     <span class="field__hint">{ "For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between." }</span></label>
                 <p role="status">{ format!("Cut {cut:.1} marks; among the judges it is sure to about ±{:.1}.", 2.0 * se) }</p>
             }

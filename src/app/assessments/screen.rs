@@ -1,8 +1,9 @@
 //! One assessment being made: form at the left; at the side what is wrong, how reliable so many jobs
 //! are, and giving it out.
 
+use serde_json::Value;
+use serde_json::json;
 use wasm_bindgen_futures::spawn_local;
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
@@ -10,6 +11,10 @@ use crate::app::assessments::given::name_of;
 use crate::app::assessments::rules::Rules;
 use crate::app::assessments::slips::Slips;
 use crate::app::assessments::slots::Slots;
+use crate::app::assessments::table;
+use crate::app::assessments::table::row;
+use crate::app::desk::checks::check_lines;
+use crate::app::desk::state::Edit;
 use crate::app::file_kind::Kind;
 use crate::app::file_kind::taken;
 use crate::app::given_files::OpenedFile;
@@ -145,8 +150,11 @@ fn Editor(props: &EditorProps) -> Html {
         given.file.id = name_of(&to);
         given.file.title = to;
     });
-    let oninput =
-        title.reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
+    let on_title = Callback::from(move |edit: Edit| {
+        if let Edit::Set(_, Value::String(to)) = edit {
+            title.emit(to);
+        }
+    });
     let to_file = {
         let (given, on_change) = (given.clone(), props.on_change.clone());
         Callback::from(move |file: AssessmentFile| {
@@ -165,28 +173,24 @@ fn Editor(props: &EditorProps) -> Html {
             })
         })
     };
-    let problems: Vec<String> = sitting::assessment("", &given.text())
-        .err()
-        .map(|error| error.problems.iter().map(Problem::to_string).collect())
-        .unwrap_or_default();
+    let told = table::told(&given.file);
     let n_jobs: usize = given.file.jobs.iter().map(|slot| slot.n).sum();
     let least = decide::least_reliability(n_jobs);
     html! {
         <>
             <div class="desk__form no-print">
-                <label class="field"><span class="field__label">{ "Title" }</span>
-                    <input type="text" value={given.file.title.clone()} {oninput} /><span class="field__hint">{ "As candidates see it. Its name in files comes from it." }</span></label>
+                { row("title", json!(given.file.title), &told, on_title) }
                 <Slots slots={given.file.jobs.clone()} on_change={on_slots} />
-                <Rules file={given.file.clone()} on_change={to_file} />
+                <Rules file={given.file.clone()} told={told.clone()} on_change={to_file} />
             </div>
             <div class="desk__live">
                 <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ "How sure its decisions are" }</h2>
                     <p role="status">{ format!("{n_jobs} jobs: reliability at least {least:.2} of 1. {}", if least >= 0.8 { "Enough for a decision about one person." } else { "For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together." }) }</p>
                 </section>
-                if problems.is_empty() {
+                if told.is_empty() {
                     <Slips given={given.clone()} on_candidates={with(|given, to| given.candidates = to)} />
                 } else {
-                    <section class="notice" aria-label="Still to do"><p class="notice__title">{ "Still to do" }</p><ul>{ for problems.iter().map(|line| html! { <li>{ line.trim_start_matches(": ") }</li> }) }</ul></section>
+                    <section class="notice" aria-label="Still to do"><p class="notice__title">{ "Still to do" }</p><ul class="fairness desk__list">{ check_lines(&told) }</ul></section>
                 }
             </div>
         </>

@@ -6,6 +6,7 @@ use web_sys::HtmlInputElement;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
+use crate::app::desk::field::id_of;
 use crate::app::sitting;
 use crate::assess::assessment_file::SlotFile;
 use crate::scenario;
@@ -47,7 +48,7 @@ pub fn Slots(props: &SlotsProps) -> Html {
         })
     };
     html! {
-        <section class="stack" aria-labelledby="slots">
+        <section class="stack" id={id_of("jobs")} tabindex="-1" aria-labelledby="slots">
             <h2 id="slots">{ "Jobs" }</h2>
             <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs asked for, a table">
                 <table class="table">
@@ -90,7 +91,8 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
     let machine = change(|slot, to| {
         slot.machines = Some(to).filter(|to| !to.is_empty()).into_iter().collect()
     });
-    let number = change(|slot, to| slot.n = to.parse().unwrap_or(0));
+    // What is no number leaves the last one standing while it is typed.
+    let number = change(|slot, to| slot.n = to.trim().parse().unwrap_or(slot.n));
     let oninput = number
         .reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
     let there = sitting::library().map_or(0, |library| {
@@ -112,7 +114,7 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
             <td>{ select("Level", &slot.level.map_or(String::new(), |level| level.to_string()), (1..=5).map(|n| n.to_string()).collect(), level) }</td>
             <td>{ select("Skill", &first(&slot.skills), skills.iter().map(|s| (*s).to_owned()).collect(), skill) }</td>
             <td>{ select("Machine", &first(&slot.machines), machines.iter().map(|m| (*m).to_owned()).collect(), machine) }</td>
-            <td><input class="input" type="number" min="1" max="60" value={slot.n.to_string()} aria-label={format!("How many of row {}", at + 1)} {oninput} /></td>
+            <td><input class="input" id={id_of(&format!("jobs[{at}].n"))} type="number" min="1" max="60" value={slot.n.to_string()} aria-label={format!("How many of row {}", at + 1)} {oninput} /></td>
             <td class="numbers">{ there }</td>
             <td><button type="button" class="button button--small" aria-label={format!("Take off row {}", at + 1)} onclick={off}>{ "take off" }</button></td>
         </tr>

@@ -7,10 +7,12 @@ use yew::prelude::*;
 
 use crate::app::desk::field::id_of;
 use crate::app::desk::field::notes;
+use crate::app::desk::fields::JOB;
+use crate::app::desk::form_table::holders;
 use crate::app::desk::state::Edit;
+use crate::app::desk::told::Told;
 use crate::bench::scenario::QUESTIONS;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::problem::Problem;
 
 /// The job and what is wrong in its answers.
 #[derive(Properties, PartialEq)]
@@ -18,7 +20,7 @@ pub struct AnswerListProps {
     /// The job.
     pub job: JobFile,
     /// Problems inside the answers.
-    pub problems: Vec<Problem>,
+    pub told: Vec<Told>,
     /// Where changes go.
     pub edit: Callback<Edit>,
 }
@@ -35,19 +37,14 @@ pub fn AnswerList(props: &AnswerListProps) -> Html {
                 .unwrap_or_default()
         };
         let path = format!("customer.answers.{}", question.id);
-        let told: Vec<String> = props
-            .problems
-            .iter()
-            .filter(|p| {
-                p.path.starts_with(&path) || p.remedy.contains(&format!("\"{}\"", question.id))
-            })
-            .map(|p| p.remedy.clone())
-            .collect();
+        let here = props.told.iter();
+        let here = here.filter(|told| holders(&told.path).any(|holder| holder == path));
+        let told: Vec<String> = here.map(|told| told.words.clone()).collect();
         html! {
-            <fieldset class="desk__answer" key={question.id}>
+            <fieldset class="desk__answer" key={question.id} id={id_of(&path)} tabindex="-1">
                 <legend class="field__label">{ question.text }</legend>
-                { area(props, &format!("{path}[0]"), "Answer", text(0)) }
-                { area(props, &format!("{path}[1]"), "Asked again", text(1)) }
+                { area(props, &format!("{path}[0]"), text(0)) }
+                { area(props, &format!("{path}[1]"), text(1)) }
                 { notes(&id_of(&path), "", &told) }
             </fieldset>
         }
@@ -55,7 +52,7 @@ pub fn AnswerList(props: &AnswerListProps) -> Html {
     html! { <div class="stack" id="field-customer-answers" tabindex="-1">{ for QUESTIONS.iter().map(one) }</div> }
 }
 
-fn area(props: &AnswerListProps, path: &str, label: &'static str, value: String) -> Html {
+fn area(props: &AnswerListProps, path: &str, value: String) -> Html {
     let optional = path.ends_with("[1]");
     let oninput = {
         let (edit, path) = (props.edit.clone(), path.to_owned());
@@ -68,7 +65,7 @@ fn area(props: &AnswerListProps, path: &str, label: &'static str, value: String)
     };
     let onblur = props.edit.reform(|_: FocusEvent| Edit::Settle);
     html! {
-        <label class="desk__say"><span class="field__hint">{ label }</span>
+        <label class="desk__say"><span class="field__hint">{ JOB.label(path) }</span>
             <textarea class="input" id={id_of(path)} rows="1" {value} {oninput} {onblur} />
         </label>
     }

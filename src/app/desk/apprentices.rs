@@ -82,7 +82,7 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
                 <td class="numbers">{ times(one.success_ratio) }</td>
                 <td class="numbers">{ format::money(one.cost) }</td>
                 <td class="numbers">{ format!("{:.0}", one.minutes) }</td>
-                <td class="numbers">{ times(one.unsafe_ratio) }</td>
+                <td>{ broken(one) }</td>
                 <td><button type="button" class="button button--small" disabled={is_working} onclick={watch(one.kind)}
                     aria-label={format!("Watch one: {}", words(one.kind))}>{ "Watch one" }</button></td>
             </tr>
@@ -100,12 +100,33 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
                 <caption>{ format!("How simulated apprentices fare, {of_each} of each kind: a first impression of how hard it is") }</caption>
                 <thead><tr>
                     <th scope="col">{ "who" }</th><th scope="col">{ "right" }</th><th scope="col">{ "cost" }</th>
-                    <th scope="col">{ "min" }</th><th scope="col">{ "unsafe" }</th><th scope="col"><span class="visually-hidden">{ "watch" }</span></th>
+                    <th scope="col">{ "min" }</th><th scope="col">{ "safety" }</th><th scope="col"><span class="visually-hidden">{ "watch" }</span></th>
                 </tr></thead>
                 <tbody>{ for props.fared.iter().map(row) }</tbody>
             </table>
+            <p class="field__hint">{ format!("Safety: in how many of the {of_each} a critical, a major, a minor rule was broken. “Watch one” shows the first of the {of_each}.") }</p>
             <p role="status">{ told }</p>
         </div>
+    }
+}
+
+/// In how many runs a rule was broken, by how serious it is.
+fn broken(one: &Fared) -> String {
+    let kinds = [
+        (one.unsafe_ratio, "critical"),
+        (one.risky_ratio, "major"),
+        (one.careless_ratio, "minor"),
+    ];
+    let runs = kinds.map(|(share, word)| (libm::round(share * one.runs as f64), word));
+    let told: Vec<String> = runs
+        .iter()
+        .filter(|(runs, _)| *runs > 0.0)
+        .map(|(runs, word)| format!("{word} in {runs}"))
+        .collect();
+    if told.is_empty() {
+        "none broken".to_owned()
+    } else {
+        told.join(", ")
     }
 }
 
@@ -128,4 +149,29 @@ fn replayed(job: &JobFile, kind: Kind, log: &[Entry]) -> Option<Replayed> {
         ..scenario
     };
     Replayed::of(titled, job, about.seed, log)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::score::Run;
+    use crate::score::fared;
+
+    #[test]
+    fn rules_that_were_broken_are_told_whatever_their_weight() {
+        let run = |is_unsafe, is_risky| Run {
+            is_fixed: true,
+            cost: 1.0,
+            material: 0.0,
+            minutes: 1.0,
+            n_findings: 1,
+            is_unsafe,
+            is_risky,
+            is_careless: false,
+        };
+        let told = |runs: &[Run]| broken(&fared(Kind::Novice, runs));
+        let all = [run(false, true), run(true, true), run(false, false)];
+        assert_eq!(told(&all), "critical in 1, major in 2");
+        assert_eq!(told(&all[2..]), "none broken");
+    }
 }

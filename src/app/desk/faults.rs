@@ -6,33 +6,34 @@ use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::desk::field::FieldRow;
+use crate::app::desk::field::id_of;
 use crate::app::desk::field::text_of;
-use crate::app::desk::fields::Kind;
+use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
+use crate::app::desk::told::Told;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::scenario;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::problem::Problem;
 
 /// The job and what is wrong in its list of faults.
 #[derive(Properties, PartialEq)]
 pub struct FaultListProps {
     /// The job.
     pub job: JobFile,
-    /// Problems inside the list.
-    pub problems: Vec<Problem>,
+    /// What is wrong inside the list.
+    pub told: Vec<Told>,
     /// Where changes go.
     pub edit: Callback<Edit>,
 }
 
-/// When a fault is there: name in the file, words, what it starts with, and its numbers.
+/// When a fault is there: name in the file, words, what it starts with, and the names of its numbers.
 type OnsetKind = (
     &'static str,
     &'static str,
     fn() -> Value,
-    &'static [(&'static str, &'static str, &'static str)],
+    &'static [&'static str],
 );
 
 const ONSETS: [OnsetKind; 5] = [
@@ -41,28 +42,25 @@ const ONSETS: [OnsetKind; 5] = [
         "from",
         "from a time on",
         || json!({"from": {"start_min": 10.0}}),
-        &[("start_min", "Begins after", "min")],
+        &["start_min"],
     ),
     (
         "intermittent",
         "on and off by chance",
         || json!({"intermittent": {"period_s": 60.0, "chance": 0.3}}),
-        &[
-            ("period_s", "Drawn anew every", "s"),
-            ("chance", "Chance to be there", "0 to 1"),
-        ],
+        &["period_s", "chance"],
     ),
     (
         "hot",
         "while the motor is hot",
         || json!({"hot": {"above_degc": 80.0}}),
-        &[("above_degc", "Winding above", "°C")],
+        &["above_degc"],
     ),
     (
         "vibration",
         "while the basket turns fast",
         || json!({"vibration": {"above_rpm": 300.0}}),
-        &[("above_rpm", "Basket above", "r/min")],
+        &["above_rpm"],
     ),
 ];
 
@@ -159,33 +157,38 @@ fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) ->
         .find(|(id, ..)| Some(*id) == kind.as_deref())
         .map_or(&[][..], |kind| kind.3);
     let told = |path: &str| -> Vec<String> {
-        let here = props.problems.iter().filter(|p| p.path == path);
-        here.map(|p| p.remedy.clone()).collect()
+        let here = props.told.iter().filter(|told| told.path == path);
+        here.map(|told| told.words.clone()).collect()
     };
+    let number = |path: String, value: &Value| {
+        let field = JOB.field_at(&path);
+        let problems = told(&path);
+        html! {
+            if let Some(field) = field {
+                <FieldRow key={path.clone()} path={path.clone()} label={field.label} kind={field.kind} hint={field.hint}
+                          value={value.clone()} {problems} edit={props.edit.clone()} />
+            }
+        }
+    };
+    let onset_at = format!("{at}.onset");
     html! {
-        <li class="desk__fault stack" key={format!("{index}-{}", text_of(&fault["id"]))}>
+        <li class="desk__fault stack" key={format!("{index}-{}", text_of(&fault["id"]))} id={id_of(&at)} tabindex="-1">
             <p class="row"><strong>{ name }</strong>
                 <button type="button" class="button button--small" aria-label={format!("Take out: {name}")}
                         onclick={set.reform(|_: MouseEvent| (String::new(), Value::Null))}>{ "Take out" }</button></p>
             { for told(&format!("{at}.id")).into_iter().map(|words| html! { <span class="field__error">{ words }</span> }) }
-            <FieldRow path={format!("{at}.severity")} label="Severity" kind={Kind::Number("0 to 1")} value={fault["severity"].clone()}
-                      problems={told(&format!("{at}.severity"))} edit={props.edit.clone()} />
-            <label class="field"><span class="field__label">{ "It is there" }</span>
-                <select {onchange}>
+            { number(format!("{at}.severity"), &fault["severity"]) }
+            <label class="field"><span class="field__label">{ JOB.label(&onset_at) }</span>
+                <select id={id_of(&onset_at)} {onchange}>
                     <option value="" selected={kind.is_none()}>{ "as it usually comes on" }</option>
                     { for ONSETS.iter().map(|(id, words, ..)| html! {
                         <option value={*id} selected={kind.as_deref() == Some(*id)}>{ *words }</option>
                     }) }
                 </select>
             </label>
-            { for numbers.iter().map(|(field, label, unit)| {
+            { for numbers.iter().map(|field| {
                 let inside = kind.clone().unwrap_or_default();
-                let path = format!("{at}.onset.{inside}.{field}");
-                // A check names the number by the onset alone.
-                let mut problems = told(&format!("{at}.onset.{field}"));
-                problems.extend(told(&path));
-                html! { <FieldRow key={path.clone()} path={path.clone()} label={*label} kind={Kind::Number(unit)}
-                                  value={onset[&inside][*field].clone()} {problems} edit={props.edit.clone()} /> }
+                number(format!("{onset_at}.{inside}.{field}"), &onset[&inside][*field])
             }) }
         </li>
     }

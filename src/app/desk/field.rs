@@ -7,8 +7,9 @@ use web_sys::HtmlSelectElement;
 use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
-use crate::app::desk::fields::Kind;
+use crate::app::desk::form_table::Kind;
 use crate::app::desk::state::Edit;
+use crate::app::desk::state::Unread;
 use crate::scenario;
 
 /// A field and what stands in it.
@@ -32,6 +33,38 @@ pub struct FieldRowProps {
     pub edit: Callback<Edit>,
 }
 
+/// What was typed, and the value that stood there then. A text on its way to a number, such as "3.",
+/// and one that means nothing stay as they are typed.
+#[derive(Clone, PartialEq)]
+struct Typed {
+    text: String,
+    over: Value,
+}
+
+impl Typed {
+    fn over(text: String, value: &Value) -> Self {
+        let over = value.clone();
+        Self { text, over }
+    }
+
+    /// It is what the value came from, or nothing has come in its place.
+    fn stands(&self, kind: Kind, value: &Value) -> bool {
+        match value_of(kind, &self.text) {
+            Some(meant) => meant == *value,
+            None => self.over == *value,
+        }
+    }
+}
+
+/// What is wanted where something was typed that means nothing, and what stands there until then.
+pub fn unread_words(kind: Kind, value: &Value) -> String {
+    let wanted = kind.wanted();
+    match shown_as(kind, value).as_str() {
+        "" => format!("{wanted}; until then nothing stands here"),
+        kept => format!("{wanted}; until then {kept} stays"),
+    }
+}
+
 /// The id of a field's control.
 pub fn id_of(path: &str) -> String {
     let plain = |c: char| if c.is_ascii_alphanumeric() { c } else { '-' };
@@ -41,18 +74,25 @@ pub fn id_of(path: &str) -> String {
 /// The row.
 #[component]
 pub fn FieldRow(props: &FieldRowProps) -> Html {
-    // What is being typed, as long as the field has the focus: "3." is on its way to a number.
-    let typed = use_state(|| None::<String>);
-    let id = id_of(&props.path);
-    let shown = typed.as_ref().filter(|text| {
-        let value = value_of(props.kind, text);
-        value.is_none() || value.as_ref() == Some(&props.value)
+    let unread = use_context::<Unread>();
+    let typed = use_state(|| {
+        let text = unread?.0.get(&*props.path)?.clone();
+        Some(Typed::over(text, &props.value))
     });
-    let unreadable = shown.is_some_and(|text| value_of(props.kind, text).is_none());
-    let text = shown.cloned().unwrap_or_else(|| text_of(&props.value));
+    let id = id_of(&props.path);
+    let shown = typed
+        .as_ref()
+        .filter(|typed| typed.stands(props.kind, &props.value));
+    let unreadable = shown.is_some_and(|typed| value_of(props.kind, &typed.text).is_none());
+    let text = shown.map_or_else(
+        || shown_as(props.kind, &props.value),
+        |typed| typed.text.clone(),
+    );
     let mut problems = props.problems.clone();
     if unreadable {
-        problems.insert(0, unreadable_words(props.kind).to_owned());
+        let words = unread_words(props.kind, &props.value);
+        problems.retain(|told| *told != words);
+        problems.insert(0, words);
     }
     let set = {
         let (edit, path) = (props.edit.clone(), props.path.to_string());
@@ -60,22 +100,31 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     };
     let oninput = {
         let (kind, typed, set) = (props.kind, typed.clone(), set.clone());
+        let (edit, path, value) = (
+            props.edit.clone(),
+            props.path.to_string(),
+            props.value.clone(),
+        );
         Callback::from(move |event: InputEvent| {
             let text = if kind == Kind::Text {
                 event.target_unchecked_into::<HtmlTextAreaElement>().value()
             } else {
                 event.target_unchecked_into::<HtmlInputElement>().value()
             };
-            if let Some(value) = value_of(kind, &text) {
-                set.emit(value);
+            match value_of(kind, &text) {
+                Some(value) => set.emit(value),
+                None => edit.emit(Edit::Unreadable(path.clone(), text.clone())),
             }
-            typed.set(Some(text));
+            typed.set(Some(Typed::over(text, &value)));
         })
     };
     let onblur = {
         let (typed, edit) = (typed.clone(), props.edit.clone());
         Callback::from(move |_: FocusEvent| {
-            typed.set(None);
+            // What means nothing stays until it is mended; a number is shown as it is kept.
+            if !unreadable {
+                typed.set(None);
+            }
             edit.emit(Edit::Settle);
         })
     };
@@ -97,8 +146,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
             }
         }
         _ => {
-            let mode =
-                matches!(props.kind, Kind::Number(_) | Kind::MaybeNumber(_)).then_some("decimal");
+            let mode = mode_of(props.kind);
             html! {
                 <input id={id.clone()} type="text" inputmode={mode} value={text} {oninput} {onblur} autocomplete="off"
                        aria-invalid={invalid} aria-describedby={described.clone()} />
@@ -111,13 +159,6 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
             { control }
             { notes(&id, &props.hint, &problems) }
         </div>
-    }
-}
-
-fn unreadable_words(kind: Kind) -> &'static str {
-    match kind {
-        Kind::Pairs => "pairs are needed here, such as tap_shut + lid_open",
-        _ => "a number is needed here, such as 3.5",
     }
 }
 
@@ -161,11 +202,18 @@ fn yes_row(props: &FieldRowProps, id: &str, set: Callback<Value>) -> Html {
 }
 
 fn unit(kind: Kind) -> Html {
+    match kind.unit() {
+        "" => Html::default(),
+        unit => html! { <span class="field__unit">{ format!(", {unit}") }</span> },
+    }
+}
+
+/// Which keys a telephone offers.
+fn mode_of(kind: Kind) -> Option<&'static str> {
     match kind {
-        Kind::Number(unit) | Kind::MaybeNumber(unit) => {
-            html! { <span class="field__unit">{ format!(", {unit}") }</span> }
-        }
-        _ => Html::default(),
+        Kind::Number(_) | Kind::MaybeNumber(_) | Kind::Percent => Some("decimal"),
+        Kind::Whole(_) | Kind::MaybeWhole(_) => Some("numeric"),
+        _ => None,
     }
 }
 
@@ -238,15 +286,32 @@ pub fn text_of(value: &Value) -> String {
     }
 }
 
+/// A value as it stands in a control of a kind.
+fn shown_as(kind: Kind, value: &Value) -> String {
+    match (kind, value.as_f64()) {
+        // A share such as 0.07 times a hundred is no round number.
+        (Kind::Percent, Some(share)) => (libm::round(share * 1e8) / 1e6).to_string(),
+        _ => text_of(value),
+    }
+}
+
+/// A number as it is typed; a comma is a decimal point in half of the world.
+fn number_in(text: &str) -> Option<f64> {
+    let number: f64 = text.trim().replace(',', ".").parse().ok()?;
+    number.is_finite().then_some(number)
+}
+
 /// What a text means in a field of a kind; nothing when it means nothing.
 fn value_of(kind: Kind, text: &str) -> Option<Value> {
     let trimmed = text.trim();
     match kind {
-        Kind::MaybeNumber(_) if trimmed.is_empty() => Some(Value::Null),
-        Kind::Number(_) | Kind::MaybeNumber(_) => {
-            // A comma is a decimal point in half of the world.
-            let number: f64 = trimmed.replace(',', ".").parse().ok()?;
-            number.is_finite().then(|| json!(number))
+        Kind::MaybeNumber(_) | Kind::MaybeWhole(_) if trimmed.is_empty() => Some(Value::Null),
+        Kind::Number(_) | Kind::MaybeNumber(_) => number_in(text).map(|number| json!(number)),
+        Kind::Percent => number_in(text).map(|number| json!(number / 100.0)),
+        Kind::Whole(_) | Kind::MaybeWhole(_) => {
+            let number = number_in(text)?;
+            let is_whole = libm::trunc(number) == number && (0.0..=1e6).contains(&number);
+            is_whole.then(|| json!(number as u32))
         }
         Kind::Pairs => {
             let pairs = text
@@ -278,6 +343,17 @@ mod tests {
     use super::*;
 
     #[test]
+    fn what_means_nothing_stays_as_typed_until_another_value_comes() {
+        let kind = Kind::Number("kg");
+        let typed = Typed::over("abc".to_owned(), &json!(3.0));
+        assert!(typed.stands(kind, &json!(3.0)) && !typed.stands(kind, &json!(4.0)));
+        let half = Typed::over("3.".to_owned(), &json!(2.0));
+        assert!(half.stands(kind, &json!(3.0)) && !half.stands(kind, &json!(2.0)));
+        let words = unread_words(kind, &json!(0.3));
+        assert!(words.ends_with("until then 0.3 stays"), "{words}");
+    }
+
+    #[test]
     fn what_is_typed_means_what_it_says() {
         let number = |text| value_of(Kind::Number("kg"), text);
         assert_eq!(number("3,5"), Some(json!(3.5)));
@@ -286,11 +362,21 @@ mod tests {
             assert_eq!(number(wrong), None, "{wrong}");
         }
         assert_eq!(value_of(Kind::MaybeNumber("mA"), " "), Some(Value::Null));
+        let whole = |text| value_of(Kind::Whole("months"), text);
+        assert_eq!(whole("24"), Some(json!(24)));
+        for wrong in ["2.5", "-1", "1e9", "", "two"] {
+            assert_eq!(whole(wrong), None, "{wrong}");
+        }
+        assert_eq!(value_of(Kind::Percent, "7,5"), Some(json!(0.075)));
+        assert_eq!(shown_as(Kind::Percent, &json!(0.07)), "7");
         assert_eq!(
             value_of(Kind::Words, "ask first, , look "),
             Some(json!(["ask first", "look"]))
         );
         assert_eq!(text_of(&json!(3.0)), "3");
+        for wrong in ["abc", "-", "1.000,5", "5 kg"] {
+            assert_eq!(number(wrong), None, "{wrong}");
+        }
         let pairs = json!([["a", "b"], ["c", "d"]]);
         assert_eq!(text_of(&pairs), "a + b, c + d");
         assert_eq!(value_of(Kind::Pairs, "a + b, c+d ,"), Some(pairs));

@@ -1,84 +1,18 @@
-//! What the form asks, in the order in which a story is told: one line a field of the job file,
-//! named by its path. Lists with a shape of their own (answers, faults, van) have components.
+//! What the form of a job asks, in the order in which a story is told: one line a field of the job
+//! file, named by its path. Lists with a shape of their own (answers, faults, van) have components.
 
+use crate::app::desk::form_table::FormTable;
+use crate::app::desk::form_table::Kind;
+use crate::app::desk::form_table::Section;
+use crate::app::desk::form_table::field;
+use crate::app::desk::inside_fields::INSIDE;
 use crate::app::desk::visit_fields::VISIT;
 
-/// How a field is filled in.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Kind {
-    /// One line of text.
-    Line,
-    /// Several lines of text.
-    Text,
-    /// A list of short texts, with commas between.
-    Words,
-    /// A number with its unit.
-    Number(&'static str),
-    /// A number that may be left out.
-    MaybeNumber(&'static str),
-    /// Yes or no.
-    Yes,
-    /// One of these values, by their words.
-    Choice(&'static [(&'static str, &'static str)]),
-    /// Yes, no, or as usual.
-    MaybeYes(&'static str),
-    /// A machine that ships.
-    Machine,
-    /// 1 to 5.
-    Level,
-    /// Modes of the instruments, all of them when left out.
-    Instruments,
-    /// The customer's answers.
-    Answers,
-    /// What is wrong.
-    Faults,
-    /// Parts on board.
-    Van,
-    /// Answers on the phone.
-    Phone,
-    /// What the parts store lacks.
-    Stock,
-    /// What is out of the ordinary about the place.
-    Place,
-    /// Pairs of names, a plus sign within and a comma between.
-    Pairs,
-}
-
-/// One field of the form.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Field {
-    /// Where it stands in the file.
-    pub path: &'static str,
-    /// What it is called.
-    pub label: &'static str,
-    /// What helps to fill it in; may be empty.
-    pub hint: &'static str,
-    /// How.
-    pub kind: Kind,
-}
-
-/// A group of fields.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Section {
-    /// Its heading.
-    pub title: &'static str,
-    /// Its fields.
-    pub fields: &'static [Field],
-}
-
-pub(super) const fn field(
-    path: &'static str,
-    label: &'static str,
-    kind: Kind,
-    hint: &'static str,
-) -> Field {
-    Field {
-        path,
-        label,
-        hint,
-        kind,
-    }
-}
+/// The form of a job.
+pub const JOB: FormTable = FormTable {
+    sections: SECTIONS,
+    inside: INSIDE,
+};
 
 const ATTITUDES: &[(&str, &str)] = &[
     ("friendly", "friendly"),
@@ -89,7 +23,7 @@ const ATTITUDES: &[(&str, &str)] = &[
 ];
 
 /// The form, from the machine to the marks.
-pub const SECTIONS: &[Section] = &[
+const SECTIONS: &[Section] = &[
     Section {
         title: "The job",
         fields: &[
@@ -199,7 +133,7 @@ pub const SECTIONS: &[Section] = &[
             ),
             field(
                 "customer.answers",
-                "Answers",
+                "Answers to the technician’s questions",
                 Kind::Answers,
                 "They need not be true. A second answer comes when the question is asked again, differently.",
             ),
@@ -282,8 +216,8 @@ pub const SECTIONS: &[Section] = &[
             field(
                 "rules.pass_marks",
                 "Marks to reach",
-                Kind::MaybeNumber("of 100"),
-                "Empty: no bar. A critical safety finding caps the marks at 39 in any case.",
+                Kind::MaybeNumber("marks"),
+                "Of 100. Empty: no bar. A critical safety finding caps the marks at 39 in any case.",
             ),
             field(
                 "reference.cost",
@@ -301,65 +235,131 @@ pub const SECTIONS: &[Section] = &[
     },
 ];
 
-/// What the form calls the field at a path; the nearest holder's name for what lies inside one.
-pub fn label_of(path: &str) -> Option<&'static str> {
-    let fields = || SECTIONS.iter().flat_map(|section| section.fields);
-    let exact = fields().find(|field| field.path == path);
-    let holder = || fields().find(|field| path.starts_with(field.path));
-    exact.or_else(holder).map(|field| field.label)
-}
-
-/// The field a problem belongs beside: its own, or the one that holds it.
-pub fn is_beside(field: &Field, problem_path: &str) -> bool {
-    problem_path
-        .strip_prefix(field.path)
-        .is_some_and(|rest| rest.is_empty() || rest.starts_with(['.', '[']))
-}
-
-#[cfg(test)]
+#[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests {
     use serde_json::Value;
+    use serde_json::json;
 
     use super::*;
+    use crate::app::as_text::as_text;
+    use crate::app::desk::field::id_of;
+    use crate::app::desk::form::Form;
+    use crate::app::desk::form::FormProps;
+    use crate::app::desk::form_table::holders;
+    use crate::bench::scenario::QUESTIONS;
+    use crate::bench::scenario::Question;
+    use crate::bench::visit::PHONE_QUESTIONS;
     use crate::scenario::edit;
+    use crate::scenario::job_file::JobFile;
     use crate::scenario::job_files;
+    use crate::scenario::read::read_value;
 
+    /// Paths of all values, entries of lists of texts and numbers left out.
     fn leaves(path: &str, value: &Value, found: &mut Vec<String>) {
         match value {
             Value::Object(fields) => {
                 for (name, inside) in fields {
-                    let path = if path.is_empty() {
-                        name.clone()
-                    } else {
-                        format!("{path}.{name}")
-                    };
-                    leaves(&path, inside, found);
+                    let at = [path, name].join(".");
+                    leaves(at.trim_start_matches('.'), inside, found);
+                }
+            }
+            Value::Array(list) if list.iter().any(Value::is_object) => {
+                for (index, inside) in list.iter().enumerate() {
+                    leaves(&format!("{path}[{index}]"), inside, found);
                 }
             }
             _ => found.push(path.to_owned()),
         }
     }
 
+    fn paths_of(job: &JobFile) -> Vec<String> {
+        let mut paths = Vec::new();
+        leaves("", &edit::as_value(job), &mut paths);
+        paths.retain(|path| path != "format");
+        paths
+    }
+
+    /// A job that says everything a job can say.
+    fn full() -> JobFile {
+        let mut whole = edit::as_value(&job_files().expect("sound")[0].file);
+        let fault =
+            |onset: Value| json!({ "id": "capacitor_low", "severity": 0.5, "onset": onset });
+        whole["faults"] = json!([
+            fault(json!("constant")),
+            fault(json!({"from": {"start_min": 1.0}})),
+            fault(json!({"intermittent": {"period_s": 60.0, "chance": 0.3}})),
+            fault(json!({"hot": {"above_degc": 80.0}})),
+            fault(json!({"vibration": {"above_rpm": 300.0}})),
+        ]);
+        whole["double_faults"] = json!([["capacitor_low", "belt_off"]]);
+        whole["site"]["water_l"] = json!(3.0);
+        whole["rules"] = json!({
+            "instruments": ["ohms"], "gauges": ["watch"], "hints": true,
+            "budget": 90.0, "minutes": 60.0, "pass_marks": 50.0,
+        });
+        whole["reference"] = json!({"cost": 60.0, "minutes": 40.0});
+        whole["visit"] = json!({
+            "phone": {"phone_machine": "Old."},
+            "store": {"belt": {"ready": "tomorrow", "price": 9.0}},
+            "instrument": {
+                "battery_percent": 90.0, "lead_broken": true, "lead_cracked": true, "fuse_blown": true,
+                "gain": 1.1, "calibrated_months_ago": 3, "category": 3,
+            },
+            "papers": {"bought_months_ago": 5, "plate_readable": true, "misused": true, "covered_months": 24},
+            "person": {"manner": "vague", "tenant": true, "haggles_percent": 5.0, "limit": 90.0},
+            "place": ["dog"],
+        });
+        read_value("full", &whole).expect("a job")
+    }
+
     #[test]
-    fn every_field_of_a_shipped_job_has_its_place_on_the_form() {
-        let fields: Vec<&Field> = SECTIONS.iter().flat_map(|s| s.fields).collect();
-        for job in job_files().expect("sound") {
-            let mut paths = Vec::new();
-            leaves("", &edit::as_value(&job.file), &mut paths);
-            for path in paths.iter().filter(|path| *path != "format") {
-                assert!(
-                    fields.iter().any(|f| is_beside(f, path)),
-                    "{}: {path}",
-                    job.id
-                );
-            }
+    fn every_field_of_a_job_has_its_place_on_the_form() {
+        let shipped = job_files().expect("sound");
+        let jobs = shipped.iter().map(|job| job.file.clone());
+        for path in jobs.chain([full()]).flat_map(|job| paths_of(&job)) {
+            assert!(JOB.field_at(&path).is_some(), "{path}");
         }
     }
 
     #[test]
-    fn a_problem_inside_a_list_is_told_beside_the_list() {
-        assert_eq!(label_of("faults[0].severity"), Some("Faults"));
-        assert_eq!(label_of("customer.answers.when"), Some("Answers"));
-        assert_eq!(label_of("colour"), None);
+    fn every_control_of_the_form_is_in_the_table_and_every_field_leads_to_one() {
+        let html = as_text::<Form>(|| FormProps {
+            job: full(),
+            told: Vec::new(),
+            edit: yew::Callback::noop(),
+        });
+        let drawn: Vec<&str> = html
+            .split("id=\"")
+            .filter_map(|rest| rest.split('"').next())
+            .filter(|id| id.starts_with("field-"))
+            .filter(|id| !id.ends_with("-hint") && !id.ends_with("-error"))
+            .collect();
+        let paths = paths_of(&full());
+        for path in &paths {
+            let leads = holders(path).any(|holder| drawn.contains(&id_of(holder).as_str()));
+            assert!(leads, "{path} leads nowhere");
+        }
+        // A question has its fields on the form before anything is answered.
+        let asked = |place: &str, questions: &[Question], end: &str| -> Vec<String> {
+            let paths = questions.iter().map(|q| format!("{place}.{}{end}", q.id));
+            paths.collect()
+        };
+        let more = [
+            asked("customer.answers", &QUESTIONS, "[0]"),
+            asked("customer.answers", &QUESTIONS, "[1]"),
+            asked("visit.phone", &PHONE_QUESTIONS, ""),
+        ];
+        let known: Vec<(String, &str)> = paths
+            .iter()
+            .chain(more.iter().flatten())
+            .flat_map(|path| holders(path))
+            .map(|path| (id_of(path), path))
+            .collect();
+        for id in drawn {
+            let path = known.iter().find(|(known, _)| known == id);
+            let path = path.map_or_else(|| panic!("{id} is of no field"), |(_, path)| *path);
+            let field = JOB.field_at(path).expect("in the table");
+            assert!(html.contains(field.label), "{path}: {}", field.label);
+        }
     }
 }

@@ -6,11 +6,12 @@ use yew::prelude::*;
 use crate::app::desk::answers::AnswerList;
 use crate::app::desk::faults::FaultList;
 use crate::app::desk::field::FieldRow;
-use crate::app::desk::fields::Field;
-use crate::app::desk::fields::Kind;
-use crate::app::desk::fields::SECTIONS;
-use crate::app::desk::fields::is_beside;
+use crate::app::desk::fields::JOB;
+use crate::app::desk::form_table::Field;
+use crate::app::desk::form_table::Kind;
+use crate::app::desk::form_table::is_beside;
 use crate::app::desk::state::Edit;
+use crate::app::desk::told::Told;
 use crate::app::desk::van::Bag;
 use crate::app::desk::van::Van;
 use crate::app::desk::visit_lists::Phone;
@@ -18,7 +19,6 @@ use crate::app::desk::visit_lists::Place;
 use crate::app::desk::visit_lists::Stock;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::problem::Problem;
 
 /// The job and what is wrong with it.
 #[derive(Properties, PartialEq)]
@@ -26,7 +26,7 @@ pub struct FormProps {
     /// The job.
     pub job: JobFile,
     /// What is wrong, each with its field.
-    pub problems: Vec<Problem>,
+    pub told: Vec<Told>,
     /// Where changes go.
     pub edit: Callback<Edit>,
 }
@@ -37,7 +37,7 @@ pub fn Form(props: &FormProps) -> Html {
     let whole = edit::as_value(&props.job);
     html! {
         <div class="desk__form">
-            { for SECTIONS.iter().map(|section| html! {
+            { for JOB.sections.iter().map(|section| html! {
                 <section class="card stack" aria-label={section.title} key={section.title}>
                     <h2 class="card__title">{ section.title }</h2>
                     { for section.fields.iter().map(|field| row(props, field, &whole)) }
@@ -48,33 +48,37 @@ pub fn Form(props: &FormProps) -> Html {
 }
 
 fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
-    let beside = props.problems.iter().filter(|p| is_beside(field, &p.path));
+    let beside = props
+        .told
+        .iter()
+        .filter(|told| is_beside(field, &told.path));
+    let here: Vec<Told> = beside.cloned().collect();
+    let problems: Vec<String> = here.iter().map(|told| told.words.clone()).collect();
     let (job, edit) = (props.job.clone(), props.edit.clone());
-    let told = |problems: Vec<Problem>| problems.into_iter().map(|p| p.remedy).collect::<Vec<_>>();
-    let here: Vec<Problem> = beside.cloned().collect();
     match field.kind {
         Kind::Faults => html! {
             <>
+                <p class="field__label">{ field.label }</p>
                 <p class="field__hint">{ field.hint }</p>
-                <FaultList {job} problems={here} {edit} />
+                <FaultList {job} told={here} {edit} />
             </>
         },
         Kind::Answers => html! {
-            <details class="desk__answers" open={!here.is_empty()}>
-                <summary class="field__label">{ "Answers to the technician's questions" }</summary>
+            <details class="desk__answers">
+                <summary class="field__label">{ field.label }</summary>
                 <p class="field__hint">{ field.hint }</p>
-                <AnswerList {job} problems={here} {edit} />
+                <AnswerList {job} told={here} {edit} />
             </details>
         },
-        Kind::Phone => html! { <Phone {job} problems={told(here)} {edit} /> },
-        Kind::Stock => html! { <Stock {job} problems={told(here)} {edit} /> },
-        Kind::Place => html! { <Place {job} problems={told(here)} {edit} /> },
-        Kind::Van => html! { <Van {job} problems={told(here)} {edit} /> },
-        Kind::Instruments => html! { <Bag {job} problems={told(here)} {edit} /> },
+        Kind::Phone => html! { <Phone {job} {problems} {edit} /> },
+        Kind::Stock => html! { <Stock {job} told={here} {edit} /> },
+        Kind::Place => html! { <Place {job} {problems} {edit} /> },
+        Kind::Van => html! { <Van {job} {problems} {edit} /> },
+        Kind::Instruments => html! { <Bag {job} {problems} {edit} /> },
         kind => html! {
             <FieldRow key={field.path} path={field.path} label={field.label} hint={field.hint} {kind}
                       value={edit::get(whole, field.path).cloned().unwrap_or_default()}
-                      problems={told(here)} {edit} />
+                      {problems} {edit} />
         },
     }
 }

@@ -7,20 +7,18 @@ use gloo::timers::callback::Timeout;
 use serde_json::json;
 use yew::prelude::*;
 
+use crate::app::desk::checks::check_lines;
 use crate::app::desk::fair::Fair;
-use crate::app::desk::field::id_of;
-use crate::app::desk::fields::label_of;
 use crate::app::desk::judged::Judged;
 use crate::app::desk::share::Share;
 use crate::app::desk::state::Edit;
+use crate::app::desk::told::Told;
 use crate::app::format;
-use crate::app::hooks::focus_on;
 use crate::app::replay::Replayed;
 use crate::app::route::Route;
 use crate::bench::scenario::Scenario;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::problem::Problem;
 use crate::score;
 use crate::score::Behaviour;
 
@@ -33,7 +31,7 @@ pub struct LiveProps {
     /// The job.
     pub job: JobFile,
     /// What is wrong.
-    pub problems: Vec<Problem>,
+    pub told: Vec<Told>,
     /// Where changes go.
     pub edit: Callback<Edit>,
     /// What is said of the job so far.
@@ -47,9 +45,9 @@ pub struct LiveProps {
 pub fn LiveSide(props: &LiveProps) -> Html {
     html! {
         <div class="desk__live">
-            { checks(&props.problems) }
+            { checks(&props.told) }
             <Machine job={props.job.clone()} edit={props.edit.clone()} />
-            if props.problems.is_empty() {
+            if props.told.is_empty() {
                 <section class="card stack" aria-labelledby="fair">
                     <h2 class="card__title" id="fair">{ "Fairness" }</h2>
                     <Fair job={props.job.clone()} judged={props.judged.clone()} edit={props.edit.clone()} on_replay={props.on_replay.clone()} />
@@ -57,7 +55,7 @@ pub fn LiveSide(props: &LiveProps) -> Html {
             }
             <section class="card stack" aria-labelledby="share">
                 <h2 class="card__title" id="share" tabindex="-1">{ "Share" }</h2>
-                if props.problems.is_empty() {
+                if props.told.is_empty() {
                     <Share job={props.job.clone()} />
                 } else {
                     <p>{ "A job can be given away once nothing above is missing." }</p>
@@ -67,25 +65,15 @@ pub fn LiveSide(props: &LiveProps) -> Html {
     }
 }
 
-fn checks(problems: &[Problem]) -> Html {
-    let line = |problem: &Problem| {
-        let path = problem.path.clone();
-        let go = Callback::from(move |_: MouseEvent| focus_on(&id_of(&path)));
-        let label = label_of(&problem.path).unwrap_or(&problem.path);
-        html! {
-            <li class="fairness__line fairness__line--unfair">
-                <button type="button" class="desk__go" onclick={go}>{ label }</button>{ format!(": {}", problem.remedy) }
-            </li>
-        }
-    };
+fn checks(all: &[Told]) -> Html {
     html! {
         <section class="card" aria-labelledby="checks">
             <h2 class="card__title" id="checks">{ "Checks" }</h2>
             <div role="status"><ul class="fairness desk__list">
-                if problems.is_empty() {
+                if all.is_empty() {
                     <li class="fairness__line fairness__line--fair">{ "Everything that a job needs is there." }</li>
                 }
-                { for problems.iter().map(line) }
+                { check_lines(all) }
             </ul></div>
         </section>
     }

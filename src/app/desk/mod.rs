@@ -2,14 +2,17 @@
 
 mod answers;
 mod apprentices;
+pub mod checks;
 pub mod draft;
 mod fair;
 mod faults;
-mod field;
+pub mod field;
 pub mod fields;
 mod form;
+pub mod form_table;
 mod history;
 mod home;
+mod inside_fields;
 mod judged;
 mod live;
 mod qr;
@@ -17,7 +20,8 @@ mod screen;
 mod set_draft;
 mod set_maker;
 mod share;
-mod state;
+pub mod state;
+pub mod told;
 mod van;
 mod visit_fields;
 mod visit_lists;

@@ -1,14 +1,21 @@
 //! One draft on the desk: form at the left, the live side at the right, and a bar over both.
 
+use serde_json::Value;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::desk::draft::Draft;
+use crate::app::desk::field::unread_words;
+use crate::app::desk::fields::JOB;
 use crate::app::desk::form::Form;
 use crate::app::desk::judged::use_judged;
 use crate::app::desk::live::LiveSide;
 use crate::app::desk::state::Desk;
 use crate::app::desk::state::Edit;
+use crate::app::desk::state::Unread;
+use crate::app::desk::told::Told;
+use crate::app::desk::told::Words;
+use crate::app::desk::told::called;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::go_to;
 use crate::app::own;
@@ -16,8 +23,12 @@ use crate::app::replay::Replay;
 use crate::app::replay::Replayed;
 use crate::app::route::Route;
 use crate::scenario;
+use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::problem::Problem;
+
+/// Said of a change that a job cannot hold.
+const REFUSED: &str = "what was entered cannot stand here; what stood here before is kept";
 
 /// Which draft.
 #[derive(Properties, PartialEq)]
@@ -87,10 +98,11 @@ fn Editor(props: &EditorProps) -> Html {
         let desk = desk.dispatcher();
         use_callback((), move |change: Edit, ()| desk.dispatch(change))
     };
-    let problems = use_memo((job.clone(), desk.refused.clone()), |(job, refused)| {
-        problems(job, refused.as_ref())
-    });
-    let judged = use_judged(problems.is_empty().then_some(&job));
+    let told = use_memo(
+        (job.clone(), desk.refused.clone(), desk.unread.clone()),
+        |(job, refused, unread)| told(job, refused.as_deref(), unread),
+    );
+    let judged = use_judged(told.is_empty().then_some(&job));
     let on_replay = {
         let replayed = replayed.clone();
         use_callback((), move |one: Replayed, ()| replayed.set(Some(one)))
@@ -115,9 +127,11 @@ fn Editor(props: &EditorProps) -> Html {
     html! {
         <main class="page desk" id="main" tabindex="-1" {onkeydown}>
             <Bar title={job.title.clone()} saved={(*saved).clone()} can_undo={desk.history.can_undo()} can_redo={desk.history.can_redo()}
-                 is_sound={problems.is_empty()} draft={props.draft.id.clone()} job={job.clone()} edit={edit.clone()} />
-            <Form job={job.clone()} problems={(*problems).clone()} edit={edit.clone()} />
-            <LiveSide {job} problems={(*problems).clone()} {edit} {judged} {on_replay} />
+                 is_sound={told.is_empty()} draft={props.draft.id.clone()} job={job.clone()} edit={edit.clone()} />
+            <ContextProvider<Unread> context={desk.unread.clone()}>
+                <Form job={job.clone()} told={(*told).clone()} edit={edit.clone()} />
+            </ContextProvider<Unread>>
+            <LiveSide {job} told={(*told).clone()} {edit} {judged} {on_replay} />
         </main>
     }
 }
@@ -134,18 +148,25 @@ fn step_of(event: &KeyboardEvent) -> Option<Edit> {
     }
 }
 
-fn problems(job: &JobFile, refused: Option<&(String, String)>) -> Vec<Problem> {
-    let refused = refused.map(|(path, why)| Problem {
-        file: String::new(),
-        path: path.clone(),
-        found: String::new(),
-        remedy: why.clone(),
+/// What is wrong with the job, in the words of the form.
+fn told(job: &JobFile, refused: Option<&str>, unread: &Unread) -> Vec<Told> {
+    let whole = edit::as_value(job);
+    let words = Words {
+        form: &JOB,
+        whole: &whole,
+        called: &|name| called(&job.machine, name),
+    };
+    let refused = refused.map(|path| Problem::new("", path, "", REFUSED));
+    let unread = unread.0.iter().filter_map(|(path, text)| {
+        let field = JOB.field_at(path)?;
+        let value = edit::get(&whole, path).unwrap_or(&Value::Null);
+        let remedy = unread_words(field.kind, value);
+        Some(Problem::new("", path, text, &remedy))
     });
     let checked = scenario::job_of("draft", job).err();
-    refused
-        .into_iter()
-        .chain(checked.into_iter().flat_map(|error| error.problems))
-        .collect()
+    let checked = checked.into_iter().flat_map(|error| error.problems);
+    let problems = refused.into_iter().chain(unread).chain(checked);
+    problems.map(|problem| words.told(&problem)).collect()
 }
 
 #[derive(Properties, PartialEq)]

@@ -3,16 +3,49 @@
 
 use serde::Deserialize;
 use serde::Serialize;
+use serde_json::Value;
 
 use crate::app::desk::draft::Draft;
+use crate::app::desk::fields::JOB;
+use crate::app::desk::form_table::FormTable;
+use crate::app::desk::form_table::Kind;
+use crate::app::desk::form_table::Section;
+use crate::app::desk::form_table::field;
+use crate::app::desk::told::Words;
+use crate::app::desk::told::called;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::scenario;
+use crate::scenario::edit;
+use crate::scenario::problem::Problem;
 use crate::scenario::read::read_back;
 use crate::scenario::set_file::SET_FORMAT;
 use crate::scenario::set_file::SetFile;
 use crate::scenario::share;
 use crate::scenario::write;
+
+/// The form of a training set.
+pub const SET: FormTable = FormTable {
+    sections: &[Section {
+        title: "The set",
+        fields: &[
+            field("title", "Title", Kind::Line, ""),
+            field(
+                "about",
+                "What it is for",
+                Kind::Text,
+                "A sentence or two for those who work it.",
+            ),
+            field(
+                "mastered_at_marks",
+                "The next job opens from",
+                Kind::Number("marks of 100"),
+                "",
+            ),
+        ],
+    }],
+    inside: &[field("jobs", "Jobs", Kind::Inside, "")],
+};
 
 /// What it is kept under: one is made at a time.
 pub const SET_KEY: &str = "set-draft";
@@ -135,11 +168,39 @@ impl SetDraft {
             Ok(_) if told.is_empty() => Ok(set),
             Ok(_) => Err(told),
             Err(error) => {
-                told.extend(error.problems.iter().map(ToString::to_string));
+                let problems = error.problems.iter();
+                told.extend(problems.map(|problem| in_words(problem, &set)));
                 Err(told)
             }
         }
     }
+}
+
+/// What is wrong with the set, or with a draft in it, as its form says it.
+fn in_words(problem: &Problem, set: &SetFile) -> String {
+    let draft = set
+        .files
+        .iter()
+        .find(|(name, _)| problem.file.ends_with(&format!("files.{name}")));
+    let Some((_, job)) = draft else {
+        let words = Words {
+            form: &SET,
+            whole: &Value::Null,
+            called: &|name| Some(set.files.get(name)?.title.clone()),
+        };
+        return words.told(problem).line();
+    };
+    let whole = edit::as_value(job);
+    let words = Words {
+        form: &JOB,
+        whole: &whole,
+        called: &|name| called(&job.machine, name),
+    };
+    let title = match job.title.trim() {
+        "" => "A draft without a title".to_owned(),
+        title => format!("Draft “{title}”"),
+    };
+    format!("{title}. {}", words.told(problem).line())
 }
 
 #[cfg(test)]
@@ -181,7 +242,12 @@ mod tests {
         let file = set.file(&[draft(shipped.clone())]).expect("sound");
         assert_eq!((file.jobs.len(), file.files.len()), (2, 1));
         let told = set.file(&[draft(blank())]).expect_err("no title");
-        assert!(told.iter().any(|why| why.contains("title")), "{told:?}");
+        let lines = ["Title: must not be empty", "Complaint: must not be empty"];
+        for line in lines {
+            let line = format!("A draft without a title. {line}");
+            assert!(told.contains(&line), "{told:?}");
+        }
+        assert!(!told.iter().any(|why| why.contains('"')), "{told:?}");
         let told = set.file(&[]).expect_err("gone");
         assert!(
             told.iter().any(|why| why.contains("take it out")),

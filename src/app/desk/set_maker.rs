@@ -1,6 +1,5 @@
 //! Making a training set: which jobs, in which order, and the file that a class is given.
 
-use serde_json::Value;
 use serde_json::json;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlSelectElement;
@@ -8,8 +7,9 @@ use yew::prelude::*;
 
 use crate::app::desk::draft::Draft;
 use crate::app::desk::field::FieldRow;
-use crate::app::desk::fields::Kind;
+use crate::app::desk::form_table::Field;
 use crate::app::desk::set_draft::Chosen;
+use crate::app::desk::set_draft::SET;
 use crate::app::desk::set_draft::SetDraft;
 use crate::app::desk::share::data_address;
 use crate::app::desk::share::file_stem;
@@ -94,16 +94,18 @@ fn about(set: &SetDraft, change: &Callback<SetDraft>) -> Html {
             change.emit(next);
         })
     };
-    let field =
-        |path: &'static str, label: &'static str, kind, hint: &'static str, value: Value| {
-            html! { <FieldRow {path} {label} {kind} {hint} {value} edit={edit.clone()} /> }
+    let row = |field: &Field| {
+        let value = match field.path {
+            "title" => json!(set.title),
+            "about" => json!(set.about),
+            _ => json!(set.mastered_at_marks),
         };
+        html! { <FieldRow path={field.path} label={field.label} kind={field.kind} hint={field.hint} {value} edit={edit.clone()} /> }
+    };
     html! {
-        <section class="card stack" aria-label="The set">
-            { field("title", "Title", Kind::Line, "", json!(set.title)) }
-            { field("about", "What it is for", Kind::Text, "A sentence or two for those who work it.", json!(set.about)) }
-            { field("mastered_at_marks", "The next job opens from", Kind::Number("marks of 100"), "", json!(set.mastered_at_marks)) }
-        </section>
+        { for SET.sections.iter().map(|section| html! {
+            <section class="card stack" aria-label={section.title}>{ for section.fields.iter().map(row) }</section>
+        }) }
     }
 }
 

@@ -1,12 +1,15 @@
 //! The job on the desk and every change of it.
 
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use serde_json::Value;
 use serde_json::json;
 use yew::prelude::*;
 
+use crate::app::desk::form_table::holders;
 use crate::app::desk::history::History;
+use crate::scenario::FileError;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 
@@ -15,6 +18,8 @@ use crate::scenario::job_file::JobFile;
 pub enum Edit {
     /// A field, by its path, gets a value; nothing takes it out.
     Set(String, Value),
+    /// What is typed in a field, by its path, means nothing there; its value stays.
+    Unreadable(String, String),
     /// The field is left.
     Settle,
     /// Back by one step.
@@ -23,13 +28,25 @@ pub enum Edit {
     Redo,
 }
 
+/// What stands in fields without meaning anything there, by the fields' paths.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Unread(pub BTreeMap<String, String>);
+
+/// Holders that come whole: what they begin with when the first of their fields is set.
+const BEGINNINGS: [(&str, fn() -> Value); 2] = [
+    ("reference", || json!({ "cost": 0.0, "minutes": 0.0 })),
+    ("visit.person", || json!({ "manner": "honest" })),
+];
+
 /// The job on the desk.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Desk {
     /// The job with its past.
     pub history: History,
-    /// A change that the job could not take: field and reason.
-    pub refused: Option<(String, String)>,
+    /// The field of a change that the job could not take.
+    pub refused: Option<String>,
+    /// What was typed and is no value yet.
+    pub unread: Unread,
 }
 
 impl Desk {
@@ -38,30 +55,55 @@ impl Desk {
         Self {
             history: History::of(job),
             refused: None,
+            unread: Unread::default(),
         }
     }
 
     fn set(&mut self, path: &str, value: Value) {
-        let job = self.history.now();
-        let changed = match path.strip_prefix("reference.") {
-            // Target cost and time come and go together.
-            Some(_) if value.is_null() => edit::with(job, "reference", Value::Null),
-            Some(_) if job.reference.is_none() => {
-                let both = json!({ "cost": 0.0, "minutes": 0.0 });
-                edit::with(job, "reference", both).and_then(|job| edit::with(&job, path, value))
-            }
-            _ => edit::with(job, path, value),
-        };
-        match changed {
+        let takes_entry_out = path.ends_with(']') && value.is_null();
+        match changed(self.history.now(), path, value) {
             Ok(job) => {
                 self.refused = None;
-                self.history.change(path, job);
+                self.unread.0.remove(path);
+                if let Some(list) = holders(path).nth(1).filter(|_| takes_entry_out) {
+                    let unread = &mut self.unread.0;
+                    unread.retain(|path, _| holders(path).all(|holder| holder != list));
+                }
+                self.step(|history| history.change(path, job));
             }
-            Err(error) => {
-                let why = error.problems.first().map(|p| p.remedy.clone());
-                self.refused = Some((path.to_owned(), why.unwrap_or_default()));
-            }
+            Err(_) => self.refused = Some(path.to_owned()),
         }
+    }
+
+    /// Goes to another state of the job; what was typed over a value that is no more goes with it.
+    fn step(&mut self, step: impl FnOnce(&mut History)) {
+        if self.unread.0.is_empty() {
+            return step(&mut self.history);
+        }
+        let before = edit::as_value(self.history.now());
+        step(&mut self.history);
+        let after = edit::as_value(self.history.now());
+        self.unread.0.retain(|path, _| {
+            let held = holders(path).nth(1).unwrap_or_default();
+            let is_gone = edit::get(&before, held).is_some() && edit::get(&after, held).is_none();
+            !is_gone && edit::get(&before, path) == edit::get(&after, path)
+        });
+    }
+}
+
+fn changed(job: &JobFile, path: &str, value: Value) -> Result<JobFile, FileError> {
+    if path.starts_with("reference.") && value.is_null() {
+        // Target cost and time come and go together.
+        return edit::with(job, "reference", Value::Null);
+    }
+    let whole = edit::as_value(job);
+    let begins = BEGINNINGS.iter().find(|(holder, _)| {
+        holders(path).skip(1).any(|held| held == *holder)
+            && edit::get(&whole, holder).is_none_or(Value::is_null)
+    });
+    match begins {
+        Some((holder, begin)) => edit::with(&edit::with(job, holder, begin())?, path, value),
+        None => edit::with(job, path, value),
     }
 }
 
@@ -72,9 +114,10 @@ impl Reducible for Desk {
         let mut next = (*self).clone();
         match change {
             Edit::Set(path, value) => next.set(&path, value),
+            Edit::Unreadable(path, text) => drop(next.unread.0.insert(path, text)),
             Edit::Settle => next.history.settle(),
-            Edit::Undo => next.history.undo(),
-            Edit::Redo => next.history.redo(),
+            Edit::Undo => next.step(History::undo),
+            Edit::Redo => next.step(History::redo),
         }
         next.into()
     }
@@ -84,6 +127,7 @@ impl Reducible for Desk {
 mod tests {
     use super::*;
     use crate::app::desk::draft::blank;
+    use crate::scenario::visit_file::MannerFile;
 
     fn after(changes: impl IntoIterator<Item = Edit>) -> Rc<Desk> {
         let desk = Rc::new(Desk::of(blank()));
@@ -105,13 +149,54 @@ mod tests {
     }
 
     #[test]
+    fn a_customer_who_pays_through_a_landlord_answers_honestly_unless_said_otherwise() {
+        let desk = after([set("visit.person.tenant", json!(true))]);
+        assert_eq!(desk.refused, None);
+        let visit = desk.history.now().visit.clone().expect("a visit");
+        let person = visit.person.expect("a person");
+        assert!(person.tenant && person.manner == MannerFile::Honest);
+    }
+
+    #[test]
+    fn what_means_nothing_is_kept_beside_the_last_value_until_it_is_mended() {
+        let unread = |path: &str, text: &str| Edit::Unreadable(path.to_owned(), text.to_owned());
+        let desk = after([
+            set("site.load_kg", json!(4.0)),
+            unread("site.load_kg", "four"),
+            unread("site.room_degc", "-"),
+        ]);
+        assert_eq!(desk.history.now().site.load_kg, 4.0);
+        assert_eq!(desk.unread.0["site.load_kg"], "four");
+        // Another field's change leaves it; its own value, however it comes, takes it away.
+        let other = desk.reduce(set("site.water_l", json!(2.0)));
+        assert_eq!(other.unread.0.len(), 2);
+        let mended = other.reduce(set("site.load_kg", json!(5.0)));
+        assert_eq!(
+            mended.unread.0.keys().collect::<Vec<_>>(),
+            ["site.room_degc"]
+        );
+        let again = mended.reduce(unread("site.load_kg", "5 kg"));
+        let undone = again.reduce(Edit::Undo);
+        assert!(!undone.unread.0.contains_key("site.load_kg"));
+    }
+
+    #[test]
+    fn what_was_typed_goes_with_the_entry_it_was_typed_in() {
+        let fault = |id: &str| json!({ "id": id, "severity": 1.0 });
+        let path = "faults[0].severity".to_owned();
+        let desk = after([
+            set("faults[0]", fault("capacitor_low")),
+            set("faults[1]", fault("belt_off")),
+            Edit::Unreadable(path, "much".to_owned()),
+            set("faults[0]", Value::Null),
+        ]);
+        assert!(desk.unread.0.is_empty() && desk.history.now().faults.len() == 1);
+    }
+
+    #[test]
     fn what_a_job_cannot_hold_is_told_and_changes_nothing() {
         let desk = after([set("site.load_kg", json!("much"))]);
         assert_eq!(desk.history.now(), &blank());
-        let (path, why) = desk.refused.clone().expect("told");
-        assert!(
-            path == "site.load_kg" && why.contains("expected f64"),
-            "{why}"
-        );
+        assert_eq!(desk.refused.as_deref(), Some("site.load_kg"));
     }
 }

@@ -5,6 +5,8 @@ use serde_json::Value;
 use serde_json::json;
 use yew::prelude::*;
 
+use crate::app::desk::field::id_of;
+use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
 use crate::app::format;
 use crate::bench::action::MeterMode;
@@ -12,6 +14,7 @@ use crate::bench::gauge::Gauge;
 use crate::bench::words;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
+use crate::scenario::job_file::RulesFile;
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -48,7 +51,7 @@ pub fn Van(props: &VanProps) -> Html {
     };
     html! {
         <fieldset class="field" id="field-van" tabindex="-1">
-            <legend class="field__label">{ format!("Parts in the van: {} of 8", van.len()) }</legend>
+            <legend class="field__label">{ format!("{}: {} of 8", JOB.label("van"), van.len()) }</legend>
             { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
             <div class="desk__ticks">
                 { for foreign.map(|id| tick(id, format!("{id} (of another machine)"))) }
@@ -59,10 +62,22 @@ pub fn Van(props: &VanProps) -> Html {
     }
 }
 
-/// Instruments to tick; all of them is the same as no rule.
+/// All instruments, or those that are ticked; all of them ticked is the same as no rule.
 #[component]
 pub fn Bag(props: &VanProps) -> Html {
     let rules = &props.job.rules;
+    let is_ruled = rules.instruments.is_some() || rules.gauges.is_some();
+    let choice = |words: &'static str, chosen: bool, is_to_rule: bool| {
+        let (edit, rules) = (props.edit.clone(), rules.clone());
+        let onchange = Callback::from(move |_: Event| {
+            let next = json!(bag_ruled(&rules, is_to_rule));
+            edit.emit(Edit::Set("rules".to_owned(), next));
+            edit.emit(Edit::Settle);
+        });
+        html! {
+            <label class="choice"><input type="radio" name="bag" checked={chosen} {onchange} /><span>{ words }</span></label>
+        }
+    };
     let modes = ticks(
         props,
         "rules.instruments",
@@ -79,11 +94,27 @@ pub fn Bag(props: &VanProps) -> Html {
     );
     html! {
         <fieldset class="field" id="field-rules-instruments" tabindex="-1">
-            <legend class="field__label">{ "Instruments in the bag" }</legend>
+            <legend class="field__label">{ JOB.label("rules.instruments") }</legend>
             { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
-            <div class="desk__ticks">{ for modes }{ for gauges }</div>
+            { choice("All instruments", !is_ruled, false) }
+            { choice("Only those that are ticked here", is_ruled, true) }
+            <div class="desk__ticks">{ for modes }</div>
+            <p class="field__label">{ JOB.label("rules.gauges") }</p>
+            <div class="desk__ticks" id={id_of("rules.gauges")} tabindex="-1">{ for gauges }</div>
         </fieldset>
     }
+}
+
+/// The rules with every instrument allowed, or with a list of them to take from.
+fn bag_ruled(rules: &RulesFile, is_to_rule: bool) -> RulesFile {
+    let mut next = rules.clone();
+    if is_to_rule {
+        next.instruments.get_or_insert(MeterMode::ALL.to_vec());
+        next.gauges.get_or_insert(Gauge::ALL.to_vec());
+    } else {
+        (next.instruments, next.gauges) = (None, None);
+    }
+    next
 }
 
 /// A box for each instrument of one kind.
@@ -124,4 +155,35 @@ fn toggled<T: Clone + PartialEq>(list: &[T], entry: &T) -> Vec<T> {
         next.push(entry.clone());
     }
     next
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn all_instruments_is_one_choice_that_leaves_the_other_rules() {
+        let rules = RulesFile {
+            instruments: Some(vec![MeterMode::Ohms]),
+            gauges: Some(Vec::new()),
+            budget: Some(90.0),
+            ..RulesFile::default()
+        };
+        let all = bag_ruled(&rules, false);
+        assert_eq!((&all.instruments, &all.gauges), (&None, &None));
+        assert_eq!(all.budget, Some(90.0));
+        let ruled = bag_ruled(&all, true);
+        assert_eq!(
+            ruled.instruments.map(|list| list.len()),
+            Some(MeterMode::ALL.len())
+        );
+        // What was chosen before stays when one of the two is ruled already.
+        assert_eq!(bag_ruled(&rules, true).instruments, rules.instruments);
+    }
+
+    #[test]
+    fn a_tick_takes_out_or_puts_at_the_end() {
+        assert_eq!(toggled(&[1, 2], &1), [2]);
+        assert_eq!(toggled(&[2], &1), [2, 1]);
+    }
 }

@@ -1,8 +1,8 @@
 //! What the form asks about the visit around the repair: phone, store, instrument, papers, person, place.
 
-use crate::app::desk::fields::Kind;
-use crate::app::desk::fields::Section;
-use crate::app::desk::fields::field;
+use crate::app::desk::form_table::Kind;
+use crate::app::desk::form_table::Section;
+use crate::app::desk::form_table::field;
 
 const MANNERS: &[(&str, &str)] = &[
     ("honest", "says what they know"),
@@ -19,8 +19,8 @@ pub(super) const VISIT: Section = Section {
         field(
             "visit.instrument.battery_percent",
             "Battery of the instrument",
-            Kind::Number("% of a fresh one"),
-            "100: as a fresh one.",
+            Kind::Number("%"),
+            "Of a fresh one: 100.",
         ),
         field(
             "visit.instrument.lead_broken",
@@ -49,25 +49,25 @@ pub(super) const VISIT: Section = Section {
         field(
             "visit.instrument.calibrated_months_ago",
             "Last calibrated",
-            Kind::Number("months ago"),
+            Kind::Whole("months ago"),
             "",
         ),
         field(
             "visit.instrument.category",
             "Measurement category printed on it",
-            Kind::Number("2 to 4, 1 for none"),
-            "",
+            Kind::Whole(""),
+            "2 to 4; 1 for none.",
         ),
         field(
             "visit.papers.bought_months_ago",
             "Age of the receipt",
-            Kind::MaybeNumber("months"),
+            Kind::MaybeWhole("months"),
             "Empty: there is none.",
         ),
         field(
             "visit.papers.covered_months",
             "The maker pays for",
-            Kind::Number("months"),
+            Kind::Whole("months"),
             "",
         ),
         field(

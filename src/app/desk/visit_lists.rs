@@ -8,8 +8,12 @@ use web_sys::HtmlInputElement;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
+use crate::app::desk::field::FieldRow;
 use crate::app::desk::field::id_of;
+use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
+use crate::app::desk::told::Told;
+use crate::bench::store;
 use crate::bench::visit::Condition;
 use crate::bench::visit::PHONE_QUESTIONS;
 use crate::scenario;
@@ -66,6 +70,8 @@ pub fn Phone(props: &VisitProps) -> Html {
         .as_ref()
         .map(|visit| visit.phone.clone())
         .unwrap_or_default();
+    // Afterwards it is the person's to fold.
+    let begins_open = use_state(|| !said.is_empty());
     let row = |question: &crate::bench::scenario::Question| {
         let id = question.id;
         let oninput = {
@@ -89,8 +95,8 @@ pub fn Phone(props: &VisitProps) -> Html {
         }
     };
     html! {
-        <details class="desk__answers stack" id="field-visit-phone" tabindex="-1" open={!said.is_empty() || !props.problems.is_empty()}>
-            <summary class="field__label">{ "Answers on the phone" }</summary>
+        <details class="desk__answers stack" id="field-visit-phone" tabindex="-1" open={*begins_open}>
+            <summary class="field__label">{ JOB.label("visit.phone") }</summary>
             <p class="field__hint">{ "Empty: what is said at the door." }</p>
             { told(&props.problems) }
             { for PHONE_QUESTIONS.iter().map(row) }
@@ -98,9 +104,20 @@ pub fn Phone(props: &VisitProps) -> Html {
     }
 }
 
+/// The job and what is wrong in its store.
+#[derive(Properties, PartialEq)]
+pub struct StockProps {
+    /// The job.
+    pub job: JobFile,
+    /// What is wrong here.
+    pub told: Vec<Told>,
+    /// Where changes go.
+    pub edit: Callback<Edit>,
+}
+
 /// Parts that the store does not hand over today at the listed price.
 #[component]
-pub fn Stock(props: &VisitProps) -> Html {
+pub fn Stock(props: &StockProps) -> Html {
     let store: BTreeMap<String, StockFile> = props
         .job
         .visit
@@ -112,93 +129,102 @@ pub fn Stock(props: &VisitProps) -> Html {
         .and_then(|packs| packs.get(&props.job.machine));
     let parts = pack.map_or(&[][..], |pack| &pack.workshop.parts);
     let name = |id: &str| {
-        let part = parts.iter().find(|part| part.id == id);
-        part.map_or_else(|| id.to_owned(), |part| part.name.clone())
+        let item = pack.and_then(|pack| store::item(&pack.workshop, id));
+        item.map_or_else(|| id.to_owned(), |item| item.name().to_owned())
     };
-    let set = {
-        let edit = props.edit.clone();
-        move |store: &BTreeMap<String, StockFile>| {
-            edit.emit(Edit::Set("visit.store".to_owned(), json!(store)));
-            edit.emit(Edit::Settle);
-        }
-    };
-    let row = |(id, line): (&String, &StockFile)| {
-        let name = name(id);
-        let on_ready = {
-            let (set, store, id) = (set.clone(), store.clone(), id.clone());
-            Callback::from(move |event: Event| {
-                let value = event.target_unchecked_into::<HtmlSelectElement>().value();
-                let mut store = store.clone();
-                let ready = READY.iter().find(|(_, word, _)| *word == value);
-                if let (Some(line), Some((ready, ..))) = (store.get_mut(&id), ready) {
-                    line.ready = *ready;
-                }
-                set(&store);
-            })
+    let on_add = set_store(props, &store, |store, part| {
+        let line = StockFile {
+            ready: ReadyFile::Tomorrow,
+            price: None,
         };
-        let on_price = {
-            let (set, store, id) = (set.clone(), store.clone(), id.clone());
-            Callback::from(move |event: Event| {
-                let text = event.target_unchecked_into::<HtmlInputElement>().value();
-                let mut store = store.clone();
-                if let Some(line) = store.get_mut(&id) {
-                    let price = text.trim().replace(',', ".").parse().ok();
-                    line.price = price.filter(|price: &f64| price.is_finite());
-                }
-                set(&store);
-            })
-        };
-        let on_out = {
-            let (set, store, id) = (set.clone(), store.clone(), id.clone());
-            Callback::from(move |_: MouseEvent| {
-                let mut store = store.clone();
-                store.remove(&id);
-                set(&store);
-            })
-        };
-        html! {
-            <li class="desk__fault" key={id.clone()}>
-                <span class="row"><strong>{ &name }</strong>
-                    <button type="button" class="button button--small" onclick={on_out} aria-label={format!("Take out: {name}")}>{ "Take out" }</button></span>
-                <label class="field"><span class="field__label">{ "Ready" }</span>
-                    <select onchange={on_ready}>
-                        { for READY.iter().map(|(ready, value, words)| html! {
-                            <option value={*value} selected={*ready == line.ready}>{ *words }</option>
-                        }) }
-                    </select></label>
-                <label class="field"><span class="field__label">{ "Price, units" }</span>
-                    <input type="text" inputmode="decimal" autocomplete="off" value={line.price.map(|price| price.to_string()).unwrap_or_default()} onchange={on_price} />
-                    <span class="field__hint">{ "Empty: the price list." }</span></label>
-            </li>
-        }
-    };
-    let on_add = {
-        let (set, store) = (set.clone(), store.clone());
-        Callback::from(move |event: Event| {
-            let select = event.target_unchecked_into::<HtmlSelectElement>();
-            let line = StockFile {
-                ready: ReadyFile::Tomorrow,
-                price: None,
-            };
-            let mut store = store.clone();
-            store.insert(select.value(), line);
-            select.set_value("");
-            set(&store);
-        })
-    };
+        store.insert(part, line);
+    });
+    let on_add = on_add.reform(|event: Event| {
+        let select = event.target_unchecked_into::<HtmlSelectElement>();
+        let part = select.value();
+        select.set_value("");
+        part
+    });
+    let is_price = |told: &&Told| told.path.ends_with(".price");
+    let problems: Vec<String> = props
+        .told
+        .iter()
+        .filter(|told| !is_price(told))
+        .map(|told| told.words.clone())
+        .collect();
     let left = parts.iter().filter(|part| !store.contains_key(&part.id));
     html! {
-        <fieldset class="field" id="field-visit-store" tabindex="-1">
-            <legend class="field__label">{ "The parts store" }</legend>
+        <fieldset class="field" id={id_of("visit.store")} tabindex="-1">
+            <legend class="field__label">{ JOB.label("visit.store") }</legend>
             <span class="field__hint">{ "It has every part today unless it stands here." }</span>
-            { told(&props.problems) }
-            <ul class="desk__faults">{ for store.iter().map(row) }</ul>
+            { told(&problems) }
+            <ul class="desk__faults">{ for store.iter().map(|(id, line)| stock_row(props, &store, id, &name(id), line)) }</ul>
             <label class="field"><span class="field__label">{ "Not in the store today" }</span>
                 <select onchange={on_add}>
                     <option value="" selected=true>{ "choose a part" }</option>
                     { for left.map(|part| html! { <option value={part.id.clone()}>{ &part.name }</option> }) }
                 </select></label>
         </fieldset>
+    }
+}
+
+/// Changes the store by what a control says.
+fn set_store(
+    props: &StockProps,
+    store: &BTreeMap<String, StockFile>,
+    change: impl Fn(&mut BTreeMap<String, StockFile>, String) + 'static,
+) -> Callback<String> {
+    let (edit, store) = (props.edit.clone(), store.clone());
+    Callback::from(move |said: String| {
+        let mut store = store.clone();
+        change(&mut store, said);
+        edit.emit(Edit::Set("visit.store".to_owned(), json!(store)));
+        edit.emit(Edit::Settle);
+    })
+}
+
+fn stock_row(
+    props: &StockProps,
+    store: &BTreeMap<String, StockFile>,
+    id: &str,
+    name: &str,
+    line: &StockFile,
+) -> Html {
+    let (ready_at, price_at) = (
+        format!("visit.store.{id}.ready"),
+        format!("visit.store.{id}.price"),
+    );
+    let part = id.to_owned();
+    let on_ready = set_store(props, store, move |store, word| {
+        let ready = READY.iter().find(|(_, known, _)| *known == word);
+        if let (Some(line), Some((ready, ..))) = (store.get_mut(&part), ready) {
+            line.ready = *ready;
+        }
+    });
+    let on_ready =
+        on_ready.reform(|event: Event| event.target_unchecked_into::<HtmlSelectElement>().value());
+    let part = id.to_owned();
+    let on_out = set_store(props, store, move |store, _| {
+        store.remove(&part);
+    });
+    let on_out = on_out.reform(|_: MouseEvent| String::new());
+    let here = props.told.iter().filter(|told| told.path == price_at);
+    let problems: Vec<String> = here.map(|told| told.words.clone()).collect();
+    html! {
+        <li class="desk__fault" key={id.to_owned()}>
+            <span class="row"><strong>{ name }</strong>
+                <button type="button" class="button button--small" onclick={on_out} aria-label={format!("Take out: {name}")}>{ "Take out" }</button></span>
+            <label class="field"><span class="field__label">{ JOB.label(&ready_at) }</span>
+                <select id={id_of(&ready_at)} onchange={on_ready}>
+                    { for READY.iter().map(|(ready, value, words)| html! {
+                        <option value={*value} selected={*ready == line.ready}>{ *words }</option>
+                    }) }
+                </select></label>
+            if let Some(field) = JOB.field_at(&price_at) {
+                <FieldRow path={price_at} label={field.label} kind={field.kind} hint={field.hint}
+                    value={json!(line.price)} {problems} edit={props.edit.clone()} />
+            }
+        </li>
     }
 }
 
@@ -230,7 +256,7 @@ pub fn Place(props: &VisitProps) -> Html {
     };
     html! {
         <fieldset class="field" id="field-visit-place" tabindex="-1">
-            <legend class="field__label">{ "Out of the ordinary about the place" }</legend>
+            <legend class="field__label">{ JOB.label("visit.place") }</legend>
             { told(&props.problems) }
             <div class="desk__ticks">{ for CONDITIONS.iter().map(tick) }</div>
         </fieldset>

@@ -6,6 +6,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::faults::shipped;
+use crate::app::format;
 use crate::app::route::Route;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
@@ -70,10 +71,10 @@ fn machines(chosen: &str) -> Html {
 fn group(machine: &str, part: &str, faults: &[&FaultDef]) -> Html {
     html! {
         <section>
-            <h2>{ part.to_owned() }</h2>
+            <h2>{ format::sentence(part) }</h2>
             <ul>
                 { for faults.iter().map(|fault| html! {
-                    <li><a href={Route::fault(machine, &fault.id).href()}>{ &fault.what }</a></li>
+                    <li><a href={Route::fault(machine, &fault.id).href()}>{ format::sentence(&fault.what) }</a></li>
                 }) }
             </ul>
         </section>

@@ -87,6 +87,8 @@ fn shipped(id: &str) -> Option<&'static MachinePack> {
 
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests {
+    use std::collections::BTreeSet;
+
     use super::*;
     use crate::app::as_text::as_text;
 
@@ -108,18 +110,35 @@ mod tests {
                 fault.id
             );
         }
-        assert!(text.contains("run capacitor"));
+        assert!(text.contains("<h2>Run capacitor</h2>"), "{text}");
     }
 
     #[test]
     fn a_page_tells_words_values_and_readings() {
         let text = as_text::<FaultsScreen>(|| at("P", Some("E51")));
         assert!(
-            text.contains("the run capacitor has lost most of its value"),
+            text.contains("<h1>The run capacitor has lost most of its value</h1>"),
             "{text}"
         );
+        assert!(text.contains("<small class=\"faults__code\">In tables: E51</small>"));
         assert!(text.contains("It starts when it is empty"), "{text}");
         assert!(text.contains("10.0 µF") && text.contains("4.0"), "{text}");
+        let rows: Vec<Vec<&str>> = text
+            .split("<tr><td>")
+            .skip(1)
+            .map(|row| row.split("</td><td>").collect())
+            .collect();
+        let mut shown = BTreeSet::new();
+        for row in &rows {
+            let [reading, while_in, sound, faulty] = row.as_slice() else {
+                panic!("{row:?}");
+            };
+            assert_ne!(sound, &faulty.split('<').next().unwrap_or_default());
+            let mode = reading.rsplit('(').next();
+            let is_new = shown.insert((mode, while_in, sound, faulty));
+            assert!(is_new, "{row:?} stands twice");
+        }
+        assert!(!rows.is_empty());
     }
 
     #[test]

@@ -5,16 +5,18 @@ use yew::prelude::*;
 use crate::app::faults::list::part_name;
 use crate::app::faults::shipped;
 use crate::app::faults::wash::WashTable;
+use crate::app::format;
 use crate::app::route::Route;
 use crate::app::view::sheet::state_words;
 use crate::bench::signature;
-use crate::bench::signature::Difference;
+use crate::bench::signature::grouped::Group;
+use crate::bench::signature::grouped::grouped;
 use crate::bench::signature::values;
 use crate::bench::words;
 use crate::machine::FaultDef;
 use crate::scenario::MachinePack;
 
-/// Readings shown; what follows differs less.
+/// Rows of readings shown; what follows differs less.
 const SHOWN: usize = 15;
 
 /// Which fault of which machine.
@@ -42,10 +44,11 @@ pub fn FaultPage(props: &FaultPageProps) -> Html {
                     { format!("Faults of {}", pack.model.name) }
                 </a>
             </p>
-            <h1>{ &fault.what }</h1>
+            <h1>{ format::sentence(&fault.what) }</h1>
             <p>
-                { format!("{}, {}. ", part_name(pack, fault), fault.reference) }
+                { format!("{}. ", format::sentence(&part_name(pack, fault))) }
                 <a href={parts.href()}>{ "How parts are tested and reached" }</a>
+                { " " }<small class="faults__code">{ format!("In tables: {}", fault.reference) }</small>
             </p>
             <h2>{ "What a customer would say" }</h2>
             <p>{ format!("“{}”", fault.complaint) }</p>
@@ -68,41 +71,49 @@ fn readings(pack: &MachinePack, fault: &FaultDef) -> Html {
     let Ok(found) = found else {
         return html! { <p>{ "The wiring cannot be solved with this fault." }</p> };
     };
-    if found.is_empty() {
+    let groups = grouped(&found);
+    if groups.is_empty() {
         return html! { <p>{ "No electrical reading tells it from a sound machine." }</p> };
     }
+    let more = groups.len().saturating_sub(SHOWN);
     html! {
-        <table>
-            <thead>
-                <tr>
-                    <th scope="col">{ "Reading" }</th>
-                    <th scope="col">{ "While" }</th>
-                    <th scope="col">{ "Sound" }</th>
-                    <th scope="col">{ "With the fault" }</th>
-                </tr>
-            </thead>
-            <tbody>{ for found.iter().take(SHOWN).map(|line| row(pack, line)) }</tbody>
-        </table>
+        <>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col">{ "Reading" }</th>
+                        <th scope="col">{ "While" }</th>
+                        <th scope="col">{ "Sound" }</th>
+                        <th scope="col">{ "With the fault" }</th>
+                    </tr>
+                </thead>
+                <tbody>{ for groups.iter().take(SHOWN).map(|group| row(pack, group)) }</tbody>
+            </table>
+            if more > 0 { <p>{ format!("{more} more differ less.") }</p> }
+        </>
     }
 }
 
-fn row(pack: &MachinePack, line: &Difference) -> Html {
-    let apart: Vec<&str> = line
-        .apart
-        .iter()
-        .filter_map(|id| pack.workshop.connector(id))
-        .map(|connector| connector.name.as_str())
-        .collect();
-    let mut state = state_words(&line.state);
-    if !apart.is_empty() {
-        state = format!("{state}, {} apart", apart.join(" and "));
-    }
+fn row(pack: &MachinePack, group: &Group) -> Html {
+    let state = |(state, apart): &(String, Vec<String>)| {
+        let apart: Vec<&str> = apart
+            .iter()
+            .filter_map(|id| pack.workshop.connector(id))
+            .map(|connector| connector.name.as_str())
+            .collect();
+        match apart.as_slice() {
+            [] => state_words(state),
+            names => format!("{}, {} apart", state_words(state), names.join(" and ")),
+        }
+    };
+    let states: Vec<String> = group.states.iter().map(state).collect();
+    let what = format::sentence(&group.whats.join("; "));
     html! {
         <tr>
-            <td>{ format!("{} ({})", line.what, words::mode_name(line.mode)) }</td>
-            <td>{ state }</td>
-            <td>{ &line.sound }</td>
-            <td>{ &line.faulty }</td>
+            <td>{ format!("{what} ({})", words::mode_name(group.mode)) }</td>
+            <td>{ states.join("; ") }</td>
+            <td>{ &group.sound }</td>
+            <td>{ &group.faulty }</td>
         </tr>
     }
 }

@@ -4,6 +4,7 @@ use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
 use crate::app::faults::shipped;
+use crate::app::format;
 use crate::bench::signature::wash;
 use crate::bench::signature::wash::Change;
 
@@ -51,7 +52,7 @@ pub fn WashTable(props: &WashTableProps) -> Html {
             </thead>
             <tbody>
                 { for changes.iter().map(|change| html! {
-                    <tr><td>{ change.what }</td><td>{ &change.sound }</td><td>{ &change.faulty }</td></tr>
+                    <tr><td>{ format::sentence(change.what) }</td><td>{ &change.sound }</td><td>{ &change.faulty }</td></tr>
                 }) }
             </tbody>
         </table>

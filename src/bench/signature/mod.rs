@@ -12,6 +12,7 @@
 //! Limits: one fault alone, at full severity, windings cold; a fault that comes and goes is shown
 //! while it is there.
 
+pub mod grouped; // equal ones together
 pub mod values; // what a fault changes, in words
 pub mod wash; // a whole wash, sound and faulty
 

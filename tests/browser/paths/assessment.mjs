@@ -11,6 +11,10 @@ async function made(visit, { aids = [], candidates = "c-1\nc-2, 30" } = {}) {
   const { page } = person;
   await person.go("#/assessments");
   await page.getByRole("button", { name: "Make a new one" }).click();
+  const todo = page.getByRole("region", { name: "Still to do" });
+  assert.match(await todo.innerText(), /Title: must not be empty/);
+  await todo.getByRole("button", { name: "Title" }).click();
+  assert.equal(await page.evaluate(() => document.activeElement?.id), "field-title");
   await page.getByLabel("Title").fill("Autumn <b>&");
   for (const row of [3, 2]) await page.getByRole("button", { name: `Take off row ${row}` }).click();
   await page.getByLabel("Time for all jobs").fill("60");

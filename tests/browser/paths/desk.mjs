@@ -69,6 +69,89 @@ export async function nothing_is_lost_on_reload_and_every_change_can_be_undone({
   assert.equal(await field(person.page, "Dry washing in the basket").inputValue(), "90");
 }
 
+export async function what_is_wrong_is_named_as_on_the_form_and_leads_to_its_field({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const checks = page.getByRole("region", { name: "Checks" });
+  const leads = async (label, words) => {
+    const line = checks.getByRole("listitem").filter({ hasText: words });
+    await line.waitFor();
+    await line.getByRole("button", { name: label }).click();
+    return page.evaluate(() => document.activeElement?.id ?? "");
+  };
+  await field(page, "Slope of the floor").fill("50");
+  assert.equal(await leads(/^Slope of the floor$/, "must lie between 0 and 10 degrees"), "field-site-floor-tilt-deg");
+  assert.equal(await checks.getByRole("listitem").count(), 1, "told once");
+  await field(page, "Slope of the floor").fill("0");
+  await field(page, "Severity").fill("3");
+  assert.match(await leads(/^Severity \(/, "must lie between 0 and 1"), /^field-faults-0--severity$/);
+  await field(page, "Severity").fill("1");
+  await page.getByText("Answers to the technician’s questions").click();
+  await page.locator("#field-customer-answers-since-0-").fill("");
+  await page.getByText("Answers to the technician’s questions").click();
+  assert.equal(await leads(/^Answer \(Since when/, "must not be empty"), "field-customer-answers-since-0-", "a folded field is unfolded");
+  const told = await checks.innerText();
+  assert.ok(!/[_`"]|site\.|customer\./.test(told), `inside words: ${told}`);
+  await person.accessible();
+}
+
+export async function what_is_no_number_is_kept_as_typed_marked_and_mended({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const checks = page.getByRole("region", { name: "Checks" });
+  const pressure = field(page, "Water pressure");
+  for (const typed of ["abc", "-", "1,5x"]) {
+    await pressure.fill(typed);
+    await pressure.blur();
+    assert.equal(await pressure.inputValue(), typed, "the text stays");
+    assert.equal(await pressure.getAttribute("aria-invalid"), "true");
+    await page.locator("#field-site-water-mpa-error").getByText("a number is needed here").waitFor();
+  }
+  await checks.getByText(/^Water pressure: a number is needed here.*until then 0\.3 stays/).waitFor();
+  assert.ok(await page.getByRole("button", { name: "Try it" }).isDisabled());
+  await person.accessible();
+  // Another field's change leaves it as it is, and so does its undoing.
+  await field(page, "Dry washing in the basket").fill("4");
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.equal(await pressure.inputValue(), "1,5x");
+  await pressure.fill("0,15");
+  await pressure.blur();
+  assert.equal(await pressure.inputValue(), "0.15");
+  assert.equal(await pressure.getAttribute("aria-invalid"), null);
+  await checks.getByText("Everything that a job needs is there.").waitFor();
+  // Whole numbers and a landlord are taken, too.
+  await field(page, "The maker pays for").fill("24");
+  await page.getByLabel("A landlord pays").check();
+  await checks.getByText("Everything that a job needs is there.").waitFor();
+  assert.equal(await field(page, "The maker pays for").inputValue(), "24");
+}
+
+export async function all_instruments_is_a_plain_choice({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const bag = page.getByRole("group", { name: "Instruments in the bag" });
+  const all = bag.getByRole("radio", { name: "All instruments" });
+  const only = bag.getByRole("radio", { name: /^Only those/ });
+  assert.ok(await all.isChecked());
+  const ticks = bag.getByRole("checkbox");
+  const count = await ticks.count();
+  await ticks.first().uncheck();
+  await ticks.last().uncheck();
+  assert.ok(await only.isChecked());
+  await all.check();
+  for (let n = 0; n < count; n += 1) assert.ok(await ticks.nth(n).isChecked());
+  // One step, and one step back.
+  await page.getByRole("button", { name: "Undo" }).click();
+  assert.ok(!(await ticks.first().isChecked()) && !(await ticks.last().isChecked()) && (await only.isChecked()));
+  // By keys.
+  await only.focus();
+  await page.keyboard.press("ArrowUp");
+  assert.ok((await all.isChecked()) && (await ticks.first().isChecked()));
+}
+
 export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_lead_back_to_the_draft({ visit }) {
   const person = await visit();
   const { page } = person;
@@ -132,6 +215,10 @@ export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_let
   await person.fits();
   if (shots) await page.screenshot({ path: join(shots, "desk-judged.png"), fullPage: true });
   await person.accessible();
+  await page.getByText(/“Watch one” shows the first of the 5/).waitFor();
+  const row = page.getByRole("row", { name: /^in a hurry/ });
+  const safety = await row.getByRole("cell").nth(3).innerText();
+  assert.match(safety, /^(none broken|((critical|major|minor) in [1-5](, )?)+)$/);
   await page.getByRole("button", { name: "Watch one: in a hurry" }).click();
   await page.getByRole("heading", { name: /In a hurry · No water/ }).first().waitFor({ timeout: 120_000 });
   await page.getByRole("button", { name: "Back to the desk" }).click();
@@ -198,7 +285,7 @@ export async function the_desk_fits_every_size_and_axe_finds_nothing({ visit }) 
   for (const [name, size] of Object.entries(sizes)) {
     const person = await visit({ size });
     await write(person);
-    await person.page.getByText("Answers to the technician's questions").click();
+    await person.page.getByText("Answers to the technician’s questions").click();
     await person.page.getByText("Code for a classroom screen").click();
     await person.fits();
     if (shots) await person.page.screenshot({ path: join(shots, `desk-${name}.png`), fullPage: true });
