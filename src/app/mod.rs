@@ -35,6 +35,7 @@ mod open_job;
 mod opened;
 mod outbox;
 mod own;
+mod proves;
 mod readings;
 mod replay;
 mod report;

@@ -54,6 +54,13 @@ pub struct AssessmentFile {
     pub refresh: RefreshFile,
 }
 
+impl AssessmentFile {
+    /// Jobs a candidate is given.
+    pub fn n_jobs(&self) -> usize {
+        self.jobs.iter().map(|slot| slot.n).sum()
+    }
+}
+
 /// What may be used. Hints and likely causes are never shown in an assessment.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
@@ -229,7 +236,7 @@ fn check_slots(
     library: &BTreeMap<String, JobFile>,
     problems: &mut Problems<'_>,
 ) {
-    let total: usize = read.jobs.iter().map(|slot| slot.n).sum();
+    let total = read.n_jobs();
     if total == 0 || total > MOST_JOBS {
         let remedy = format!("ask for 1 to {MOST_JOBS} jobs in all");
         problems.add("jobs", total, remedy);
@@ -308,7 +315,7 @@ fn check_pass(read: &AssessmentFile, problems: &mut Problems<'_>) {
             problems.add(&path, part, format!("name one of {}", PARTS.join(", ")));
         }
     }
-    let n_jobs: usize = read.jobs.iter().map(|slot| slot.n).sum();
+    let n_jobs = read.n_jobs();
     match &read.pass.cut {
         CutFile::Fixed(marks) => problems.in_range("pass.cut.fixed", *marks, 0.0, 100.0),
         CutFile::Judges(judges) => {

@@ -107,7 +107,7 @@ impl Package {
         if !build.iter().any(|name| name == PAGE) {
             return Err(NoPackage::NoPage);
         }
-        let n_jobs: usize = file.jobs.iter().map(|slot| slot.n).sum();
+        let n_jobs = file.n_jobs();
         let jobs = if n_jobs == 1 { "job" } else { "jobs" };
         let mut files = build.clone();
         files.push(own.clone());

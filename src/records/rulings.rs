@@ -53,6 +53,9 @@ impl Ruling {
                 .collect::<String>()
         };
         let (by, why) = (plain(by), plain(why));
+        if holds.is_empty() {
+            return Err("What holds? Choose one.");
+        }
         if by.is_empty() {
             return Err("Who rules? Give a name.");
         }
@@ -93,6 +96,7 @@ mod tests {
         let about = || About::Candidate("c-1".to_owned());
         assert!(Ruling::new(about(), "passed", " ", "2031-03-04", "why").is_err());
         assert!(Ruling::new(about(), "passed", "N. Judge", "2031-03-04", "").is_err());
+        assert!(Ruling::new(about(), "", "N. Judge", "2031-03-04", "why").is_err());
         let first = Ruling::new(about(), "not yet", "N. Judge", "2031-03-04", "as computed")
             .expect("stands");
         let second = Ruling::new(

@@ -174,7 +174,7 @@ fn Editor(props: &EditorProps) -> Html {
         })
     };
     let told = table::told(&given.file);
-    let n_jobs: usize = given.file.jobs.iter().map(|slot| slot.n).sum();
+    let n_jobs = given.file.n_jobs();
     let least = decide::least_reliability(n_jobs);
     html! {
         <>

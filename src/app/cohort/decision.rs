@@ -41,7 +41,7 @@ fn of_own(
     let taken: Vec<Taken> = counted()
         .map(|(_, attempt)| Taken::from(&attempt.result))
         .collect();
-    let asked: usize = file.jobs.iter().map(|slot| slot.n).sum();
+    let asked = file.n_jobs();
     // Which jobs were drawn but never opened is not known; a voided one is taken off once at most.
     let last = counted()
         .map(|(row, _)| row.is.place as usize)

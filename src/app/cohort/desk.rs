@@ -14,6 +14,8 @@ use crate::app::cohort::hands::Rounds;
 use crate::app::cohort::hands::Task;
 use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
+use crate::app::cohort::kept_rulings::Change;
+use crate::app::cohort::kept_rulings::Rulings;
 use crate::app::cohort::replay;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::saving;
@@ -33,7 +35,6 @@ use crate::app::worker::Thread;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::lines::Cohort;
-use crate::records::rulings::Ruling;
 use crate::scenario::read::read_back;
 
 /// Threads at most; more than a few only take turns.
@@ -65,10 +66,8 @@ pub enum Msg {
     Replayed(Option<Box<Replayed>>),
     /// A job is to be voided, or not after all.
     Void(Option<String>),
-    /// A ruling.
-    Rule(Ruling),
-    /// One is taken back.
-    TakeBack(usize),
+    /// Something about the rulings.
+    Rule(Change),
     /// The running again is stopped.
     Stop,
     /// A file is to be saved.
@@ -91,7 +90,7 @@ pub struct CohortScreen {
     stats: Option<Thread>,
     cohort: Option<Shared<Cohort>>,
     decisions: Shared<Vec<String>>,
-    rulings: Shared<Vec<Ruling>>,
+    rulings: Rulings,
     told: Vec<String>,
     shown: usize,
     person: Option<String>,
@@ -107,6 +106,8 @@ impl Component for CohortScreen {
     fn create(ctx: &Context<Self>) -> Self {
         ctx.link()
             .send_future(async { Msg::Given(Given::all().await) });
+        ctx.link()
+            .send_future(async { Msg::Rule(Rulings::kept().await) });
         Self {
             sources: Vec::new(),
             rows: Rows::default(),
@@ -119,7 +120,7 @@ impl Component for CohortScreen {
             stats: None,
             cohort: None,
             decisions: Shared::new(Vec::new()),
-            rulings: Shared::new(Vec::new()),
+            rulings: Rulings::default(),
             told: Vec::new(),
             shown: 0,
             person: None,
@@ -165,19 +166,9 @@ impl Component for CohortScreen {
             Msg::Replay(source, line) => self.replay(ctx, source, line),
             Msg::Replayed(replayed) => self.replayed = replayed.map(|one| *one),
             Msg::Void(job) => self.voiding = job,
-            Msg::Rule(ruling) => {
+            Msg::Rule(change) => {
                 self.voiding = None;
-                let mut all = (*self.rulings).clone();
-                all.push(ruling);
-                self.rulings = Shared::new(all);
-                self.work_out(ctx);
-            }
-            Msg::TakeBack(at) => {
-                let mut all = (*self.rulings).clone();
-                if at < all.len() {
-                    all.remove(at);
-                }
-                self.rulings = Shared::new(all);
+                self.rulings.change(change);
                 self.work_out(ctx);
             }
             Msg::Stop => self.rounds.stopped = true,
@@ -196,6 +187,7 @@ impl Component for CohortScreen {
                 <header class="page__head no-print"><h1>{ "Results" }</h1>
                     <p class="page__lead">{ "Drop any number of result files. Each is checked here: its seal at once, then its work is run again. Nothing leaves this browser." }</p></header>
                 <Drop on_files={link.callback(Msg::Files)} />
+                { self.rulings.offer(&link.callback(Msg::Rule)) }
                 { shown::progress(&self.looks(), link) }
                 { shown::shown(&self.looks(), link) }
             </main>
@@ -329,7 +321,7 @@ impl CohortScreen {
                     }
                 }
             }
-            Some(Kind::Rulings(all)) => self.rulings = Shared::new(all),
+            Some(Kind::Rulings(all)) => self.rulings.change(Change::Opened(all)),
             Some(Kind::Records(text)) => {
                 let question = Question::Sift {
                     file: name,

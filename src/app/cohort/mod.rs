@@ -6,6 +6,7 @@ mod desk;
 mod drop;
 mod hands;
 mod jobs;
+mod kept_rulings;
 mod others;
 mod people;
 mod person;

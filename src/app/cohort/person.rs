@@ -7,6 +7,7 @@ use crate::app::cohort::decision;
 use crate::app::cohort::rows::Row;
 use crate::app::cohort::rulings::Rule;
 use crate::app::format;
+use crate::app::proves::Proves;
 use crate::assess::decide::Decided;
 use crate::bench::safety;
 use crate::records::check::SealState;
@@ -28,6 +29,8 @@ pub struct PersonProps {
     pub rows: Vec<Row>,
     /// The decision by the rules.
     pub decided: Option<Decided>,
+    /// The assessment that was sat, and how many jobs it asks for.
+    pub sat: Option<(String, usize)>,
     /// The ruling that holds instead.
     pub ruling: Option<Ruling>,
     /// Replays a record.
@@ -67,13 +70,36 @@ pub fn Person(props: &PersonProps) -> Html {
                 <button type="button" class="button" onclick={print}>{ "Print this person" }</button>
                 <button type="button" class="button" onclick={ask}>{ "Override the decision" }</button></p>
             <h2 id="person"><bdi>{ &props.candidate }</bdi>if let Some(name) = name { { ", " }<bdi>{ name }</bdi> }</h2>
+            if let Some((title, n_jobs)) = &props.sat { <p class="page__lead">{ format!("{title}, {n_jobs} jobs; {}", begun(&props.rows)) }</p> }
             if *ruling { <Rule about={About::Candidate(props.candidate.clone())} words={decision::WORDS.to_vec()} {on_rule} {on_cancel} /> }
             { decided(props) }
             if let Some(line) = &props.line { { summary(line, &props.skills) } }
             { table(props) }
-            <p>{ "Shown: finding faults, order of work, decisions about safety. Not shown: hands; for those there is the observer’s sheet." }</p>
+            <Proves n_jobs={props.sat.as_ref().map_or(props.rows.len(), |(_, n_jobs)| *n_jobs)} marks={marks(&props.rows)}
+                computed={format!("this sheet was made on {}.", format::date(js_sys::Date::now() / 86_400_000.0))} />
         </article>
     }
+}
+
+/// Marks of the records that hold.
+fn marks(rows: &[Row]) -> Vec<f64> {
+    rows.iter()
+        .filter(|row| row.is.difference.is_none())
+        .filter_map(|row| row.is.attempt.as_ref())
+        .map(|attempt| attempt.result.total)
+        .collect()
+}
+
+/// Such as `begun on 2031-03-04 with the word “heron”`.
+fn begun(rows: &[Row]) -> String {
+    let first = rows.iter().find(|row| row.is.place > 0);
+    first.map_or_else(
+        || "no record of it".to_owned(),
+        |row| {
+            let day = row.is.started.get(..10).unwrap_or("an unknown day");
+            format!("begun on {day} with the word “{}”", row.is.release)
+        },
+    )
 }
 
 fn decided(props: &PersonProps) -> Html {

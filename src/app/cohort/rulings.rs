@@ -25,7 +25,12 @@ pub struct RuleProps {
 #[component]
 pub fn Rule(props: &RuleProps) -> Html {
     let (by, why) = (use_state_eq(String::new), use_state_eq(String::new));
-    let holds = use_state_eq(|| props.words.first().copied().unwrap_or_default().to_owned());
+    // Where there is a choice, nobody's answer is put in the form beforehand.
+    let only = match props.words[..] {
+        [word] => word,
+        _ => "",
+    };
+    let holds = use_state_eq(|| only.to_owned());
     let told = use_state_eq(|| "");
     let typed = |into: &UseStateHandle<String>| {
         let into = into.clone();
@@ -61,12 +66,14 @@ pub fn Rule(props: &RuleProps) -> Html {
             <h3>{ heading }</h3>
             if props.words.len() > 1 {
                 <label class="field"><span class="field__label">{ "What holds" }</span>
-                    <select {onchange}>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == holds.as_str()}>{ *word }</option> }) }</select></label>
+                    <select {onchange}><option value="" selected={holds.is_empty()}>{ "Choose" }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == holds.as_str()}>{ *word }</option> }) }</select></label>
             }
             <label class="field"><span class="field__label">{ "Who rules" }</span><input type="text" value={(*by).clone()} oninput={typed(&by)} /></label>
             <label class="field"><span class="field__label">{ "Why" }</span><input type="text" value={(*why).clone()} oninput={typed(&why)} /></label>
+            <p class="field__hint">{ "Rulings are kept in this browser; save their file to take them to another one, or to keep them with the results." }</p>
             <p class="row"><button type="submit" class="button button--main">{ "It holds from now on" }</button>
-                <button type="button" class="button" onclick={cancel}>{ "Not after all" }</button><span class="field__error" role="alert">{ *told }</span></p>
+                <button type="button" class="button" onclick={cancel}>{ "Not after all" }</button></p>
+            <p role="alert">if !told.is_empty() { <span class="field__error">{ *told }</span> }</p>
         </form>
     }
 }

@@ -8,6 +8,7 @@ use crate::app::cohort::decision;
 use crate::app::cohort::desk::CohortScreen;
 use crate::app::cohort::desk::Msg;
 use crate::app::cohort::jobs::Jobs;
+use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::others;
 use crate::app::cohort::people::People;
 use crate::app::cohort::person::Person;
@@ -145,7 +146,10 @@ fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
     let Some(cohort) = looks.cohort.filter(|_| looks.tab < 4) else {
         return match looks.tab {
             4 => others::refused_list(refused, &looks.rows.broken()),
-            5 => rulings::list(looks.rulings, &link.callback(Msg::TakeBack)),
+            5 => rulings::list(
+                looks.rulings,
+                &link.callback(|at| Msg::Rule(Change::TakenBack(at))),
+            ),
             6 => save(link),
             _ => html! { <p>{ "No record counts yet." }</p> },
         };
@@ -155,7 +159,7 @@ fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
             <>
                 if let Some(job) = looks.voiding {
                     <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec!["void"]}
-                        on_rule={link.callback(Msg::Rule)} on_cancel={link.callback(|()| Msg::Void(None))} />
+                        on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_cancel={link.callback(|()| Msg::Void(None))} />
                 }
                 <Jobs cohort={cohort.clone()} rulings={looks.rulings.clone()} on_void={link.callback(|job| Msg::Void(Some(job)))} />
             </>
@@ -206,12 +210,19 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Link) -> Html {
             .iter()
             .find(|line| line.candidate == candidate)
     });
+    let sat = rows.iter().find_map(|row| {
+        let file = looks
+            .files
+            .iter()
+            .find(|file| file.id == row.is.assessment)?;
+        Some((file.title.clone(), file.n_jobs()))
+    });
     html! {
-        <Person candidate={candidate.to_owned()} line={line.cloned()} {rows}
+        <Person candidate={candidate.to_owned()} line={line.cloned()} {rows} {sat}
             skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
             decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
             ruling={of_candidate(looks.rulings, candidate).cloned()}
             on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
-            on_rule={link.callback(Msg::Rule)} on_back={link.callback(|()| Msg::Open(None))} />
+            on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_back={link.callback(|()| Msg::Open(None))} />
     }
 }

@@ -28,12 +28,7 @@ pub fn decided(file: &AssessmentFile, records: &[Record]) -> Decided {
         .iter()
         .map(|record| Taken::from(&record.body.counted()))
         .collect();
-    decide::decide(&file.pass, &taken, n_jobs(file))
-}
-
-/// Jobs asked for.
-pub fn n_jobs(file: &AssessmentFile) -> usize {
-    file.jobs.iter().map(|slot| slot.n).sum()
+    decide::decide(&file.pass, &taken, file.n_jobs())
 }
 
 /// Such as `Passed`.
@@ -43,28 +38,6 @@ pub fn verdict(decision: Decision) -> &'static str {
         Decision::Border => "On the border: more jobs decide",
         Decision::NotYet => "Not yet",
     }
-}
-
-/// How sure it is, in sentences.
-pub fn how_sure(n_jobs: usize, records: &[Record]) -> Vec<String> {
-    let marks: Vec<f64> = records
-        .iter()
-        .map(|record| record.body.counted().total)
-        .collect();
-    let least = decide::least_reliability(n_jobs);
-    let spread = decide::marks_se(&marks).map(|se| {
-        format!(
-            "From job to job the marks lie apart: the mean is sure to about ±{:.0}.",
-            2.0 * se
-        )
-    });
-    let words = if least >= 0.8 {
-        "enough for a decision about one person"
-    } else {
-        "too little for a decision about one person by itself: take it together with other sittings and the practical"
-    };
-    let length = format!("Reliability of {n_jobs} jobs: at least {least:.2} of 1, {words}.");
-    std::iter::once(length).chain(spread).collect()
 }
 
 /// The sheet.

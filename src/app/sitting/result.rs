@@ -8,16 +8,14 @@ use crate::app::desk::QrCode;
 use crate::app::hand_over;
 use crate::app::hooks::go_to;
 use crate::app::outbox;
+use crate::app::proves::Proves;
 use crate::app::route::Route;
 use crate::app::sitting::mark_sheet::MarkSheet;
 use crate::app::sitting::mark_sheet::decided;
-use crate::app::sitting::mark_sheet::how_sure;
-use crate::app::sitting::mark_sheet::n_jobs;
 use crate::app::sitting::mark_sheet::verdict;
 use crate::app::sitting::running;
 use crate::app::training_system;
 use crate::assess::decide::Decided;
-use crate::records::check::ENGINE;
 use crate::records::record::Record;
 use crate::records::slip;
 
@@ -86,7 +84,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
             <section class="receipt stack" aria-labelledby="receipt">
                 <h2 id="receipt">{ "Receipt" }</h2>
                 <p class="receipt__hash">{ own.records.last().map_or_else(|| "nothing was done".to_owned(), short) }</p>
-                <p>{ format!("{} of {} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", own.records.len(), n_jobs(&file)) }</p>
+                <p>{ format!("{} of {} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", own.records.len(), file.n_jobs()) }</p>
                 <p class="row no-print">
                     <button type="button" class="button button--main" onclick={save}>{ "Save the file" }</button>
                     <span role="status">{ *told }</span>
@@ -94,12 +92,8 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
                 { codes(&own.records) }
             </section>
             <MarkSheet file={file.clone()} records={own.records.clone()} />
-            <section aria-labelledby="proves">
-                <h2 id="proves">{ "What this result shows" }</h2>
-                <p>{ "Finding faults, the order of work, and decisions about safety. It does not show hands: for that there is the practical before a witness." }</p>
-                <ul>{ for how_sure(n_jobs(&file), &own.records).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
-                <p>{ format!("Computed by version {ENGINE} of the program, from everything that was done; your instructor’s copy computes it again and decides.") }</p>
-            </section>
+            <Proves n_jobs={file.n_jobs()} marks={own.records.iter().map(|record| record.body.counted().total).collect::<Vec<_>>()}
+                computed="your instructor’s copy computes it again and decides." />
             <p class="row no-print">
                 if training_system::way_back().is_some() {
                     <button type="button" class="button button--main" onclick={|_: MouseEvent| training_system::go_back()}>{ "Back to the course" }</button>

@@ -51,7 +51,7 @@ impl Running {
 
     /// How many jobs there are.
     pub fn n_jobs(&self) -> usize {
-        self.assessment.file.jobs.iter().map(|slot| slot.n).sum()
+        self.assessment.file.n_jobs()
     }
 }
 

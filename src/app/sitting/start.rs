@@ -250,7 +250,7 @@ fn Offer(props: &OfferProps) -> Html {
 }
 
 fn n_jobs(file: &AssessmentFile) -> String {
-    let n: usize = file.jobs.iter().map(|slot| slot.n).sum();
+    let n = file.n_jobs();
     if n == 1 {
         "One job".to_owned()
     } else {

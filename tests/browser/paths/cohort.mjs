@@ -52,6 +52,9 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await page.getByRole("button", { name: "Back to the person" }).click();
   await page.getByRole("button", { name: "Override the decision" }).click();
   await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByText("What holds? Choose one.").waitFor();
+  await page.getByLabel("What holds").selectOption("passed");
+  await page.getByRole("button", { name: "It holds from now on" }).click();
   await page.getByText("Who rules? Give a name.").waitFor();
   await page.getByLabel("Who rules").fill("N. Judge");
   await page.getByLabel("Why").fill("heard on appeal");
@@ -82,4 +85,13 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
     await page.getByRole("tab", { name: tab }).click();
     await person.accessible();
   }
+
+  // Rulings outlive the page, and are offered, not imposed, to what is dropped next.
+  await page.reload();
+  await page.getByText("2 rulings made earlier in this browser").waitFor();
+  await person.accessible();
+  await page.getByRole("button", { name: "Forget them" }).click();
+  await page.reload();
+  await page.getByRole("heading", { name: "Results" }).waitFor();
+  assert.equal(await page.getByText("made earlier in this browser").count(), 0);
 }
