@@ -16,6 +16,7 @@ use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::kept_rulings::Rulings;
+use crate::app::cohort::opened::Opened;
 use crate::app::cohort::replay;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::saving;
@@ -58,8 +59,8 @@ pub enum Msg {
     Worked(Answer),
     /// A tab.
     Show(usize),
-    /// A person, or back to all.
-    Open(Option<String>),
+    /// A person, a skill, a job, or back to all.
+    Open(Option<Opened>),
     /// A record's work.
     Replay(usize, usize),
     /// It was run again.
@@ -93,7 +94,7 @@ pub struct CohortScreen {
     rulings: Rulings,
     told: Vec<String>,
     shown: usize,
-    person: Option<String>,
+    opened: Option<Opened>,
     replayed: Option<Replayed>,
     voiding: Option<String>,
     drawn_ms: f64,
@@ -123,7 +124,7 @@ impl Component for CohortScreen {
             rulings: Rulings::default(),
             told: Vec::new(),
             shown: 0,
-            person: None,
+            opened: None,
             replayed: None,
             voiding: None,
             drawn_ms: 0.0,
@@ -162,7 +163,7 @@ impl Component for CohortScreen {
                 }
             }
             Msg::Show(tab) => self.shown = tab,
-            Msg::Open(person) => self.person = person,
+            Msg::Open(opened) => self.opened = opened,
             Msg::Replay(source, line) => self.replay(ctx, source, line),
             Msg::Replayed(replayed) => self.replayed = replayed.map(|one| *one),
             Msg::Void(job) => self.voiding = job,
@@ -180,7 +181,8 @@ impl Component for CohortScreen {
     fn view(&self, ctx: &Context<Self>) -> Html {
         let link = ctx.link();
         if let Some(replayed) = &self.replayed {
-            return html! { <Replay replayed={replayed.clone()} back="Back to the person" on_back={link.callback(|()| Msg::Replayed(None))} /> };
+            let back = self.opened.as_ref().map_or("Back", Opened::back);
+            return html! { <Replay replayed={replayed.clone()} {back} on_back={link.callback(|()| Msg::Replayed(None))} /> };
         }
         html! {
             <main class="page page--wide cohort" id="main" tabindex="-1">
@@ -205,7 +207,7 @@ impl CohortScreen {
             rulings: &self.rulings,
             told: &self.told,
             tab: self.shown,
-            person: self.person.as_deref(),
+            opened: self.opened.as_ref(),
             voiding: self.voiding.as_deref(),
             done: self.rounds.done(self.sources.len()),
             n_sources: self.sources.len(),

@@ -3,6 +3,7 @@
 
 use yew::prelude::*;
 
+use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::shared::Shared;
 use crate::records::cohort::lines::Cohort;
@@ -22,6 +23,8 @@ pub struct JobsProps {
     pub cohort: Shared<Cohort>,
     /// What was ruled.
     pub rulings: Shared<Vec<Ruling>>,
+    /// Opens a job.
+    pub on_open: Callback<String>,
     /// Asks to void a job.
     pub on_void: Callback<String>,
 }
@@ -47,25 +50,28 @@ pub fn Jobs(props: &JobsProps) -> Html {
 fn row(job: &JobLine, props: &JobsProps) -> Html {
     let name = job.job.clone();
     let onclick = props.on_void.reform(move |_: MouseEvent| name.clone());
+    let (name, title) = (job.job.clone(), words::title_of(&job.job));
+    let open = props.on_open.reform(move |_: MouseEvent| name.clone());
     let difficulty = job
         .difficulty
         .map_or_else(String::new, |d| format!("{:+.2} ± {:.2}: ", d.value, d.se));
     html! {
         <tr key={job.job.clone()}>
-            <th scope="row">{ &job.job }</th>
+            <th scope="row">{ words::go(title, format!("{title}: more about this job"), open) }</th>
             <td class="numbers">{ job.n_people }</td>
             <td class="numbers">{ format!("{:.1}", job.mean_score) }</td>
             <td>{ difficulty }{ &job.words }</td>
             <td class="numbers">{ job.discrimination.map_or_else(|| "–".to_owned(), |d| format!("{d:.2}")) }</td>
             <td>{ fit(job) }</td>
             <td class="numbers">{ format!("{:.0} min", job.minutes) }</td>
-            <td class="numbers">{ job.cost_to_target.map_or_else(|| "–".to_owned(), |ratio| format!("{ratio:.2}")) }</td>
+            <td class="numbers">{ words::ratio(job.cost_to_target) }</td>
             <td>if !is_void(&props.rulings, &job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ "void" }</button> }</td>
         </tr>
     }
 }
 
-fn fit(job: &JobLine) -> String {
+/// Both mean squares; a dash for few people.
+pub fn fit(job: &JobLine) -> String {
     match (job.infit, job.outfit) {
         (Some(infit), Some(outfit)) => {
             let odd = [infit, outfit].iter().any(|ms| *ms > WORST_FIT);

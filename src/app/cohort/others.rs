@@ -3,25 +3,20 @@
 use yew::prelude::*;
 
 use crate::bench::safety;
-use crate::records::cohort::lines::Cohort;
+use crate::records::cohort::lines::ConfusedLine;
+use crate::records::cohort::lines::SafetyLine;
 
 /// Safety rules broken, by kind, with a bar each.
-pub fn safety_table(cohort: &Cohort) -> Html {
-    if cohort.safety.is_empty() {
+pub fn safety_table(lines: &[SafetyLine]) -> Html {
+    if lines.is_empty() {
         return html! { <p>{ "No safety rule was broken." }</p> };
     }
-    let most = cohort
-        .safety
-        .iter()
-        .map(|line| line.n)
-        .max()
-        .unwrap_or(1)
-        .max(1);
+    let most = lines.iter().map(|line| line.n).max().unwrap_or(1).max(1);
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="Safety, a table">
             <table class="table">
                 <thead><tr><th scope="col">{ "Rule" }</th><th scope="col">{ "How grave" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col"><span class="visually-hidden">{ "Bar" }</span></th></tr></thead>
-                <tbody>{ for cohort.safety.iter().map(|line| html! {
+                <tbody>{ for lines.iter().map(|line| html! {
                     <tr key={format!("{} {}", line.rule, line.severity)}>
                         <th scope="row">{ safety::rule(&line.rule).map_or(line.rule.as_str(), |rule| rule.title) }</th>
                         <td>{ &line.severity }</td><td class="numbers">{ line.n }</td><td class="numbers">{ line.n_people }</td>
@@ -34,16 +29,16 @@ pub fn safety_table(cohort: &Cohort) -> Html {
 }
 
 /// Faults taken for others; `name` puts a fault in plain words.
-pub fn confused_table(cohort: &Cohort, name: impl Fn(&str) -> String) -> Html {
-    if cohort.confused.is_empty() {
+pub fn confused_table(lines: &[ConfusedLine], name: impl Fn(&str) -> String) -> Html {
+    if lines.is_empty() {
         return html! { <p>{ "No fault was taken for another." }</p> };
     }
-    let most = cohort.confused.first().map_or(1, |line| line.n).max(1);
+    let most = lines.first().map_or(1, |line| line.n).max(1);
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="Faults taken for others, a table">
             <table class="table">
                 <thead><tr><th scope="col">{ "Was wrong" }</th><th scope="col">{ "Was stated" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col"><span class="visually-hidden">{ "Bar" }</span></th></tr></thead>
-                <tbody>{ for cohort.confused.iter().map(|line| html! {
+                <tbody>{ for lines.iter().map(|line| html! {
                     <tr key={format!("{} {}", line.is, line.stated)}><th scope="row">{ name(&line.is) }</th><td>{ name(&line.stated) }</td><td class="numbers">{ line.n }</td><td>{ bar(line.n, most) }</td></tr>
                 }) }</tbody>
             </table>

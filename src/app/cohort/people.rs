@@ -3,6 +3,8 @@
 use web_sys::HtmlElement;
 use yew::prelude::*;
 
+use crate::app::cohort::opened::Opened;
+use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::shared::Shared;
 use crate::records::cohort::lines::Cohort;
@@ -23,8 +25,8 @@ pub struct PeopleProps {
     pub cohort: Shared<Cohort>,
     /// What is decided about each, in the cohort's order; empty where nothing is.
     pub decisions: Shared<Vec<String>>,
-    /// Opens a person.
-    pub on_open: Callback<String>,
+    /// Opens a person, or what is behind a skill.
+    pub on_open: Callback<Opened>,
 }
 
 /// How people are ordered.
@@ -41,7 +43,7 @@ enum By {
 pub fn People(props: &PeopleProps) -> Html {
     let by = use_state_eq(|| By::Name);
     let first = use_state_eq(|| 0_usize);
-    let (cohort, words) = (&props.cohort, &props.decisions);
+    let (cohort, decisions) = (&props.cohort, &props.decisions);
     let order = use_memo((cohort.clone(), *by), |(cohort, by)| order(cohort, *by));
     let onscroll = {
         let first = first.clone();
@@ -83,7 +85,7 @@ pub fn People(props: &PeopleProps) -> Html {
                 </tr></thead>
                 <tbody>
                     { space(from) }
-                    { for (from..to).map(|at| row(&cohort.people[order[at]], words.get(order[at]), at, &props.on_open)) }
+                    { for (from..to).map(|at| row(&cohort.people[order[at]], decisions.get(order[at]), at, props)) }
                     { space(n - to) }
                 </tbody>
             </table>
@@ -108,14 +110,12 @@ fn order(cohort: &Cohort, by: By) -> Vec<usize> {
     order
 }
 
-fn row(
-    line: &PersonLine,
-    decision: Option<&String>,
-    at: usize,
-    on_open: &Callback<String>,
-) -> Html {
+fn row(line: &PersonLine, decision: Option<&String>, at: usize, props: &PeopleProps) -> Html {
     let candidate = line.candidate.clone();
-    let onclick = on_open.reform(move |_: MouseEvent| candidate.clone());
+    let onclick = props
+        .on_open
+        .reform(move |_: MouseEvent| Opened::Person(candidate.clone()));
+    let skills = props.cohort.skills.iter().zip(&line.skills);
     html! {
         <tr key={at} aria-rowindex={(at + 2).to_string()}>
             <th scope="row"><button type="button" class="desk__go" {onclick}><bdi>{ &line.candidate }</bdi></button></th>
@@ -125,19 +125,23 @@ fn row(
             <td class="numbers">{ format!("{} of {}", line.n_fixed, line.n_jobs) }</td>
             <td class="numbers">{ line.n_critical }</td>
             <td class="numbers">{ format!("{:.0} min", line.minutes) }</td>
-            <td class="numbers">{ line.cost_to_target.map_or_else(|| "–".to_owned(), |ratio| format!("{ratio:.2}")) }</td>
-            { for line.skills.iter().map(cell) }
+            <td class="numbers">{ words::ratio(line.cost_to_target) }</td>
+            { for skills.map(|(skill, shown)| cell(&line.candidate, skill, shown, &props.on_open)) }
         </tr>
     }
 }
 
-/// A skill's cell: the count in words, and a ground that goes with it.
-fn cell(shown: &Shown) -> Html {
+/// A skill's cell: the count in words, which opens the jobs behind it, and a ground that goes with it.
+fn cell(candidate: &str, skill: &str, shown: &Shown, on_open: &Callback<Opened>) -> Html {
     let class = match (shown.n, 3 * shown.n_right) {
-        (0, _) => "cell cell--none",
+        (0, _) => return html! { <td class="cell cell--none">{ "–" }</td> },
         (n, right) if right >= 3 * n => "cell cell--mastered",
         (n, right) if right >= 2 * n => "cell cell--near",
         _ => "cell cell--not-yet",
     };
-    html! { <td {class}>{ if shown.n == 0 { "–".to_owned() } else { format!("{} of {}", shown.n_right, shown.n) } }</td> }
+    let count = format!("{} of {}", shown.n_right, shown.n);
+    let label = format!("{count}, {skill}, {candidate}: the jobs behind it");
+    let opened = Opened::Skill(candidate.to_owned(), skill.to_owned());
+    let onclick = on_open.reform(move |_: MouseEvent| opened.clone());
+    html! { <td {class}>{ words::go(&count, label, onclick) }</td> }
 }

@@ -6,15 +6,16 @@ use yew::prelude::*;
 use crate::app::cohort::decision;
 use crate::app::cohort::rows::Row;
 use crate::app::cohort::rulings::Rule;
+use crate::app::cohort::words;
 use crate::app::format;
+use crate::app::hooks::focus_on;
 use crate::app::proves::Proves;
 use crate::assess::decide::Decided;
-use crate::bench::safety;
 use crate::records::check::SealState;
 use crate::records::cohort::lines::PersonLine;
+use crate::records::cohort::lines::Shown;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
-use crate::scenario;
 
 /// What the page shows.
 #[derive(Properties, PartialEq)]
@@ -33,6 +34,8 @@ pub struct PersonProps {
     pub sat: Option<(String, usize)>,
     /// The ruling that holds instead.
     pub ruling: Option<Ruling>,
+    /// Opens the jobs behind a skill.
+    pub on_skill: Callback<String>,
     /// Replays a record.
     pub on_replay: Callback<(usize, usize)>,
     /// A ruling was made.
@@ -63,17 +66,18 @@ pub fn Person(props: &PersonProps) -> Html {
         let ruling = ruling.clone();
         Callback::from(move |()| ruling.set(false))
     };
+    use_effect_with((), |()| focus_on("person"));
     let name = props.rows.iter().find_map(|row| row.is.name.clone());
     html! {
         <article class="stack" aria-labelledby="person">
             <p class="row no-print"><button type="button" class="button" onclick={back}>{ "Back to all" }</button>
                 <button type="button" class="button" onclick={print}>{ "Print this person" }</button>
                 <button type="button" class="button" onclick={ask}>{ "Override the decision" }</button></p>
-            <h2 id="person"><bdi>{ &props.candidate }</bdi>if let Some(name) = name { { ", " }<bdi>{ name }</bdi> }</h2>
+            <h2 id="person" tabindex="-1"><bdi>{ &props.candidate }</bdi>if let Some(name) = name { { ", " }<bdi>{ name }</bdi> }</h2>
             if let Some((title, n_jobs)) = &props.sat { <p class="page__lead">{ format!("{title}, {n_jobs} jobs; {}", begun(&props.rows)) }</p> }
             if *ruling { <Rule about={About::Candidate(props.candidate.clone())} words={decision::WORDS.to_vec()} {on_rule} {on_cancel} /> }
             { decided(props) }
-            if let Some(line) = &props.line { { summary(line, &props.skills) } }
+            if let Some(line) = &props.line { { summary(line, props) } }
             { table(props) }
             <Proves n_jobs={props.sat.as_ref().map_or(props.rows.len(), |(_, n_jobs)| *n_jobs)} marks={marks(&props.rows)}
                 computed={format!("this sheet was made on {}.", format::date(js_sys::Date::now() / 86_400_000.0))} />
@@ -116,18 +120,25 @@ fn decided(props: &PersonProps) -> Html {
     }
 }
 
-fn summary(line: &PersonLine, skills: &[String]) -> Html {
-    let shown = skills
+fn summary(line: &PersonLine, props: &PersonProps) -> Html {
+    let shown = props
+        .skills
         .iter()
         .zip(&line.skills)
         .filter(|(_, shown)| shown.n > 0);
+    let skill = |(skill, shown): (&String, &Shown)| {
+        let name = skill.clone();
+        let onclick = props.on_skill.reform(move |_: MouseEvent| name.clone());
+        let count = format!("{skill} {} of {}", shown.n_right, shown.n);
+        html! { <li>{ words::go(&count, format!("{count}: the jobs behind it"), onclick) }</li> }
+    };
     html! {
         <dl class="facts">
             <dt>{ "Ability" }</dt><dd>{ format!("{:+.2}, sure to about ±{:.2}; 0 is the middle of these people", line.ability.value, 2.0 * line.ability.se) }</dd>
             <dt>{ "Jobs" }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average, {:.0} min on site each", line.n_jobs, line.n_fixed, line.marks, line.minutes) }</dd>
             <dt>{ "Safety" }</dt><dd>{ format!("{} rules broken, {} of them critical", line.n_safety, line.n_critical) }</dd>
             if line.is_unusual { <dt>{ "Pattern" }</dt><dd>{ "unusual: right on hard jobs and wrong on easy ones; look at the records" }</dd> }
-            <dt>{ "Skills" }</dt><dd>{ shown.map(|(skill, shown)| format!("{skill} {} of {}", shown.n_right, shown.n)).collect::<Vec<_>>().join("; ") }</dd>
+            <dt>{ "Skills" }</dt><dd><ul class="row">{ for shown.map(skill) }</ul></dd>
         </dl>
     }
 }
@@ -148,44 +159,20 @@ fn line(row: &Row, props: &PersonProps) -> Html {
         return Html::default();
     };
     let result = &attempt.result;
-    let title = title_of(&attempt.job);
+    let title = words::title_of(&attempt.job);
     let at = (row.source, row.line);
     let onclick = props.on_replay.reform(move |_: MouseEvent| at);
-    let ended = match (result.ending.as_str(), result.fixed) {
-        ("made_safe", _) => "made safe and left",
-        (_, true) => "put right",
-        ("closed", false) => "not put right",
-        _ => "not handed over",
-    };
-    let broken: Vec<String> = result
-        .safety
-        .iter()
-        .map(|one| {
-            format!(
-                "{}: {}",
-                one.severity,
-                safety::rule(&one.rule).map_or(one.rule.as_str(), |rule| rule.title)
-            )
-        })
-        .collect();
     html! {
         <tr key={format!("{at:?}")}>
-            <th scope="row"><button type="button" class="desk__go no-print" {onclick} aria-label={format!("Replay {title}")}>{ title }</button><span class="only-print">{ title }</span></th>
-            <td class="numbers">{ format!("{:.0}", result.total) }</td><td>{ ended }</td>
+            <th scope="row">{ words::go(title, format!("Replay {title}"), onclick) }</th>
+            <td class="numbers">{ format!("{:.0}", result.total) }</td><td>{ words::ended(result) }</td>
             <td class="numbers">{ format!("{:.0} min", result.minutes) }</td><td class="numbers">{ format::money(result.cost) }</td>
-            <td>{ if broken.is_empty() { "none broken".to_owned() } else { broken.join("; ") } }</td>
+            <td>{ words::broken(result) }</td>
             <td class="numbers">{ row.is.started.get(..16).unwrap_or("–").replace('T', " ") }</td>
             <td class="numbers">{ row.is.n_away }</td>
             <td>{ checked(row) }</td>
         </tr>
     }
-}
-
-/// Title of a job that ships; the name of any other.
-fn title_of(job: &str) -> &str {
-    let shipped = scenario::job_files().unwrap_or_default();
-    let found = shipped.iter().find(|one| one.id == job);
-    found.map_or(job, |one| one.file.title.as_str())
 }
 
 fn checked(row: &Row) -> String {

@@ -2,6 +2,7 @@
 //! counts. Knows no browser.
 
 use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use crate::records::chain;
 use crate::records::cohort::Attempt;
@@ -21,6 +22,13 @@ pub struct Row {
     pub is: Sifted,
     /// Its log was run again.
     pub replayed: bool,
+}
+
+impl Row {
+    /// Its attempt; none for what could not be read, or was erased.
+    pub fn attempt(&self) -> Option<&Attempt> {
+        self.is.attempt.as_ref()
+    }
 }
 
 /// All of them.
@@ -64,6 +72,14 @@ impl Rows {
                 let attempt = row.is.attempt.as_ref()?;
                 (!is_void(rulings, &attempt.job)).then_some((row, attempt))
             })
+    }
+
+    /// Rows that the numbers are of: of several attempts of one person at one job the first.
+    pub fn first<'a>(&'a self, rulings: &'a [Ruling]) -> Vec<(&'a Row, &'a Attempt)> {
+        let mut seen = BTreeSet::new();
+        self.counting(rulings)
+            .filter(|(_, a)| seen.insert((a.candidate.as_str(), a.job.as_str())))
+            .collect()
     }
 
     /// Files in which something does not hold: where, and what.
@@ -183,5 +199,20 @@ mod tests {
         .expect("stands");
         let left: Vec<String> = rows.counting(&[void]).map(|(_, a)| a.job.clone()).collect();
         assert_eq!(left, ["j2"]);
+    }
+
+    #[test]
+    fn a_second_attempt_at_a_job_is_no_evidence() {
+        let mut rows = Rows::default();
+        let first = sifted("c-1", "j1", 1, [1, 1, 2]);
+        let other = sifted("c-1", "j2", 2, [1, 2, 3]);
+        rows.put(0, vec![first, other], true);
+        rows.put(1, vec![sifted("c-1", "j1", 1, [7, 7, 8])], true);
+        let kept: Vec<(usize, &str)> = rows
+            .first(&[])
+            .into_iter()
+            .map(|(row, a)| (row.source, a.job.as_str()))
+            .collect();
+        assert_eq!(kept, [(0, "j1"), (0, "j2")]);
     }
 }

@@ -1,28 +1,25 @@
-//! What the review shows: how far the checking is, the tabs over the whole cohort, or one person.
+//! What the review shows: how far the checking is, the tabs over the whole cohort, or what is opened from them.
 
 use yew::html::Scope;
 use yew::prelude::*;
 
 use crate::app::bench::Tabs;
-use crate::app::cohort::decision;
 use crate::app::cohort::desk::CohortScreen;
 use crate::app::cohort::desk::Msg;
 use crate::app::cohort::jobs::Jobs;
 use crate::app::cohort::kept_rulings::Change;
+use crate::app::cohort::opened::Opened;
 use crate::app::cohort::others;
 use crate::app::cohort::people::People;
-use crate::app::cohort::person::Person;
-use crate::app::cohort::rows::Row;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::rulings;
 use crate::app::cohort::rulings::Rule;
+use crate::app::cohort::words;
 use crate::app::shared::Shared;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::records::cohort::lines::Cohort;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
-use crate::records::rulings::of_candidate;
-use crate::scenario;
 
 /// The desk as it stands.
 pub struct Looks<'a> {
@@ -40,8 +37,8 @@ pub struct Looks<'a> {
     pub told: &'a [String],
     /// Which tab.
     pub tab: usize,
-    /// Which person.
-    pub person: Option<&'a str>,
+    /// What is opened.
+    pub opened: Option<&'a Opened>,
     /// A job that may be voided.
     pub voiding: Option<&'a str>,
     /// Texts looked at, and texts run again.
@@ -89,10 +86,10 @@ pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
     }
 }
 
-/// The tabs, or one person.
+/// The tabs, or what is opened from them.
 pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
-    if let Some(candidate) = looks.person {
-        return person(looks, candidate, link);
+    if let Some(opened) = looks.opened {
+        return opened.page(looks, link);
     }
     if looks.n_sources == 0 {
         return html! { <p>{ "Nothing yet. Assessments made in this browser are known here with their keys; for others, drop the assessment’s file and its key too." }</p> };
@@ -161,23 +158,15 @@ fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
                     <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec!["void"]}
                         on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_cancel={link.callback(|()| Msg::Void(None))} />
                 }
-                <Jobs cohort={cohort.clone()} rulings={looks.rulings.clone()} on_void={link.callback(|job| Msg::Void(Some(job)))} />
+                <Jobs cohort={cohort.clone()} rulings={looks.rulings.clone()} on_open={link.callback(|job| Msg::Open(Some(Opened::Job(job))))} on_void={link.callback(|job| Msg::Void(Some(job)))} />
             </>
         },
-        2 => others::safety_table(cohort),
-        3 => others::confused_table(cohort, fault_name),
+        2 => others::safety_table(&cohort.safety),
+        3 => others::confused_table(&cohort.confused, words::fault_name),
         _ => {
-            html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={link.callback(|person| Msg::Open(Some(person)))} /> }
+            html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={link.callback(|opened| Msg::Open(Some(opened)))} /> }
         }
     }
-}
-
-/// A fault in plain words.
-fn fault_name(id: &str) -> String {
-    let known = scenario::catalogue()
-        .ok()
-        .and_then(|all| all.faults.iter().find(|fault| fault.id == id));
-    known.map_or_else(|| id.to_owned(), |fault| fault.name.clone())
 }
 
 fn save(link: &Link) -> Html {
@@ -190,39 +179,7 @@ fn save(link: &Link) -> Html {
         <>
             <p class="row">{ key("people", "People, CSV") }{ key("jobs", "Jobs, CSV") }{ key("safety", "Safety, CSV") }{ key("confused", "Faults confused, CSV") }</p>
             <p class="row">{ key("all", "Everything, JSON") }{ key("rulings", "Rulings, to go on with later") }<button type="button" class="button" onclick={print}>{ "Print" }</button></p>
-            <p class="field__hint">{ "Rulings are not kept in this browser: save them, and drop the file here with the results next time." }</p>
+            <p class="field__hint">{ "Rulings are kept in this browser; their file takes them to another one: drop it there with the results." }</p>
         </>
-    }
-}
-
-fn person(looks: &Looks<'_>, candidate: &str, link: &Link) -> Html {
-    let is_theirs = |row: &&Row| {
-        row.is
-            .attempt
-            .as_ref()
-            .is_some_and(|a| a.candidate == candidate)
-    };
-    let mut rows: Vec<Row> = looks.rows.all().filter(is_theirs).cloned().collect();
-    rows.sort_by(|a, b| (a.is.place, &a.is.started).cmp(&(b.is.place, &b.is.started)));
-    let line = looks.cohort.and_then(|cohort| {
-        cohort
-            .people
-            .iter()
-            .find(|line| line.candidate == candidate)
-    });
-    let sat = rows.iter().find_map(|row| {
-        let file = looks
-            .files
-            .iter()
-            .find(|file| file.id == row.is.assessment)?;
-        Some((file.title.clone(), file.n_jobs()))
-    });
-    html! {
-        <Person candidate={candidate.to_owned()} line={line.cloned()} {rows} {sat}
-            skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
-            decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
-            ruling={of_candidate(looks.rulings, candidate).cloned()}
-            on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
-            on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_back={link.callback(|()| Msg::Open(None))} />
     }
 }

@@ -4,7 +4,9 @@
 //! Jobs count with graded scores 0 to 3, by the partial credit model with priors, so that a cohort
 //! of any size comes out finite. Ability is in logits, 0 the cohort's middle.
 
+pub mod kinds; // safety rules broken and faults confused, counted
 pub mod lines; // the answer: people, jobs, safety, faults confused
+pub mod spread; // how far numbers lie apart
 pub mod tables; // the same for a spreadsheet
 
 use std::collections::BTreeMap;
@@ -14,12 +16,10 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::records::cohort::lines::Cohort;
-use crate::records::cohort::lines::ConfusedLine;
 use crate::records::cohort::lines::JobLine;
 use crate::records::cohort::lines::Measured;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Reliability;
-use crate::records::cohort::lines::SafetyLine;
 use crate::records::cohort::lines::Shown;
 use crate::records::measurement::ability;
 use crate::records::measurement::ability::Estimate;
@@ -62,6 +62,13 @@ pub struct Attempt {
     pub result: JobResult,
     /// What was wrong, by name in the catalogue; empty where it is not known.
     pub truth: Vec<String>,
+}
+
+impl Attempt {
+    /// It shows the job's skills: put right, safely, with evidence.
+    pub fn is_right(&self) -> bool {
+        self.result.graded() >= RIGHT_FROM
+    }
 }
 
 /// Attempts by person and job; the first of several at the same job counts.
@@ -110,8 +117,8 @@ pub fn cohort(attempts: &[Attempt]) -> Result<Cohort, MeasurementError> {
             value: reliability,
             words: reliability_words(reliability, attempts.len() / sheet.people.len().max(1)),
         },
-        safety: safety(&sheet),
-        confused: confused(&sheet),
+        safety: kinds::safety(sheet.cells.values().copied()),
+        confused: kinds::confused(sheet.cells.values().copied()),
         n_repeats: sheet.n_repeats,
     })
 }
@@ -174,7 +181,7 @@ fn people(
                 .filter(|a| a.skills.iter().any(|s| s == skill));
             of_it.fold(Shown::default(), |shown, attempt| Shown {
                 n: shown.n + 1,
-                n_right: shown.n_right + usize::from(attempt.result.graded() >= RIGHT_FROM),
+                n_right: shown.n_right + usize::from(attempt.is_right()),
             })
         };
         let scores = responses.person(person);
@@ -261,51 +268,6 @@ fn discrimination(responses: &Responses, job: usize) -> Option<f64> {
         yy += (b - y) * (b - y);
     }
     (xx > 0.0 && yy > 0.0).then(|| xy / (xx * yy).sqrt())
-}
-
-fn safety(sheet: &Sheet<'_>) -> Vec<SafetyLine> {
-    let mut kinds: BTreeMap<(&str, &str), (usize, BTreeSet<usize>)> = BTreeMap::new();
-    for ((person, _), attempt) in &sheet.cells {
-        for broken in &attempt.result.safety {
-            let kind = kinds.entry((&broken.rule, &broken.severity)).or_default();
-            kind.0 += 1;
-            kind.1.insert(*person);
-        }
-    }
-    let mut lines: Vec<SafetyLine> = kinds
-        .into_iter()
-        .map(|((rule, severity), (n, people))| SafetyLine {
-            rule: rule.to_owned(),
-            severity: severity.to_owned(),
-            n,
-            n_people: people.len(),
-        })
-        .collect();
-    lines.sort_by_key(|line| std::cmp::Reverse(line.n));
-    lines
-}
-
-/// Pairs of a fault that was there and was not stated with one that was stated and not there.
-fn confused(sheet: &Sheet<'_>) -> Vec<ConfusedLine> {
-    let mut pairs: BTreeMap<(&str, &str), usize> = BTreeMap::new();
-    for attempt in sheet.cells.values() {
-        let stated = &attempt.result.stated;
-        for is in attempt.truth.iter().filter(|is| !stated.contains(is)) {
-            for other in stated.iter().filter(|s| !attempt.truth.contains(s)) {
-                *pairs.entry((is, other)).or_default() += 1;
-            }
-        }
-    }
-    let mut lines: Vec<ConfusedLine> = pairs
-        .into_iter()
-        .map(|((is, stated), n)| ConfusedLine {
-            is: is.to_owned(),
-            stated: stated.to_owned(),
-            n,
-        })
-        .collect();
-    lines.sort_by_key(|line| std::cmp::Reverse(line.n));
-    lines
 }
 
 fn cost_to_target(results: &[&JobResult]) -> Option<f64> {

@@ -62,6 +62,33 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await page.getByRole("button", { name: "Back to all" }).click();
   await page.getByRole("cell", { name: "passed, by N. Judge" }).waitFor();
 
+  // What is behind a skill, and a job over all people; both by the keyboard.
+  const cell = page.getByRole("button", { name: /^\d of \d, .*, c-03: the jobs behind it$/ }).first();
+  await cell.focus();
+  await page.keyboard.press("Enter");
+  await page.getByRole("region", { name: "Jobs behind the skill, a table" }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.id), "skill");
+  await person.accessible();
+  await page.getByRole("button", { name: /^Replay / }).first().click();
+  await page.getByRole("button", { name: "Back to the skill" }).click();
+  await page.getByRole("button", { name: /: how all did at it$/ }).first().click();
+  await page.getByRole("heading", { name: "Who did it" }).waitFor();
+  await page.getByRole("button", { name: "Back to all" }).click();
+  await page.getByRole("tab", { name: "Jobs 2" }).click();
+  await page.getByRole("button", { name: "No water comes in: more about this job" }).focus();
+  await page.keyboard.press("Enter");
+  await page.getByRole("heading", { name: "No water comes in", level: 2 }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.id), "one-job");
+  assert.equal(await page.getByRole("region", { name: "People at this job, a table" }).locator("tbody tr").count(), 3);
+  // All three were played alike.
+  await page.getByText("from so few or equal marks no spread can be told").waitFor();
+  for (const name of ["Faults confused", "Safety rules broken"]) await page.getByRole("heading", { name, level: 3 }).waitFor();
+  await person.accessible();
+  await person.fits();
+  await page.getByRole("button", { name: "Replay c-03" }).click();
+  await page.getByRole("button", { name: "Back to the job" }).click();
+  await page.getByRole("button", { name: "Back to all" }).click();
+
   // A job is voided for everybody, and all are worked out anew.
   await page.getByRole("tab", { name: "Jobs 2" }).click();
   await page.getByRole("button", { name: "Void no_water for everybody" }).click();

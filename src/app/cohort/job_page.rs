@@ -1,0 +1,185 @@
+//! One job over all people: who did it, how the marks lie, how it measures, what was confused and
+//! broken, time and cost. Prints on one sheet.
+
+use yew::prelude::*;
+
+use crate::app::cohort::jobs::fit;
+use crate::app::cohort::marks_picture;
+use crate::app::cohort::others;
+use crate::app::cohort::rows::Row;
+use crate::app::cohort::words;
+use crate::app::format;
+use crate::app::hooks::focus_on;
+use crate::records::cohort::Attempt;
+use crate::records::cohort::kinds;
+use crate::records::cohort::lines::JobLine;
+use crate::records::cohort::spread::Spread;
+use crate::records::cohort::spread::spread;
+
+/// What the page shows.
+#[derive(Properties, PartialEq)]
+pub struct JobPageProps {
+    /// Name of the job.
+    pub job: String,
+    /// Its numbers; none when nobody's record of it counts any more.
+    pub line: Option<JobLine>,
+    /// The records of it that count, one a person.
+    pub rows: Vec<Row>,
+    /// Replays a record.
+    pub on_replay: Callback<(usize, usize)>,
+    /// Opens a person.
+    pub on_person: Callback<String>,
+    /// Back to all.
+    pub on_back: Callback<()>,
+}
+
+/// The page.
+#[component]
+pub fn JobPage(props: &JobPageProps) -> Html {
+    use_effect_with((), |()| focus_on("one-job"));
+    let back = props.on_back.reform(|_: MouseEvent| ());
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let all = || props.rows.iter().filter_map(Row::attempt);
+    html! {
+        <article class="stack" aria-labelledby="one-job">
+            <p class="row no-print"><button type="button" class="button" onclick={back}>{ "Back to all" }</button>
+                <button type="button" class="button" onclick={print}>{ "Print this job" }</button></p>
+            <h2 id="one-job" tabindex="-1">{ words::title_of(&props.job) }</h2>
+            if let Some(line) = &props.line {
+                { numbers(line, &props.rows) }
+                { marks_picture::of(&all().map(|a| a.result.total).collect::<Vec<_>>()) }
+                <h3>{ "Who did it" }</h3>{ table(props) }
+                <h3>{ "Faults confused" }</h3>{ others::confused_table(&kinds::confused(all()), words::fault_name) }
+                <h3>{ "Safety rules broken" }</h3>{ others::safety_table(&kinds::safety(all())) }
+            } else {
+                <p>{ "No record of it counts any more." }</p>
+            }
+        </article>
+    }
+}
+
+fn numbers(line: &JobLine, rows: &[Row]) -> Html {
+    let of = |number: fn(&Attempt) -> f64| -> Vec<f64> {
+        rows.iter().filter_map(Row::attempt).map(number).collect()
+    };
+    let marks = spread(&of(|a| a.result.total)).map(marks_words);
+    let time = spread(&of(|a| a.result.minutes)).map(time_words);
+    html! {
+        <dl class="facts">
+            <dt>{ "People" }</dt><dd>{ line.n_people }</dd>
+            <dt>{ "Marks of 100" }</dt><dd>{ marks }</dd>
+            <dt>{ "Score, 0 to 3" }</dt><dd>{ format!("{:.1} on average", line.mean_score) }</dd>
+            <dt>{ "Difficulty" }</dt><dd>{ difficulty(line) }</dd>
+            <dt>{ "Tells people apart" }</dt><dd>{ apart(line.discrimination) }</dd>
+            <dt>{ "Fit" }</dt><dd>{ fit_words(line) }</dd>
+            <dt>{ "On site" }</dt><dd>{ time }</dd>
+            <dt>{ "Cost" }</dt><dd>{ cost_words(line) }</dd>
+        </dl>
+    }
+}
+
+fn marks_words(marks: Spread) -> String {
+    let Spread {
+        mean, least, most, ..
+    } = marks;
+    marks.deviation.map_or_else(
+        || format!("{mean:.0} on average; from so few or equal marks no spread can be told"),
+        |deviation| {
+            format!("{mean:.0} on average, from {least:.0} to {most:.0}; standard deviation {deviation:.0}")
+        },
+    )
+}
+
+fn time_words(time: Spread) -> String {
+    match time.deviation {
+        None => format!("{:.0} min", time.mean),
+        Some(_) => format!(
+            "{:.0} min on average, from {:.0} to {:.0} min",
+            time.mean, time.least, time.most
+        ),
+    }
+}
+
+fn cost_words(line: &JobLine) -> String {
+    let own = format!("{} on average", format::money(line.cost));
+    line.cost_to_target.map_or_else(
+        || format!("{own}; no target is known"),
+        |ratio| format!("{own}, {ratio:.2} of the target cost"),
+    )
+}
+
+fn difficulty(line: &JobLine) -> String {
+    line.difficulty.map_or_else(
+        || line.words.clone(),
+        |d| format!("{:+.2} ± {:.2}: {}", d.value, d.se, line.words),
+    )
+}
+
+fn apart(discrimination: Option<f64>) -> String {
+    discrimination.map_or_else(
+        || "too few people, or all alike: it cannot be told".to_owned(),
+        |d| format!("{d:.2}: how far the score goes with the person’s other jobs, 1 at most"),
+    )
+}
+
+fn fit_words(line: &JobLine) -> String {
+    if line.infit.is_none() {
+        return "too few people to say".to_owned();
+    }
+    format!("{}; 1 is as expected", fit(line))
+}
+
+fn table(props: &JobPageProps) -> Html {
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="People at this job, a table">
+            <table class="table">
+                <thead><tr><th scope="col">{ "Person" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Score" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col" class="numbers">{ "Target cost" }</th><th scope="col">{ "Safety" }</th><th scope="col" class="no-print">{ "Step by step" }</th></tr></thead>
+                <tbody>{ for props.rows.iter().map(|row| person(row, props)) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+fn person(row: &Row, props: &JobPageProps) -> Html {
+    let Some(attempt) = row.attempt() else {
+        return Html::default();
+    };
+    let result = &attempt.result;
+    let candidate = attempt.candidate.as_str();
+    let (at, name) = ((row.source, row.line), candidate.to_owned());
+    let open = props.on_person.reform(move |_: MouseEvent| name.clone());
+    let replay = props.on_replay.reform(move |_: MouseEvent| at);
+    let target = (result.target_cost > 0.0).then(|| format::money(result.target_cost));
+    html! {
+        <tr key={format!("{at:?}")}>
+            <th scope="row">{ words::go(candidate, format!("{candidate}: the person’s page"), open) }</th>
+            <td class="numbers">{ format!("{:.0}", result.total) }</td>
+            <td class="numbers">{ result.graded() }</td>
+            <td>{ words::ended(result) }</td>
+            <td class="numbers">{ format!("{:.0} min", result.minutes) }</td>
+            <td class="numbers">{ format::money(result.cost) }</td>
+            <td class="numbers">{ target.unwrap_or_else(|| "–".to_owned()) }</td>
+            <td>{ words::broken(result) }</td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {candidate}")} onclick={replay}>{ "Replay" }</button></td>
+        </tr>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn equal_or_single_marks_claim_no_spread() {
+        for marks in [&[70.0][..], &[70.0, 70.0]] {
+            let words = spread(marks).map(marks_words);
+            assert_eq!(
+                words.as_deref(),
+                Some("70 on average; from so few or equal marks no spread can be told")
+            );
+        }
+        let words = spread(&[60.0, 70.0, 80.0]).map(marks_words);
+        assert!(words.is_some_and(|words| words.ends_with("from 60 to 80; standard deviation 10")));
+    }
+}
