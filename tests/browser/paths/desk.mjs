@@ -128,6 +128,24 @@ export async function what_is_no_number_is_kept_as_typed_marked_and_mended({ vis
   assert.equal(await field(page, "The maker pays for").inputValue(), "24");
 }
 
+export async function a_pair_of_faults_is_chosen_by_what_is_wrong({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const pairs = page.getByRole("group", { name: "Pairs that may come together" });
+  const add = pairs.getByRole("button", { name: "Add the pair" });
+  assert.ok(await add.isDisabled());
+  await pairs.getByLabel("One fault").selectOption("capacitor_low");
+  await pairs.getByLabel("The fault it may come with").selectOption("belt_off");
+  await add.click();
+  await pairs.getByText(/^the run capacitor has lost most of its value, and /).waitFor();
+  assert.equal(await pairs.getByLabel("One fault").inputValue(), "");
+  assert.ok(!/_/.test(await pairs.getByRole("list").innerText()));
+  await person.accessible();
+  await pairs.getByRole("button", { name: /^Take out: the run capacitor/ }).click();
+  assert.equal(await pairs.getByRole("listitem").count(), 0);
+}
+
 export async function all_instruments_is_a_plain_choice({ visit }) {
   const person = await visit();
   const { page } = person;
