@@ -49,9 +49,11 @@ validate:
 pars:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --release --test expert stored_targets
 
-# Give ten million changed files to every reader of foreign bytes; TUBWRIGHT_RUNS says how many instead.
+# Give ten million changed files to every reader of foreign bytes, and let a browser die at a thousand
+# moments of a job; TUBWRIGHT_RUNS says how many instead.
 fuzz:
 	@cargo test --locked --release --test foreign_bytes -- --ignored --nocapture ten_million
+	@TUBWRIGHT_RUNS=$${TUBWRIGHT_RUNS:-1000} cargo test --locked --release --lib dies_at_random_moments
 
 # What the continuous integration runs: check, then test.
 run:

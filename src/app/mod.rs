@@ -40,6 +40,7 @@ mod readings;
 mod replay;
 mod report;
 mod route;
+mod rows;
 mod session;
 mod settings;
 mod shared;

@@ -1,12 +1,12 @@
 //! Readings and faults: what each reading tells apart on a machine, computed here, to sort, print
 //! and take away.
 
-use gloo::timers::callback::Timeout;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::hooks::go_to;
 use crate::app::route::Route;
+use crate::app::rows::use_rows;
 use crate::app::shared::Shared;
 use crate::scenario;
 use crate::score::Matrix;
@@ -58,7 +58,7 @@ struct TableProps {
     machine: String,
 }
 
-/// The table, computed one fault at a time so that the page stays usable.
+/// The table, which grows as threads read one fault after the other.
 #[component]
 fn Readings(props: &TableProps) -> Html {
     let pack = scenario::machines()
@@ -68,36 +68,20 @@ fn Readings(props: &TableProps) -> Html {
         pack.and_then(|pack| Matrix::new(&pack.model, &pack.workshop).ok())
             .map(Shared::new)
     });
-    let rows = use_state(Vec::<Row>::new);
+    let known = use_rows(&props.machine);
     let sort = use_state(Sort::default);
+    let href = {
+        let matrix = (*matrix).clone();
+        let whole = known.is_whole().then(|| known.rows.clone());
+        use_memo(whole, move |rows| {
+            let (matrix, rows) = (matrix?, rows.as_ref()?);
+            Some(address(&matrix.csv(rows.iter().map(|row| &**row))))
+        })
+    };
     let Some(matrix) = (*matrix).clone() else {
         return html! { <p role="status">{ "The table of this machine cannot be computed." }</p> };
     };
-    let total = matrix.faults().len();
-    {
-        let (rows, matrix) = (rows.clone(), matrix.clone());
-        use_effect_with(rows.len(), move |done| {
-            let next = matrix.faults().get(*done).cloned();
-            let turn = next.map(|fault| {
-                Timeout::new(0, move || {
-                    let mut more = (*rows).clone();
-                    // A machine that cannot be solved has an empty row, and the next one follows.
-                    more.push(matrix.row(&fault).unwrap_or_else(|error| Row {
-                        fault: fault.id.clone(),
-                        what: format!("{}: {error}", fault.what),
-                        cells: Vec::new(),
-                    }));
-                    rows.set(more);
-                })
-            });
-            move || drop(turn)
-        });
-    }
-    let order = ordered(&rows, *sort);
-    let href = format!(
-        "data:text/csv;charset=utf-8,{}",
-        String::from(js_sys::encode_uri_component(&matrix.csv(&rows)))
-    );
+    let order = ordered(&known.rows, *sort);
     let by = |column: Option<usize>| {
         let sort = sort.clone();
         Callback::from(move |_: MouseEvent| sort.set(sort.clicked(column)))
@@ -105,9 +89,12 @@ fn Readings(props: &TableProps) -> Html {
     html! {
         <>
             <p class="row no-print">
-                if rows.len() < total {
-                    <span role="status">{ format!("{} of {total} faults computed …", rows.len()) }</span>
-                } else {
+                if let Some(why) = &known.failed {
+                    <span role="status">{ why }</span>
+                } else if !known.is_whole() {
+                    <progress max={known.of.to_string()} value={known.rows.len().to_string()} aria-hidden="true" />
+                    <span role="status">{ format!("{} of {} faults computed …", known.rows.len(), known.of) }</span>
+                } else if let Some(href) = (*href).clone() {
                     <a class="button" download={format!("readings_{}.csv", props.machine)} {href}>{ "Save as CSV" }</a>
                     <button type="button" class="button" onclick={|_: MouseEvent| print()}>{ "Print" }</button>
                 }
@@ -125,7 +112,7 @@ fn Readings(props: &TableProps) -> Html {
                     </tr></thead>
                     <tbody>
                         { table_row(matrix.sound()) }
-                        { for order.into_iter().map(table_row) }
+                        { for order.into_iter().map(|row| html! { <TableRow key={row.fault.clone()} row={row.clone()} /> }) }
                     </tbody>
                 </table>
             </div>
@@ -156,12 +143,12 @@ impl Sort {
 }
 
 /// By what is wrong; or what a reading shows first, then the rest; or the other way round.
-fn ordered(rows: &[Row], sort: Sort) -> Vec<&Row> {
-    let mut order: Vec<&Row> = rows.iter().collect();
+fn ordered(rows: &[Shared<Row>], sort: Sort) -> Vec<Shared<Row>> {
+    let mut order = rows.to_vec();
     match sort.column {
         None => order.sort_by(|a, b| a.what.cmp(&b.what)),
         Some(column) => {
-            let key = |row: &&Row| {
+            let key = |row: &Row| {
                 let cell = row.cells.get(column);
                 let value = cell.and_then(|cell| cell.value).unwrap_or(f64::INFINITY);
                 (cell.is_some_and(|cell| cell.differs), value)
@@ -178,9 +165,20 @@ fn ordered(rows: &[Row], sort: Sort) -> Vec<&Row> {
     order
 }
 
+/// A row; what is known already is not drawn again when another one comes.
+#[derive(Properties, PartialEq)]
+struct TableRowProps {
+    row: Shared<Row>,
+}
+
+#[component]
+fn TableRow(props: &TableRowProps) -> Html {
+    table_row(&props.row)
+}
+
 fn table_row(row: &Row) -> Html {
     html! {
-        <tr key={row.fault.clone()}>
+        <tr>
             <th scope="row">{ &row.what }</th>
             { for row.cells.iter().map(|cell| html! {
                 <td class={classes!(cell.differs.then_some("readings__differs"))}>
@@ -188,6 +186,12 @@ fn table_row(row: &Row) -> Html {
             }) }
         </tr>
     }
+}
+
+/// The text of a table as an address that holds it.
+fn address(csv: &str) -> String {
+    let text = String::from(js_sys::encode_uri_component(csv));
+    format!("data:text/csv;charset=utf-8,{text}")
 }
 
 fn print() {
@@ -200,8 +204,8 @@ mod tests {
     use super::*;
     use crate::score::Cell;
 
-    fn row(what: &str, value: f64, differs: bool) -> Row {
-        Row {
+    fn row(what: &str, value: f64, differs: bool) -> Shared<Row> {
+        Shared::new(Row {
             fault: what.to_owned(),
             what: what.to_owned(),
             cells: vec![Cell {
@@ -209,7 +213,7 @@ mod tests {
                 value: Some(value),
                 differs,
             }],
-        }
+        })
     }
 
     #[test]
@@ -221,7 +225,7 @@ mod tests {
         ];
         let order = |sort: Sort| -> String {
             let order = ordered(&rows, sort).into_iter();
-            order.map(|row| row.what.as_str()).collect()
+            order.map(|row| row.what.clone()).collect()
         };
         let mut sort = Sort::default();
         assert_eq!(

@@ -6,6 +6,9 @@
 
 use std::sync::Arc;
 
+use serde::Deserialize;
+use serde::Serialize;
+
 use crate::bench::action::MeterMode;
 use crate::bench::display;
 use crate::bench::workshop::DataSheetLine;
@@ -26,43 +29,16 @@ use crate::plant::harness::instrument;
 use crate::plant::harness::steady_state::steady_state;
 use crate::score::functional::FunctionLine;
 use crate::score::functional::compare;
-
-const LEFT_OUT: [MeterMode; 2] = [MeterMode::Leakage, MeterMode::Frequency]; // not of a held state
+use crate::score::matrix_columns::Column;
+use crate::score::matrix_columns::Source;
+use crate::score::matrix_columns::columns;
 
 /// Two readings this near to each other tell nothing apart, as a share of the larger. Common
 /// practice: twice the accuracy of a hand meter.
 const SAME_RATIO: f64 = 0.03;
 
-/// What is read.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Column {
-    /// Plain words, such as "winding A".
-    pub what: String,
-    /// Instrument and state, such as `ohms, unplugged`; `whole program` for figures of a run.
-    pub how: String,
-    /// Below this two readings are both nothing, SI of the column.
-    floor: f64,
-    source: Source,
-}
-
-impl Column {
-    /// The instrument that reads it; none for what a run shows to eyes and ears.
-    pub fn mode(&self) -> Option<MeterMode> {
-        match &self.source {
-            Source::Meter(_, mode) => Some(*mode),
-            Source::Run(_) => None,
-        }
-    }
-}
-
-#[derive(Clone, Debug, PartialEq)]
-enum Source {
-    Meter(Box<DataSheetLine>, MeterMode),
-    Run(usize),
-}
-
 /// One reading of one machine.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Cell {
     /// As shown, with its unit; `OL` for over-range.
     pub shown: String,
@@ -73,7 +49,7 @@ pub struct Cell {
 }
 
 /// A fault with all its readings.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Row {
     /// Name in the catalogue; empty for the sound machine.
     pub fault: String,
@@ -81,6 +57,14 @@ pub struct Row {
     pub what: String,
     /// One for each column.
     pub cells: Vec<Cell>,
+}
+
+/// A machine held in one state with its connectors apart.
+struct Held<'s> {
+    state: &'s str,
+    apart: &'s [String],
+    harness: Harness,
+    solved: SteadyState,
 }
 
 /// A type of machine with all that is read on it.
@@ -173,37 +157,61 @@ impl Matrix {
         figures: &CycleFigures,
     ) -> Result<Vec<Cell>, MachineError> {
         let lines = compare(figures, &self.should);
-        let mut held: Option<(String, Vec<String>, Harness, SteadyState)> = None;
+        // What changes no wiring reads as a sound machine does, wherever one is held still.
+        let reads_as_sound = fault.is_some_and(|(fault, _)| fault.wiring.is_empty());
+        let mut held = Vec::new();
         let mut cells = Vec::new();
         for (index, column) in self.columns.iter().enumerate() {
-            let (line, mode) = match &column.source {
-                Source::Run(line) => {
-                    cells.extend(lines.get(*line).map(figure_cell));
-                    continue;
+            match &column.source {
+                Source::Run(line) => cells.extend(lines.get(*line).map(figure_cell)),
+                Source::Meter(..) if reads_as_sound => {
+                    cells.extend(self.sound.cells.get(index).cloned());
                 }
-                Source::Meter(line, mode) => (line, *mode),
-            };
-            let stands = held
-                .as_ref()
-                .is_some_and(|(state, apart, ..)| *state == line.state && *apart == line.apart);
-            if !stands {
-                let (harness, state) = self.hold(fault, line)?;
-                held = Some((line.state.clone(), line.apart.clone(), harness, state));
+                Source::Meter(line, mode) => {
+                    cells.push(self.metered(&mut held, fault, index, (line, *mode))?);
+                }
             }
-            let Some((.., harness, state)) = &mut held else {
-                continue;
-            };
-            let value = self.read(harness, state, mode, line)?;
-            let (value, shown) = display::digits(mode, value);
-            let sound = self.sound.cells.get(index);
-            let moved = sound.is_some_and(|sound| !is_same(column.floor, sound.value, value));
-            cells.push(Cell {
-                shown,
-                value,
-                differs: moved && !value.is_some_and(|v| (line.low..=line.high).contains(&v)),
-            });
         }
         Ok(cells)
+    }
+
+    /// One reading of a machine held still; each way of holding it is solved once.
+    fn metered<'s>(
+        &'s self,
+        held: &mut Vec<Held<'s>>,
+        fault: Option<(&FaultDef, f64)>,
+        index: usize,
+        (line, mode): (&'s DataSheetLine, MeterMode),
+    ) -> Result<Cell, MachineError> {
+        let known = held
+            .iter()
+            .position(|held| held.state == line.state && held.apart == line.apart);
+        let at = match known {
+            Some(at) => at,
+            None => {
+                let (harness, solved) = self.hold(fault, line)?;
+                held.push(Held {
+                    state: &line.state,
+                    apart: &line.apart,
+                    harness,
+                    solved,
+                });
+                held.len() - 1
+            }
+        };
+        let Held {
+            harness, solved, ..
+        } = &held[at];
+        let value = self.read(harness, solved, mode, line)?;
+        let (value, shown) = display::digits(mode, value);
+        let floor = self.columns[index].floor;
+        let sound = self.sound.cells.get(index);
+        let moved = sound.is_some_and(|sound| !is_same(floor, sound.value, value));
+        Ok(Cell {
+            shown,
+            value,
+            differs: moved && !value.is_some_and(|v| (line.low..=line.high).contains(&v)),
+        })
     }
 
     /// The wiring held in the line's state with its connectors apart.
@@ -241,7 +249,7 @@ impl Matrix {
 
     fn read(
         &self,
-        harness: &mut Harness,
+        harness: &Harness,
         state: &SteadyState,
         mode: MeterMode,
         line: &DataSheetLine,
@@ -274,66 +282,6 @@ fn run(model: &Arc<MachineModel>, faults: &[ActiveFault]) -> Result<CycleFigures
     let mut machine = Machine::new(model, Setup::of_faults(faults, 1))?;
     machine.stand_ready();
     machine.trial()
-}
-
-fn columns(model: &MachineModel, workshop: &Workshop, should: &CycleFigures) -> Vec<Column> {
-    let read = workshop.data_sheet.iter().filter_map(|line| {
-        let mode = mode_named(&line.mode).filter(|mode| !LEFT_OUT.contains(mode))?;
-        // Lines about motion are covered by the figures of a run.
-        let _ = model.wiring.state(&line.state)?;
-        let apart = if line.apart.is_empty() {
-            ""
-        } else {
-            ", pulled apart"
-        };
-        Some(Column {
-            what: line.what.clone(),
-            how: format!(
-                "{}, {}{apart}",
-                line.mode.replace('_', " "),
-                state_words(&line.state)
-            ),
-            floor: floor(mode),
-            source: Source::Meter(Box::new(line.clone()), mode),
-        })
-    });
-    let figures = compare(should, should).into_iter().enumerate();
-    let figures = figures.map(|(index, line)| Column {
-        what: line.what.to_owned(),
-        how: "whole program".to_owned(),
-        floor: 0.5,
-        source: Source::Run(index),
-    });
-    read.chain(figures).collect()
-}
-
-/// A state of the wiring, plain words.
-fn state_words(state: &str) -> String {
-    match state {
-        "agitA" => "washing one way".to_owned(),
-        "agitB" => "washing the other way".to_owned(),
-        "unplugged_on" => "unplugged, switch on".to_owned(),
-        other => other.replace('_', " "),
-    }
-}
-
-/// The mode of a data sheet's line; none for what no hand instrument reads.
-fn mode_named(word: &str) -> Option<MeterMode> {
-    serde_json::from_value(serde_json::Value::String(word.to_owned())).ok()
-}
-
-/// What a hand meter calls nothing, in the mode's SI unit. Common practice.
-fn floor(mode: MeterMode) -> f64 {
-    match mode {
-        MeterMode::AcVolts | MeterMode::LowAcVolts => 2.0,
-        MeterMode::DcVolts | MeterMode::Diode => 0.1,
-        MeterMode::Frequency => 20.0,
-        MeterMode::Capacitance => 0.1e-6,
-        MeterMode::Clamp | MeterMode::Amps => 0.03,
-        MeterMode::Leakage | MeterMode::TouchCurrent => 0.1e-3,
-        MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => 0.3,
-        MeterMode::Insulation => 50e3,
-    }
 }
 
 fn figure_cell(line: &FunctionLine) -> Cell {
@@ -378,6 +326,19 @@ mod tests {
         // A belt is nothing to an ohmmeter; a weak capacitor shows on the capacitance range.
         assert!(!named(&belt, "capacitance").differs);
         assert!(named(&low, "capacitance").differs);
+        // A fault that changes no wiring is not read again: it would read as a sound machine.
+        let def = matrix.faults().iter().find(|f| f.id == "belt_off");
+        let fault = def.map(|def| (def, 1.0));
+        let mut held = Vec::new();
+        for (index, column) in matrix.columns().iter().enumerate() {
+            if let Source::Meter(line, mode) = &column.source {
+                let read = matrix.metered(&mut held, fault, index, (line, *mode));
+                assert_eq!(read.expect("solves"), belt.cells[index], "{}", column.what);
+            }
+        }
+        // Readings come back from a thread as they went.
+        let text = serde_json::to_string(&low).expect("finite");
+        assert_eq!(serde_json::from_str::<Row>(&text).expect("a row"), low);
         assert!(!matrix.separating(&belt, &low).is_empty());
         assert!(matrix.separating(&low, &low).is_empty());
     }

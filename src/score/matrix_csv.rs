@@ -5,7 +5,7 @@ use crate::score::matrix::Row;
 
 impl Matrix {
     /// The sound machine and these rows as comma-separated values, `*` behind what differs.
-    pub fn csv(&self, rows: &[Row]) -> String {
+    pub fn csv<'r>(&self, rows: impl IntoIterator<Item = &'r Row>) -> String {
         let quoted = |text: &str| format!("\"{}\"", text.replace('"', "\"\""));
         let mut text = String::from("fault,what");
         for column in self.columns() {
@@ -13,7 +13,7 @@ impl Matrix {
             text.push_str(&quoted(&format!("{} ({})", column.what, column.how)));
         }
         text.push('\n');
-        for row in std::iter::once(self.sound()).chain(rows) {
+        let mut line = |row: &Row| {
             text.push_str(&format!("{},{}", row.fault, quoted(&row.what)));
             for cell in &row.cells {
                 let mark = if cell.differs { " *" } else { "" };
@@ -21,7 +21,9 @@ impl Matrix {
                 text.push_str(&quoted(&format!("{}{mark}", cell.shown)));
             }
             text.push('\n');
-        }
+        };
+        line(self.sound());
+        rows.into_iter().for_each(line);
         text
     }
 }

@@ -19,6 +19,7 @@ pub mod formula; // the marks as formulas
 mod functional;
 mod hindsight;
 mod matrix;
+mod matrix_columns;
 mod matrix_csv;
 mod procedure;
 mod report;
@@ -44,9 +45,9 @@ pub use fairness::solved;
 pub use functional::FunctionCheck;
 pub use functional::function_check;
 pub use matrix::Cell;
-pub use matrix::Column;
 pub use matrix::Matrix;
 pub use matrix::Row;
+pub use matrix_columns::Column;
 pub use report::Basis;
 pub use report::Part;
 pub use report::Report;

@@ -57,8 +57,8 @@ fn progress(judged: &Judged) -> String {
     if let Some(why) = &judged.failed {
         return why.clone();
     }
-    let (done, of) = judged.progress;
-    match judged.stage {
+    let (done, of) = judged.progress();
+    match judged.stage() {
         Stage::Resting if judged.lines.is_some() => {
             "The job has changed: it is judged anew once you pause.".to_owned()
         }

@@ -96,18 +96,27 @@ pub fn FaultList(props: &FaultListProps) -> Html {
             <label class="field"><span class="field__label">{ "Add a fault" }</span>
                 <select id="field-faults" onchange={add}>
                     <option value="" selected=true>{ "choose what is wrong" }</option>
-                    { for groups(known).into_iter().map(|(title, list)| html! {
-                        <optgroup label={title}>
-                            { for list.into_iter().map(|def| html! { <option value={def.id.clone()}>{ &def.what }</option> }) }
-                        </optgroup>
-                    }) }
+                    { options(known) }
                 </select>
             </label>
         </div>
     }
 }
 
-fn defs(machine: &str) -> &'static [FaultDef] {
+/// Faults to choose from, by what kind of cause they are.
+pub(super) fn options(known: &[FaultDef]) -> Html {
+    let group = |(title, list): (&'static str, Vec<&FaultDef>)| {
+        html! {
+            <optgroup label={title}>
+                { for list.into_iter().map(|def| html! { <option value={def.id.clone()}>{ &def.what }</option> }) }
+            </optgroup>
+        }
+    };
+    groups(known).into_iter().map(group).collect()
+}
+
+/// The faults a machine can have.
+pub(super) fn defs(machine: &str) -> &'static [FaultDef] {
     let pack = scenario::machines()
         .ok()
         .and_then(|packs| packs.get(machine));

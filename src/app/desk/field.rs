@@ -272,13 +272,7 @@ pub fn text_of(value: &Value) -> String {
     match value {
         Value::Null => String::new(),
         Value::String(text) => text.clone(),
-        Value::Array(list) => {
-            let inner = |value: &Value| match value {
-                Value::Array(pair) => pair.iter().map(text_of).collect::<Vec<_>>().join(" + "),
-                other => text_of(other),
-            };
-            list.iter().map(inner).collect::<Vec<_>>().join(", ")
-        }
+        Value::Array(list) => list.iter().map(text_of).collect::<Vec<_>>().join(", "),
         Value::Number(number) => number
             .as_f64()
             .map_or_else(|| number.to_string(), |n| n.to_string()),
@@ -312,20 +306,6 @@ fn value_of(kind: Kind, text: &str) -> Option<Value> {
             let number = number_in(text)?;
             let is_whole = libm::trunc(number) == number && (0.0..=1e6).contains(&number);
             is_whole.then(|| json!(number as u32))
-        }
-        Kind::Pairs => {
-            let pairs = text
-                .split(',')
-                .map(str::trim)
-                .filter(|pair| !pair.is_empty());
-            let read = |pair: &str| {
-                let (one, other) = pair.split_once('+')?;
-                Some(json!([one.trim(), other.trim()]))
-            };
-            pairs
-                .map(read)
-                .collect::<Option<Vec<Value>>>()
-                .map(Value::Array)
         }
         Kind::Words => {
             let words = text
@@ -377,9 +357,5 @@ mod tests {
         for wrong in ["abc", "-", "1.000,5", "5 kg"] {
             assert_eq!(number(wrong), None, "{wrong}");
         }
-        let pairs = json!([["a", "b"], ["c", "d"]]);
-        assert_eq!(text_of(&pairs), "a + b, c + d");
-        assert_eq!(value_of(Kind::Pairs, "a + b, c+d ,"), Some(pairs));
-        assert_eq!(value_of(Kind::Pairs, "a, b"), None);
     }
 }

@@ -105,7 +105,7 @@ const SECTIONS: &[Section] = &[
                 "double_faults",
                 "Pairs that may come together",
                 Kind::Pairs,
-                "For a job with two faults: pairs of names that likely causes are to reckon with, the true one among others, such as: valve_limescale + inlet_filter_dirty.",
+                "For a job with two faults: pairs that likely causes are to reckon with, the true one among others.",
             ),
         ],
     },

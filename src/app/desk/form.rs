@@ -10,6 +10,7 @@ use crate::app::desk::fields::JOB;
 use crate::app::desk::form_table::Field;
 use crate::app::desk::form_table::Kind;
 use crate::app::desk::form_table::is_beside;
+use crate::app::desk::pairs::Pairs;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
 use crate::app::desk::van::Bag;
@@ -70,6 +71,7 @@ fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
                 <AnswerList {job} told={here} {edit} />
             </details>
         },
+        Kind::Pairs => html! { <Pairs {job} field={*field} {problems} {edit} /> },
         Kind::Phone => html! { <Phone {job} {problems} {edit} /> },
         Kind::Stock => html! { <Stock {job} told={here} {edit} /> },
         Kind::Place => html! { <Place {job} {problems} {edit} /> },

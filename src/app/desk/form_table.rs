@@ -46,7 +46,7 @@ pub enum Kind {
     Stock,
     /// What is out of the ordinary about the place.
     Place,
-    /// Pairs of names, a plus sign within and a comma between.
+    /// Pairs of faults.
     Pairs,
     /// As the list draws it in which it lies.
     Inside,
@@ -131,7 +131,6 @@ impl Kind {
     /// What a field of this kind takes, in a sentence for somebody who typed something else.
     pub fn wanted(self) -> &'static str {
         match self {
-            Self::Pairs => "pairs of names are needed here, such as: shut tap + open lid",
             Self::Whole(_) => "a whole number is needed here, such as 12",
             Self::MaybeWhole(_) => "a whole number is needed here, such as 12, or nothing",
             Self::MaybeNumber(_) => "a number is needed here, such as 3.5 or 3,5, or nothing",

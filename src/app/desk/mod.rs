@@ -15,6 +15,7 @@ mod home;
 mod inside_fields;
 mod judged;
 mod live;
+mod pairs;
 mod qr;
 mod screen;
 mod set_draft;

@@ -102,7 +102,7 @@ fn Editor(props: &EditorProps) -> Html {
         (job.clone(), desk.refused.clone(), desk.unread.clone()),
         |(job, refused, unread)| told(job, refused.as_deref(), unread),
     );
-    let judged = use_judged(told.is_empty().then_some(&job));
+    let judged = use_judged(told.is_empty().then_some(&job), &job.machine);
     let on_replay = {
         let replayed = replayed.clone();
         use_callback((), move |one: Replayed, ()| replayed.set(Some(one)))

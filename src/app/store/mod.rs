@@ -6,6 +6,8 @@ mod database;
 mod error;
 mod local;
 mod one_tab;
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod resumed;
 mod saved;
 
 use std::cell::RefCell;

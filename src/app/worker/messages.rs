@@ -8,6 +8,7 @@ use crate::expert::Reckoning;
 use crate::expert::crowd::Kind;
 use crate::score::FairnessLine;
 use crate::score::Fared;
+use crate::score::Row;
 
 /// A job as far as its log goes.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -34,8 +35,20 @@ pub enum Question {
     Expert(Worked),
     /// What a hint says now.
     Hint(Worked),
+    /// What faults of a machine read like.
+    Rows {
+        /// Short name of the machine.
+        machine: String,
+        /// Names of the faults.
+        faults: Vec<String>,
+    },
     /// Whether a job is fair.
-    Fair(Worked),
+    Fair {
+        /// The job.
+        worked: Worked,
+        /// What every fault of its machine reads like, where that is known; else it is read.
+        rows: Vec<Row>,
+    },
     /// How a simulated apprentice works the job from the bell.
     Apprentice {
         /// The job; its seed is the apprentice's.
@@ -96,6 +109,11 @@ pub enum Answer {
     Hint {
         /// From the first to the last.
         told: Vec<String>,
+    },
+    /// What faults read like.
+    Rows {
+        /// In the order asked.
+        rows: Vec<Row>,
     },
     /// What can be said of a job's fairness.
     Fair {

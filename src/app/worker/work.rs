@@ -1,8 +1,10 @@
 //! The questions themselves: known to no browser, so that they are tested without one.
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 use std::sync::LazyLock;
 use std::sync::Mutex;
+use std::sync::PoisonError;
 
 use crate::app::library;
 use crate::app::sitting;
@@ -21,6 +23,7 @@ use crate::expert::crowd::Kind;
 use crate::expert::crowd::work;
 use crate::expert::hints;
 use crate::expert::play;
+use crate::machine::FaultDef;
 use crate::machine::MachineError;
 use crate::records::cohort;
 use crate::records::cohort::Attempt;
@@ -32,6 +35,8 @@ use crate::scenario::share;
 use crate::score::Crowd;
 use crate::score::Fared;
 use crate::score::Judge;
+use crate::score::Matrix;
+use crate::score::Row;
 use crate::score::fared;
 
 /// Causes told by name; the others are told together.
@@ -56,6 +61,7 @@ pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
                 },
             }
         }
+        Question::Rows { machine, faults } => rows(&machine, &faults),
         of_a_job => about_a_job(of_a_job, told),
     }
 }
@@ -66,10 +72,11 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
         | Question::Reckoned(worked)
         | Question::Expert(worked)
         | Question::Hint(worked)
-        | Question::Fair(worked)
+        | Question::Fair { worked, .. }
         | Question::Apprentice { worked, .. }
         | Question::Crowd { worked, .. } => (&worked.job, worked.letters.as_ref()),
         Question::Sift { file, .. } => (file, None),
+        Question::Rows { machine, .. } => (machine, None),
         Question::Cohort { .. } => (&String::new(), None),
     };
     let own = || {
@@ -86,7 +93,7 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
         Question::Reckoned(worked) => reckoned(&scenario, &worked, told),
         Question::Expert(worked) => expert(&scenario, worked.seed),
         Question::Hint(worked) => hint(&scenario, &worked, told),
-        Question::Fair(_) => fair(&scenario, told),
+        Question::Fair { rows, .. } => fair(&scenario, rows, told),
         Question::Apprentice { worked, kind } => apprentice(&scenario, kind, worked.seed, told),
         Question::Crowd {
             kinds,
@@ -94,7 +101,9 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
             worked,
         } => crowd(&scenario, &kinds, runs, worked.seed, told).map(|fared| Answer::Crowd { fared }),
         // These are about no job and were answered above.
-        Question::Sift { .. } | Question::Cohort { .. } => Ok(Answer::Ready),
+        Question::Sift { .. } | Question::Cohort { .. } | Question::Rows { .. } => {
+            Ok(Answer::Ready)
+        }
     };
     answer.unwrap_or_else(|error| Answer::Failed {
         why: format!("The machine of this job cannot be set up: {error}"),
@@ -157,10 +166,58 @@ fn crowd(
 /// What was read on a type of machine is kept for the next job on it, as long as the thread lives.
 static JUDGE: LazyLock<Mutex<Judge>> = LazyLock::new(Mutex::default);
 
-fn fair(scenario: &Arc<Scenario>, told: &mut dyn FnMut(Answer)) -> Result<Answer, MachineError> {
+/// The sound machines that rows are held against, each read once as long as the thread lives.
+static MATRICES: LazyLock<Mutex<BTreeMap<String, Matrix>>> = LazyLock::new(Mutex::default);
+
+fn rows(machine: &str, faults: &[String]) -> Answer {
+    let pack = scenario::machines()
+        .ok()
+        .and_then(|packs| packs.get(machine));
+    let Some(pack) = pack else {
+        return Answer::Failed {
+            why: format!("There is no machine named “{machine}”."),
+        };
+    };
+    let mut kept = MATRICES.lock().unwrap_or_else(PoisonError::into_inner);
+    if !kept.contains_key(machine) {
+        match Matrix::new(&pack.model, &pack.workshop) {
+            Ok(matrix) => drop(kept.insert(machine.to_owned(), matrix)),
+            Err(error) => {
+                return Answer::Failed {
+                    why: format!("The table of this machine cannot be computed: {error}"),
+                };
+            }
+        }
+    }
+    let matrix = kept.get(machine);
+    let faults = faults.iter().filter_map(|id| pack.model.fault(id));
+    let row = |fault: &FaultDef| {
+        // A machine that cannot be solved has an empty row, and the next one follows.
+        matrix?.row(fault).map_or_else(
+            |error| {
+                Some(Row {
+                    fault: fault.id.clone(),
+                    what: format!("{}: {error}", fault.what),
+                    cells: Vec::new(),
+                })
+            },
+            Some,
+        )
+    };
+    Answer::Rows {
+        rows: faults.filter_map(row).collect(),
+    }
+}
+
+fn fair(
+    scenario: &Arc<Scenario>,
+    rows: Vec<Row>,
+    told: &mut dyn FnMut(Answer),
+) -> Result<Answer, MachineError> {
     let mut fresh = Judge::default();
     let mut kept = JUDGE.lock();
     let judge = kept.as_deref_mut().unwrap_or(&mut fresh);
+    judge.take_in(scenario, rows)?;
     let lines = judge.judge(scenario, &mut |done, of| {
         told(Answer::Progress { done, of })
     })?;
@@ -286,6 +343,29 @@ mod tests {
         };
         let opened = |entry: &Entry| entry.action == Action::Tap { open: true };
         assert!(log.iter().any(opened), "the expert finds the shut tap");
+    }
+
+    #[test]
+    fn rows_from_the_thread_are_those_of_the_table() {
+        let faults = vec!["capacitor_low".to_owned(), "belt_off".to_owned()];
+        let question = Question::Rows {
+            machine: "P".to_owned(),
+            faults: faults.clone(),
+        };
+        let answer = answer(question, &mut |_| ());
+        // As it crosses from the thread to the page.
+        let text = serde_json::to_string(&answer).expect("finite");
+        let Some(Answer::Rows { rows }) = read_back(&text) else {
+            panic!("rows");
+        };
+        let pack = &scenario::machines().expect("sound")["P"];
+        let matrix = Matrix::new(&pack.model, &pack.workshop).expect("solves");
+        let should: Vec<Row> = faults
+            .iter()
+            .filter_map(|id| pack.model.fault(id))
+            .map(|fault| matrix.row(fault).expect("solves"))
+            .collect();
+        assert_eq!(rows, should);
     }
 
     #[test]

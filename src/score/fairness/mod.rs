@@ -66,15 +66,47 @@ impl Judge {
         Ok(lines)
     }
 
+    /// Takes in what was read on a scenario's machine elsewhere, a row for each of its faults in the
+    /// order of the catalogue; rows of another machine are left alone, and read here when needed.
+    ///
+    /// # Errors
+    /// When the machine cannot be set up or solved.
+    pub fn take_in(&mut self, scenario: &Scenario, rows: Vec<Row>) -> Result<(), MachineError> {
+        let model = &scenario.machine;
+        let faults = model.faults.iter().map(|fault| &fault.id);
+        if !faults.eq(rows.iter().map(|row| &row.fault)) || self.knows(scenario) {
+            return Ok(());
+        }
+        let matrix = Matrix::new(model, &scenario.workshop)?;
+        let is_whole = |row: &Row| row.cells.len() == matrix.columns().len();
+        if rows.iter().all(is_whole) {
+            self.keep(scenario, matrix, rows);
+        }
+        Ok(())
+    }
+
+    /// A machine of the same name may come from another file.
+    fn knows(&self, scenario: &Scenario) -> bool {
+        let known = self.known.get(&scenario.machine.id);
+        known.is_some_and(|known| Arc::ptr_eq(&known.model, &scenario.machine))
+    }
+
+    fn keep(&mut self, scenario: &Scenario, matrix: Matrix, rows: Vec<Row>) {
+        let known = Known {
+            model: Arc::clone(&scenario.machine),
+            matrix,
+            rows,
+        };
+        self.known.insert(scenario.machine.id.clone(), known);
+    }
+
     fn known(
         &mut self,
         scenario: &Scenario,
         told: &mut dyn FnMut(usize, usize),
     ) -> Result<&Known, MachineError> {
         let (model, id) = (&scenario.machine, &scenario.machine.id);
-        // A machine of the same name may come from another file.
-        let is_known = |known: &Known| Arc::ptr_eq(&known.model, model);
-        if !self.known.get(id).is_some_and(is_known) {
+        if !self.knows(scenario) {
             let matrix = Matrix::new(model, &scenario.workshop)?;
             let of = matrix.faults().len();
             let read = |(done, fault)| {
@@ -83,12 +115,7 @@ impl Judge {
             };
             let rows = matrix.faults().iter().enumerate().map(read);
             let rows = rows.collect::<Result<_, _>>()?;
-            let known = Known {
-                model: Arc::clone(model),
-                matrix,
-                rows,
-            };
-            self.known.insert(id.clone(), known);
+            self.keep(scenario, matrix, rows);
         }
         self.known.get(id).ok_or(MachineError::UnknownFault {
             machine: id.clone(),
@@ -148,5 +175,17 @@ mod tests {
             scenario.customer.complaint = "It tingles when I touch it.".to_owned()
         });
         assert!(says(&lines, false, "complaint"), "{lines:?}");
+        // Rows that were read elsewhere are not read again, and say the same.
+        let machine = judge.known.keys().next().cloned().expect("a machine");
+        let rows = judge.known[&machine].rows.clone();
+        let scenario = job("hums_and_stands").expect("sound").expect("ships");
+        let mut other = Judge::default();
+        other
+            .take_in(&scenario, rows[1..].to_vec())
+            .expect("solves");
+        assert!(!other.knows(&scenario), "a row is missing");
+        other.take_in(&scenario, rows).expect("solves");
+        let lines = other.judge(&scenario, &mut |_, _| panic!("reads again"));
+        assert_eq!(lines.expect("runs"), of(judge, |_| ()));
     }
 }

@@ -128,6 +128,24 @@ export async function what_is_no_number_is_kept_as_typed_marked_and_mended({ vis
   assert.equal(await field(page, "The maker pays for").inputValue(), "24");
 }
 
+export async function a_pair_of_faults_is_chosen_by_what_is_wrong({ visit }) {
+  const person = await visit();
+  const { page } = person;
+  await write(person);
+  const pairs = page.getByRole("group", { name: "Pairs that may come together" });
+  const add = pairs.getByRole("button", { name: "Add the pair" });
+  assert.ok(await add.isDisabled());
+  await pairs.getByLabel("One fault").selectOption("capacitor_low");
+  await pairs.getByLabel("The fault it may come with").selectOption("belt_off");
+  await add.click();
+  await pairs.getByText(/^the run capacitor has lost most of its value, and /).waitFor();
+  assert.equal(await pairs.getByLabel("One fault").inputValue(), "");
+  assert.ok(!/_/.test(await pairs.getByRole("list").innerText()));
+  await person.accessible();
+  await pairs.getByRole("button", { name: /^Take out: the run capacitor/ }).click();
+  assert.equal(await pairs.getByRole("listitem").count(), 0);
+}
+
 export async function all_instruments_is_a_plain_choice({ visit }) {
   const person = await visit();
   const { page } = person;
@@ -223,6 +241,9 @@ export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_let
   await page.getByRole("heading", { name: /In a hurry · No water/ }).first().waitFor({ timeout: 120_000 });
   await page.getByRole("button", { name: "Back to the desk" }).click();
   assert.equal(await field(page, "Title").inputValue(), "No water since the painters");
+  // What the machine's faults read like was worked out once, and the table of readings has it at once.
+  await page.getByRole("link", { name: "What each reading tells apart on this machine" }).click();
+  await page.getByRole("link", { name: "Save as CSV" }).waitFor({ timeout: 10_000 });
 }
 
 export async function a_complaint_that_does_not_fit_is_told_with_its_remedy({ visit }) {

@@ -1,0 +1,106 @@
+//! What is read on every machine of a type: the lines of its data sheet, then the figures of a program.
+
+use crate::bench::action::MeterMode;
+use crate::bench::workshop::DataSheetLine;
+use crate::bench::workshop::Workshop;
+use crate::machine::CycleFigures;
+use crate::machine::MachineModel;
+use crate::score::functional::compare;
+
+const LEFT_OUT: [MeterMode; 2] = [MeterMode::Leakage, MeterMode::Frequency]; // not of a held state
+
+/// What is read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Column {
+    /// Plain words, such as "winding A".
+    pub what: String,
+    /// Instrument and state, such as `ohms, unplugged`; `whole program` for figures of a run.
+    pub how: String,
+    /// Below this two readings are both nothing, SI of the column.
+    pub(super) floor: f64,
+    pub(super) source: Source,
+}
+
+impl Column {
+    /// The instrument that reads it; none for what a run shows to eyes and ears.
+    pub fn mode(&self) -> Option<MeterMode> {
+        match &self.source {
+            Source::Meter(_, mode) => Some(*mode),
+            Source::Run(_) => None,
+        }
+    }
+}
+
+/// Where a reading comes from.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Source {
+    /// A line of the data sheet, and the instrument's mode.
+    Meter(Box<DataSheetLine>, MeterMode),
+    /// A figure of a whole program, by its place.
+    Run(usize),
+}
+
+/// All columns; `should` is what a sound machine does in a program.
+pub(super) fn columns(
+    model: &MachineModel,
+    workshop: &Workshop,
+    should: &CycleFigures,
+) -> Vec<Column> {
+    let read = workshop.data_sheet.iter().filter_map(|line| {
+        let mode = mode_named(&line.mode).filter(|mode| !LEFT_OUT.contains(mode))?;
+        // Lines about motion are covered by the figures of a run.
+        let _ = model.wiring.state(&line.state)?;
+        let apart = if line.apart.is_empty() {
+            ""
+        } else {
+            ", pulled apart"
+        };
+        Some(Column {
+            what: line.what.clone(),
+            how: format!(
+                "{}, {}{apart}",
+                line.mode.replace('_', " "),
+                state_words(&line.state)
+            ),
+            floor: floor(mode),
+            source: Source::Meter(Box::new(line.clone()), mode),
+        })
+    });
+    let figures = compare(should, should).into_iter().enumerate();
+    let figures = figures.map(|(index, line)| Column {
+        what: line.what.to_owned(),
+        how: "whole program".to_owned(),
+        floor: 0.5,
+        source: Source::Run(index),
+    });
+    read.chain(figures).collect()
+}
+
+/// A state of the wiring, plain words.
+fn state_words(state: &str) -> String {
+    match state {
+        "agitA" => "washing one way".to_owned(),
+        "agitB" => "washing the other way".to_owned(),
+        "unplugged_on" => "unplugged, switch on".to_owned(),
+        other => other.replace('_', " "),
+    }
+}
+
+/// The mode of a data sheet's line; none for what no hand instrument reads.
+fn mode_named(word: &str) -> Option<MeterMode> {
+    serde_json::from_value(serde_json::Value::String(word.to_owned())).ok()
+}
+
+/// What a hand meter calls nothing, in the mode's SI unit. Common practice.
+fn floor(mode: MeterMode) -> f64 {
+    match mode {
+        MeterMode::AcVolts | MeterMode::LowAcVolts => 2.0,
+        MeterMode::DcVolts | MeterMode::Diode => 0.1,
+        MeterMode::Frequency => 20.0,
+        MeterMode::Capacitance => 0.1e-6,
+        MeterMode::Clamp | MeterMode::Amps => 0.03,
+        MeterMode::Leakage | MeterMode::TouchCurrent => 0.1e-3,
+        MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => 0.3,
+        MeterMode::Insulation => 50e3,
+    }
+}
