@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use crate::app::route::Route;
 use crate::app::sitting::jobs;
+use crate::app::sitting::overview::Elsewhere;
 use crate::app::sitting::running;
 
 /// The screen may not be shown now.
@@ -25,7 +26,10 @@ pub fn lock(route: &Route) -> bool {
         Route::Sitting | Route::Settings => false,
         Route::Handbook(_) => !handbook,
         Route::Bench(_) | Route::Finding(_) | Route::Report(_) => {
-            !is_of_sitting(route) || paused || jobs::handing_in().is_some()
+            !is_of_sitting(route)
+                || paused
+                || running::is_elsewhere()
+                || jobs::handing_in().is_some()
         }
         _ => true,
     }
@@ -44,6 +48,9 @@ fn is_of_sitting(route: &Route) -> bool {
 #[component]
 pub fn Lock() -> Html {
     let runs = running::is_running();
+    if runs && running::is_elsewhere() {
+        return html! { <Elsewhere /> };
+    }
     html! {
         <main class="page page--narrow" id="main" tabindex="-1">
             <h1>{ if runs { "Not during the assessment" } else { "This job is handed in" } }</h1>

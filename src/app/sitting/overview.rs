@@ -32,7 +32,24 @@ pub fn SittingScreen(props: &TickProps) -> Html {
             </main>
         },
         Some(true) => html! { <ResultScreen trouble={training_system::trouble()} /> },
+        Some(false) if running::is_elsewhere() => html! { <Elsewhere /> },
         Some(false) => html! { <Between tick={props.tick} /> },
+    }
+}
+
+/// In a second tab: the first has the clock and what is done, and only it hands in.
+#[component]
+pub fn Elsewhere() -> Html {
+    let again = Callback::from(|_: MouseEvent| drop(gloo::utils::window().location().reload()));
+    html! {
+        <main class="page page--narrow assessment" id="main" tabindex="-1">
+            <section class="notice notice--rule" role="alert">
+                <h1 class="notice__title">{ "This assessment is open in another tab" }</h1>
+                <p>{ "It goes on there, with its clock: work and hand in there. Nothing that is done here counts, and this tab hands nothing in." }</p>
+                <p>{ "To go on here instead, close the other tab, then load this page again. Nothing is lost." }</p>
+                <p><button type="button" class="button" onclick={again}>{ "Load this page again" }</button></p>
+            </section>
+        </main>
     }
 }
 

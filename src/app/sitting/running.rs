@@ -1,5 +1,6 @@
 //! The one sitting of this browser: read once, watched while it runs, kept after every change.
 
+use std::cell::Cell;
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -57,6 +58,7 @@ impl Running {
 
 thread_local! {
     static NOW: RefCell<Option<Running>> = const { RefCell::new(None) };
+    static ELSEWHERE: Cell<bool> = const { Cell::new(false) };
     static CHANGED: RefCell<Option<Callback<()>>> = const { RefCell::new(None) };
 }
 
@@ -68,6 +70,11 @@ pub fn with<T>(ask: impl FnOnce(&Running) -> T) -> Option<T> {
 /// A sitting that is not handed in yet.
 pub fn is_running() -> bool {
     with(|now| now.sitting.is_running()).unwrap_or(false)
+}
+
+/// It is open in another tab, which has the clock: here nothing of it is changed for good.
+pub fn is_elsewhere() -> bool {
+    ELSEWHERE.get()
 }
 
 /// Begins one, or replaces one that was handed in.
@@ -107,11 +114,14 @@ pub async fn forget() -> Result<(), StorageError> {
     done
 }
 
-/// Writes what there is.
+/// Writes what there is, unless another tab writes it.
 ///
 /// # Errors
 /// When the browser refuses or has no room.
 pub async fn keep() -> Result<(), StorageError> {
+    if is_elsewhere() {
+        return Ok(());
+    }
     let text = with(|now| serde_json::to_string(&now.sitting).unwrap_or_default());
     match text {
         Some(text) => Store::open().await.put(KEY, &text).await,
@@ -190,12 +200,12 @@ struct Watching {
 
 impl Watching {
     fn start() -> Self {
-        let is_ours = Rc::new(RefCell::new(true));
-        let holder = is_ours.clone();
+        ELSEWHERE.set(false);
         let claim = Claim::ask(
             "sitting",
             Callback::from(move |by| {
-                *holder.borrow_mut() = by != Holder::Other;
+                ELSEWHERE.set(by == Holder::Other);
+                told();
             }),
         );
         let mut last = now_s();
@@ -203,7 +213,7 @@ impl Watching {
         let looking = Interval::new(LOOK_MS, move || {
             let now = now_s();
             looks += 1;
-            if *is_ours.borrow() {
+            if !is_elsewhere() {
                 look(now - last, looks.is_multiple_of(SAVE_EVERY));
             }
             last = now;

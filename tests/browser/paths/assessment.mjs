@@ -152,6 +152,61 @@ export async function a_practice_sitting_says_that_it_proves_nothing_and_leaving
   assert.ok(Math.abs(Date.parse(record.body.started) - Date.now()) < 120_000);
 }
 
+export async function a_second_tab_is_told_that_the_assessment_is_open_elsewhere_and_hands_nothing_in({ visit }) {
+  const { file } = await made(visit);
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/assessment");
+  await page.getByLabel("Open files").setInputFiles({ name: "autumn.json", mimeType: "application/json", buffer: Buffer.from(file) });
+  await page.getByLabel("Your number").fill("c-7");
+  await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await page.getByRole("button", { name: "Begin as practice" }).click();
+  await page.getByRole("button", { name: "Hand in" }).waitFor();
+  const second = await person.context.newPage();
+  person.watch(second);
+  await second.goto(`${person.url}#/sitting`);
+  await second.getByRole("heading", { name: "This assessment is open in another tab" }).waitFor();
+  assert.equal(await second.getByRole("button", { name: /hand in/i }).count(), 0);
+  // Nor is there a way round by a job's own address.
+  await second.goto(`${person.url}#/bench/sit-1`);
+  await second.getByRole("heading", { name: "This assessment is open in another tab" }).waitFor();
+  assert.equal(await second.getByRole("region", { name: "In hand", exact: true }).count(), 0);
+
+  // The first goes on as if there were no second, and hands in.
+  await page.bringToFront();
+  const hands = new MouseHands(person);
+  await page.getByRole("link", { name: "Job 1", exact: true }).click();
+  await page.getByRole("region", { name: "In hand", exact: true }).waitFor();
+  await hands.take("tap");
+  await hands.act("look");
+  await person.go("#/sitting");
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("button", { name: "Yes, hand in with 2 jobs open" }).click();
+  await page.getByRole("heading", { name: /^Result: Autumn/ }).waitFor();
+  await second.goto(`${person.url}#/sitting`);
+  await second.getByRole("button", { name: "Load this page again" }).click();
+  await second.getByRole("heading", { name: /^Result: Autumn/ }).waitFor();
+}
+
+export async function when_the_first_tab_is_closed_the_second_goes_on({ visit }) {
+  const { file } = await made(visit);
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/assessment");
+  await page.getByLabel("Open files").setInputFiles({ name: "autumn.json", mimeType: "application/json", buffer: Buffer.from(file) });
+  await page.getByLabel("Your number").fill("c-8");
+  await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await page.getByRole("button", { name: "Begin as practice" }).click();
+  await page.getByRole("button", { name: "Hand in" }).waitFor();
+  const second = await person.context.newPage();
+  person.watch(second);
+  await second.goto(`${person.url}#/sitting`);
+  await second.getByRole("heading", { name: "This assessment is open in another tab" }).waitFor();
+  await page.close();
+  await second.getByRole("button", { name: "Load this page again" }).click();
+  await second.getByRole("button", { name: "Hand in" }).waitFor();
+}
+
 export async function on_a_telephone_the_forms_fit({ visit }) {
   const person = await visit({ size: sizes.telephone });
   for (const at of ["#/assessment", "#/assessments", "#/observer", "#/sitting", "#/cohort"]) {
