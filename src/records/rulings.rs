@@ -33,18 +33,40 @@ pub enum About {
     Candidate(String),
 }
 
+/// What a ruling cannot stand without.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Missing {
+    /// What holds from now on.
+    Holds,
+    /// Who rules.
+    By,
+    /// Why.
+    Why,
+}
+
+impl Missing {
+    /// In words for the person at the form.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Holds => "What holds? Choose one.",
+            Self::By => "Who rules? Give a name.",
+            Self::Why => "Why? A ruling stands with its reason.",
+        }
+    }
+}
+
 impl Ruling {
-    /// A ruling that can stand: somebody, some day, for some reason.
+    /// A ruling that can stand: it says something, by somebody, some day, for some reason.
     ///
     /// # Errors
-    /// What is missing.
+    /// All that is missing.
     pub fn new(
         about: About,
         holds: &str,
         by: &str,
         day: &str,
         why: &str,
-    ) -> Result<Self, &'static str> {
+    ) -> Result<Self, Vec<Missing>> {
         let plain = |text: &str| {
             text.trim()
                 .chars()
@@ -53,14 +75,16 @@ impl Ruling {
                 .collect::<String>()
         };
         let (by, why) = (plain(by), plain(why));
-        if holds.is_empty() {
-            return Err("What holds? Choose one.");
-        }
-        if by.is_empty() {
-            return Err("Who rules? Give a name.");
-        }
-        if why.is_empty() {
-            return Err("Why? A ruling stands with its reason.");
+        let missing: Vec<Missing> = [
+            (holds, Missing::Holds),
+            (&by, Missing::By),
+            (&why, Missing::Why),
+        ]
+        .into_iter()
+        .filter_map(|(text, missing)| text.is_empty().then_some(missing))
+        .collect();
+        if !missing.is_empty() {
+            return Err(missing);
         }
         Ok(Self {
             about,
@@ -70,6 +94,18 @@ impl Ruling {
             why,
         })
     }
+}
+
+/// Both lists as one by day, each ruling once; on one day those of `more` come later.
+pub fn merged(known: &[Ruling], more: &[Ruling]) -> Vec<Ruling> {
+    let mut all = known.to_vec();
+    for ruling in more {
+        if !all.contains(ruling) {
+            all.push(ruling.clone());
+        }
+    }
+    all.sort_by(|a, b| a.day.cmp(&b.day));
+    all
 }
 
 /// The job counts for nobody.
@@ -94,9 +130,13 @@ mod tests {
     #[test]
     fn a_ruling_needs_a_name_and_a_reason_and_the_last_one_holds() {
         let about = || About::Candidate("c-1".to_owned());
-        assert!(Ruling::new(about(), "passed", " ", "2031-03-04", "why").is_err());
-        assert!(Ruling::new(about(), "passed", "N. Judge", "2031-03-04", "").is_err());
-        assert!(Ruling::new(about(), "", "N. Judge", "2031-03-04", "why").is_err());
+        let missing = |holds, by, why| Ruling::new(about(), holds, by, "2031-03-04", why).err();
+        assert_eq!(missing("passed", " ", "why"), Some(vec![Missing::By]));
+        assert_eq!(missing("passed", "N. Judge", ""), Some(vec![Missing::Why]));
+        assert_eq!(
+            missing("", "", ""),
+            Some(vec![Missing::Holds, Missing::By, Missing::Why])
+        );
         let first = Ruling::new(about(), "not yet", "N. Judge", "2031-03-04", "as computed")
             .expect("stands");
         let second = Ruling::new(
@@ -118,5 +158,21 @@ mod tests {
         let all = [first, second.clone(), void];
         assert_eq!(of_candidate(&all, "c-1"), Some(&second));
         assert!(is_void(&all, "j1") && !is_void(&all, "c-1"));
+    }
+    #[test]
+    fn rulings_of_two_files_are_one_list_by_day_with_nothing_lost_and_nothing_twice() {
+        let one = |holds: &str, day: &str| {
+            let about = About::Candidate("c-1".to_owned());
+            Ruling::new(about, holds, "N. Judge", day, "heard").expect("stands")
+        };
+        let (early, late) = (one("not yet", "2031-03-04"), one("passed", "2031-03-09"));
+        let same_day = one("border: more jobs", "2031-03-09");
+        let known = [early.clone(), late.clone()];
+        assert_eq!(merged(&known, &known), known);
+        let (first, second) = (std::slice::from_ref(&late), std::slice::from_ref(&early));
+        assert_eq!(merged(first, second), known);
+        let all = merged(&known, std::slice::from_ref(&same_day));
+        assert_eq!(all, [early, late, same_day.clone()]);
+        assert_eq!(of_candidate(&all, "c-1"), Some(&same_day));
     }
 }

@@ -9,6 +9,7 @@ use yew::prelude::*;
 use crate::app::shared::Shared;
 use crate::app::store::Store;
 use crate::records::rulings::Ruling;
+use crate::records::rulings::merged;
 use crate::scenario::read::read_back;
 
 /// The key under which they are kept.
@@ -49,7 +50,7 @@ pub enum Change {
     Made(Ruling),
     /// One is taken back.
     TakenBack(usize),
-    /// A file of them is opened: it holds instead.
+    /// A file of them is opened: they hold beside those made here.
     Opened(Vec<Ruling>),
 }
 
@@ -90,7 +91,7 @@ impl Rulings {
                 all.remove(at);
             }
             Change::TakenBack(_) => {}
-            Change::Opened(opened) => all = opened,
+            Change::Opened(opened) => all = merged(&all, &opened),
         }
         self.now = Shared::new(all);
     }
@@ -160,5 +161,8 @@ mod tests {
         assert!(rulings.to_keep().is_empty());
         rulings.apply(Change::Opened(vec![void("c")]));
         assert_eq!(rulings.to_keep(), [void("c")]);
+        rulings.apply(Change::Made(void("d")));
+        rulings.apply(Change::Opened(vec![void("c"), void("e")]));
+        assert_eq!(**rulings, vec![void("c"), void("d"), void("e")]);
     }
 }

@@ -6,6 +6,7 @@ use yew::prelude::*;
 
 use crate::app::format;
 use crate::records::rulings::About;
+use crate::records::rulings::Missing;
 use crate::records::rulings::Ruling;
 
 /// What is ruled on.
@@ -31,7 +32,7 @@ pub fn Rule(props: &RuleProps) -> Html {
         _ => "",
     };
     let holds = use_state_eq(|| only.to_owned());
-    let told = use_state_eq(|| "");
+    let missing = use_state_eq(Vec::<Missing>::new);
     let typed = |into: &UseStateHandle<String>| {
         let into = into.clone();
         Callback::from(move |event: InputEvent| {
@@ -45,14 +46,14 @@ pub fn Rule(props: &RuleProps) -> Html {
         })
     };
     let onsubmit = {
-        let (by, why, holds, told) = (by.clone(), why.clone(), holds.clone(), told.clone());
+        let (by, why, holds, missing) = (by.clone(), why.clone(), holds.clone(), missing.clone());
         let (about, on_rule) = (props.about.clone(), props.on_rule.clone());
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
             let day = format::date(js_sys::Date::now() / 86_400_000.0);
             match Ruling::new(about.clone(), &holds, &by, &day, &why) {
                 Ok(ruling) => on_rule.emit(ruling),
-                Err(missing) => told.set(missing),
+                Err(all) => missing.set(all),
             }
         })
     };
@@ -61,19 +62,20 @@ pub fn Rule(props: &RuleProps) -> Html {
         About::Job(job) => format!("Void job {job} for everybody"),
         About::Candidate(candidate) => format!("Override the decision about {candidate}"),
     };
+    let lacks = |one: Missing| missing.contains(&one).to_string();
     html! {
         <form class="card stack no-print" {onsubmit} aria-label={heading.clone()} novalidate=true>
             <h3>{ heading }</h3>
             if props.words.len() > 1 {
                 <label class="field"><span class="field__label">{ "What holds" }</span>
-                    <select {onchange}><option value="" selected={holds.is_empty()}>{ "Choose" }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == holds.as_str()}>{ *word }</option> }) }</select></label>
+                    <select {onchange} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={holds.is_empty()}>{ "Choose" }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == holds.as_str()}>{ *word }</option> }) }</select></label>
             }
-            <label class="field"><span class="field__label">{ "Who rules" }</span><input type="text" value={(*by).clone()} oninput={typed(&by)} /></label>
-            <label class="field"><span class="field__label">{ "Why" }</span><input type="text" value={(*why).clone()} oninput={typed(&why)} /></label>
+            <label class="field"><span class="field__label">{ "Who rules" }</span><input type="text" value={(*by).clone()} oninput={typed(&by)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
+            <label class="field"><span class="field__label">{ "Why" }</span><input type="text" value={(*why).clone()} oninput={typed(&why)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
             <p class="field__hint">{ "Rulings are kept in this browser; save their file to take them to another one, or to keep them with the results." }</p>
             <p class="row"><button type="submit" class="button button--main">{ "It holds from now on" }</button>
                 <button type="button" class="button" onclick={cancel}>{ "Not after all" }</button></p>
-            <p role="alert">if !told.is_empty() { <span class="field__error">{ *told }</span> }</p>
+            <div id="rule-missing" role="alert">{ for missing.iter().map(|one| html! { <p class="field__error">{ one.words() }</p> }) }</div>
         </form>
     }
 }

@@ -7,6 +7,11 @@ use crate::records::cohort::tables;
 
 /// Saves a table or everything; says how it went.
 pub fn save(looks: &Looks<'_>, what: &str) -> String {
+    // Rulings are there even where every job is voided and nothing counts.
+    if what == "rulings" {
+        let text = serde_json::to_string(&**looks.rulings).unwrap_or_default();
+        return written("rulings.json", "application/json", &text);
+    }
     let Some(cohort) = looks.cohort else {
         return "There is nothing to save yet.".to_owned();
     };
@@ -15,11 +20,6 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
         "jobs" => ("jobs.csv", "text/csv", tables::jobs(cohort)),
         "safety" => ("safety.csv", "text/csv", tables::safety(cohort)),
         "confused" => ("confused.csv", "text/csv", tables::confused(cohort)),
-        "rulings" => (
-            "rulings.json",
-            "application/json",
-            serde_json::to_string(&**looks.rulings).unwrap_or_default(),
-        ),
         _ => {
             let refused: Vec<[String; 2]> = looks
                 .rows
@@ -40,7 +40,11 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
             ("cohort.json", "application/json", all)
         }
     };
-    match hand_over::save(name, media, &text) {
+    written(name, media, &text)
+}
+
+fn written(name: &str, media: &str, text: &str) -> String {
+    match hand_over::save(name, media, text) {
         Ok(()) => format!("{name} is saved."),
         Err(_) => "The browser did not let the page save a file.".to_owned(),
     }

@@ -51,11 +51,14 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await person.accessible();
   await page.getByRole("button", { name: "Back to the person" }).click();
   await page.getByRole("button", { name: "Override the decision" }).click();
+  // Nothing is chosen and nothing is wrong before a try; after it each gap is named.
+  assert.equal(await page.getByLabel("What holds").inputValue(), "");
+  assert.equal(await page.locator("form .field__error, form [aria-invalid=true]").count(), 0);
   await page.getByRole("button", { name: "It holds from now on" }).click();
-  await page.getByText("What holds? Choose one.").waitFor();
+  for (const words of ["What holds? Choose one.", "Who rules? Give a name.", "Why? A ruling stands with its reason."]) await page.getByText(words).waitFor();
+  assert.equal(await page.locator("form [aria-invalid=true]").count(), 3);
+  await person.accessible();
   await page.getByLabel("What holds").selectOption("passed");
-  await page.getByRole("button", { name: "It holds from now on" }).click();
-  await page.getByText("Who rules? Give a name.").waitFor();
   await page.getByLabel("Who rules").fill("N. Judge");
   await page.getByLabel("Why").fill("heard on appeal");
   await page.getByRole("button", { name: "It holds from now on" }).click();
