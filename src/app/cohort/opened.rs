@@ -95,10 +95,16 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
             .find(|file| file.id == row.is.assessment)?;
         Some((file.title.clone(), file.n_jobs()))
     });
+    let counted = first(looks, |attempt| attempt.candidate == candidate);
+    let marks: Vec<f64> = counted
+        .iter()
+        .filter_map(Row::attempt)
+        .map(|attempt| attempt.result.total)
+        .collect();
     let of_whom = candidate.to_owned();
     let skill = link.callback(move |skill| Msg::Open(Some(Opened::Skill(of_whom.clone(), skill))));
     html! {
-        <Person key={candidate.to_owned()} candidate={candidate.to_owned()} line={line.cloned()} {rows} {sat}
+        <Person key={candidate.to_owned()} candidate={candidate.to_owned()} line={line.cloned()} {rows} {sat} {marks}
             skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
             decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
             ruling={of_candidate(looks.rulings, candidate).cloned()}

@@ -28,6 +28,8 @@ pub struct PersonProps {
     pub candidate: String,
     /// All records of the person.
     pub rows: Vec<Row>,
+    /// Marks of the jobs that count.
+    pub marks: Vec<f64>,
     /// The decision by the rules.
     pub decided: Option<Decided>,
     /// The assessment that was sat, and how many jobs it asks for.
@@ -74,36 +76,34 @@ pub fn Person(props: &PersonProps) -> Html {
                 <button type="button" class="button" onclick={print}>{ "Print this person" }</button>
                 <button type="button" class="button" onclick={ask}>{ "Override the decision" }</button></p>
             <h2 id="person" tabindex="-1"><bdi>{ &props.candidate }</bdi>if let Some(name) = name { { ", " }<bdi>{ name }</bdi> }</h2>
-            if let Some((title, n_jobs)) = &props.sat { <p class="page__lead">{ format!("{title}, {n_jobs} jobs; {}", begun(&props.rows)) }</p> }
+            <p class="page__lead">{ sat(props) }</p>
             if *ruling { <Rule about={About::Candidate(props.candidate.clone())} words={decision::WORDS.to_vec()} {on_rule} {on_cancel} /> }
             { decided(props) }
             if let Some(line) = &props.line { { summary(line, props) } }
             { table(props) }
-            <Proves n_jobs={props.sat.as_ref().map_or(props.rows.len(), |(_, n_jobs)| *n_jobs)} marks={marks(&props.rows)}
+            <Proves n_jobs={props.sat.as_ref().map_or(props.marks.len(), |(_, n_jobs)| *n_jobs)} marks={props.marks.clone()}
                 computed={format!("this sheet was made on {}.", format::date(js_sys::Date::now() / 86_400_000.0))} />
         </article>
     }
 }
 
-/// Marks of the records that hold.
-fn marks(rows: &[Row]) -> Vec<f64> {
-    rows.iter()
-        .filter(|row| row.is.difference.is_none())
-        .filter_map(|row| row.is.attempt.as_ref())
-        .map(|attempt| attempt.result.total)
-        .collect()
-}
-
-/// Such as `begun on 2031-03-04 with the word “heron”`.
-fn begun(rows: &[Row]) -> String {
-    let first = rows.iter().find(|row| row.is.place > 0);
-    first.map_or_else(
-        || "no record of it".to_owned(),
-        |row| {
-            let day = row.is.started.get(..10).unwrap_or("an unknown day");
-            format!("begun on {day} with the word “{}”", row.is.release)
-        },
-    )
+/// Which assessment, how many jobs, when: such as `Autumn, 6 jobs; begun on 2031-03-04`.
+fn sat(props: &PersonProps) -> String {
+    let row = props.rows.iter().find(|row| row.is.place > 0);
+    let day = row
+        .or(props.rows.first())
+        .and_then(|row| row.is.started.get(..10))
+        .unwrap_or("an unknown day");
+    let what = match (&props.sat, row) {
+        (Some((title, n_jobs)), _) => format!("{title}, {n_jobs} jobs"),
+        (None, Some(row)) => format!("assessment {}, whose file is not here", row.is.assessment),
+        (None, None) => "Practice, of no assessment".to_owned(),
+    };
+    let word = match row.map(|row| row.is.release.as_str()) {
+        None | Some("") => String::new(),
+        Some(word) => format!(" with the word “{word}”"),
+    };
+    format!("{what}; begun on {day}{word}")
 }
 
 fn decided(props: &PersonProps) -> Html {
