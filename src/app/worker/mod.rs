@@ -5,6 +5,7 @@
 //! ended; the next question starts a new one.
 
 mod inside;
+mod likely;
 mod messages;
 mod page;
 mod work;

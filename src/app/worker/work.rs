@@ -8,20 +8,16 @@ use std::sync::PoisonError;
 
 use crate::app::library;
 use crate::app::sitting;
+use crate::app::worker::likely::hint;
+use crate::app::worker::likely::likely;
+use crate::app::worker::likely::reckoned;
 use crate::app::worker::messages::Answer;
-use crate::app::worker::messages::Likely;
 use crate::app::worker::messages::Question;
-use crate::app::worker::messages::Worked;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
-use crate::expert::Belief;
-use crate::expert::Reckoning;
-use crate::expert::Seen;
-use crate::expert::Start;
 use crate::expert::crowd::Almanac;
 use crate::expert::crowd::Kind;
 use crate::expert::crowd::work;
-use crate::expert::hints;
 use crate::expert::play;
 use crate::machine::FaultDef;
 use crate::machine::MachineError;
@@ -38,9 +34,6 @@ use crate::score::Judge;
 use crate::score::Matrix;
 use crate::score::Row;
 use crate::score::fared;
-
-/// Causes told by name; the others are told together.
-const NAMED: usize = 7;
 
 /// Answers a question; `told` hears how far it is.
 pub fn answer(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
@@ -240,40 +233,6 @@ fn apprentice(
     })
 }
 
-fn seen(scenario: &Arc<Scenario>, worked: &Worked) -> Result<Seen, MachineError> {
-    let (job, _) = Job::replay(Arc::clone(scenario), worked.seed, &worked.log)?;
-    Seen::of(&job)
-}
-
-fn likely(
-    scenario: &Arc<Scenario>,
-    worked: &Worked,
-    told: &mut dyn FnMut(Answer),
-) -> Result<Answer, MachineError> {
-    let seen = seen(scenario, worked)?;
-    let mut belief = Belief::new(&seen.scenario)?;
-    let of = seen.steps.len();
-    for (done, step) in seen.steps.iter().enumerate() {
-        told(Answer::Progress { done, of });
-        belief.take(step);
-    }
-    told(Answer::Likely(summary(&belief)));
-    Reckoning::of(&seen).map(Answer::Reckoned)
-}
-
-fn reckoned(
-    scenario: &Arc<Scenario>,
-    worked: &Worked,
-    told: &mut dyn FnMut(Answer),
-) -> Result<Answer, MachineError> {
-    let seen = seen(scenario, worked)?;
-    let of = seen.steps.len();
-    let (reckoning, _) = Start::new(&seen)?.reckon(&seen, &mut |done| {
-        told(Answer::Progress { done, of });
-    })?;
-    Ok(Answer::Reckoned(reckoning))
-}
-
 fn expert(scenario: &Arc<Scenario>, seed: u64) -> Result<Answer, MachineError> {
     let mut job = Job::new(Arc::clone(scenario), seed)?;
     play(&mut job)?;
@@ -282,46 +241,11 @@ fn expert(scenario: &Arc<Scenario>, seed: u64) -> Result<Answer, MachineError> {
     })
 }
 
-fn hint(
-    scenario: &Arc<Scenario>,
-    worked: &Worked,
-    told: &mut dyn FnMut(Answer),
-) -> Result<Answer, MachineError> {
-    let seen = seen(scenario, worked)?;
-    let hints = hints(&seen, &mut |done, of| told(Answer::Progress { done, of }))?;
-    Ok(Answer::Hint {
-        told: hints.to_vec(),
-    })
-}
-
-/// The causes that were ever the likeliest few, the likeliest at the end first.
-fn summary(belief: &Belief) -> Likely {
-    let history = belief.history();
-    let at_end = belief.probabilities();
-    let height = |place: usize| {
-        let highest = history.iter().map(|e| e.after[place]).fold(0.0, f64::max);
-        at_end[place] + 0.01 * highest
-    };
-    let mut places: Vec<usize> = (0..at_end.len()).collect();
-    places.sort_by(|a, b| height(*b).total_cmp(&height(*a)));
-    places.truncate(NAMED);
-    Likely {
-        causes: places
-            .iter()
-            .map(|p| belief.causes()[*p].0.clone())
-            .collect(),
-        after: history
-            .iter()
-            .map(|e| places.iter().map(|p| e.after[*p]).collect())
-            .collect(),
-        bits: history.iter().map(|e| e.bits).collect(),
-        ruled_out: history.iter().map(|e| e.ruled_out.len()).collect(),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::app::worker::likely::NAMED;
+    use crate::app::worker::messages::Worked;
     use crate::bench::action::Action;
     use crate::bench::hint::Rung;
     use crate::bench::job::Entry;
