@@ -102,11 +102,12 @@ pub fn CoursePackage(props: &CourseProps) -> Html {
                     <span class="field__hint">{ "It need not answer. Take one that is yours and let it stay: by it the system tells courses apart." }</span></label>
             }
             <p class="row">
+                // Keys: else the one button would turn into the other under the finger, and send the form.
                 if let Making::Runs(done, of) = *making {
-                    <progress max={of.max(1).to_string()} value={done.to_string()} aria-label="Packing" />
-                    <button type="button" class="button" onclick={cancel}>{ "Cancel" }</button>
+                    <progress key="packing" max={of.max(1).to_string()} value={done.to_string()} aria-label="Packing" />
+                    <button key="cancel" type="button" class="button" onclick={cancel}>{ "Cancel" }</button>
                 } else {
-                    <button type="submit" class="button">{ "Make the package" }</button>
+                    <button key="make" type="submit" class="button">{ "Make the package" }</button>
                 }
             </p>
             <p role="status">{ said(&making) }</p>

@@ -243,7 +243,7 @@ export async function the_panel_judges_in_a_thread_shows_the_experts_way_and_let
   assert.equal(await field(page, "Title").inputValue(), "No water since the painters");
   // What the machine's faults read like was worked out once, and the table of readings has it at once.
   await page.getByRole("link", { name: "What each reading tells apart on this machine" }).click();
-  await page.getByRole("link", { name: "Save as CSV" }).waitFor({ timeout: 10_000 });
+  await page.getByRole("link", { name: "Save as CSV" }).waitFor({ timeout: 60_000 });
 }
 
 export async function a_complaint_that_does_not_fit_is_told_with_its_remedy({ visit }) {

@@ -9,7 +9,7 @@ export async function a_search_that_finds_nothing_says_so_and_shows_all_jobs_aga
   await tiles.first().waitFor();
   const all = await tiles.count();
   const find = page.getByRole("searchbox", { name: "Find" });
-  const level = page.getByLabel("Level");
+  const level = page.getByRole("combobox", { name: /^Level/ });
   const nothing = page.getByText("No job fits all of that.");
   for (const by of ["mouse", "keys"]) {
     // Chosen to and fro, so that the browser remembers a choice.
