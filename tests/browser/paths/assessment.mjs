@@ -152,7 +152,8 @@ export async function a_practice_sitting_says_that_it_proves_nothing_and_leaving
   assert.ok(Math.abs(Date.parse(record.body.started) - Date.now()) < 120_000);
 }
 
-export async function a_second_tab_is_told_that_the_assessment_is_open_elsewhere_and_hands_nothing_in({ visit }) {
+/** A practice sitting in one tab, and a second tab that was told so. */
+async function twoTabs(visit) {
   const { file } = await made(visit);
   const person = await visit();
   const { page } = person;
@@ -166,6 +167,11 @@ export async function a_second_tab_is_told_that_the_assessment_is_open_elsewhere
   person.watch(second);
   await second.goto(`${person.url}#/sitting`);
   await second.getByRole("heading", { name: "This assessment is open in another tab" }).waitFor();
+  return { person, page, second };
+}
+
+export async function a_second_tab_is_told_that_the_assessment_is_open_elsewhere_and_hands_nothing_in({ visit }) {
+  const { person, page, second } = await twoTabs(visit);
   assert.equal(await second.getByRole("button", { name: /hand in/i }).count(), 0);
   // Nor is there a way round by a job's own address.
   await second.goto(`${person.url}#/bench/sit-1`);
@@ -189,19 +195,7 @@ export async function a_second_tab_is_told_that_the_assessment_is_open_elsewhere
 }
 
 export async function when_the_first_tab_is_closed_the_second_goes_on({ visit }) {
-  const { file } = await made(visit);
-  const person = await visit();
-  const { page } = person;
-  await person.go("#/assessment");
-  await page.getByLabel("Open files").setInputFiles({ name: "autumn.json", mimeType: "application/json", buffer: Buffer.from(file) });
-  await page.getByLabel("Your number").fill("c-8");
-  await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
-  await page.getByRole("button", { name: "Begin as practice" }).click();
-  await page.getByRole("button", { name: "Hand in" }).waitFor();
-  const second = await person.context.newPage();
-  person.watch(second);
-  await second.goto(`${person.url}#/sitting`);
-  await second.getByRole("heading", { name: "This assessment is open in another tab" }).waitFor();
+  const { page, second } = await twoTabs(visit);
   await page.close();
   await second.getByRole("button", { name: "Load this page again" }).click();
   await second.getByRole("button", { name: "Hand in" }).waitFor();
