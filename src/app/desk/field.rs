@@ -304,7 +304,8 @@ fn value_of(kind: Kind, text: &str) -> Option<Value> {
         Kind::Percent => number_in(text).map(|number| json!(number / 100.0)),
         Kind::Whole(_) | Kind::MaybeWhole(_) => {
             let number = number_in(text)?;
-            let is_whole = libm::trunc(number) == number && (0.0..=1e6).contains(&number);
+            let is_whole =
+                libm::trunc(number).total_cmp(&number).is_eq() && (0.0..=1e6).contains(&number);
             is_whole.then(|| json!(number as u32))
         }
         Kind::Words => {

@@ -42,7 +42,7 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await person.fits();
 
   // One person, one job, step by step.
-  await page.getByRole("button", { name: "c-03" }).click();
+  await page.getByRole("button", { name: "c-03", exact: true }).click();
   await page.getByText("practice, no seal, run again").first().waitFor();
   // What the sheet says of itself, on paper too.
   for (const words of [/^Practice, of no assessment; begun on an unknown day$/, /^Reliability of 2 jobs: at least 0\.26/, /It does not show hands/, /^Computed by version \S+ of the program, .* this sheet was made on \d{4}/]) await page.getByText(words).waitFor();
