@@ -52,7 +52,7 @@ fn choice(props: &GaugesProps, here: &UseStateHandle<usize>) -> Html {
             focus_first(&format!(".instrument__mode[data-gauge='{there}']"));
         })
     };
-    let onkeydown = roving::on_arrows(**here, count, set.clone());
+    let onkeydown = roving::on_arrows(count, set.clone());
     let key = |(index, view): (usize, &GaugeView)| {
         let checked = index == **here;
         let onclick = set.reform(move |_: MouseEvent| index);

@@ -96,7 +96,6 @@ fn modes(props: &InstrumentProps) -> Html {
         .unwrap_or(0);
     let on_order = props.on_order.clone();
     let onkeydown = roving::on_arrows(
-        here,
         MeterMode::ALL.len(),
         Callback::from(move |there: usize| {
             on_order.emit(Order::Mode(MeterMode::ALL[there]));

@@ -27,7 +27,6 @@ pub struct TabsProps {
 pub fn Tabs(props: &TabsProps) -> Html {
     let (on_show, id) = (props.on_show.clone(), props.id.clone());
     let onkeydown = roving::on_arrows(
-        props.shown,
         props.words.len(),
         Callback::from(move |there: usize| {
             on_show.emit(there);
