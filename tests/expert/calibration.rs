@@ -52,6 +52,25 @@ impl Calibration {
         sum
     }
 
+    /// Causes that were held for all but certain at some moment and were not so, with the last such step.
+    fn mistaken(worked: &Worked) -> Vec<String> {
+        let causes = worked.played.belief.causes();
+        let truth: Vec<&String> = worked.scenario.faults.iter().map(|f| &f.id).collect();
+        let history = worked.played.belief.history();
+        let told = causes.iter().enumerate().filter_map(|(i, cause)| {
+            let is_so = cause.0.iter().eq(truth.iter().copied());
+            let held = history.iter().filter(|e| e.after[i] > 0.8);
+            let (n, last) = (held.clone().count(), held.last()?);
+            (!is_so).then(|| {
+                format!(
+                    "{:?} in {n} steps, last at {}: {:.3}",
+                    cause.0, last.step, last.after[i]
+                )
+            })
+        });
+        told.collect()
+    }
+
     /// Classes in which what was believed and what was so differ by more than five points, and more
     /// than `n_sigma` times what chance makes of so many jobs.
     fn wide(&self, n_sigma: f64) -> Vec<usize> {
@@ -98,6 +117,9 @@ impl Tally {
                 let worked = Worked::of(&drawn(number, customer), number);
                 if !worked.is_right() {
                     println!("{}", worked.told());
+                }
+                for mistake in Calibration::mistaken(&worked) {
+                    println!("{}: {mistake}", worked.scenario.id);
                 }
                 let is_safe = worked.rules().is_empty();
                 (worked.report.fixed, is_safe, Calibration::of(&worked))
