@@ -24,6 +24,7 @@ use crate::app::report::ReportScreen;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
 use crate::app::shared::Shared;
+use crate::app::sheets::SheetsScreen;
 use crate::app::sitting;
 use crate::app::sound::Ears;
 use crate::app::store::Claim;
@@ -54,6 +55,8 @@ pub enum JobScreen {
     Finding,
     /// The printable report.
     Report,
+    /// Job card and pictures, to print.
+    Sheets,
     /// The explained replay.
     Debrief,
 }
@@ -195,6 +198,7 @@ impl Component for JobHost {
             JobScreen::Bench => html! { <BenchScreen /> },
             JobScreen::Finding => html! { <FindingScreen /> },
             JobScreen::Report => html! { <ReportScreen job={open.finished.clone()} /> },
+            JobScreen::Sheets => html! { <SheetsScreen job={open.finished.clone()} /> },
             JobScreen::Debrief => html! { <DebriefScreen job={open.finished.clone()} /> },
         };
         html! {
