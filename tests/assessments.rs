@@ -310,15 +310,18 @@ fn handed_over(candidate: &str) -> Vec<Record> {
         .collect()
 }
 
+fn against(replays: bool) -> Against<'static> {
+    Against {
+        library: &LIBRARY,
+        assessments: vec![(ASSESSMENT.clone(), Some(key()))],
+        replays,
+    }
+}
+
 #[test]
 fn a_file_of_records_is_sifted_with_its_truth_its_skills_and_its_seals() {
     let records = handed_over("c-1");
     let text: String = records.iter().map(|r| r.write().expect("finite")).collect();
-    let against = |replays| Against {
-        library: &LIBRARY,
-        assessments: vec![(ASSESSMENT.clone(), Some(key()))],
-        replays,
-    };
     let sifted = against(true).file("c-1.jsonl", &text);
     assert_eq!(sifted.len(), 3);
     for (one, drawn) in sifted.iter().zip(drawn("c-1")) {
@@ -360,19 +363,10 @@ fn one_record_is_erased_from_a_file_and_the_row_of_the_others_is_whole() {
     assert_eq!(erased.len(), 1);
     let lines: Vec<&str> = left.lines().collect();
     assert_eq!(lines.len(), 3);
-    assert!(
-        lines[1].len() < 400 && !lines[1].contains("c-1"),
-        "{}",
-        lines[1]
-    );
+    assert!(lines[1].len() < 400 && !lines[1].contains("c-1"));
     let before: Vec<&str> = text.lines().collect();
     assert_eq!((lines[0], lines[2]), (before[0], before[2]), "to the byte");
-    let against = Against {
-        library: &LIBRARY,
-        assessments: vec![(ASSESSMENT.clone(), Some(key()))],
-        replays: true,
-    };
-    let sifted = against.file("c-1.jsonl", &left);
+    let sifted = against(true).file("c-1.jsonl", &left);
     assert_eq!(sifted[1], Sifted::erased(&erased[0].1));
     assert!(sifted[1].attempt.is_none());
     let links: Vec<_> = sifted

@@ -21,6 +21,7 @@ use crate::app::loading;
 use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
 use crate::app::report::ReportScreen;
+use crate::app::route::JobScreen;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
 use crate::app::shared::Shared;
@@ -45,21 +46,6 @@ const PUBLISH_S: f64 = 0.1;
 const READ_S: f64 = 0.33;
 /// Real time a frame may spend on letting bench time pass, ms.
 const WAIT_BUDGET_MS: f64 = 8.0;
-
-/// Which screen of a job.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum JobScreen {
-    /// The bench.
-    Bench,
-    /// Stating the cause and handing over.
-    Finding,
-    /// The printable report.
-    Report,
-    /// Job card and pictures, to print.
-    Sheets,
-    /// The explained replay.
-    Debrief,
-}
 
 /// Which job, which screen.
 #[derive(Properties, PartialEq)]

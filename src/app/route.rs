@@ -1,6 +1,21 @@
 //! Addresses of the screens. All of them live behind `#/`, so that any folder of any server, and
 //! a training system's frame, can host the page.
 
+/// Which screen of a job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum JobScreen {
+    /// The bench.
+    Bench,
+    /// Stating the cause and handing over.
+    Finding,
+    /// The printable report.
+    Report,
+    /// Job card and pictures, to print.
+    Sheets,
+    /// The explained replay.
+    Debrief,
+}
+
 /// A screen and what it shows.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Route {

@@ -190,7 +190,7 @@ impl Component for CohortScreen {
             Msg::Heard(text) => match text.strip_prefix(ERASED) {
                 Some(candidate) => {
                     let gone = Change::Erased(candidate.to_owned());
-                    return self.update(ctx, Msg::Rule(gone));
+                    return Component::update(self, ctx, Msg::Rule(gone));
                 }
                 None => {
                     let read = async { Msg::Rule(Rulings::read().await) };
