@@ -8,6 +8,7 @@ use std::sync::LazyLock;
 use tubwright::assess::draw::Drawn;
 use tubwright::bench::action::Action;
 use tubwright::bench::job::Job;
+use tubwright::records::chain::erase_lines;
 use tubwright::records::chain::order;
 use tubwright::records::check::SealState;
 use tubwright::records::check::body_of;
@@ -21,6 +22,7 @@ use tubwright::records::result::PartResult;
 use tubwright::records::result::SafetyResult;
 use tubwright::records::seal::AssessmentKey;
 use tubwright::records::sift::Against;
+use tubwright::records::sift::Sifted;
 use tubwright::records::sitting::Assessment;
 use tubwright::records::sitting::NotDrawn;
 use tubwright::records::slip;
@@ -89,7 +91,12 @@ fn what_is_wrong_in_an_assessment_is_told_with_its_place() {
         .replace("\"level\": 1, \"n\": 1", "\"level\": 1, \"n\": 40")
         .replace("\"difficulty\": 0.2", "\"difficulty\": 0.9")
         .replace("\"safety\": 0.7", "\"elegance\": 0.7")
-        .replace("[0.15, 0.45]", "[0.5, 0.45]");
+        .replace("[0.15, 0.45]", "[0.5, 0.45]")
+        .replacen(
+            "\"id\":",
+            "\"erase_after_months\": 0, \"room_pause\": \"abcd\", \"id\":",
+            1,
+        );
     let told = Assessment::read("a.json", &wrong, &LIBRARY).expect_err("wrong");
     let told = told.to_string();
     for part in [
@@ -97,6 +104,8 @@ fn what_is_wrong_in_an_assessment_is_told_with_its_place() {
         "a.json: variants.equal_faults[0][1].difficulty: 0.9",
         "a.json: pass.parts.elegance",
         "a.json: variants.water_mpa[1]: 0.45",
+        "a.json: erase_after_months: 0",
+        "a.json: room_pause: abcd",
     ] {
         assert!(told.contains(part), "{part} in {told}");
     }
@@ -301,15 +310,18 @@ fn handed_over(candidate: &str) -> Vec<Record> {
         .collect()
 }
 
+fn against(replays: bool) -> Against<'static> {
+    Against {
+        library: &LIBRARY,
+        assessments: vec![(ASSESSMENT.clone(), Some(key()))],
+        replays,
+    }
+}
+
 #[test]
 fn a_file_of_records_is_sifted_with_its_truth_its_skills_and_its_seals() {
     let records = handed_over("c-1");
     let text: String = records.iter().map(|r| r.write().expect("finite")).collect();
-    let against = |replays| Against {
-        library: &LIBRARY,
-        assessments: vec![(ASSESSMENT.clone(), Some(key()))],
-        replays,
-    };
     let sifted = against(true).file("c-1.jsonl", &text);
     assert_eq!(sifted.len(), 3);
     for (one, drawn) in sifted.iter().zip(drawn("c-1")) {
@@ -341,6 +353,34 @@ fn a_file_of_records_is_sifted_with_its_truth_its_skills_and_its_seals() {
     };
     let told = unknown.file("c-1.jsonl", &text)[0].difference.clone();
     assert!(told.is_some_and(|why| why.contains("open its file too")));
+}
+
+#[test]
+fn one_record_is_erased_from_a_file_and_the_row_of_the_others_is_whole() {
+    let records = handed_over("c-1");
+    let text: String = records.iter().map(|r| r.write().expect("finite")).collect();
+    let (left, erased) = erase_lines("c-1.jsonl", &text, &BTreeSet::from([1])).expect("a record");
+    assert_eq!(erased.len(), 1);
+    let lines: Vec<&str> = left.lines().collect();
+    assert_eq!(lines.len(), 3);
+    assert!(lines[1].len() < 400 && !lines[1].contains("c-1"));
+    let before: Vec<&str> = text.lines().collect();
+    assert_eq!((lines[0], lines[2]), (before[0], before[2]), "to the byte");
+    let sifted = against(true).file("c-1.jsonl", &left);
+    assert_eq!(sifted[1], Sifted::erased(&erased[0].1));
+    assert!(sifted[1].attempt.is_none());
+    let links: Vec<_> = sifted
+        .iter()
+        .map(|one| (one.links[1], one.links[2]))
+        .collect();
+    assert_eq!(order(sifted[0].links[0], &links), Ok(vec![0, 1, 2]));
+    for at in [0, 2] {
+        assert_eq!(sifted[at].difference, None);
+        assert_eq!(sifted[at].seal, Some(SealState::Good));
+    }
+    // What is no record is not passed over in silence.
+    let edited = text.replacen("\"total\":", "\"total\" :", 1);
+    assert_eq!(erase_lines("x", &edited, &BTreeSet::from([0])), Err(1));
 }
 
 #[test]

@@ -21,9 +21,11 @@ use crate::app::loading;
 use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
 use crate::app::report::ReportScreen;
+use crate::app::route::JobScreen;
 use crate::app::session::Session;
 use crate::app::settings::Settings;
 use crate::app::shared::Shared;
+use crate::app::sheets::SheetsScreen;
 use crate::app::sitting;
 use crate::app::sound::Ears;
 use crate::app::store::Claim;
@@ -44,19 +46,6 @@ const PUBLISH_S: f64 = 0.1;
 const READ_S: f64 = 0.33;
 /// Real time a frame may spend on letting bench time pass, ms.
 const WAIT_BUDGET_MS: f64 = 8.0;
-
-/// Which screen of a job.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum JobScreen {
-    /// The bench.
-    Bench,
-    /// Stating the cause and handing over.
-    Finding,
-    /// The printable report.
-    Report,
-    /// The explained replay.
-    Debrief,
-}
 
 /// Which job, which screen.
 #[derive(Properties, PartialEq)]
@@ -195,6 +184,7 @@ impl Component for JobHost {
             JobScreen::Bench => html! { <BenchScreen /> },
             JobScreen::Finding => html! { <FindingScreen /> },
             JobScreen::Report => html! { <ReportScreen job={open.finished.clone()} /> },
+            JobScreen::Sheets => html! { <SheetsScreen job={open.finished.clone()} /> },
             JobScreen::Debrief => html! { <DebriefScreen job={open.finished.clone()} /> },
         };
         html! {

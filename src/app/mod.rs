@@ -44,6 +44,7 @@ mod rows;
 mod session;
 mod settings;
 mod shared;
+mod sheets;
 mod shell;
 mod sitting;
 mod sound;

@@ -1,6 +1,21 @@
 //! Addresses of the screens. All of them live behind `#/`, so that any folder of any server, and
 //! a training system's frame, can host the page.
 
+/// Which screen of a job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum JobScreen {
+    /// The bench.
+    Bench,
+    /// Stating the cause and handing over.
+    Finding,
+    /// The printable report.
+    Report,
+    /// Job card and pictures, to print.
+    Sheets,
+    /// The explained replay.
+    Debrief,
+}
+
 /// A screen and what it shows.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Route {
@@ -12,6 +27,8 @@ pub enum Route {
     Finding(String),
     /// The printable report of a visit.
     Report(String),
+    /// Job card and pictures of a job, to print.
+    Sheets(String),
     /// The explained replay of a finished job.
     Debrief(String),
     /// The handbook, at a chapter or at its contents.
@@ -81,6 +98,7 @@ impl Route {
             ("bench", Some(id)) => Self::Bench(id),
             ("finding", Some(id)) => Self::Finding(id),
             ("report", Some(id)) => Self::Report(id),
+            ("sheets", Some(id)) => Self::Sheets(id),
             ("debrief", Some(id)) => Self::Debrief(id),
             ("handbook", chapter) => Self::Handbook(chapter),
             ("desk", draft) => Self::Desk(draft),
@@ -107,6 +125,7 @@ impl Route {
             Self::Bench(id) => format!("#/bench/{id}"),
             Self::Finding(id) => format!("#/finding/{id}"),
             Self::Report(id) => format!("#/report/{id}"),
+            Self::Sheets(id) => format!("#/sheets/{id}"),
             Self::Debrief(id) => format!("#/debrief/{id}"),
             Self::Handbook(None) => "#/handbook".to_owned(),
             Self::Handbook(Some(chapter)) => format!("#/handbook/{chapter}"),
@@ -171,6 +190,7 @@ mod tests {
             Route::Bench("j1".into()),
             Route::Finding("j1".into()),
             Route::Report("j1".into()),
+            Route::Sheets("j1".into()),
             Route::Debrief("j1".into()),
             Route::Handbook(None),
             Route::Handbook(Some("safety".into())),

@@ -13,12 +13,12 @@ use crate::app::handbook::HandbookScreen;
 use crate::app::hooks::focus_on;
 use crate::app::hooks::use_route;
 use crate::app::job_host::JobHost;
-use crate::app::job_host::JobScreen;
 use crate::app::jobs::JobsScreen;
 use crate::app::me::MeScreen;
 use crate::app::newer::Newer;
 use crate::app::open_job::OpenJobScreen;
 use crate::app::readings::ReadingsScreen;
+use crate::app::route::JobScreen;
 use crate::app::route::Route;
 use crate::app::settings::SettingsHandle;
 use crate::app::settings::SettingsScreen;
@@ -69,6 +69,7 @@ fn title(route: &Route) -> &'static str {
         Route::Bench(_) => "Bench",
         Route::Finding(_) => "Fault found",
         Route::Report(_) => "Report",
+        Route::Sheets(_) => "Sheets to print",
         Route::Debrief(_) => "Debrief",
         Route::Handbook(_) | Route::Faults { .. } => "Handbook",
         Route::Desk(_) => "Desk",
@@ -91,6 +92,7 @@ fn screen(route: &Route) -> Html {
         Route::Bench(id) => job(id, JobScreen::Bench),
         Route::Finding(id) => job(id, JobScreen::Finding),
         Route::Report(id) => job(id, JobScreen::Report),
+        Route::Sheets(id) => job(id, JobScreen::Sheets),
         Route::Debrief(id) => job(id, JobScreen::Debrief),
         Route::Handbook(chapter) => html! { <HandbookScreen chapter={chapter.clone()} /> },
         Route::Desk(None) => html! { <DeskHome /> },

@@ -11,6 +11,7 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::assess::pause_code;
 use crate::scenario::FileError;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
@@ -24,6 +25,8 @@ pub const ASSESSMENT_FORMAT: &str = "tubwright-assessment-1";
 const EQUAL_LOGITS: f64 = 0.2;
 /// Parts of the mark sheet.
 const PARTS: [&str; 5] = ["safety", "diagnosis", "economy", "procedure", "evidence"];
+/// Results are kept for so long at most, months. Design choice.
+const MOST_MONTHS: u32 = 240;
 /// Jobs in one assessment at most: a working week.
 const MOST_JOBS: usize = 60;
 
@@ -52,6 +55,14 @@ pub struct AssessmentFile {
     /// When it is due again.
     #[serde(default)]
     pub refresh: RefreshFile,
+    /// Results are to be erased so many months after the day they began; left out: the assessment does
+    /// not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub erase_after_months: Option<u32>,
+    /// What tells the codes that stop the clock of a whole room, made from the assessment’s key; left
+    /// out: there are none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub room_pause: Option<String>,
 }
 
 impl AssessmentFile {
@@ -225,6 +236,16 @@ pub fn read_assessment(
         0.5,
         120.0,
     );
+    if let Some(months) = read.erase_after_months {
+        let most = f64::from(MOST_MONTHS);
+        problems.in_range("erase_after_months", f64::from(months), 1.0, most);
+    }
+    if let Some(anchor) = read.room_pause.as_deref()
+        && !pause_code::is_code(anchor)
+    {
+        let remedy = "eight letters as the page makes them from the assessment’s key, such as \"K7QF-2M9D\"; leave it out where the room has no pauses";
+        problems.add("room_pause", anchor, remedy);
+    }
     check_slots(&read, library, &mut problems);
     check_variants(&read.variants, catalogue, &mut problems);
     check_pass(&read, &mut problems);

@@ -7,4 +7,6 @@ pub mod decide; // passed, not yet, or on the border
 pub mod draw; // one candidate's jobs and their variants
 pub mod letters; // texts in links and small memories
 pub mod memory; // how long a skill lasts without practice
+pub mod pause_code; // a code as it is read out and typed
 pub mod refresher; // what is due again
+pub mod retention; // when results are to be erased

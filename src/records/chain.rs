@@ -6,6 +6,8 @@
 //! ```
 //! An erased record keeps its hash alone. The records around it still follow from each other.
 
+use std::collections::BTreeSet;
+
 use serde::Deserialize;
 use serde::Serialize;
 use thiserror::Error;
@@ -48,6 +50,38 @@ impl Record {
             link: self.link,
             seal: self.seal,
         })
+    }
+}
+
+/// A file of records, one a line, with some of them erased; the other lines stay to the byte.
+///
+/// # Errors
+/// The first line that is to be erased and is no record, from 1.
+pub fn erase_lines(
+    file: &str,
+    text: &str,
+    which: &BTreeSet<usize>,
+) -> Result<(String, Vec<(usize, Erased)>), usize> {
+    let mut left = String::with_capacity(text.len());
+    let mut all = Vec::new();
+    for (at, line) in Record::lines(text).enumerate() {
+        if !which.contains(&at) {
+            left.push_str(line);
+            continue;
+        }
+        let record = Record::read(file, line).map_err(|_| at + 1)?;
+        let erased = record.erased().map_err(|_| at + 1)?;
+        left.push_str(&serde_json::to_string(&erased).map_err(|_| at + 1)?);
+        left.push('\n');
+        all.push((at, erased));
+    }
+    Ok((left, all))
+}
+
+impl Erased {
+    /// Its link follows from it.
+    pub fn holds(&self) -> bool {
+        self.link == link(&self.previous, &self.body)
     }
 }
 

@@ -344,6 +344,7 @@ pub fn body_of(
         seed: job.seed(),
         started: String::new(),
         away_s: Vec::new(),
+        pauses: Vec::new(),
         log: job.log().to_vec(),
         notebook: job.notebook().to_vec(),
         result: JobResult::of(job)?,

@@ -11,6 +11,7 @@ pub mod measurement; // statistics of people and jobs, pure
 pub mod practice; // finished jobs of practice, and how well each skill is known
 pub mod record; // the file
 pub mod result; // what a job came to, in numbers
+pub mod room_pause; // codes that stop the clock of a whole room
 pub mod rulings; // jobs voided, decisions overridden
 #[cfg(not(target_arch = "wasm32"))]
 mod schema; // JSON Schema from the types

@@ -15,6 +15,7 @@ use crate::bench::job::Entry;
 use crate::bench::notebook::Note;
 use crate::records::result::JobResult;
 use crate::records::result::JudgedResult;
+use crate::records::room_pause::Pause;
 use crate::records::seal::Hash;
 use crate::records::seal::StartCode;
 use crate::scenario::FileError;
@@ -70,6 +71,9 @@ pub struct Body {
     pub started: String,
     /// When the page was left and found again, s since the start by that clock.
     pub away_s: Vec<[u32; 2]>,
+    /// Pauses of the whole room in this sitting, by the instructor's codes; the same in all its records.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub pauses: Vec<Pause>,
     /// Everything that was done.
     #[cfg_attr(not(target_arch = "wasm32"), schemars(with = "Vec<serde_json::Value>"))]
     pub log: Vec<Entry>,

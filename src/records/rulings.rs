@@ -21,6 +21,10 @@ pub struct Ruling {
     pub day: String,
     /// Why.
     pub why: String,
+    /// Name of the assessment it belongs to, empty for practice. Files of earlier versions name none:
+    /// such a ruling holds in any.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assessment: Option<String>,
 }
 
 /// What a ruling is about.
@@ -36,6 +40,8 @@ pub enum About {
 /// What a ruling cannot stand without.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Missing {
+    /// Of which assessment.
+    Assessment,
     /// What holds from now on.
     Holds,
     /// Who rules.
@@ -48,6 +54,7 @@ impl Missing {
     /// In words for the person at the form.
     pub fn words(self) -> &'static str {
         match self {
+            Self::Assessment => "Of which assessment? Choose one.",
             Self::Holds => "What holds? Choose one.",
             Self::By => "Who rules? Give a name.",
             Self::Why => "Why? A ruling stands with its reason.",
@@ -92,7 +99,21 @@ impl Ruling {
             by,
             day: day.to_owned(),
             why,
+            assessment: None,
         })
+    }
+
+    /// The same, of this assessment alone; an empty name is practice.
+    pub fn within(mut self, assessment: &str) -> Self {
+        self.assessment = Some(assessment.to_owned());
+        self
+    }
+
+    /// It holds in this assessment; an empty name is practice.
+    pub fn holds_in(&self, assessment: &str) -> bool {
+        self.assessment
+            .as_deref()
+            .is_none_or(|own| own == assessment)
     }
 }
 
@@ -108,19 +129,23 @@ pub fn merged(known: &[Ruling], more: &[Ruling]) -> Vec<Ruling> {
     all
 }
 
-/// The job counts for nobody.
-pub fn is_void(rulings: &[Ruling], job: &str) -> bool {
-    rulings
-        .iter()
-        .any(|ruling| matches!(&ruling.about, About::Job(name) if name == job))
+/// The job counts for nobody in this assessment.
+pub fn is_void(rulings: &[Ruling], job: &str, assessment: &str) -> bool {
+    rulings.iter().any(|ruling| {
+        matches!(&ruling.about, About::Job(name) if name == job) && ruling.holds_in(assessment)
+    })
 }
 
-/// The last ruling on a candidate.
-pub fn of_candidate<'a>(rulings: &'a [Ruling], candidate: &str) -> Option<&'a Ruling> {
-    rulings
-        .iter()
-        .rev()
-        .find(|ruling| matches!(&ruling.about, About::Candidate(name) if name == candidate))
+/// The last ruling on a candidate in this assessment.
+pub fn of_candidate<'a>(
+    rulings: &'a [Ruling],
+    candidate: &str,
+    assessment: &str,
+) -> Option<&'a Ruling> {
+    rulings.iter().rev().find(|ruling| {
+        matches!(&ruling.about, About::Candidate(name) if name == candidate)
+            && ruling.holds_in(assessment)
+    })
 }
 
 #[cfg(test)]
@@ -156,9 +181,33 @@ mod tests {
         )
         .expect("stands");
         let all = [first, second.clone(), void];
-        assert_eq!(of_candidate(&all, "c-1"), Some(&second));
-        assert!(is_void(&all, "j1") && !is_void(&all, "c-1"));
+        assert_eq!(of_candidate(&all, "c-1", "a"), Some(&second));
+        assert!(is_void(&all, "j1", "a") && !is_void(&all, "c-1", "a"));
     }
+
+    #[test]
+    fn a_ruling_holds_in_its_own_assessment_and_one_of_an_older_file_in_any() {
+        let one = |about| Ruling::new(about, "void", "N. Judge", "2031-03-04", "why");
+        let job = || About::Job("j1".to_owned());
+        let own = [one(job()).expect("stands").within("autumn")];
+        assert!(is_void(&own, "j1", "autumn"));
+        assert!(!is_void(&own, "j1", "spring") && !is_void(&own, "j1", ""));
+        let person = || About::Candidate("c-1".to_owned());
+        let practice = [one(person()).expect("stands").within("")];
+        assert!(of_candidate(&practice, "c-1", "").is_some());
+        assert_eq!(of_candidate(&practice, "c-1", "autumn"), None);
+        // As earlier versions wrote it.
+        let text = r#"{"about":{"job":"j1"},"holds":"void","by":"N. Judge","day":"2031-03-04","why":"why"}"#;
+        let old: Ruling = serde_json::from_str(text).expect("reads");
+        assert!(is_void(std::slice::from_ref(&old), "j1", "spring"));
+        assert_eq!(serde_json::to_string(&old).expect("writes"), text);
+        let named = serde_json::to_string(&own[0]).expect("writes");
+        assert_eq!(
+            serde_json::from_str::<Ruling>(&named).ok().as_ref(),
+            own.first()
+        );
+    }
+
     #[test]
     fn rulings_of_two_files_are_one_list_by_day_with_nothing_lost_and_nothing_twice() {
         let one = |holds: &str, day: &str| {
@@ -173,6 +222,6 @@ mod tests {
         assert_eq!(merged(first, second), known);
         let all = merged(&known, std::slice::from_ref(&same_day));
         assert_eq!(all, [early, late, same_day.clone()]);
-        assert_eq!(of_candidate(&all, "c-1"), Some(&same_day));
+        assert_eq!(of_candidate(&all, "c-1", "a"), Some(&same_day));
     }
 }

@@ -137,6 +137,11 @@ impl AssessmentKey {
         });
         StartCode(letters.collect())
     }
+
+    /// A further secret of this key, for what the label says.
+    pub fn secret(&self, label: &str) -> Hash {
+        code_of(&self.0.0, label.as_bytes())
+    }
 }
 
 impl fmt::Debug for AssessmentKey {

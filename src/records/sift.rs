@@ -13,6 +13,7 @@ use crate::records::library::Library;
 use crate::records::library::Task;
 use crate::records::record::Body;
 use crate::records::record::Record;
+use crate::records::room_pause::Pause;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
 use crate::records::sitting::Assessment;
@@ -36,12 +37,31 @@ pub struct Sifted {
     pub started: String,
     /// How often the page was left.
     pub n_away: usize,
+    /// Pauses of the whole room.
+    #[serde(default)]
+    pub pauses: Vec<Pause>,
     /// Why it is not accepted; none when it is, as far as it was looked at.
     pub difference: Option<String>,
     /// How far its seal was looked at.
     pub seal: Option<SealState>,
     /// What a candidate's first record stands on, the link before this one, and its own.
     pub links: [Hash; 3],
+}
+
+impl Sifted {
+    /// What is known of a record that was erased.
+    pub fn erased(erased: &Erased) -> Self {
+        let difference = if erased.holds() {
+            "erased; its place in the row is kept"
+        } else {
+            "erased, but its link does not follow from what is left: it was edited"
+        };
+        Self {
+            links: [erased.previous, erased.previous, erased.link],
+            difference: Some(difference.to_owned()),
+            ..nothing()
+        }
+    }
 }
 
 /// What records are held against.
@@ -77,11 +97,7 @@ impl Against<'_> {
         if line.contains(ERASED_FORMAT)
             && let Some(erased) = read_back::<Erased>(line)
         {
-            return Sifted {
-                links: [erased.previous, erased.previous, erased.link],
-                difference: Some("erased; its place in the row is kept".to_owned()),
-                ..nothing()
-            };
+            return Sifted::erased(&erased);
         }
         match Record::read(name, line) {
             Ok(record) => self.record(record),
@@ -119,6 +135,7 @@ impl Against<'_> {
             place: sitting.map_or(0, |s| s.place),
             started: body.started.clone(),
             n_away: body.away_s.len(),
+            pauses: body.pauses.clone(),
             seal: checked.as_ref().ok().copied(),
             difference: checked.err(),
             links: [
@@ -175,6 +192,7 @@ fn nothing() -> Sifted {
         place: 0,
         started: String::new(),
         n_away: 0,
+        pauses: Vec::new(),
         difference: None,
         seal: None,
         links: [Hash([0; 32]); 3],

@@ -9,7 +9,7 @@ export async function screens(person) {
   const job = hrefs[0]?.slice("#/bench/".length);
   return [
     { name: "jobs", at: "#/jobs" },
-    ...(job ? [{ name: "bench", at: `#/bench/${job}` }, { name: "finding", at: `#/finding/${job}` }, { name: "debrief", at: `#/debrief/${job}` }] : []),
+    ...(job ? [{ name: "bench", at: `#/bench/${job}` }, { name: "finding", at: `#/finding/${job}` }, { name: "sheets", at: `#/sheets/${job}` }, { name: "debrief", at: `#/debrief/${job}` }] : []),
     { name: "handbook", at: "#/handbook" },
     { name: "handbook_machine", at: "#/handbook/machine_p" },
     { name: "handbook_parts", at: "#/handbook/parts_n" },

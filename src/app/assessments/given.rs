@@ -16,6 +16,7 @@ use crate::assess::assessment_file::PassFile;
 use crate::assess::assessment_file::RefreshFile;
 use crate::assess::assessment_file::SlotFile;
 use crate::assess::assessment_file::VariantsFile;
+use crate::records::room_pause;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::EXTRA_STEP_MIN;
 use crate::records::seal::Hash;
@@ -79,12 +80,31 @@ impl Given {
                 parts: BTreeMap::from([("safety".to_owned(), 0.7)]),
             },
             refresh: RefreshFile::default(),
+            erase_after_months: None,
+            room_pause: Some(room_pause::anchor(&AssessmentKey::new(key.0))),
         };
         Self {
             file,
             key,
             candidates: String::new(),
         }
+    }
+
+    /// One to go on with from a file, under a key of its own.
+    pub fn of(key: Hash, file: AssessmentFile) -> Self {
+        let pauses = file.room_pause.is_some();
+        let given = Self {
+            file,
+            ..Self::new(key)
+        };
+        given.with_pauses(pauses)
+    }
+
+    /// The same with pauses of the whole room, or without.
+    pub fn with_pauses(mut self, pauses: bool) -> Self {
+        let anchor = || room_pause::anchor(&AssessmentKey::new(self.key.0));
+        self.file.room_pause = pauses.then(anchor);
+        self
     }
 
     /// Reads what was kept; `None` for anything else.
@@ -209,6 +229,17 @@ mod tests {
             given.candidates = wrong.to_owned();
             assert!(given.slips().is_err(), "{wrong}");
         }
+    }
+
+    #[test]
+    fn a_file_worked_on_anew_has_the_pauses_of_its_new_key() {
+        let old = Given::new(Hash([5; 32]));
+        let new = Given::of(Hash([6; 32]), old.file.clone());
+        let anchor = |given: &Given| room_pause::anchor(&AssessmentKey::new(given.key.0));
+        assert_eq!(new.file.room_pause, Some(anchor(&new)));
+        assert_ne!(new.file.room_pause, old.file.room_pause);
+        let without = old.with_pauses(false);
+        assert_eq!(Given::of(Hash([6; 32]), without.file).file.room_pause, None);
     }
 
     #[test]

@@ -4,6 +4,7 @@
 mod course;
 pub mod given;
 mod packing;
+mod room_codes;
 mod rules;
 mod screen;
 mod slips;

@@ -52,6 +52,20 @@ pub fn Rules(props: &RulesProps) -> Html {
         });
         html! { <label class="choice"><input type="checkbox" {checked} {onchange} /><span>{ label }</span></label> }
     };
+    let months = {
+        let (file, on_change) = (file.clone(), props.on_change.clone());
+        let edit = Callback::from(move |edit: Edit| {
+            if let Edit::Set(_, value) = edit {
+                let months = value.as_u64().and_then(|n| u32::try_from(n).ok());
+                on_change.emit(AssessmentFile {
+                    erase_after_months: months,
+                    ..file.clone()
+                });
+            }
+        });
+        let now = json!(props.file.erase_after_months);
+        row("erase_after_months", now, &props.told, edit)
+    };
     let varies = file.variants != VariantsFile::default();
     html! {
         <>
@@ -81,6 +95,7 @@ pub fn Rules(props: &RulesProps) -> Html {
                 }) }
                 { tick("A critical safety rule broken in any job means: not yet", file.pass.no_critical, |f| f.pass.no_critical = !f.pass.no_critical) }
             </section>
+            <section class="stack" aria-labelledby="after"><h2 id="after">{ "After" }</h2>{ months }</section>
         </>
     }
 }

@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
 use crate::app::assessments::given::name_of;
+use crate::app::assessments::room_codes::RoomCodes;
 use crate::app::assessments::rules::Rules;
 use crate::app::assessments::slips::Slips;
 use crate::app::assessments::slots::Slots;
@@ -42,10 +43,10 @@ pub fn MakeScreen() -> Html {
         let (now, told) = (now.clone(), told.clone());
         Callback::from(move |file: Option<AssessmentFile>| match net::random() {
             Some(key) => {
-                let mut given = Given::new(key);
-                if let Some(file) = file {
-                    given.file = file;
-                }
+                let given = match file {
+                    Some(file) => Given::of(key, file),
+                    None => Given::new(key),
+                };
                 now.set(Some(given));
             }
             None => told.set(vec![
@@ -173,6 +174,10 @@ fn Editor(props: &EditorProps) -> Html {
             })
         })
     };
+    let on_pauses = {
+        let (given, on_change) = (given.clone(), props.on_change.clone());
+        Callback::from(move |pauses: bool| on_change.emit(given.clone().with_pauses(pauses)))
+    };
     let told = table::told(&given.file);
     let n_jobs = given.file.n_jobs();
     let least = decide::least_reliability(n_jobs);
@@ -182,6 +187,7 @@ fn Editor(props: &EditorProps) -> Html {
                 { row("title", json!(given.file.title), &told, on_title) }
                 <Slots slots={given.file.jobs.clone()} on_change={on_slots} />
                 <Rules file={given.file.clone()} told={told.clone()} on_change={to_file} />
+                <RoomCodes given={given.clone()} on_change={on_pauses} />
             </div>
             <div class="desk__live">
                 <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ "How sure its decisions are" }</h2>

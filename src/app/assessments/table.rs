@@ -38,6 +38,15 @@ pub const ASSESSMENT: FormTable = FormTable {
             )],
         },
         Section {
+            title: "After",
+            fields: &[field(
+                "erase_after_months",
+                "Results are erased after",
+                Kind::MaybeWhole("months"),
+                "Counted from the day they began. Candidates are told; the review says which are past it. Empty: nothing is said.",
+            )],
+        },
+        Section {
             title: "What passes",
             fields: &[
                 field("pass.cut.fixed", "Cut", Kind::Number("marks"), "Of 100."),
@@ -66,6 +75,7 @@ pub const ASSESSMENT: FormTable = FormTable {
         field("id", "Title", Kind::Inside, ""),
         field("jobs", "Jobs", Kind::Inside, ""),
         field("jobs[].n", "How many", Kind::Inside, ""),
+        field("room_pause", "Pauses of the whole room", Kind::Inside, ""),
         field("pass.parts.*", "Least of the points", Kind::Percent, ""),
         field("pass.cut.judges", "One judge a line", Kind::Inside, ""),
         field("pass.cut.judges[]", "One judge a line", Kind::Inside, ""),
@@ -146,6 +156,10 @@ mod tests {
         assert_eq!(
             lines(|file| file.time_limit_min = 0.0),
             ["Time for all jobs: must lie between 1 and 10000 minutes"]
+        );
+        assert_eq!(
+            lines(|file| file.erase_after_months = Some(0)),
+            ["Results are erased after: must lie between 1 and 240 months"]
         );
         let many = lines(|file| file.jobs[1].n = 900);
         assert!(

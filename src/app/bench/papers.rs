@@ -10,6 +10,8 @@ use crate::app::view::PapersView;
 /// What the papers show.
 #[derive(Properties, PartialEq)]
 pub struct PapersProps {
+    /// Name of the scenario.
+    pub id: AttrValue,
     /// The papers.
     pub papers: Shared<PapersView>,
 }
@@ -32,6 +34,7 @@ pub fn Papers(props: &PapersProps) -> Html {
                 <a href={chapter("measure")} target="_blank">{ "measuring" }</a>{ ", " }
                 <a href={chapter("safe")} target="_blank">{ "making safe" }</a>{ ", " }
                 <a href={chapter("job")} target="_blank">{ "the handbook" }</a></p>
+            <p><a class="button button--small" href={Route::Sheets(props.id.to_string()).href()}>{ "Print job card and pictures" }</a></p>
             <details open=true>
                 <summary>{ "Data sheet: what a good one reads" }</summary>
                 { lines(&papers.sheet) }
@@ -80,6 +83,7 @@ mod tests {
         let text = as_text::<Papers>(|| {
             let scenario = library::find("no_spin_since_cousin").expect("ships");
             PapersProps {
+                id: "no_spin_since_cousin".into(),
                 papers: Shared::new(papers(&scenario.machine.id, &scenario.workshop)),
             }
         });
@@ -88,6 +92,7 @@ mod tests {
             "Going back:",
             "#/handbook/faults/P",
             "#/handbook/parts_p",
+            "#/sheets/no_spin_since_cousin",
             "Data sheet",
         ] {
             assert!(text.contains(words), "{words}: {text}");

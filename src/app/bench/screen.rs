@@ -160,7 +160,7 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                 } else if up == TESTS {
                     <TestsList tests={bench.tests.clone()} over={bench.over} on_order={door.clone()} />
                 } else if up == PAPERS {
-                    <Papers papers={bench.papers.clone()} />
+                    <Papers id={bench.id.clone()} papers={bench.papers.clone()} />
                 } else if up == VISIT {
                     <Visit id={bench.id.clone()} visit={bench.visit.clone()} on_order={door.clone()} />
                     if bench.visit.marked && !bench.over { <MovingEstimate /> }

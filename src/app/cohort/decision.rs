@@ -29,14 +29,37 @@ pub fn of(
     of_own(&own, rulings, files)
 }
 
+/// The assessment that is decided on for a candidate; empty for practice.
+pub fn sat_by(candidate: &str, rows: &Rows, rulings: &[Ruling]) -> String {
+    let own: Vec<_> = rows
+        .counting(rulings)
+        .filter(|(_, a)| a.candidate == candidate)
+        .collect();
+    match sat(&own) {
+        // Where all of it is voided, it is the same assessment still.
+        "" => {
+            let theirs = |row: &&Row| {
+                row.is.place > 0 && row.attempt().is_some_and(|a| a.candidate == candidate)
+            };
+            let any = rows.all().find(theirs);
+            any.map_or_else(String::new, |row| row.is.assessment.clone())
+        }
+        own => own.to_owned(),
+    }
+}
+
+fn sat<'a>(own: &[(&'a Row, &Attempt)]) -> &'a str {
+    let first = own.iter().find(|(row, _)| row.is.place > 0);
+    first.map_or("", |(row, _)| row.is.assessment.as_str())
+}
+
 /// A job that was voided is asked of nobody.
 fn of_own(
     own: &[(&Row, &Attempt)],
     rulings: &[Ruling],
     files: &[AssessmentFile],
 ) -> Option<Decided> {
-    let (first, _) = own.iter().find(|(row, _)| row.is.place > 0)?;
-    let file = files.iter().find(|file| file.id == first.is.assessment)?;
+    let file = files.iter().find(|file| file.id == sat(own))?;
     let counted = || own.iter().filter(|(row, _)| row.is.assessment == file.id);
     let taken: Vec<Taken> = counted()
         .map(|(_, attempt)| Taken::from(&attempt.result))
@@ -49,7 +72,7 @@ fn of_own(
         .unwrap_or(0);
     let n_void = rulings
         .iter()
-        .filter(|ruling| matches!(ruling.about, About::Job(_)))
+        .filter(|ruling| matches!(ruling.about, About::Job(_)) && ruling.holds_in(&file.id))
         .count();
     let missing = last.saturating_sub(taken.len()).min(n_void);
     Some(decide::decide(
@@ -76,7 +99,7 @@ pub fn all(
     let said = |candidate: &str| {
         let own = by_person.get(candidate).map_or(&[][..], Vec::as_slice);
         let by_rules = of_own(own, rulings, files).map(|d| word(d.decision).to_owned());
-        match of_candidate(rulings, candidate) {
+        match of_candidate(rulings, candidate, sat(own)) {
             Some(ruling) => format!("{}, by {}", ruling.holds, ruling.by),
             None => by_rules.unwrap_or_default(),
         }

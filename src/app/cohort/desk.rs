@@ -1,6 +1,8 @@
 //! The review of a cohort: takes files in, has them checked in threads, and shows what they say.
 
-use std::collections::BTreeMap;
+mod checking;
+
+use std::collections::BTreeSet;
 
 use web_sys::File;
 use yew::prelude::*;
@@ -8,40 +10,41 @@ use yew::prelude::*;
 use crate::app::assessments::given::Given;
 use crate::app::cohort::decision;
 use crate::app::cohort::drop::Drop;
-use crate::app::cohort::hands::Doing;
+use crate::app::cohort::erasing;
+use crate::app::cohort::erasing::Whose;
+use crate::app::cohort::half_typed;
 use crate::app::cohort::hands::Hand;
 use crate::app::cohort::hands::Rounds;
 use crate::app::cohort::hands::Task;
-use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::kept_rulings::Rulings;
+use crate::app::cohort::known::Known;
 use crate::app::cohort::opened::Opened;
 use crate::app::cohort::replay;
 use crate::app::cohort::rows::Rows;
+use crate::app::cohort::ruling_store;
+use crate::app::cohort::rulings;
+use crate::app::cohort::rulings::RulingPlace;
 use crate::app::cohort::saving;
 use crate::app::cohort::shown;
 use crate::app::cohort::shown::Looks;
-use crate::app::cohort::source::Kind;
 use crate::app::cohort::source::Source;
-use crate::app::cohort::source::kind;
 use crate::app::cohort::source::sources;
 use crate::app::replay::Replay;
 use crate::app::replay::Replayed;
 use crate::app::shared::Shared;
-use crate::app::sitting;
+use crate::app::store::AcrossTabs;
 use crate::app::worker::Answer;
 use crate::app::worker::Question;
 use crate::app::worker::Thread;
-use crate::assess::assessment_file::AssessmentFile;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::lines::Cohort;
+use crate::records::rulings::About;
 use crate::scenario::read::read_back;
 
-/// Threads at most; more than a few only take turns.
-const MOST_THREADS: f64 = 8.0;
-/// Between two drawings while files come in, ms.
-const DRAW_MS: f64 = 250.0;
+/// Before the number of a person whose results were erased, to the other tabs.
+const ERASED: &str = "erased ";
 
 /// What happens to the desk.
 pub enum Msg {
@@ -69,6 +72,14 @@ pub enum Msg {
     Void(Option<String>),
     /// Something about the rulings.
     Rule(Change),
+    /// Another tab says something about them.
+    Heard(String),
+    /// What is typed about something is thrown away.
+    Forget(About),
+    /// Results are to be erased.
+    Erase(Whose),
+    /// They were erased in these texts; what could not be is told.
+    Erased(Vec<erasing::Text>, Vec<String>),
     /// The running again is stopped.
     Stop,
     /// A file is to be saved.
@@ -79,11 +90,7 @@ pub enum Msg {
 pub struct CohortScreen {
     sources: Vec<Source>,
     rows: Rows,
-    /// Text and key of each assessment, by its name.
-    assessments: BTreeMap<String, (String, String)>,
-    files: Vec<AssessmentFile>,
-    /// A key that came as a file.
-    key: Option<String>,
+    known: Known,
     hands: Vec<Hand>,
     rounds: Rounds,
     /// What is shown is not of all that is known.
@@ -92,6 +99,9 @@ pub struct CohortScreen {
     cohort: Option<Shared<Cohort>>,
     decisions: Shared<Vec<String>>,
     rulings: Rulings,
+    tabs: AcrossTabs,
+    /// Texts whose rulings were taken over: once each, whatever is looked at again.
+    ruled_from: BTreeSet<usize>,
     told: Vec<String>,
     shown: usize,
     opened: Option<Opened>,
@@ -108,13 +118,13 @@ impl Component for CohortScreen {
         ctx.link()
             .send_future(async { Msg::Given(Given::all().await) });
         ctx.link()
-            .send_future(async { Msg::Rule(Rulings::kept().await) });
+            .send_future(async { Msg::Rule(Change::Tried(ruling_store::try_out().await)) });
+        ctx.link()
+            .send_future(async { Msg::Rule(Rulings::read().await) });
         Self {
             sources: Vec::new(),
             rows: Rows::default(),
-            assessments: BTreeMap::new(),
-            files: Vec::new(),
-            key: None,
+            known: Known::default(),
             hands: Vec::new(),
             rounds: Rounds::default(),
             stale: false,
@@ -122,6 +132,8 @@ impl Component for CohortScreen {
             cohort: None,
             decisions: Shared::new(Vec::new()),
             rulings: Rulings::default(),
+            tabs: AcrossTabs::open("rulings", ctx.link().callback(Msg::Heard)),
+            ruled_from: BTreeSet::new(),
             told: Vec::new(),
             shown: 0,
             opened: None,
@@ -136,7 +148,7 @@ impl Component for CohortScreen {
             Msg::Given(all) => {
                 for given in all {
                     let key = given.key.to_string();
-                    self.know(given.text(), key);
+                    self.known.take(given.text(), key);
                 }
             }
             Msg::Files(files) => {
@@ -168,10 +180,27 @@ impl Component for CohortScreen {
             Msg::Replayed(replayed) => self.replayed = replayed.map(|one| *one),
             Msg::Void(job) => self.voiding = job,
             Msg::Rule(change) => {
-                self.voiding = None;
-                self.rulings.change(change);
-                self.work_out(ctx);
+                let rules = change.rules();
+                self.rule(ctx, change);
+                if rules {
+                    self.voiding = None;
+                    self.work_out(ctx);
+                }
             }
+            Msg::Heard(text) => match text.strip_prefix(ERASED) {
+                Some(candidate) => {
+                    let gone = Change::Erased(candidate.to_owned());
+                    return Component::update(self, ctx, Msg::Rule(gone));
+                }
+                None => {
+                    let read = async { Msg::Rule(Rulings::read().await) };
+                    ctx.link().send_future(read);
+                    return false;
+                }
+            },
+            Msg::Forget(about) => half_typed::forget(&about),
+            Msg::Erase(whose) => self.erase(ctx, whose),
+            Msg::Erased(texts, told) => self.erased(ctx, texts, told),
             Msg::Stop => self.rounds.stopped = true,
             Msg::Save(what) => self.told = vec![saving::save(&self.looks(), what)],
         }
@@ -184,15 +213,26 @@ impl Component for CohortScreen {
             let back = self.opened.as_ref().map_or("Back", Opened::back);
             return html! { <Replay replayed={replayed.clone()} {back} on_back={link.callback(|()| Msg::Replayed(None))} /> };
         }
+        let on_save = link.callback(|()| Msg::Save("rulings"));
+        let place = RulingPlace {
+            keeping: self.rulings.keeping,
+            on_save: on_save.clone(),
+        };
         html! {
+            <ContextProvider<RulingPlace> context={place}>
             <main class="page page--wide cohort" id="main" tabindex="-1">
                 <header class="page__head no-print"><h1>{ "Results" }</h1>
                     <p class="page__lead">{ "Drop any number of result files. Each is checked here: its seal at once, then its work is run again. Nothing leaves this browser." }</p></header>
                 <Drop on_files={link.callback(Msg::Files)} />
                 { self.rulings.offer(&link.callback(Msg::Rule)) }
+                { self.rulings.trouble(&on_save.reform(|_: MouseEvent| ())) }
+                if self.opened.is_none() && self.voiding.is_none() {
+                    { rulings::left(&half_typed::all(), &link.callback(Msg::Forget)) }
+                }
                 { shown::progress(&self.looks(), link) }
                 { shown::shown(&self.looks(), link) }
             </main>
+            </ContextProvider<RulingPlace>>
         }
     }
 }
@@ -201,7 +241,7 @@ impl CohortScreen {
     fn looks(&self) -> Looks<'_> {
         Looks {
             rows: &self.rows,
-            files: &self.files,
+            files: self.known.files(),
             cohort: self.cohort.as_ref(),
             decisions: &self.decisions,
             rulings: &self.rulings,
@@ -214,151 +254,53 @@ impl CohortScreen {
             works: works(&self.hands),
             reckons: self.stats.is_some(),
             stopped: self.rounds.stopped,
+            left: self.sources.iter().filter_map(Source::here).collect(),
         }
     }
 
-    /// Takes an assessment in, with its key if it is known.
-    fn know(&mut self, text: String, key: String) -> bool {
-        let Ok(read) = sitting::assessment("assessment", &text) else {
-            return false;
-        };
-        let kept = self
-            .assessments
-            .get(&read.file.id)
-            .map_or_else(String::new, |(_, key)| key.clone());
-        let key = if key.is_empty() { kept } else { key };
-        self.assessments.insert(read.file.id.clone(), (text, key));
-        self.files.retain(|file| file.id != read.file.id);
-        self.files.push(read.file);
-        true
+    /// Changes the rulings and keeps the change; the browser answers later.
+    fn rule(&mut self, ctx: &Context<Self>, change: Change) {
+        let writes = self.rulings.change(change, js_sys::Date::now());
+        if writes.is_empty() {
+            return;
+        }
+        let voice = self.tabs.voice();
+        ctx.link().send_future(async move {
+            let (done, unwritten) = ruling_store::write(writes).await;
+            voice.say("changed");
+            Msg::Rule(Change::Written(done, unwritten))
+        });
     }
 
-    /// Texts of all assessments, each with the key that may seal it.
-    fn against(&self) -> Vec<(String, String)> {
-        let any = || self.key.clone().unwrap_or_default();
-        self.assessments
-            .values()
-            .map(|(text, key)| {
-                (
-                    text.clone(),
-                    if key.is_empty() { any() } else { key.clone() },
-                )
-            })
-            .collect()
+    /// Strikes records out of the texts they came in.
+    fn erase(&mut self, ctx: &Context<Self>, whose: Whose) {
+        let places = erasing::places(&self.rows, self.known.files(), &whose);
+        let places: Vec<_> = places
+            .into_iter()
+            .map(|(source, lines)| (source, self.sources[source].clone(), lines))
+            .collect();
+        ctx.link().send_future(async move {
+            let (texts, told) = erasing::erased(places).await;
+            Msg::Erased(texts, told)
+        });
     }
 
-    /// Starts as many threads as there is work for, and sets those that rest to work.
-    fn start(&mut self, ctx: &Context<Self>) {
-        let cores = gloo::utils::window().navigator().hardware_concurrency();
-        let wanted = (cores - 1.0).clamp(1.0, MOST_THREADS) as usize;
-        while self.hands.len() < wanted.min(self.sources.len()) {
-            let at = self.hands.len();
-            let answered = ctx.link().callback(move |answer| Msg::Answer(at, answer));
-            let hello = Question::Sift {
-                file: String::new(),
-                text: String::new(),
-                assessments: Vec::new(),
-                replays: false,
-            };
-            let Some(thread) = Thread::ask(&hello, answered) else {
-                self.told
-                    .push("This browser has no threads: nothing can be checked in it.".to_owned());
-                return;
-            };
-            self.hands.push(Hand {
-                thread,
-                doing: Doing::Starting,
-            });
+    /// What is left takes the place of the texts; rulings about people of whom nothing is left go.
+    fn erased(&mut self, ctx: &Context<Self>, texts: Vec<erasing::Text>, mut told: Vec<String>) {
+        let before = self.rows.people();
+        let n: usize = texts.iter().map(|text| text.erased.len()).sum();
+        for text in texts {
+            self.rows.erase(text.source, &text.erased);
+            self.sources[text.source] = Source::of_text(text.name, &text.text);
         }
-        for at in 0..self.hands.len() {
-            if self.hands[at].doing == Doing::Resting {
-                self.feed(ctx, at);
-            }
+        for candidate in before.difference(&self.rows.people()) {
+            half_typed::forget(&About::Candidate(candidate.clone()));
+            self.rule(ctx, Change::Erased(candidate.clone()));
+            self.tabs.voice().say(&format!("{ERASED}{candidate}"));
         }
-    }
-
-    /// Gives a thread its next text; `true` when a round is over.
-    fn feed(&mut self, ctx: &Context<Self>, at: usize) -> bool {
-        let rows = &self.rows;
-        let Some(task) = self
-            .rounds
-            .next(self.sources.len(), |source| rows.has(source))
-        else {
-            self.hands[at].doing = Doing::Resting;
-            let over = !works(&self.hands);
-            if over && self.stale {
-                self.work_out(ctx);
-            }
-            return over;
-        };
-        self.hands[at].doing = Doing::Reading(task);
-        if task.replays && self.cohort.is_none() && self.stats.is_none() && !looks(&self.hands) {
-            self.work_out(ctx);
-        }
-        let source = self.sources[task.source].clone();
-        ctx.link()
-            .send_future(async move { Msg::Text(at, task, source.text().await) });
-        false
-    }
-
-    fn text(&mut self, ctx: &Context<Self>, at: usize, task: Task, text: Option<String>) -> bool {
-        let name = self.sources[task.source].name.clone();
-        match text.map(|text| kind(&name, text)) {
-            None => self.told.push(format!(
-                "{name}: it cannot be read as text, or is too large."
-            )),
-            Some(Kind::Key(key)) => {
-                // A key that came before is looked at once: what follows is checked with it.
-                if self.key.as_ref() != Some(&key) {
-                    self.key = Some(key);
-                    self.rounds.restart();
-                }
-            }
-            Some(Kind::Assessment(text)) => {
-                if !self.assessments.values().any(|(known, _)| *known == text) {
-                    if self.know(text, String::new()) {
-                        self.rounds.restart();
-                    } else {
-                        self.told.push(format!("{name}: this assessment does not fit the jobs here; open it where assessments are made to see why."));
-                    }
-                }
-            }
-            Some(Kind::Rulings(all)) => self.rulings.change(Change::Opened(all)),
-            Some(Kind::Records(text)) => {
-                let question = Question::Sift {
-                    file: name,
-                    text,
-                    assessments: self.against(),
-                    replays: task.replays,
-                };
-                let hand = &mut self.hands[at];
-                hand.doing = Doing::Working(task);
-                hand.thread.again(&question);
-                return false;
-            }
-        }
-        self.feed(ctx, at);
-        true
-    }
-
-    fn answer(&mut self, ctx: &Context<Self>, at: usize, answer: Answer) -> bool {
-        match (self.hands[at].doing, answer) {
-            (Doing::Working(task), Answer::Sifted { list }) => {
-                let list = read_back(&list).unwrap_or_default();
-                self.rows.put(task.source, list, task.replays);
-                self.stale = true;
-            }
-            (_, Answer::Failed { why }) => self.told.push(why),
-            (Doing::Starting, Answer::Sifted { .. }) => {}
-            _ => return false,
-        }
-        let over = self.feed(ctx, at);
-        let now_ms = js_sys::Date::now();
-        if over || now_ms - self.drawn_ms > DRAW_MS {
-            self.drawn_ms = now_ms;
-            return true;
-        }
-        false
+        told.push(erasing::done_words(n));
+        self.told = told;
+        self.work_out(ctx);
     }
 
     /// Has the cohort worked out anew.
@@ -378,14 +320,14 @@ impl CohortScreen {
     }
 
     fn worked(&mut self, cohort: Option<Cohort>) {
-        let said = |cohort| decision::all(cohort, &self.rows, &self.rulings, &self.files);
+        let said = |cohort| decision::all(cohort, &self.rows, &self.rulings, self.known.files());
         self.decisions = Shared::new(cohort.as_ref().map(said).unwrap_or_default());
         self.cohort = cohort.map(Shared::new);
     }
 
     /// Runs a record again for its debrief.
     fn replay(&self, ctx: &Context<Self>, source: usize, line: usize) {
-        let (source, against) = (self.sources[source].clone(), self.against());
+        let (source, against) = (self.sources[source].clone(), self.known.against());
         ctx.link().send_future(async move {
             let text = source.text().await.unwrap_or_default();
             Msg::Replayed(replay::of_line(&source.name, &text, line, &against).map(Box::new))

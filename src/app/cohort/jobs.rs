@@ -1,6 +1,8 @@
 //! Jobs of a cohort: how hard, how well each tells people apart, whether it behaves, what it takes;
 //! as a table and as a picture of the same.
 
+use std::collections::BTreeSet;
+
 use yew::prelude::*;
 
 use crate::app::cohort::words;
@@ -8,8 +10,6 @@ use crate::app::format;
 use crate::app::shared::Shared;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::JobLine;
-use crate::records::rulings::Ruling;
-use crate::records::rulings::is_void;
 
 /// Mean squares above this are looked at: scores there go with nothing. Common practice.
 const WORST_FIT: f64 = 1.3;
@@ -21,8 +21,8 @@ const SCALE: f64 = 4.0;
 pub struct JobsProps {
     /// The cohort.
     pub cohort: Shared<Cohort>,
-    /// What was ruled.
-    pub rulings: Shared<Vec<Ruling>>,
+    /// Jobs of which something counts, by name: these can be voided.
+    pub counting: BTreeSet<String>,
     /// Opens a job.
     pub on_open: Callback<String>,
     /// Asks to void a job.
@@ -65,7 +65,7 @@ fn row(job: &JobLine, props: &JobsProps) -> Html {
             <td>{ fit(job) }</td>
             <td class="numbers">{ format!("{:.0} min", job.minutes) }</td>
             <td class="numbers">{ words::ratio(job.cost_to_target) }</td>
-            <td>if !is_void(&props.rulings, &job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ "void" }</button> }</td>
+            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ "void" }</button> }</td>
         </tr>
     }
 }

@@ -8,11 +8,13 @@ use crate::app::cohort::desk::CohortScreen;
 use crate::app::cohort::desk::Msg;
 use crate::app::cohort::job_page::JobPage;
 use crate::app::cohort::kept_rulings::Change;
+use crate::app::cohort::pauses::pauses;
 use crate::app::cohort::person::Person;
 use crate::app::cohort::rows::Row;
 use crate::app::cohort::shown::Looks;
 use crate::app::cohort::skill_page::SkillPage;
 use crate::records::cohort::Attempt;
+use crate::records::rulings::Ruling;
 use crate::records::rulings::of_candidate;
 
 /// Which page.
@@ -103,12 +105,17 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
         .collect();
     let of_whom = candidate.to_owned();
     let skill = link.callback(move |skill| Msg::Open(Some(Opened::Skill(of_whom.clone(), skill))));
+    let of = decision::sat_by(candidate, looks.rows, looks.rulings);
+    let ruling = of_candidate(looks.rulings, candidate, &of).cloned();
+    let pauses = pauses(&rows, looks.files);
     html! {
+        <>
         <Person key={candidate.to_owned()} candidate={candidate.to_owned()} line={line.cloned()} {rows} {sat} {marks}
             skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
             decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
-            ruling={of_candidate(looks.rulings, candidate).cloned()}
-            on_skill={skill} on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
-            on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_back={link.callback(|()| Msg::Open(None))} />
+            {ruling} on_skill={skill} on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
+            on_rule={link.callback(move |ruling: Ruling| Msg::Rule(Change::Made(ruling.within(&of))))} on_back={link.callback(|()| Msg::Open(None))} />
+        { pauses }
+        </>
     }
 }

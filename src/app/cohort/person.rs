@@ -4,6 +4,7 @@
 use yew::prelude::*;
 
 use crate::app::cohort::decision;
+use crate::app::cohort::half_typed;
 use crate::app::cohort::rows::Row;
 use crate::app::cohort::rulings::Rule;
 use crate::app::cohort::words;
@@ -49,7 +50,7 @@ pub struct PersonProps {
 /// The page.
 #[component]
 pub fn Person(props: &PersonProps) -> Html {
-    let ruling = use_state_eq(|| false);
+    let ruling = use_state_eq(|| half_typed::is_begun(&props.candidate));
     let back = props.on_back.reform(|_: MouseEvent| ());
     // A browser that does not print says so itself.
     let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));

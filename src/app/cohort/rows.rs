@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
 use crate::records::chain;
+use crate::records::chain::Erased;
 use crate::records::cohort::Attempt;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::is_void;
@@ -70,8 +71,40 @@ impl Rows {
             .filter(|row| row.is.difference.is_none())
             .filter_map(|row| {
                 let attempt = row.is.attempt.as_ref()?;
-                (!is_void(rulings, &attempt.job)).then_some((row, attempt))
+                let void = is_void(rulings, &attempt.job, &row.is.assessment);
+                (!void).then_some((row, attempt))
             })
+    }
+
+    /// Assessments that records are of, by name; practice has an empty one.
+    pub fn assessments(&self) -> BTreeSet<String> {
+        let with_attempt = self.all().filter(|row| row.is.attempt.is_some());
+        with_attempt.map(|row| row.is.assessment.clone()).collect()
+    }
+
+    /// Everybody of whom there is a record, by number.
+    pub fn people(&self) -> BTreeSet<String> {
+        let attempts = self.all().filter_map(Row::attempt);
+        attempts.map(|attempt| attempt.candidate.clone()).collect()
+    }
+
+    /// Jobs of which something counts, each with the assessments it counts in.
+    pub fn jobs(&self, rulings: &[Ruling]) -> BTreeMap<String, BTreeSet<String>> {
+        let mut jobs: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
+        for (row, attempt) in self.counting(rulings) {
+            let of = jobs.entry(attempt.job.clone()).or_default();
+            of.insert(row.is.assessment.clone());
+        }
+        jobs
+    }
+
+    /// Records of a text were erased: what is left of each takes its place.
+    pub fn erase(&mut self, source: usize, erased: &[(usize, Erased)]) {
+        for row in self.by_source.entry(source).or_default() {
+            if let Some((_, left)) = erased.iter().find(|(line, _)| *line == row.line) {
+                row.is = Sifted::erased(left);
+            }
+        }
     }
 
     /// Rows that the numbers are of: of several attempts of one person at one job the first.
@@ -199,6 +232,44 @@ mod tests {
         .expect("stands");
         let left: Vec<String> = rows.counting(&[void]).map(|(_, a)| a.job.clone()).collect();
         assert_eq!(left, ["j2"]);
+    }
+
+    #[test]
+    fn a_job_voided_in_one_assessment_counts_in_another() {
+        let mut rows = Rows::default();
+        let mut spring = sifted("c-2", "j1", 1, [5, 5, 6]);
+        spring.assessment = "spring".to_owned();
+        rows.put(0, vec![sifted("c-1", "j1", 1, [1, 1, 2]), spring], true);
+        let about = About::Job("j1".to_owned());
+        let void = Ruling::new(about, "void", "N. Judge", "2031-03-04", "wrong tap")
+            .expect("stands")
+            .within("a");
+        assert_eq!(rows.jobs(&[])["j1"].len(), 2);
+        let left = rows.jobs(&[void]);
+        assert_eq!(left["j1"], BTreeSet::from(["spring".to_owned()]));
+        assert_eq!(rows.assessments().len(), 2);
+    }
+
+    #[test]
+    fn what_is_erased_here_leaves_the_row_of_the_others_whole() {
+        let mut rows = Rows::default();
+        let all = [[1, 1, 2], [1, 2, 3], [1, 3, 4]];
+        let list = all
+            .iter()
+            .zip(1..)
+            .map(|(links, place)| sifted("c-1", "j", place, *links));
+        rows.put(0, list.collect(), true);
+        let hash = |byte: u8| Hash([byte; 32]);
+        let left = Erased {
+            format: chain::ERASED_FORMAT.to_owned(),
+            body: hash(9),
+            previous: hash(2),
+            link: hash(3),
+            seal: None,
+        };
+        rows.erase(0, &[(1, left)]);
+        assert!(rows.broken().is_empty(), "{:?}", rows.broken());
+        assert_eq!(rows.counting(&[]).count(), 2);
     }
 
     #[test]

@@ -1,63 +1,133 @@
 //! Ruling on a job or a decision: what holds, who says so, when, why. And the list of all of it.
 
+use std::collections::BTreeSet;
+
 use web_sys::HtmlInputElement;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
+use crate::app::cohort::half_typed;
+use crate::app::cohort::half_typed::HalfTyped;
+use crate::app::cohort::kept_rulings::Keeping;
+use crate::app::cohort::words;
 use crate::app::format;
+use crate::assess::assessment_file::AssessmentFile;
 use crate::records::rulings::About;
 use crate::records::rulings::Missing;
 use crate::records::rulings::Ruling;
 
+/// Where rulings go, for the form wherever it stands.
+#[derive(Clone, PartialEq)]
+pub struct RulingPlace {
+    /// Whether they outlive the visit.
+    pub keeping: Keeping,
+    /// Saves all in force as a file.
+    pub on_save: Callback<()>,
+}
+
 /// What is ruled on.
-#[derive(Properties, PartialEq)]
+#[derive(Clone, Properties, PartialEq)]
 pub struct RuleProps {
     /// About what.
     pub about: About,
     /// What may hold.
     pub words: Vec<&'static str>,
+    /// Assessments it may be of, name and title; where there is none, whoever takes the ruling says it.
+    #[prop_or_default]
+    pub of: Vec<(String, String)>,
     /// A ruling was made.
     pub on_rule: Callback<Ruling>,
     /// Not after all.
     pub on_cancel: Callback<()>,
 }
 
+impl RuleProps {
+    /// The form before anything is typed: where there is a choice, nobody's answer is put in.
+    fn blank(&self) -> HalfTyped {
+        let only = match self.words[..] {
+            [word] => word,
+            _ => "",
+        };
+        HalfTyped {
+            holds: only.to_owned(),
+            ..HalfTyped::blank(self.about.clone())
+        }
+    }
+
+    /// The ruling that a form makes, on a day.
+    fn ruled(&self, form: &HalfTyped, day: &str) -> Result<Ruling, Vec<Missing>> {
+        let ruling = Ruling::new(form.about.clone(), &form.holds, &form.by, day, &form.why);
+        match &self.of[..] {
+            [] => ruling,
+            [(only, _)] => ruling.map(|ruling| ruling.within(only)),
+            some => {
+                let chosen = form.assessment.as_ref();
+                match chosen.filter(|chosen| some.iter().any(|(id, _)| id == *chosen)) {
+                    Some(chosen) => ruling.map(|ruling| ruling.within(chosen)),
+                    None => {
+                        let mut missing = vec![Missing::Assessment];
+                        missing.extend(ruling.err().into_iter().flatten());
+                        Err(missing)
+                    }
+                }
+            }
+        }
+    }
+}
+
 /// The form.
 #[component]
 pub fn Rule(props: &RuleProps) -> Html {
-    let (by, why) = (use_state_eq(String::new), use_state_eq(String::new));
-    // Where there is a choice, nobody's answer is put in the form beforehand.
-    let only = match props.words[..] {
-        [word] => word,
-        _ => "",
-    };
-    let holds = use_state_eq(|| only.to_owned());
+    let place = use_context::<RulingPlace>();
+    let form = use_state_eq(|| half_typed::of(&props.about).unwrap_or_else(|| props.blank()));
     let missing = use_state_eq(Vec::<Missing>::new);
-    let typed = |into: &UseStateHandle<String>| {
-        let into = into.clone();
-        Callback::from(move |event: InputEvent| {
-            into.set(event.target_unchecked_into::<HtmlInputElement>().value())
+    let set = |change: fn(&mut HalfTyped, String)| {
+        let form = form.clone();
+        Callback::from(move |to: String| {
+            let mut next = (*form).clone();
+            change(&mut next, to);
+            half_typed::keep(next.clone());
+            form.set(next);
         })
     };
-    let onchange = {
-        let holds = holds.clone();
-        Callback::from(move |event: Event| {
-            holds.set(event.target_unchecked_into::<HtmlSelectElement>().value())
-        })
+    let typed = |change: fn(&mut HalfTyped, String)| {
+        set(change)
+            .reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value())
+    };
+    let chosen = |change: fn(&mut HalfTyped, String)| {
+        set(change)
+            .reform(|event: Event| event.target_unchecked_into::<HtmlSelectElement>().value())
+    };
+    let rule = {
+        let (props, form, missing) = (props.clone(), form.clone(), missing.clone());
+        move || {
+            let day = format::date(js_sys::Date::now() / 86_400_000.0);
+            match props.ruled(&form, &day) {
+                Ok(ruling) => {
+                    half_typed::forget(&props.about);
+                    props.on_rule.emit(ruling);
+                    true
+                }
+                Err(all) => {
+                    missing.set(all);
+                    false
+                }
+            }
+        }
     };
     let onsubmit = {
-        let (by, why, holds, missing) = (by.clone(), why.clone(), holds.clone(), missing.clone());
-        let (about, on_rule) = (props.about.clone(), props.on_rule.clone());
+        let rule = rule.clone();
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
-            let day = format::date(js_sys::Date::now() / 86_400_000.0);
-            match Ruling::new(about.clone(), &holds, &by, &day, &why) {
-                Ok(ruling) => on_rule.emit(ruling),
-                Err(all) => missing.set(all),
-            }
+            rule();
         })
     };
-    let cancel = props.on_cancel.reform(|_: MouseEvent| ());
+    let cancel = {
+        let about = props.about.clone();
+        props
+            .on_cancel
+            .reform(move |_: MouseEvent| half_typed::forget(&about))
+    };
     let heading = match &props.about {
         About::Job(job) => format!("Void job {job} for everybody"),
         About::Candidate(candidate) => format!("Override the decision about {candidate}"),
@@ -66,13 +136,19 @@ pub fn Rule(props: &RuleProps) -> Html {
     html! {
         <form class="card stack no-print" {onsubmit} aria-label={heading.clone()} novalidate=true>
             <h3>{ heading }</h3>
+            if props.of.len() > 1 {
+                <label class="field"><span class="field__label">{ "Of which assessment" }</span>
+                    <select onchange={chosen(|form, to| form.assessment = to.strip_prefix('=').map(str::to_owned))} aria-required="true" aria-invalid={lacks(Missing::Assessment)} aria-describedby="rule-missing"><option value="" selected={form.assessment.is_none()}>{ "Choose" }</option>{ for props.of.iter().map(|(id, title)| html! { <option value={format!("={id}")} selected={form.assessment.as_ref() == Some(id)}>{ title }</option> }) }</select></label>
+            } else if let Some((_, title)) = props.of.first() {
+                <p>{ "Of " }<bdi>{ title }</bdi>{ " alone." }</p>
+            }
             if props.words.len() > 1 {
                 <label class="field"><span class="field__label">{ "What holds" }</span>
-                    <select {onchange} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={holds.is_empty()}>{ "Choose" }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == holds.as_str()}>{ *word }</option> }) }</select></label>
+                    <select onchange={chosen(|form, to| form.holds = to)} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={form.holds.is_empty()}>{ "Choose" }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == form.holds.as_str()}>{ *word }</option> }) }</select></label>
             }
-            <label class="field"><span class="field__label">{ "Who rules" }</span><input type="text" value={(*by).clone()} oninput={typed(&by)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
-            <label class="field"><span class="field__label">{ "Why" }</span><input type="text" value={(*why).clone()} oninput={typed(&why)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
-            <p class="field__hint">{ "Rulings are kept in this browser; save their file to take them to another one, or to keep them with the results." }</p>
+            <label class="field"><span class="field__label">{ "Who rules" }</span><input type="text" value={form.by.clone()} oninput={typed(|form, to| form.by = to)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
+            <label class="field"><span class="field__label">{ "Why" }</span><input type="text" value={form.why.clone()} oninput={typed(|form, to| form.why = to)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
+            { where_to(place.as_ref(), rule) }
             <p class="row"><button type="submit" class="button button--main">{ "It holds from now on" }</button>
                 <button type="button" class="button" onclick={cancel}>{ "Not after all" }</button></p>
             <div id="rule-missing" role="alert">{ for missing.iter().map(|one| html! { <p class="field__error">{ one.words() }</p> }) }</div>
@@ -80,26 +156,182 @@ pub fn Rule(props: &RuleProps) -> Html {
     }
 }
 
-/// All rulings, each with a way to take it back.
-pub fn list(rulings: &[Ruling], take_back: &Callback<usize>) -> Html {
+/// Where the ruling goes; where nothing is kept, a file at once.
+fn where_to(place: Option<&RulingPlace>, rule: impl Fn() -> bool + 'static) -> Html {
+    let Some(place) = place else {
+        return Html::default();
+    };
+    let on_save = place.on_save.clone();
+    let save = Callback::from(move |_: MouseEvent| {
+        if rule() {
+            on_save.emit(());
+        }
+    });
+    html! {
+        <>
+            <p class={if place.keeping.is_not() { "field__error" } else { "field__hint" }}>{ place.keeping.words() }</p>
+            if place.keeping.is_not() {
+                <p><button type="button" class="button" onclick={save}>{ "It holds; save as a file" }</button></p>
+            }
+        </>
+    }
+}
+
+/// Forms that were left half typed, each with a way to throw it away.
+pub fn left(all: &[HalfTyped], on_forget: &Callback<About>) -> Html {
+    let line = |one: &HalfTyped| {
+        let about = about_words(&one.about);
+        let forget = one.about.clone();
+        let onclick = on_forget.reform(move |_: MouseEvent| forget.clone());
+        html! {
+            <li key={about.clone()}><bdi>{ about.clone() }</bdi>{ " " }<button type="button" class="button button--small" aria-label={format!("Throw away what is typed about {about}")} {onclick}>{ "throw away" }</button></li>
+        }
+    };
+    if all.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="notice no-print" aria-label="Rulings typed by half">
+            <p>{ "Typed by half and not in force. Open the form again to go on: on the person’s page, or beside the job." }</p>
+            <ul>{ for all.iter().map(line) }</ul>
+        </section>
+    }
+}
+
+fn about_words(about: &About) -> String {
+    match about {
+        About::Job(job) => format!("Job {job}"),
+        About::Candidate(candidate) => candidate.clone(),
+    }
+}
+
+/// All rulings, each with a way to take it back; `here` are the assessments of the results taken in.
+pub fn list(
+    rulings: &[Ruling],
+    files: &[AssessmentFile],
+    here: &BTreeSet<String>,
+    take_back: &Callback<usize>,
+) -> Html {
     if rulings.is_empty() {
         return html! { <p>{ "Nothing was ruled. A job is voided from the table of jobs, a decision overridden on the person’s page; each stands with name, day and reason, and the records stay as they are." }</p> };
     }
     let line = |(at, ruling): (usize, &Ruling)| {
-        let about = match &ruling.about {
-            About::Job(job) => format!("Job {job}"),
-            About::Candidate(candidate) => candidate.clone(),
-        };
+        let about = about_words(&ruling.about);
         let onclick = take_back.reform(move |_: MouseEvent| at);
         html! {
-            <tr key={at}><th scope="row"><bdi>{ about.clone() }</bdi></th><td>{ &ruling.holds }</td><td><bdi>{ &ruling.by }</bdi></td><td class="numbers">{ &ruling.day }</td><td><bdi>{ &ruling.why }</bdi></td>
+            <tr key={at}><th scope="row"><bdi>{ about.clone() }</bdi></th><td><bdi>{ of_what(ruling, files, here) }</bdi></td><td>{ &ruling.holds }</td><td><bdi>{ &ruling.by }</bdi></td><td class="numbers">{ &ruling.day }</td><td><bdi>{ &ruling.why }</bdi></td>
                 <td><button type="button" class="button button--small no-print" aria-label={format!("Take back the ruling about {about}")} {onclick}>{ "take back" }</button></td></tr>
         }
     };
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="Rulings, a table">
-            <table class="table"><thead><tr><th scope="col">{ "About" }</th><th scope="col">{ "Holds" }</th><th scope="col">{ "By" }</th><th scope="col">{ "Day" }</th><th scope="col">{ "Why" }</th><th scope="col"><span class="visually-hidden">{ "Take back" }</span></th></tr></thead>
+            <table class="table"><thead><tr><th scope="col">{ "About" }</th><th scope="col">{ "Assessment" }</th><th scope="col">{ "Holds" }</th><th scope="col">{ "By" }</th><th scope="col">{ "Day" }</th><th scope="col">{ "Why" }</th><th scope="col"><span class="visually-hidden">{ "Take back" }</span></th></tr></thead>
             <tbody>{ for rulings.iter().enumerate().map(line) }</tbody></table>
         </div>
+    }
+}
+
+/// Which assessment a ruling is of, and whether it is applied here.
+fn of_what(ruling: &Ruling, files: &[AssessmentFile], here: &BTreeSet<String>) -> String {
+    match &ruling.assessment {
+        None => "any: it names none".to_owned(),
+        Some(own) => {
+            let title = words::title_of_assessment(own, files);
+            if here.contains(own) {
+                title
+            } else {
+                format!("{title}: not applied, no result here is of it")
+            }
+        }
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+    use crate::app::store::StorageError;
+
+    fn props(of: &[&str]) -> RuleProps {
+        RuleProps {
+            about: About::Job("j1".to_owned()),
+            words: vec!["void"],
+            of: of
+                .iter()
+                .map(|id| ((*id).to_owned(), format!("Title of {id}")))
+                .collect(),
+            on_rule: Callback::noop(),
+            on_cancel: Callback::noop(),
+        }
+    }
+
+    fn typed(props: &RuleProps) -> HalfTyped {
+        HalfTyped {
+            by: "N. Judge".to_owned(),
+            why: "wrong tap".to_owned(),
+            ..props.blank()
+        }
+    }
+
+    #[test]
+    fn a_ruling_is_of_the_one_assessment_there_is_or_of_the_one_chosen() {
+        let day = "2031-03-04";
+        let only = props(&["autumn"]);
+        let ruling = only.ruled(&typed(&only), day).expect("complete");
+        assert_eq!(ruling.assessment.as_deref(), Some("autumn"));
+        let two = props(&["autumn", ""]);
+        assert_eq!(
+            two.ruled(&two.blank(), day).map_err(|all| all[0]),
+            Err(Missing::Assessment)
+        );
+        let chosen = HalfTyped {
+            assessment: Some(String::new()),
+            ..typed(&two)
+        };
+        let ruling = two.ruled(&chosen, day).expect("complete");
+        assert_eq!(ruling.assessment.as_deref(), Some(""), "practice");
+        let none = props(&[]);
+        let ruling = none.ruled(&typed(&none), day).expect("complete");
+        assert_eq!(ruling.assessment, None);
+    }
+
+    #[component]
+    fn Refused() -> Html {
+        let place = RulingPlace {
+            keeping: Keeping::Not(StorageError::Refused),
+            on_save: Callback::noop(),
+        };
+        let RuleProps {
+            about,
+            words,
+            of,
+            on_rule,
+            on_cancel,
+        } = props(&["autumn"]);
+        html! { <ContextProvider<RulingPlace> context={place}><Rule {about} {words} {of} {on_rule} {on_cancel} /></ContextProvider<RulingPlace>> }
+    }
+
+    #[test]
+    fn the_form_offers_a_file_where_nothing_can_be_kept_and_claims_nothing() {
+        let text = as_text::<Refused>(|| ());
+        assert!(!text.contains("are kept in this browser"), "{text}");
+        assert!(text.contains("It holds; save as a file"), "{text}");
+        assert!(text.contains("Title of autumn"), "{text}");
+    }
+
+    #[test]
+    fn a_ruling_of_another_assessment_is_shown_as_such() {
+        let about = || About::Candidate("c-1".to_owned());
+        let one =
+            Ruling::new(about(), "passed", "N. Judge", "2031-03-04", "heard").expect("stands");
+        let here = BTreeSet::from(["autumn".to_owned()]);
+        let said = |ruling: &Ruling| of_what(ruling, &[], &here);
+        assert_eq!(said(&one.clone().within("autumn")), "autumn");
+        assert_eq!(
+            said(&one.clone().within("spring")),
+            "spring: not applied, no result here is of it"
+        );
+        assert_eq!(said(&one), "any: it names none");
+        assert!(said(&one.within("")).starts_with("practice: "));
     }
 }

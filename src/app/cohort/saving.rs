@@ -1,9 +1,13 @@
 //! Saving what the review shows: tables for a spreadsheet, everything for another program, rulings to
 //! go on with.
 
+use crate::app::cohort::erasing;
 use crate::app::cohort::shown::Looks;
 use crate::app::hand_over;
 use crate::records::cohort::tables;
+
+/// What is said when no file is saved.
+const REFUSED: &str = "The browser did not let the page save a file.";
 
 /// Saves a table or everything; says how it went.
 pub fn save(looks: &Looks<'_>, what: &str) -> String {
@@ -11,6 +15,9 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
     if what == "rulings" {
         let text = serde_json::to_string(&**looks.rulings).unwrap_or_default();
         return written("rulings.json", "application/json", &text);
+    }
+    if what == "left" {
+        return left(&looks.left);
     }
     let Some(cohort) = looks.cohort else {
         return "There is nothing to save yet.".to_owned();
@@ -43,9 +50,29 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
     written(name, media, &text)
 }
 
+/// What is left after erasing: one file, or all of them in an archive.
+fn left(files: &[(&str, &str)]) -> String {
+    const NAME: &str = "left_after_erasing.zip";
+    match files {
+        [] => "Nothing was erased, so there is nothing to save.".to_owned(),
+        [(name, text)] => written(
+            name.rsplit('/').next().unwrap_or(name),
+            "application/json",
+            text,
+        ),
+        files => match erasing::packed(files.iter().copied()) {
+            Err(error) => format!("Not saved: {error}. Erase and save fewer at a time."),
+            Ok(bytes) => match hand_over::save_bytes(NAME, "application/zip", &bytes) {
+                Ok(()) => format!("{NAME} is saved."),
+                Err(_) => REFUSED.to_owned(),
+            },
+        },
+    }
+}
+
 fn written(name: &str, media: &str, text: &str) -> String {
     match hand_over::save(name, media, text) {
         Ok(()) => format!("{name} is saved."),
-        Err(_) => "The browser did not let the page save a file.".to_owned(),
+        Err(_) => REFUSED.to_owned(),
     }
 }

@@ -1,11 +1,16 @@
 //! What the review shows: how far the checking is, the tabs over the whole cohort, or what is opened from them.
 
+use std::collections::BTreeSet;
+
 use yew::html::Scope;
 use yew::prelude::*;
 
 use crate::app::bench::Tabs;
 use crate::app::cohort::desk::CohortScreen;
 use crate::app::cohort::desk::Msg;
+use crate::app::cohort::erase_tab::Erase;
+use crate::app::cohort::erasing;
+use crate::app::cohort::erasing::Past;
 use crate::app::cohort::jobs::Jobs;
 use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::opened::Opened;
@@ -51,6 +56,8 @@ pub struct Looks<'a> {
     pub reckons: bool,
     /// Running again was stopped.
     pub stopped: bool,
+    /// Names and texts that stand in place of files in which something was erased.
+    pub left: Vec<(&'a str, &'a str)>,
 }
 
 type Link = Scope<CohortScreen>;
@@ -115,6 +122,7 @@ pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
         format!("Not accepted {}", refused.len()).into(),
         format!("Rulings {}", looks.rulings.len()).into(),
         "Save and print".into(),
+        erase_words(looks).into(),
     ];
     html! {
         <>
@@ -145,9 +153,12 @@ fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
             4 => others::refused_list(refused, &looks.rows.broken()),
             5 => rulings::list(
                 looks.rulings,
+                looks.files,
+                &looks.rows.assessments(),
                 &link.callback(|at| Msg::Rule(Change::TakenBack(at))),
             ),
             6 => save(link),
+            7 => erase(looks, link),
             _ => html! { <p>{ "No record counts yet." }</p> },
         };
     };
@@ -155,10 +166,10 @@ fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
         1 => html! {
             <>
                 if let Some(job) = looks.voiding {
-                    <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec!["void"]}
+                    <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec!["void"]} of={of_job(looks, job)}
                         on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_cancel={link.callback(|()| Msg::Void(None))} />
                 }
-                <Jobs cohort={cohort.clone()} rulings={looks.rulings.clone()} on_open={link.callback(|job| Msg::Open(Some(Opened::Job(job))))} on_void={link.callback(|job| Msg::Void(Some(job)))} />
+                <Jobs cohort={cohort.clone()} counting={looks.rows.jobs(looks.rulings).into_keys().collect::<BTreeSet<_>>()} on_open={link.callback(|job| Msg::Open(Some(Opened::Job(job))))} on_void={link.callback(|job| Msg::Void(Some(job)))} />
             </>
         },
         2 => others::safety_table(&cohort.safety),
@@ -167,6 +178,42 @@ fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
             html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={link.callback(|opened| Msg::Open(Some(opened)))} /> }
         }
     }
+}
+
+/// Today as a day since 1970.
+fn today() -> i64 {
+    (js_sys::Date::now() / 86_400_000.0) as i64
+}
+
+fn erase_words(looks: &Looks<'_>) -> String {
+    match erasing::past(looks.rows, looks.files, today()).len() {
+        0 => "Erase".to_owned(),
+        n => format!("Erase, {n} past their time"),
+    }
+}
+
+fn erase(looks: &Looks<'_>, link: &Link) -> Html {
+    let past = erasing::past(looks.rows, looks.files, today());
+    let title = |one: &Past| words::title_of_assessment(&one.assessment, looks.files);
+    let titles: Vec<String> = past.iter().map(title).collect();
+    html! {
+        <Erase {past} {titles} today={today()} people={looks.rows.people().into_iter().collect::<Vec<_>>()} works={looks.works} n_left={looks.left.len()}
+            on_erase={link.callback(Msg::Erase)} on_save={link.callback(|_: MouseEvent| Msg::Save("left"))} />
+    }
+}
+
+/// Assessments in which a job counts, name and title.
+fn of_job(looks: &Looks<'_>, job: &str) -> Vec<(String, String)> {
+    let of = looks
+        .rows
+        .jobs(looks.rulings)
+        .remove(job)
+        .unwrap_or_default();
+    let with_title = |id: String| {
+        let title = words::title_of_assessment(&id, looks.files);
+        (id, title)
+    };
+    of.into_iter().map(with_title).collect()
 }
 
 fn save(link: &Link) -> Html {
@@ -179,7 +226,7 @@ fn save(link: &Link) -> Html {
         <>
             <p class="row">{ key("people", "People, CSV") }{ key("jobs", "Jobs, CSV") }{ key("safety", "Safety, CSV") }{ key("confused", "Faults confused, CSV") }</p>
             <p class="row">{ key("all", "Everything, JSON") }{ key("rulings", "Rulings, to go on with later") }<button type="button" class="button" onclick={print}>{ "Print" }</button></p>
-            <p class="field__hint">{ "Rulings are kept in this browser; their file takes them to another one: drop it there with the results." }</p>
+            <p class="field__hint">{ "The file of rulings takes them to another browser: drop it there with the results." }</p>
         </>
     }
 }

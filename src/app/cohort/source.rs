@@ -33,6 +33,7 @@ pub struct Source {
 enum Place {
     File(File),
     Archive(Rc<Vec<u8>>, unzip::Entry),
+    Text(Rc<str>),
 }
 
 /// A name that may hold records, an assessment or a key.
@@ -112,6 +113,22 @@ async fn opened(file: &File) -> Option<(Vec<Source>, Vec<String>)> {
 }
 
 impl Source {
+    /// A text that is here already.
+    pub fn of_text(name: String, text: &str) -> Self {
+        Self {
+            name,
+            place: Place::Text(text.into()),
+        }
+    }
+
+    /// A text that is here in place of a file, with its name; none for what lies in a file.
+    pub fn here(&self) -> Option<(&str, &str)> {
+        match &self.place {
+            Place::Text(text) => Some((self.name.as_str(), &**text)),
+            Place::File(_) | Place::Archive(..) => None,
+        }
+    }
+
     /// The text; none when it cannot be read.
     pub async fn text(&self) -> Option<String> {
         match &self.place {
@@ -121,6 +138,7 @@ impl Source {
                 .ok()?
                 .as_string(),
             Place::Archive(bytes, entry) => String::from_utf8(unzip::unpacked(bytes, entry)?).ok(),
+            Place::Text(text) => Some(text.to_string()),
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::assess::assessment_file::AssessmentFile;
 use crate::bench::safety;
 use crate::records::result::JobResult;
 use crate::records::result::SafetyResult;
@@ -35,6 +36,16 @@ pub fn title_of(job: &str) -> &str {
     let shipped = scenario::job_files().unwrap_or_default();
     let found = shipped.iter().find(|one| one.id == job);
     found.map_or(job, |one| one.file.title.as_str())
+}
+
+/// Title of an assessment whose file is known, the name of any other; practice has an empty name.
+pub fn title_of_assessment(id: &str, files: &[AssessmentFile]) -> String {
+    let found = files.iter().find(|file| file.id == id);
+    match (id, found) {
+        ("", _) => "practice".to_owned(),
+        (_, Some(file)) => file.title.clone(),
+        (id, None) => id.to_owned(),
+    }
 }
 
 /// A fault in plain words.

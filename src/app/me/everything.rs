@@ -11,6 +11,7 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::app::assessments::given::Given;
+use crate::app::cohort;
 use crate::app::desk;
 use crate::app::kept_sets;
 use crate::app::me::history;
@@ -145,6 +146,7 @@ fn is_readable(key: &str, text: &str) -> bool {
         Some(_) if key.starts_with(history::PREFIX) => Practice::read(text).is_some(),
         Some(("outbox" | "parked", _)) => outbox::is_readable(text),
         None if key == "lrs" => outbox::is_place(text),
+        Some(("ruling", _)) => cohort::is_ruling(text),
         Some(("given", _)) => Given::read(text).is_some(),
         None if key == "sitting" => Sitting::read(text).is_some(),
         None if key == "settings" => serde_json::from_str::<Settings>(text).is_ok(),

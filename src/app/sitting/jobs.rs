@@ -230,6 +230,7 @@ fn records(
         let opened_ms = own.opened(place);
         body.started = date::moment(opened_ms.unwrap_or(own.started_ms) as i64);
         body.away_s = own.away_of(place);
+        body.pauses = own.room.all().to_vec();
         let Ok(record) = Record::close(body, own.person.clone(), code.as_ref()) else {
             continue;
         };

@@ -16,7 +16,7 @@ pub fn allows(session: &Session, order: &Order) -> bool {
     }
     let may = running::with(|now| {
         (
-            now.sitting.is_running() && !now.sitting.paused,
+            now.sitting.is_running() && !now.sitting.stands(),
             now.aids().wiring,
         )
     });

@@ -12,7 +12,7 @@ pub fn lock(route: &Route) -> bool {
     let Some((runs, paused, handbook)) = running::with(|now| {
         (
             now.sitting.is_running(),
-            now.sitting.paused,
+            now.sitting.stands(),
             now.aids().handbook,
         )
     }) else {
@@ -25,7 +25,7 @@ pub fn lock(route: &Route) -> bool {
     match route {
         Route::Sitting | Route::Settings => false,
         Route::Handbook(_) => !handbook,
-        Route::Bench(_) | Route::Finding(_) | Route::Report(_) => {
+        Route::Bench(_) | Route::Finding(_) | Route::Report(_) | Route::Sheets(_) => {
             !is_of_sitting(route)
                 || paused
                 || running::is_elsewhere()
@@ -37,9 +37,11 @@ pub fn lock(route: &Route) -> bool {
 
 fn is_of_sitting(route: &Route) -> bool {
     match route {
-        Route::Bench(id) | Route::Finding(id) | Route::Report(id) | Route::Debrief(id) => {
-            jobs::is_sitting(id)
-        }
+        Route::Bench(id)
+        | Route::Finding(id)
+        | Route::Report(id)
+        | Route::Sheets(id)
+        | Route::Debrief(id) => jobs::is_sitting(id),
         _ => false,
     }
 }
@@ -51,10 +53,25 @@ pub fn Lock() -> Html {
     if runs && running::is_elsewhere() {
         return html! { <Elsewhere /> };
     }
+    let stands = running::with(|now| now.sitting.stands()).unwrap_or(false);
+    let (heading, words) = match (runs, stands) {
+        (true, true) => (
+            "The clock stands",
+            "The jobs of the assessment open again once the clock goes on, other pages once it is handed in.",
+        ),
+        (true, false) => (
+            "Not during the assessment",
+            "An assessment is running in this browser. This page opens again once it is handed in.",
+        ),
+        (false, _) => (
+            "This job is handed in",
+            "What came of it stands with the result.",
+        ),
+    };
     html! {
         <main class="page page--narrow" id="main" tabindex="-1">
-            <h1>{ if runs { "Not during the assessment" } else { "This job is handed in" } }</h1>
-            <p>{ if runs { "An assessment is running in this browser. This page opens again once it is handed in." } else { "What came of it stands with the result." } }</p>
+            <h1>{ heading }</h1>
+            <p>{ words }</p>
             <p><a class="button button--main" href={Route::Sitting.href()}>{ "To the assessment" }</a></p>
         </main>
     }

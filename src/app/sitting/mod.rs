@@ -8,6 +8,8 @@ mod mark_sheet;
 mod observer;
 mod overview;
 mod result;
+mod room;
+mod room_pause;
 pub mod running;
 mod start;
 pub mod state;

@@ -10,6 +10,7 @@ use crate::app::sitting::jobs;
 use crate::app::sitting::jobs::HandingIn;
 use crate::app::sitting::limits;
 use crate::app::sitting::result::ResultScreen;
+use crate::app::sitting::room_pause::RoomPause;
 use crate::app::sitting::running;
 use crate::app::store::SavedJob;
 use crate::app::training_system;
@@ -95,11 +96,17 @@ fn Between(_props: &TickProps) -> Html {
             now.left_s(),
             now.sitting.paused,
             now.aids().pause,
+            now.assessment
+                .file
+                .room_pause
+                .is_some()
+                .then(|| now.sitting.room.is_paused()),
         )
     });
-    let Some((title, candidate, left_s, paused, may_pause)) = shown else {
+    let Some((title, candidate, left_s, paused, may_pause, room)) = shown else {
         return Html::default();
     };
+    let room_pauses = room == Some(true);
     let handing_in = jobs::handing_in();
     let open = saved.iter().filter(|job| !is_over(job.as_ref())).count();
     html! {
@@ -107,17 +114,18 @@ fn Between(_props: &TickProps) -> Html {
             <header class="page__head">
                 <h1>{ title }</h1>
                 <p class="page__lead"><bdi>{ candidate }</bdi>{ " · " }<b class="numbers" role="timer">{ limits::in_words(left_s) }</b>
-                    if paused { { ", the clock stands" } }</p>
+                    if paused || room_pauses { { ", the clock stands" } }</p>
             </header>
             <ol class="opened__list" aria-label="Jobs">
-                { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused || handing_in.is_some())) }
+                { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused || room_pauses || handing_in.is_some())) }
             </ol>
+            if let Some(paused) = room.filter(|_| handing_in.is_none()) { <RoomPause {paused} /> }
             if let Some(far) = handing_in { { wait(far) } } else {
             <p class="row">
-                if may_pause {
-                    <button type="button" class="button" onclick={pause}>{ if paused { "Go on: the clock starts again" } else { "Stop the clock" } }</button>
+                if may_pause && !room_pauses {
+                    <button key="pause" type="button" class="button" onclick={pause}>{ if paused { "Go on: the clock starts again" } else { "Stop the clock" } }</button>
                 }
-                <button type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
+                <button key="hand-in" type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
                     { match (*sure, open) { (false, _) => "Hand in".to_owned(), (true, 0) => "Yes, hand in".to_owned(), (true, 1) => "Yes, hand in with one job open".to_owned(), (true, n) => format!("Yes, hand in with {n} jobs open") } }
                 </button>
             </p>

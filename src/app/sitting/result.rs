@@ -14,6 +14,7 @@ use crate::app::sitting::mark_sheet::MarkSheet;
 use crate::app::sitting::mark_sheet::decided;
 use crate::app::sitting::mark_sheet::verdict;
 use crate::app::sitting::running;
+use crate::app::sitting::start::kept_for;
 use crate::app::training_system;
 use crate::assess::decide::Decided;
 use crate::records::record::Record;
@@ -94,6 +95,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
             <MarkSheet file={file.clone()} records={own.records.clone()} />
             <Proves n_jobs={file.n_jobs()} marks={own.records.iter().map(|record| record.body.counted().total).collect::<Vec<_>>()}
                 computed="your instructor’s copy computes it again and decides." />
+            if let Some(line) = kept_for(&file) { <p>{ line }</p> }
             <p class="row no-print">
                 if training_system::way_back().is_some() {
                     <button type="button" class="button button--main" onclick={|_: MouseEvent| training_system::go_back()}>{ "Back to the course" }</button>

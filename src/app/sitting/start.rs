@@ -24,6 +24,7 @@ use crate::app::training_system;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::decide;
 use crate::assess::letters;
+use crate::assess::retention::months_in_words;
 use crate::records::check::ENGINE;
 use crate::records::record::Person;
 use crate::records::seal::Hash;
@@ -278,6 +279,10 @@ pub fn rules(file: &AssessmentFile) -> Vec<String> {
         "Leaving the page is noted. After a reload you go on where you were.".to_owned(),
         format!("To pass: {cut:.0} of 100 marks on average. Within {:.0} marks of that, more jobs decide.", file.pass.border),
     ];
+    if file.room_pause.is_some() {
+        lines.push("Your instructor can stop the clock for the whole room, by a code that is read out and noted in the result.".to_owned());
+    }
+    lines.extend(kept_for(file));
     if file.pass.no_critical {
         lines.push("A critical safety rule broken is not made up for by marks.".to_owned());
     }
@@ -294,6 +299,16 @@ pub fn rules(file: &AssessmentFile) -> Vec<String> {
         ));
     }
     lines
+}
+
+/// How long results are kept, where the assessment says so.
+pub fn kept_for(file: &AssessmentFile) -> Option<String> {
+    file.erase_after_months.map(|months| {
+        format!(
+            "Whoever keeps the results is to erase them {} after the day they began.",
+            months_in_words(months)
+        )
+    })
 }
 
 async fn begin(text: String, filled: Filled, assessment: Assessment) -> Result<(), String> {

@@ -4,6 +4,7 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::app::sitting::room::RoomPauses;
 use crate::records::record::Person;
 use crate::records::record::Record;
 use crate::scenario::read::read_back;
@@ -41,8 +42,11 @@ pub struct Sitting {
     pub used_s: f64,
     /// Last seen running, ms since 1970.
     pub seen_ms: f64,
-    /// The clock stands.
+    /// The candidate has stopped the clock.
     pub paused: bool,
+    /// Pauses of the whole room, by the instructor’s codes.
+    #[serde(default)]
+    pub room: RoomPauses,
     /// When the page was left and found again, ms since it began.
     pub away_ms: Vec<[f64; 2]>,
     /// When each job was first opened, ms since 1970.
@@ -69,6 +73,7 @@ impl Sitting {
             used_s: 0.0,
             seen_ms: now_ms,
             paused: false,
+            room: RoomPauses::default(),
             away_ms: Vec::new(),
             opened_ms: Vec::new(),
             records: Vec::new(),
@@ -88,9 +93,14 @@ impl Sitting {
         !self.handed_in
     }
 
+    /// The clock stands, by the candidate or for the whole room.
+    pub fn stands(&self) -> bool {
+        self.paused || self.room.is_paused()
+    }
+
     /// Time has passed on the page, by a clock that only goes forward.
     pub fn pass(&mut self, elapsed_s: f64, now_ms: f64) {
-        if self.is_running() && !self.paused {
+        if self.is_running() && !self.stands() {
             self.used_s += elapsed_s.clamp(0.0, LONGEST_GAP_S);
         }
         self.seen_ms = now_ms;
@@ -103,7 +113,7 @@ impl Sitting {
             return;
         }
         let gap_ms = now_ms - left_ms;
-        if gap_ms >= SHORTEST_AWAY_MS && !self.paused {
+        if gap_ms >= SHORTEST_AWAY_MS && !self.stands() {
             let since = |ms: f64| (ms - self.started_ms).max(0.0);
             self.away_ms.push([since(left_ms), since(now_ms)]);
         }
@@ -148,6 +158,8 @@ impl Sitting {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::records::room_pause;
+    use crate::records::seal::AssessmentKey;
 
     fn sitting() -> Sitting {
         Sitting::new("{}".to_owned(), "c-1".to_owned(), "0.1.0", 1_000_000.0)
@@ -165,6 +177,23 @@ mod tests {
         assert!((own.used_s - 120.0).abs() < 1e-9 && own.away_ms.len() == 1);
         own.extra_min = 30;
         assert!((own.left_s(60.0) - 88.0 * 60.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn time_that_the_room_pauses_counts_for_nobody_and_outlives_a_reload() {
+        let key = AssessmentKey::new([9; 32]);
+        let (codes, anchor) = (room_pause::codes(&key), room_pause::anchor(&key));
+        let mut own = sitting();
+        own.pass(60.0, 1_060_000.0);
+        assert_eq!(own.room.enter(&anchor, &codes[0], 1_060_000.0), Ok(()));
+        let text = serde_json::to_string(&own).expect("finite");
+        let mut own = Sitting::read(&text).expect("reads");
+        own.back(1_060_000.0, 1_360_000.0, true);
+        own.pass(60.0, 1_420_000.0);
+        assert!((own.used_s - 60.0).abs() < 1e-9 && own.away_ms.is_empty());
+        assert_eq!(own.room.enter(&anchor, &codes[1], 1_420_000.0), Ok(()));
+        own.pass(30.0, 1_450_000.0);
+        assert!((own.used_s - 90.0).abs() < 1e-9);
     }
 
     #[test]
@@ -187,6 +216,14 @@ mod tests {
         assert_eq!(own.away_of(1), [[30, 50]]);
         assert_eq!(own.away_of(2), [[30, 60]]);
         assert!(own.away_of(3).is_empty());
+    }
+
+    #[test]
+    fn a_sitting_kept_by_an_earlier_version_has_no_pauses_of_the_room() {
+        let text = serde_json::to_string(&sitting()).expect("finite");
+        let old = text.replace(r#""room":{"last":0,"all":[]},"#, "");
+        assert_ne!(old, text);
+        assert_eq!(Sitting::read(&old), Some(sitting()));
     }
 
     #[test]

@@ -2,6 +2,7 @@
 //!
 //! Values are JSON text under plain keys. Nothing leaves the browser.
 
+mod across_tabs;
 mod database;
 mod error;
 mod local;
@@ -14,6 +15,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+pub use across_tabs::AcrossTabs;
 pub use error::StorageError;
 pub use one_tab::Claim;
 pub use one_tab::Holder;

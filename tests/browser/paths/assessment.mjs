@@ -6,7 +6,7 @@ import { MouseHands } from "../hands.mjs";
 import { sizes } from "../driver.mjs";
 
 /** Makes an assessment of two jobs of the first level; gives its file, link and slips. */
-async function made(visit, { aids = [], candidates = "c-1\nc-2, 30" } = {}) {
+async function made(visit, { aids = [], candidates = "c-1\nc-2, 30", months = "", minutes = "60" } = {}) {
   const person = await visit();
   const { page } = person;
   await person.go("#/assessments");
@@ -17,8 +17,9 @@ async function made(visit, { aids = [], candidates = "c-1\nc-2, 30" } = {}) {
   assert.equal(await page.evaluate(() => document.activeElement?.id), "field-title");
   await page.getByLabel("Title").fill("Autumn <b>&");
   for (const row of [3, 2]) await page.getByRole("button", { name: `Take off row ${row}` }).click();
-  await page.getByLabel("Time for all jobs").fill("60");
+  await page.getByLabel("Time for all jobs").fill(minutes);
   for (const aid of aids) await page.getByRole("checkbox", { name: aid }).uncheck();
+  await page.getByLabel("Results are erased after").fill(months);
   await page.getByLabel("Candidates", { exact: false }).last().fill(candidates);
   const rows = page.getByRole("region", { name: "Slips" }).locator("tbody tr");
   await rows.first().waitFor();
@@ -199,6 +200,132 @@ export async function when_the_first_tab_is_closed_the_second_goes_on({ visit })
   await page.close();
   await second.getByRole("button", { name: "Load this page again" }).click();
   await second.getByRole("button", { name: "Hand in" }).waitFor();
+}
+
+/** The pause codes of the assessment that is open, a pair a pause: to stop, to go on. */
+async function pauseCodes({ page }) {
+  await page.getByText("Show the codes").click();
+  const rows = page.getByRole("region", { name: "Pause codes, a table" }).locator("tbody tr");
+  return rows.evaluateAll((all) => all.map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent.trim())));
+}
+
+export async function the_instructor_stops_the_clock_for_the_room_by_a_code_that_is_read_out({ visit }) {
+  // So short that the time left is told in seconds.
+  const { person: teacher, slips, link, file, key } = await made(visit, { minutes: "2" });
+  const codes = await pauseCodes(teacher);
+  assert.equal(codes.length, 10);
+  await teacher.accessible();
+  await teacher.fits();
+  const person = await visit();
+  const { page } = person;
+  await person.go(link.slice(link.indexOf("#")));
+  await page.getByText("Your instructor can stop the clock for the whole room").waitFor();
+  await begun(person, slips[0]);
+  await page.getByText("Pause of the whole room").click();
+  const code = page.getByLabel("Pause code");
+  await code.fill("lunch now");
+  await page.getByRole("button", { name: "Stop the clock for the room" }).click();
+  await page.getByText("This is no code of this assessment").waitFor();
+  await person.accessible();
+  await code.fill(codes[0][0].toLowerCase());
+  await page.keyboard.press("Enter");
+  await page.getByRole("heading", { name: "The room pauses: the clock stands" }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.id), "room-code");
+  await person.accessible();
+  const left = () => page.getByRole("timer").innerText();
+  const before = await left();
+  assert.match(before, /^\d+ s left$/);
+  assert.equal(await page.getByRole("link", { name: "Job 1", exact: true }).count(), 0);
+  await person.go("#/bench/sit-1");
+  await page.getByRole("heading", { name: "The clock stands" }).waitFor();
+  // Over a reload, too.
+  await page.reload();
+  await person.go("#/sitting");
+  await page.waitForTimeout(2500);
+  assert.equal(await left(), before);
+  await code.fill(codes[0][0]);
+  await page.keyboard.press("Enter");
+  await page.getByText("This code was used already").waitFor();
+  await code.fill(codes[0][1]);
+  await page.getByRole("button", { name: "Go on: the clock starts again" }).click();
+  await page.getByRole("link", { name: "Job 1", exact: true }).waitFor();
+  await handed_over(person, 1);
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("button", { name: "Yes, hand in with one job open" }).click();
+  const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);
+  const text = readFileSync(await saved.path(), "utf8");
+  const [{ body }] = text.trim().split("\n").map((line) => JSON.parse(line));
+  assert.deepEqual(body.pauses.map((pause) => [pause.stop, pause.go]), [codes[0]]);
+  assert.ok(Date.parse(body.pauses[0].to) - Date.parse(body.pauses[0].from) >= 2500);
+
+  // Whoever reviews sees it.
+  const desk = await visit();
+  await desk.go("#/cohort");
+  const files = { "autumn.json": file, "autumn.key": key, "c-1.jsonl": text };
+  await desk.page.getByLabel("Open files").setInputFiles(Object.entries(files).map(([name, text]) => ({ name, mimeType: "application/json", buffer: Buffer.from(text) })));
+  await desk.page.getByText("1 records from 3 files checked.").waitFor({ timeout: 60_000 });
+  await desk.page.getByRole("button", { name: "c-1", exact: true }).click();
+  await desk.page.getByRole("region", { name: "Pauses, a table" }).getByText("the assessment’s").waitFor();
+  await desk.accessible();
+}
+
+/** Runs ahead of the page: it is seventy days later. */
+const later = () => {
+  const real = Date.now;
+  Date.now = () => real() + 70 * 86_400_000;
+};
+
+export async function results_past_their_time_are_told_and_erased_at_the_desk_and_the_others_stay_whole({ visit }) {
+  const { slips, link, file, key } = await made(visit, { months: "2" });
+  const texts = [];
+  for (const slip of slips) {
+    const person = await visit();
+    const { page } = person;
+    await person.go(link.slice(link.indexOf("#")));
+    await page.getByText("is to erase them 2 months after the day they began").waitFor();
+    await begun(person, slip);
+    for (const place of [1, 2]) await handed_over(person, place);
+    await page.getByRole("button", { name: "Hand in" }).click();
+    await page.getByRole("button", { name: "Yes, hand in" }).click();
+    const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);
+    texts.push(readFileSync(await saved.path(), "utf8"));
+  }
+  const all = [["autumn.json", file], ["autumn.key", key], ["c-1.jsonl", texts[0]], ["c-2.jsonl", texts[1]]];
+  const payload = (pairs) => pairs.map(([name, text]) => ({ name, mimeType: "application/json", buffer: Buffer.from(text) }));
+  const now = await visit();
+  await now.go("#/cohort");
+  await now.page.getByLabel("Open files").setInputFiles(payload(all));
+  await now.page.getByText("4 records from 4 files checked.").waitFor({ timeout: 120_000 });
+  await now.page.getByRole("tab", { name: "Erase", exact: true }).click();
+  await now.page.getByText("No result here is past the time").waitFor();
+  await now.accessible();
+
+  const person = await visit({ before: later });
+  const { page } = person;
+  await person.go("#/cohort");
+  await page.getByLabel("Open files").setInputFiles(payload(all));
+  await page.getByText("4 records from 4 files checked.").waitFor({ timeout: 120_000 });
+  await page.getByRole("tab", { name: "Erase, 2 past their time" }).click();
+  await person.accessible();
+  await person.fits();
+  // One person alone: the others stay.
+  await page.getByLabel("Whose results").selectOption("c-1");
+  await page.getByRole("button", { name: "Erase everything of c-1" }).click();
+  await page.getByRole("button", { name: "Yes, erase everything of c-1" }).click();
+  await page.getByText("2 records are erased here").waitFor();
+  await page.getByRole("tab", { name: "People 1" }).waitFor();
+  const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save what is left" }).click()]);
+  assert.match(saved.suggestedFilename(), /^erased_[0-9a-f]{12}\.jsonl$/);
+  const left = readFileSync(await saved.path(), "utf8");
+  assert.ok(!left.includes("c-1") && left.trim().split("\n").every((line) => JSON.parse(line).format === "tubwright-erased-1"));
+  // Taken in anew, what is left takes its place in the row and breaks nothing.
+  const again = await visit();
+  await again.go("#/cohort");
+  await again.page.getByLabel("Open files").setInputFiles(payload([...all.slice(0, 2), ["left.jsonl", left], all[3]]));
+  await again.page.getByText("4 records from 4 files checked.").waitFor({ timeout: 120_000 });
+  await again.page.getByRole("tab", { name: "Not accepted 2" }).click();
+  await again.page.getByText("its place in the row is kept").first().waitFor();
+  assert.equal(await again.page.getByText("Rows that are not whole").count(), 0);
 }
 
 export async function on_a_telephone_the_forms_fit({ visit }) {

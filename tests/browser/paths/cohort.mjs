@@ -123,7 +123,129 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await page.getByText("2 rulings made earlier in this browser").waitFor();
   await person.accessible();
   await page.getByRole("button", { name: "Forget them" }).click();
+  await page.waitForTimeout(500);
   await page.reload();
   await page.getByRole("heading", { name: "Results" }).waitFor();
   assert.equal(await page.getByText("made earlier in this browser").count(), 0);
+}
+
+/** Takes results in and opens a person's form. */
+async function ruling(page, files, name) {
+  await page.getByLabel("Open files").setInputFiles(files);
+  await page.getByText(`${files.length} records from ${files.length} files checked.`).waitFor({ timeout: 60_000 });
+  await page.getByRole("button", { name, exact: true }).click();
+  await page.getByRole("button", { name: "Override the decision" }).click();
+}
+
+export async function a_ruling_typed_by_half_outlives_another_person_and_a_reload({ visit }) {
+  if (!existsSync(program)) return;
+  const files = played();
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/cohort");
+  await ruling(page, files, "c-03");
+  await page.getByLabel("What holds").selectOption("passed");
+  await page.getByLabel("Who rules").fill("N. Judge");
+  await page.getByLabel("Why").fill("heard on");
+  await page.getByText("Rulings are kept in this browser").waitFor();
+  await page.getByRole("button", { name: "Back to all" }).click();
+  const left = page.getByRole("region", { name: "Rulings typed by half" });
+  await left.getByText("c-03").waitFor();
+  await person.accessible();
+  await page.getByRole("button", { name: hostile, exact: true }).click();
+  assert.equal(await page.getByLabel("Who rules").count(), 0, "another person has no form");
+  await page.getByRole("button", { name: "Back to all" }).click();
+  await page.getByRole("button", { name: "c-03", exact: true }).click();
+  assert.equal(await page.getByLabel("Why").inputValue(), "heard on");
+
+  await page.reload();
+  await left.getByText("c-03").waitFor();
+  await page.getByLabel("Open files").setInputFiles(files);
+  await page.getByText(`${files.length} records from`).waitFor({ timeout: 60_000 });
+  await page.getByRole("button", { name: "c-03", exact: true }).click();
+  assert.equal(await page.getByLabel("What holds").inputValue(), "passed");
+  assert.equal(await page.getByLabel("Who rules").inputValue(), "N. Judge");
+  await page.getByLabel("Why").fill("heard on appeal");
+  await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByRole("button", { name: "Back to all" }).click();
+  assert.equal(await left.count(), 0);
+  await page.getByRole("tab", { name: "Rulings 1" }).click();
+  await page.getByRole("cell", { name: "practice", exact: true }).waitFor();
+}
+
+export async function two_tabs_that_rule_both_keep_both_rulings({ visit }) {
+  if (!existsSync(program)) return;
+  const files = played();
+  const person = await visit();
+  const { page } = person;
+  const second = await person.context.newPage();
+  person.watch(second);
+  await second.goto(`${person.url}#/cohort`);
+  await person.go("#/cohort");
+  for (const [tab, name] of [[page, "c-03"], [second, hostile]]) {
+    await tab.bringToFront();
+    await ruling(tab, files, name);
+    await tab.getByLabel("What holds").selectOption("not yet");
+    await tab.getByLabel("Who rules").fill("N. Judge");
+    await tab.getByLabel("Why").fill(`of ${name.length}`);
+    await tab.getByRole("button", { name: "It holds from now on" }).click();
+    await tab.getByRole("button", { name: "Back to all" }).click();
+    await tab.getByRole("tab", { name: "Rulings 1" }).waitFor();
+  }
+  // The first tab is offered what the second has ruled, and nothing is in force unasked.
+  await page.bringToFront();
+  await page.getByText("One ruling made earlier in this browser").waitFor();
+  await second.close();
+  await page.reload();
+  await page.getByText("2 rulings made earlier in this browser").waitFor();
+}
+
+/** Runs ahead of the page: the browser keeps nothing. */
+const keepsNothing = () => {
+  Object.defineProperty(globalThis, "indexedDB", { get: () => null });
+  for (const store of ["localStorage", "sessionStorage"]) {
+    Object.defineProperty(globalThis, store, {
+      get: () => {
+        throw new DOMException("no", "SecurityError");
+      },
+    });
+  }
+};
+
+export async function where_nothing_can_be_kept_the_form_of_a_ruling_says_so_and_saves_a_file({ visit }) {
+  if (!existsSync(program)) return;
+  const person = await visit({ before: keepsNothing });
+  const { page } = person;
+  await person.go("#/cohort");
+  await ruling(page, played(), "c-03");
+  await page.getByText("This browser does not let the page keep rulings").waitFor();
+  assert.equal(await page.getByText("Rulings are kept in this browser").count(), 0);
+  await page.getByLabel("What holds").selectOption("passed");
+  await page.getByLabel("Who rules").fill("N. Judge");
+  await page.getByLabel("Why").fill("heard on appeal");
+  await person.accessible();
+  const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "It holds; save as a file" }).click()]);
+  const [one] = JSON.parse(readFileSync(await saved.path(), "utf8"));
+  assert.deepEqual([one.about.candidate, one.holds, one.assessment], ["c-03", "passed", ""]);
+  const notice = page.getByRole("alert", { name: "Rulings not kept" });
+  await notice.getByText("they are gone when this page is closed").waitFor();
+  await person.accessible();
+}
+
+export async function a_ruling_of_another_assessment_is_shown_as_such_and_not_applied({ visit }) {
+  if (!existsSync(program)) return;
+  const files = played();
+  const of = (assessment) => ({ about: { job: "no_water" }, holds: "void", by: "N. Judge", day: "2031-03-04", why: "wrong tap", ...assessment });
+  const rulings = (all) => ({ name: "rulings.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(all)) });
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/cohort");
+  await page.getByLabel("Open files").setInputFiles([...files, rulings([of({ assessment: "spring" })])]);
+  await page.getByRole("tab", { name: "Rulings 1" }).click({ timeout: 60_000 });
+  await page.getByText("spring: not applied, no result here is of it").waitFor();
+  await page.getByRole("tab", { name: "Jobs 2" }).waitFor();
+  // One that an earlier version wrote names none, and holds.
+  await page.getByLabel("Open files").setInputFiles([rulings([of({})])]);
+  await page.getByRole("tab", { name: "Jobs 1" }).waitFor();
+  await page.getByText("any: it names none").waitFor();
 }
