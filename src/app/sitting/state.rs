@@ -88,9 +88,13 @@ impl Sitting {
         !self.handed_in
     }
 
-    /// Time has passed on the page, by a clock that only goes forward.
+    /// Time has passed on the page, by a clock that only goes forward. Once it is handed in nothing
+    /// changes any more: when it ended is told to stores, and each time the same.
     pub fn pass(&mut self, elapsed_s: f64, now_ms: f64) {
-        if self.is_running() && !self.paused {
+        if !self.is_running() {
+            return;
+        }
+        if !self.paused {
             self.used_s += elapsed_s.clamp(0.0, LONGEST_GAP_S);
         }
         self.seen_ms = now_ms;
@@ -165,6 +169,15 @@ mod tests {
         assert!((own.used_s - 120.0).abs() < 1e-9 && own.away_ms.len() == 1);
         own.extra_min = 30;
         assert!((own.left_s(60.0) - 88.0 * 60.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn when_it_was_handed_in_stays_as_it_was() {
+        let mut own = sitting();
+        own.pass(60.0, 1_060_000.0);
+        own.handed_in = true;
+        own.pass(60.0, 1_120_000.0);
+        assert!((own.seen_ms - 1_060_000.0).abs() < 1e-9 && (own.used_s - 60.0).abs() < 1e-9);
     }
 
     #[test]

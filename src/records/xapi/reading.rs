@@ -4,7 +4,6 @@
 //! Off the scale there is no number: then there is no response, and only what was shown. Which number
 //! a good machine would give is not said: it hangs on what was done before.
 
-use serde_json::Value;
 use serde_json::json;
 
 use crate::bench::notebook::Note;
@@ -145,6 +144,8 @@ fn plain(value: f64) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
+    use serde_json::Value;
+
     use super::*;
     use crate::bench::action::MeterMode;
     use crate::bench::gauge::Gauge;
