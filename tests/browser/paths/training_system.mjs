@@ -133,6 +133,8 @@ async function begun({ page }) {
   await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
   await page.getByRole("button", { name: "Begin as practice" }).click();
   await page.getByRole("link", { name: "Job 1", exact: true }).waitFor();
+  // The host has the work too.
+  await page.waitForFunction(() => Object.keys(JSON.parse(localStorage.getItem("host")).states).length > 0);
 }
 
 async function handedIn({ page }) {
