@@ -26,8 +26,6 @@ use tubwright::records::sift::Sifted;
 use tubwright::records::sitting::Assessment;
 use tubwright::records::sitting::NotDrawn;
 use tubwright::records::slip;
-use tubwright::records::xapi;
-use tubwright::records::xapi::Deployment;
 
 const FILE: &str = "scenarios/assessments/first_visits.json";
 const RELEASE: &str = "monday, room 3";
@@ -147,47 +145,6 @@ fn a_record_counts_for_the_job_its_candidate_drew() {
         ASSESSMENT.check(&other, &LIBRARY, Some(&key())),
         Err(NotDrawn::OtherJob { place: 2, .. })
     ));
-}
-
-#[test]
-fn statements_name_nobody_and_are_the_same_when_sent_twice() {
-    let record = record("c-1", 2);
-    let task = LIBRARY.task(&record.body.job).expect("ships");
-    let place = Deployment {
-        base: "https://school.example/".to_owned(),
-        home_page: "https://school.example".to_owned(),
-        language: "en".to_owned(),
-    };
-    let all = xapi::statements(&record, task, &place);
-    assert_eq!(all, xapi::statements(&record, task, &place));
-    let verbs: Vec<&str> = all
-        .iter()
-        .filter_map(|s| s["verb"]["display"]["en"].as_str())
-        .collect();
-    assert_eq!(verbs.first(), Some(&"initialized"));
-    assert!(
-        verbs.ends_with(&["scored", "completed", "terminated"]),
-        "{verbs:?}"
-    );
-    let ids: BTreeSet<String> = all.iter().map(|s| s["id"].to_string()).collect();
-    assert_eq!(ids.len(), all.len());
-    for statement in &all {
-        let text = statement.to_string();
-        assert!(!text.contains("null") && !text.contains("mbox"), "{text}");
-        assert_eq!(statement["actor"]["account"]["name"], "c-1");
-    }
-    let completed = &all[all.len() - 2]["result"];
-    assert!(completed.get("score").is_none() && completed["completion"] == true);
-    assert_eq!(all[0]["timestamp"], "2031-03-04T07:00:00.000Z");
-    let score = &all[all.len() - 3]["result"]["score"];
-    assert!(score["raw"].is_u64() && score["max"] == 100, "{score}");
-
-    // The same job practised once more is another attempt: no statement takes the other's place.
-    let mut later = record;
-    later.body.started = "2031-03-05T07:00:00.000Z".to_owned();
-    for statement in xapi::statements(&later, task, &place) {
-        assert!(!ids.contains(&statement["id"].to_string()), "{statement}");
-    }
 }
 
 /// A result with a graded score, made up.

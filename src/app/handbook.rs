@@ -69,6 +69,7 @@ const CHAPTERS: &[Chapter] = &[
     chapter!("desk", "Writing a job", Below::Nothing),
     chapter!("sharing", "Sharing a job", Below::Nothing),
     chapter!("assess", "Assessing", Below::Nothing),
+    chapter!("systems", "Training systems and stores", Below::Nothing),
     chapter!("results", "Results and what they prove", Below::Nothing),
     chapter!("sizing", "For many people", Below::Nothing),
     chapter!("limits", "What this is and is not", Below::Nothing),

@@ -256,3 +256,44 @@ fn statements_come_from_a_record() {
     assert_eq!(code(&output), 2);
     assert!(said(&output).contains("--base"), "{}", said(&output));
 }
+
+#[test]
+fn statements_of_several_records_are_told_apart_and_what_is_no_sitting_is_refused() {
+    let folder = folder("statements_of_several");
+    let first = played(&folder, "no_water", "c-2");
+    let second = played(&folder, "hums_and_stands", "c-2");
+    let text = |file: &str| std::fs::read_to_string(file).expect("written");
+    let both = folder.join("both.jsonl").display().to_string();
+    std::fs::write(&both, text(&first) + &text(&second)).expect("a file");
+    let place = [
+        "--base",
+        "https://school.example/",
+        "--home-page",
+        "https://school.example",
+    ];
+    let all = json(&[&["statements", &both, "--json"][..], &place].concat());
+    let registrations: std::collections::BTreeSet<String> = all
+        .as_array()
+        .expect("a list")
+        .iter()
+        .map(|statement| statement["context"]["registration"].to_string())
+        .collect();
+    assert_eq!(
+        registrations.len(),
+        2,
+        "two jobs of practice are two attempts"
+    );
+    let assessment = ["--assessment", "scenarios/assessments/first_visits.json"];
+    let output = run(&[&["statements", &both][..], &place, &assessment].concat());
+    assert_eq!(code(&output), 2);
+    assert!(
+        said(&output).contains("another assessment"),
+        "{}",
+        said(&output)
+    );
+    let empty = folder.join("empty.jsonl").display().to_string();
+    std::fs::write(&empty, "").expect("a file");
+    let output = run(&[&["statements", &empty][..], &place].concat());
+    assert_eq!(code(&output), 2);
+    assert!(said(&output).contains("no record"), "{}", said(&output));
+}

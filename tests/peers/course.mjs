@@ -65,8 +65,9 @@ const hosts = {
     <iframe id="f" src="/scorm2004/index.html" style="width:1300px;height:740px"></iframe></body>`,
 };
 
-/** What a cmi5 host keeps: state documents with versions, and the statements it took. */
+/** What a cmi5 host keeps: state documents with versions, and for each session the statements it took. */
 const states = new Map();
+const sessions = [];
 let launched;
 const store = process.env.STORE;
 const commits = [];
@@ -87,20 +88,25 @@ const server = http.createServer(async (request, response) => {
     return answer(200, JSON.stringify({ "auth-token": launched.token }));
   }
   if (address.pathname.startsWith("/store/")) {
-    if (request.headers.authorization !== `Basic ${launched.token}`) return answer(401, "{}");
+    const session = sessions.find((one) => request.headers.authorization === `Basic ${one.token}`);
+    if (!session) return answer(401, "{}");
     if (request.headers["x-experience-api-version"] !== "1.0.3") return answer(400, "{}");
     const what = address.pathname.slice("/store/".length);
+    if (what === "statements" && request.method === "GET") {
+      const there = session.took.find((one) => one.id === address.searchParams.get("statementId"));
+      return there ? answer(200, JSON.stringify(there)) : answer(404, "");
+    }
     if (what === "statements") {
       const all = [JSON.parse(body)].flat();
       for (const statement of all) {
-        const wrong = brokenRules(statement);
-        if (wrong.length) launched.refused.push(...wrong);
+        const wrong = brokenRules(statement, session);
+        if (wrong.length) session.refused.push(...wrong);
         if (wrong.length) return answer(403, JSON.stringify(wrong));
-        launched.took.push(statement);
+        session.took.push(statement);
       }
       if (store) {
         const reply = await fetch(`${store}/statements`, { method: "POST", body: JSON.stringify(all), headers: { "Content-Type": "application/json", "X-Experience-API-Version": "1.0.3", Authorization: `Basic ${Buffer.from(process.env.STORE_AUTH).toString("base64")}` } });
-        if (!reply.ok) launched.refused.push(`the store: ${reply.status} ${await reply.text()}`);
+        if (!reply.ok) session.refused.push(`the store: ${reply.status} ${await reply.text()}`);
       }
       return answer(200, JSON.stringify(all.map((statement) => statement.id)));
     }
@@ -120,7 +126,7 @@ await new Promise((done) => server.listen(0, "127.0.0.1", done));
 const base = `http://127.0.0.1:${server.address().port}`;
 
 /** Rules of the cmi5 specification for one statement of a unit, sections 9 and 10. */
-function brokenRules(statement) {
+function brokenRules(statement, launched) {
   const wrong = [];
   const need = (is, what) => is || wrong.push(`${statement.verb?.id}: ${what}`);
   const verb = statement.verb.id.split("/").pop();
@@ -135,6 +141,11 @@ function brokenRules(statement) {
   need(statement.actor.account.name === launched.actor.account.name, "the actor as launched");
   need(earlier.length > 0 || (verb === "initialized" && isDefined), "initialized first");
   need(!earlier.includes("terminated"), "nothing after terminated");
+  // Order goes by the moments, section 9.3.
+  const at = (one) => Date.parse(one.timestamp);
+  need(launched.took.every((one) => verb !== "terminated" || at(one) <= at(statement)), "terminated is the last by its moment");
+  need(launched.took.length === 0 || at(launched.took[0]) <= at(statement), "initialized is the first by its moment");
+  need(at(statement) <= Date.now() + 1000, "no moment in the future");
   if (!isDefined) return wrong;
   const result = statement.result ?? {};
   need(statement.object.id === launched.activity, "the unit as object");
@@ -144,6 +155,9 @@ function brokenRules(statement) {
   need("completion" in result === (verb === "completed"), "completion where it is completed");
   need(categories.some((id) => id.endsWith("/moveon")) === ["passed", "failed", "completed"].includes(verb), "the category of moving on");
   need(verb === "initialized" || /^PT/.test(result.duration ?? ""), "a duration");
+  const session = (at(statement) - at(launched.took[0] ?? statement)) / 1000;
+  const [, minutes, seconds] = /^PT(\d+)M([\d.]+)S$/.exec(result.duration ?? "PT0M0S") ?? [0, NaN, NaN];
+  need(verb !== "terminated" || Math.abs(60 * minutes + Number(seconds) - session) < 1, `the time since initialized, ${session} s, not ${result.duration}`);
   if (["passed", "failed"].includes(verb)) {
     need(statement.context.extensions["https://w3id.org/xapi/cmi5/context/extensions/masteryscore"] === 0.65, "the mastery score");
     if (result.score) need(result.score.scaled >= 0.65 === (verb === "passed"), "a score that goes with the verb");
@@ -211,29 +225,53 @@ for (const version of ["1.2", "2004"]) {
 }
 
 {
-  launched = { token: Buffer.from("t:1").toString("base64"), session: randomUUID(), registration: randomUUID(), activity: "https://school.example/au/1", actor: { objectType: "Agent", account: { homePage: "https://school.example", name: "trainee-0042" } }, took: [], refused: [] };
-  const agent = JSON.stringify(launched.actor);
-  const query = new URLSearchParams({ activityId: launched.activity, agent, registration: launched.registration, stateId: "LMS.LaunchData" });
+  const registration = randomUUID();
+  const actor = { objectType: "Agent", account: { homePage: "https://school.example", name: "trainee-0042" } };
+  const activity = "https://school.example/au/1";
+  const agent = JSON.stringify(actor);
+  const query = new URLSearchParams({ activityId: activity, agent, registration, stateId: "LMS.LaunchData" });
   const same = (search) => [...new URLSearchParams(search)].sort().join();
-  const data = { contextTemplate: { contextActivities: { grouping: [{ objectType: "Activity", id: "https://school.example/course" }] }, extensions: { "https://w3id.org/xapi/cmi5/context/extensions/sessionid": launched.session } }, launchMode: "Normal", moveOn: "CompletedAndPassed", masteryScore: 0.65, returnURL: `${base}/back` };
+  const data = () => ({ contextTemplate: { contextActivities: { grouping: [{ objectType: "Activity", id: "https://school.example/course" }] }, extensions: { "https://w3id.org/xapi/cmi5/context/extensions/sessionid": launched.session } }, launchMode: "Normal", moveOn: "CompletedAndPassed", masteryScore: 0.65, returnURL: `${base}/back` });
   const get = states.get.bind(states);
-  states.get = (key) => (same(key) === same(`?${query}`) ? { text: JSON.stringify(data), etag: '"l"' } : get(key));
-  const launch = new URLSearchParams({ start: "first_visits", endpoint: `${base}/store/`, fetch: `${base}/fetch?k=1`, actor: agent, registration: launched.registration, activityId: launched.activity });
+  states.get = (key) => (same(key) === same(`?${query}`) ? { text: JSON.stringify(data()), etag: '"l"' } : get(key));
+  /** Each launch is a session with a key of its own. */
+  const launch = () => {
+    const number = sessions.length + 1;
+    launched = { token: Buffer.from(`t:${number}`).toString("base64"), session: randomUUID(), registration, activity, actor, took: [], refused: [] };
+    sessions.push(launched);
+    return `${base}/cmi5/index.html?${new URLSearchParams({ start: "first_visits", endpoint: `${base}/store/`, fetch: `${base}/fetch?k=${number}`, actor: agent, registration, activityId: activity })}`;
+  };
+  const said = (session) => session.took.map((statement) => statement.verb.id.split("/").pop());
+  const until = async (session, last) => {
+    for (let tries = 0; tries < 50 && said(session).at(-1) !== last; tries += 1) await new Promise((done) => setTimeout(done, 100));
+    assert.deepEqual(session.refused, []);
+    assert.equal(said(session).at(-1), last);
+  };
   const context = await browser.newContext({ viewport: { width: 1366, height: 800 } });
   const page = await context.newPage();
-  await page.goto(`${base}/cmi5/index.html?${launch}`);
+  await page.goto(launch());
   await begin(page);
-  // A reload is the same session: the token is not fetched again, nothing is said twice.
-  await page.reload();
+  // A page that loads itself anew is in the same session: the key is not fetched again, nothing is said twice.
+  await Promise.all([page.waitForEvent("load"), page.evaluate(() => void setTimeout(() => location.reload(), 50))]);
   await page.getByRole("tab", { name: "Notebook 1" }).waitFor({ timeout: 20_000 });
-  await page.getByRole("link", { name: "Assessment" }).first().click();
-  await handIn(page);
-  await page.getByRole("button", { name: "Back to the course" }).click();
-  await page.waitForURL(`${base}/back`);
-  const verbs = launched.took.map((statement) => statement.verb.id.split("/").pop());
-  assert.deepEqual(launched.refused, []);
+  assert.deepEqual(said(launched), ["initialized"]);
+  // Closed before it is handed in: the session is over, and its time is told.
+  await page.close({ runBeforeUnload: true });
+  await until(launched, "terminated");
+  assert.deepEqual(said(launched), ["initialized", "terminated"]);
+  console.log(`ok     cmi5: closed before handing in: terminated after ${launched.took.at(-1).result.duration}`);
+  // Launched once more, the work is there, and nothing of the session before is said again.
+  const second = await context.newPage();
+  await second.goto(launch());
+  await second.getByText("begun, 0 min on site").waitFor({ timeout: 20_000 });
+  await handIn(second);
+  await second.getByRole("button", { name: "Back to the course" }).click();
+  await second.waitForURL(`${base}/back`);
+  await until(launched, "terminated");
+  const verbs = said(launched);
   assert.equal(verbs[0], "initialized");
   assert.deepEqual(verbs.slice(-3), ["failed", "completed", "terminated"]);
+  assert.deepEqual(said(sessions[0]), ["initialized", "terminated"]);
   await context.close();
   console.log(`ok     cmi5: ${verbs.length} statements taken${store ? ", and by the store" : ""}: ${[...new Set(verbs)].join(", ")}`);
 }

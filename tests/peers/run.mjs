@@ -5,7 +5,8 @@
 //   node tests/peers/run.mjs PEERS [FOLDER/tubwright]        (run at the top of the project)
 //
 // Statements: xapi-validation, a strict judge. Manifests: the schemas of both SCORM editions, and of
-// cmi5 where PEERS/CourseStructure.xsd is there (it is published with the cmi5 specification).
+// cmi5 where PEERS/CourseStructure.xsd is there (it is published with the cmi5 specification). With
+// SITTING=RECORDS,ASSESSMENT also what a sealed sitting came to: the file the page has saved, and the assessment's.
 
 import { execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
@@ -36,8 +37,24 @@ for (const job of ["no_water", "hums_and_stands", "bites_bare_feet"]) {
     const problems = all.flatMap((statement, n) =>
         judge.statement(statement, [`statement ${n}`]).map((problem) => JSON.stringify(problem)));
     tell(`${job}: ${all.length} statements`, problems);
+    const numbers = all.filter((statement) => statement.object.definition?.interactionType === "numeric");
+    tell(`${job}: ${numbers.length} readings are numbers`, numbers.flatMap(({ result }) => {
+        const [told] = Object.values(result.extensions);
+        const isNumber = "value" in told ? typeof told.value === "number" && Number(result.response) === told.value : !("response" in result);
+        return isNumber ? [] : [JSON.stringify(result)];
+    }));
     const broken = judge.statement({ ...all[0], actor: { name: "nobody" } }, ["broken"]);
     tell("the judge refuses what is wrong", broken.length ? [] : ["it took a statement without an actor"]);
+}
+
+// An assessment as a whole, from the records that its sitting has left.
+const sitting = process.env.SITTING;
+if (sitting) {
+    const [records, assessment] = sitting.split(",");
+    const all = JSON.parse(run("statements", records, "--assessment", assessment, "--base", "https://school.example/", "--home-page", "https://school.example", "--json"));
+    const whole = all.filter((statement) => statement.object.id.includes("/assessment/"));
+    tell(`${whole.length} statements of the whole: ${whole.map((one) => one.verb.display.en).join(", ")}`, whole.flatMap((statement, n) =>
+        judge.statement(statement, [`statement ${n}`]).map((problem) => JSON.stringify(problem))));
 }
 
 const dist = join(folder, "dist");

@@ -85,17 +85,28 @@ try {
   await page.getByRole("heading", { name: /^Result/ }).waitFor();
   await page.waitForTimeout(800);
   await person.go("#/settings");
-  await page.getByText(/2 results wait: nobody answers/).waitFor();
-  console.log("ok     the store is away: both results wait");
+  await page.getByText(/3 results wait: nobody answers/).waitFor();
+  console.log("ok     the store is away: two jobs and the whole wait");
   await up();
   await page.getByRole("button", { name: "Send now" }).click();
-  await page.getByText(/2 results wait: the store refuses the user or the password/).waitFor();
-  console.log("ok     a wrong password: both results wait");
+  await page.getByText(/3 results wait: the store refuses the user or the password/).waitFor();
+  console.log("ok     a wrong password: two jobs and the whole wait");
   await setStore("demo-secret");
   await page.waitForFunction(() => !document.body.innerText.includes("results wait"));
   const first = await held();
   const verbs = first.map((statement) => statement.verb.id.split("/").pop());
-  assert.equal(verbs.filter((verb) => verb === "completed").length, 2);
+  const whole = first.filter((statement) => statement.object.id.includes("/assessment/"));
+  const of = (list) => list.map((statement) => statement.verb.id.split("/").pop()).sort();
+  assert.deepEqual(of(whole), ["completed", "failed", "initialized", "terminated"]);
+  const [failed] = whole.filter((statement) => statement.verb.id.endsWith("/failed"));
+  assert.ok(failed.result.success === false && failed.result.score.scaled < 0.65 && /^PT/.test(failed.result.duration));
+  // Practice: each job is an attempt of its own, and stands under the assessment.
+  assert.equal(verbs.filter((verb) => verb === "completed").length, 3);
+  assert.equal(new Set(first.map((statement) => statement.context.registration)).size, 3);
+  for (const statement of first.filter((one) => one.verb.id.endsWith("/scored"))) {
+    assert.equal(statement.context.contextActivities.parent[0].id, failed.object.id);
+  }
+  assert.ok(first.every((statement) => Date.parse(statement.timestamp) <= Date.now()));
   assert.ok(first.every((statement) => statement.actor.account.name === "c-0042"));
   console.log(`ok     the store has ${first.length} statements, nothing waits`);
   // The answer was lost: the same results sent again are the same statements.

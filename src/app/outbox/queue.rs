@@ -1,5 +1,5 @@
-//! The queue: one entry a record, with its statements, how often it was tried, and why it is still
-//! here.
+//! The queue: one entry a record and one a sitting, with its statements, how often it was tried, and
+//! why it is still here.
 
 use std::cell::Cell;
 
@@ -13,11 +13,15 @@ use crate::app::outbox::place::Next;
 use crate::app::outbox::place::Place;
 use crate::app::outbox::place::after;
 use crate::app::sitting;
+use crate::app::sitting::state::Sitting;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
-use crate::records::record::Record;
+use crate::assess::date;
+use crate::assess::decide::Decided;
+use crate::records::sitting::Assessment;
 use crate::records::xapi;
 use crate::records::xapi::Deployment;
+use crate::records::xapi::Whole;
 use crate::scenario::read::read_back;
 
 /// Keys of what waits start so.
@@ -44,11 +48,16 @@ thread_local! {
     static ASKED_AGAIN: Cell<bool> = const { Cell::new(false) };
 }
 
-/// Puts the statements of records into the queue and starts sending; without a store nothing is done.
+/// Puts the statements of a sitting that was handed in into the queue and starts sending: those of each
+/// job, then those of the whole. Without a store nothing is done.
 ///
 /// # Errors
 /// When the browser refuses or has no room: the file of results is the way then.
-pub async fn put(records: &[Record]) -> Result<(), StorageError> {
+pub async fn put(
+    own: &Sitting,
+    assessment: &Assessment,
+    decided: &Decided,
+) -> Result<(), StorageError> {
     let Some(place) = Place::kept().await else {
         return Ok(());
     };
@@ -60,23 +69,65 @@ pub async fn put(records: &[Record]) -> Result<(), StorageError> {
         home_page: place.address.clone(),
         language: "en".to_owned(),
     };
-    let store = Store::open().await;
-    for record in records {
-        let Some(task) = library.task(&record.body.job) else {
+    let above = xapi::assessment_iri(&names, &assessment.file.id);
+    for record in &own.records {
+        let drawn = assessment.task(record, &library).ok().map(|(task, _)| task);
+        let Some(task) = drawn.or_else(|| library.task(&record.body.job).cloned()) else {
             continue;
         };
-        let entry = Entry {
-            statements: xapi::statements(record, task, &names),
-            tries: 0,
-            why: String::new(),
-        };
-        let text = serde_json::to_string(&entry).map_err(|_| StorageError::Refused)?;
         // The same record twice is the same entry; by its start, older ones stand first.
-        let key = format!("{WAITING}{} {}", record.body.started, record.link);
-        store.put(&key, &text).await?;
+        let key = format!("{} {}", record.body.started, record.link);
+        keep(
+            &key,
+            xapi::statements_under(record, &task, &names, Some(&above)),
+        )
+        .await?;
     }
+    let whole = whole(own, assessment, decided);
+    // By its end, it stands after its jobs.
+    let ended = date::moment(whole.ended_ms.unwrap_or_default());
+    let key = format!("{ended} {}", whole.registration);
+    keep(&key, xapi::whole(&whole, &names)).await?;
     send().await;
     Ok(())
+}
+
+/// What a sitting came to. The same sitting comes to the same, however often it is looked at.
+fn whole<'a>(own: &'a Sitting, assessment: &'a Assessment, decided: &'a Decided) -> Whole<'a> {
+    let file = &assessment.file;
+    let is_sealed = own.code.is_some();
+    let started_ms = own.started_ms as i64;
+    Whole {
+        id: &file.id,
+        title: &file.title,
+        candidate: &own.candidate,
+        registration: if is_sealed {
+            // All jobs of a sitting are one attempt.
+            let sitting = assessment.sitting(&own.release, 1);
+            xapi::sitting_registration(&own.candidate, &sitting)
+        } else {
+            xapi::practice_run(&own.candidate, &file.id, started_ms)
+        },
+        is_sealed,
+        started_ms: Some(started_ms),
+        ended_ms: Some((own.seen_ms as i64).max(started_ms)),
+        took: (own.used_s * 10.0).max(0.0) as u64,
+        n_jobs: (file.n_jobs(), own.records.len()),
+        decided,
+    }
+}
+
+async fn keep(id: &str, statements: Vec<Value>) -> Result<(), StorageError> {
+    let entry = Entry {
+        statements,
+        tries: 0,
+        why: String::new(),
+    };
+    let text = serde_json::to_string(&entry).map_err(|_| StorageError::Refused)?;
+    Store::open()
+        .await
+        .put(&format!("{WAITING}{id}"), &text)
+        .await
 }
 
 /// Sends at once, and again whenever the network comes back.
@@ -208,4 +259,48 @@ pub async fn standing() -> (usize, usize, String) {
         parked.len(),
         why.map(|entry| entry.why).unwrap_or_default(),
     )
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::assess::decide::Decision;
+
+    const TEXT: &str = include_str!("../../../scenarios/assessments/first_visits.json");
+
+    fn sat(code: Option<&str>) -> Sitting {
+        let mut own = Sitting::new(TEXT.to_owned(), "c-1".to_owned(), "0.1.0", 1e12);
+        own.code = code.map(str::to_owned);
+        own.used_s = 600.0;
+        own.seen_ms = 1e12 + 900_000.0;
+        own
+    }
+
+    #[test]
+    fn a_sitting_comes_to_one_whole_with_its_own_time_sealed_or_not() {
+        let assessment = sitting::assessment("a.json", TEXT).expect("ships");
+        let decided = Decided {
+            decision: Decision::NotYet,
+            marks: 0.0,
+            cut: 65.0,
+            cut_se: 0.0,
+            reasons: Vec::new(),
+        };
+        let practice = sat(None);
+        let told = whole(&practice, &assessment, &decided);
+        assert_eq!(told, whole(&practice, &assessment, &decided));
+        assert_eq!((told.is_sealed, told.took), (false, 6000));
+        assert_eq!(told.started_ms, Some(1_000_000_000_000));
+        assert_eq!(told.ended_ms, Some(1_000_000_900_000));
+        let with_code = sat(Some("code"));
+        let sealed = whole(&with_code, &assessment, &decided);
+        assert!(sealed.is_sealed && sealed.registration != told.registration);
+        // Sat anew as practice it is another attempt.
+        let mut again = practice.clone();
+        again.started_ms += 1.0;
+        assert_ne!(
+            whole(&again, &assessment, &decided).registration,
+            told.registration
+        );
+    }
 }

@@ -131,7 +131,7 @@ fn Between(_props: &TickProps) -> Html {
             </p>
             }
             <p role="alert">{ (*trouble).clone() }</p>
-            if let Some(trouble) = training_system::trouble() { <p class="notice" role="status">{ trouble }</p> }
+            { training_system::notice("status") }
             <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts nothing." }</p>
         </main>
     }

@@ -32,18 +32,20 @@ pub struct ResultProps {
 pub fn ResultScreen(props: &ResultProps) -> Html {
     let told = use_state_eq(|| "");
     let sure = use_state_eq(|| false);
-    let Some((own, file)) = running::with(|now| (now.sitting.clone(), now.assessment.file.clone()))
+    let Some((own, assessment)) =
+        running::with(|now| (now.sitting.clone(), now.assessment.clone()))
     else {
         return Html::default();
     };
+    let file = assessment.file.clone();
     let decision = decided(&file, &own.records);
     {
-        let (decision, records) = (decision.clone(), own.records.clone());
+        let (decision, own) = (decision.clone(), own.clone());
         use_effect_with(own.started_ms, move |_| {
-            training_system::ended(&decision, &records);
+            training_system::ended(&decision, &own.records);
             spawn_local(async move {
                 // What cannot be queued is in the file all the same.
-                let _ = outbox::put(&records).await;
+                let _ = outbox::put(&own, &assessment, &decision).await;
             });
         });
     }

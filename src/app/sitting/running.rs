@@ -187,7 +187,7 @@ pub fn Watch(props: &WatchProps) -> Html {
     if *known {
         props.children.clone()
     } else {
-        html! { <main class="page" id="main" tabindex="-1"></main> }
+        html! { <training_system::Awaiting /> }
     }
 }
 

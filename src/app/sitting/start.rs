@@ -101,7 +101,7 @@ pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
     };
     html! {
         <main class="page page--narrow assessment" id="main" tabindex="-1">
-            if let Some(trouble) = training_system::trouble() { <p class="notice" role="alert">{ trouble }</p> }
+            { training_system::notice("alert") }
             if let Some(offered) = &*offered {
                 <Offer key={offered.file.id.clone()} offered={offered.clone()} />
             } else {

@@ -98,9 +98,13 @@ impl Sitting {
         self.paused || self.room.is_paused()
     }
 
-    /// Time has passed on the page, by a clock that only goes forward.
+    /// Time has passed on the page, by a clock that only goes forward. Once it is handed in nothing
+    /// changes any more: when it ended is told to stores, and each time the same.
     pub fn pass(&mut self, elapsed_s: f64, now_ms: f64) {
-        if self.is_running() && !self.stands() {
+        if !self.is_running() {
+            return;
+        }
+        if !self.stands() {
             self.used_s += elapsed_s.clamp(0.0, LONGEST_GAP_S);
         }
         self.seen_ms = now_ms;
@@ -194,6 +198,15 @@ mod tests {
         assert_eq!(own.room.enter(&anchor, &codes[1], 1_420_000.0), Ok(()));
         own.pass(30.0, 1_450_000.0);
         assert!((own.used_s - 90.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn when_it_was_handed_in_stays_as_it_was() {
+        let mut own = sitting();
+        own.pass(60.0, 1_060_000.0);
+        own.handed_in = true;
+        own.pass(60.0, 1_120_000.0);
+        assert!((own.seen_ms - 1_060_000.0).abs() < 1e-9 && (own.used_s - 60.0).abs() < 1e-9);
     }
 
     #[test]

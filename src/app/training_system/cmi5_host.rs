@@ -1,5 +1,7 @@
 //! The store of learning records that launched a cmi5 unit: asked with the token of the launch.
 
+use serde::Deserialize;
+use serde::Serialize;
 use serde_json::Value;
 use serde_json::json;
 
@@ -12,7 +14,7 @@ const VERSION: &str = "1.0.3";
 const BATCH: usize = 50;
 
 /// Where and as whom the unit speaks.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Host {
     /// Address, ending in a slash.
     pub endpoint: String,

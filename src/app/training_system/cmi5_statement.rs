@@ -4,8 +4,15 @@
 use serde_json::Value;
 use serde_json::json;
 
+use crate::assess::assessment_file::AssessmentFile;
+use crate::assess::assessment_file::CutFile;
+use crate::assess::date;
+use crate::assess::decide;
 use crate::assess::decide::Decided;
 use crate::assess::decide::Decision;
+use crate::assess::decide::Taken;
+use crate::records::record::Record;
+use crate::records::xapi;
 
 const VERBS: &str = "http://adlnet.gov/expapi/verbs/";
 const CATEGORY: &str = "https://w3id.org/xapi/cmi5/context/categories/";
@@ -55,6 +62,20 @@ pub fn defined(launch: &Launch, verb: &str, result: Option<Value>, id: &str, at:
     statement
 }
 
+/// The decision by the mark that the system asks, where it asks one: whoever keeps the system may have
+/// changed it, and passed and failed are said by it. The minima beside it are the assessment's.
+pub fn by_mastery(launch: &Launch, file: &AssessmentFile, records: &[Record]) -> Option<Decided> {
+    // As a number of hundredths: 0.55 is 55.
+    let marks = (10_000.0 * launch.mastery?).round() / 100.0;
+    let mut rules = file.pass.clone();
+    rules.cut = CutFile::Fixed(marks);
+    let taken: Vec<Taken> = records
+        .iter()
+        .map(|record| Taken::from(&record.body.counted()))
+        .collect();
+    Some(decide::decide(&rules, &taken, file.n_jobs()))
+}
+
 /// What judges the attempt: verb and result; none on the border, where more jobs decide. A score
 /// goes along only where it says the same as the verb.
 pub fn judged(launch: &Launch, decided: &Decided, duration: &str) -> Option<(&'static str, Value)> {
@@ -69,14 +90,15 @@ pub fn judged(launch: &Launch, decided: &Decided, duration: &str) -> Option<(&'s
         .mastery
         .is_none_or(|mastery| (scaled >= mastery) == passed)
     {
-        let raw = (100.0 * scaled).round() as u64;
+        let raw = xapi::whole_marks(decided.marks);
         result["score"] = json!({"scaled": scaled, "raw": raw, "min": 0, "max": 100});
     }
     Some((if passed { "passed" } else { "failed" }, result))
 }
 
-/// One of our own statements, put into the unit's frame.
-pub fn allowed(launch: &Launch, mut statement: Value) -> Value {
+/// One of our own statements, put into the unit's frame. Order goes by the moments (9.3), so its own one,
+/// of a job begun in an earlier session, is moved to within this one: `span`, ms since 1970.
+pub fn allowed(launch: &Launch, mut statement: Value, span: [i64; 2]) -> Value {
     let mut context = launch.context();
     let own = statement["context"].take();
     for kind in ["category", "grouping", "parent", "other"] {
@@ -99,6 +121,10 @@ pub fn allowed(launch: &Launch, mut statement: Value) -> Value {
     }
     statement["context"] = context;
     statement["actor"] = launch.actor.clone();
+    let own = statement["timestamp"].as_str().and_then(date::moment_ms);
+    let [from, to] = span;
+    let at = own.unwrap_or(from).max(from).min(to.max(from));
+    statement["timestamp"] = json!(date::moment(at));
     statement
 }
 
@@ -174,6 +200,41 @@ mod tests {
     }
 
     #[test]
+    fn our_own_statements_lie_within_the_session_whenever_the_work_was_done() {
+        let at = |own: &str| {
+            let told = allowed(&launch(), json!({"timestamp": own}), [60_000, 120_000]);
+            told["timestamp"].as_str().map(str::to_owned)
+        };
+        for (own, told) in [
+            ("1970-01-01T00:00:30.000Z", "1970-01-01T00:01:00.000Z"),
+            ("1970-01-01T00:01:30.000Z", "1970-01-01T00:01:30.000Z"),
+            ("1970-01-01T01:00:00.000Z", "1970-01-01T00:02:00.000Z"),
+            ("", "1970-01-01T00:01:00.000Z"),
+        ] {
+            assert_eq!(at(own).as_deref(), Some(told), "{own}");
+        }
+    }
+
+    #[test]
+    fn passed_and_failed_go_by_the_mark_that_the_system_asks() {
+        let text = include_str!("../../../scenarios/assessments/first_visits.json");
+        let file: AssessmentFile = serde_json::from_str(text).expect("ships");
+        let asks = |mastery| Launch {
+            mastery,
+            ..launch()
+        };
+        assert_eq!(by_mastery(&asks(None), &file, &[]), None);
+        let own = by_mastery(&asks(Some(0.55)), &file, &[]).expect("decided");
+        assert!((own.cut - 55.0).abs() < 1e-9 && own.decision == Decision::NotYet);
+        // A mark of nothing is passed by nothing done, unless the assessment has minima.
+        let mut easy = file;
+        (easy.pass.border, easy.pass.fixed_share) = (0.0, 0.0);
+        easy.pass.parts.clear();
+        let own = by_mastery(&asks(Some(0.0)), &easy, &[]).expect("decided");
+        assert_eq!(own.decision, Decision::Passed);
+    }
+
+    #[test]
     fn the_template_stands_in_every_statement_and_is_added_to() {
         let told = defined(&launch(), "passed", None, "id", "2031-03-04T09:00:00.000Z");
         let context = &told["context"];
@@ -189,7 +250,7 @@ mod tests {
         );
         assert_eq!(context["extensions"][MASTERY], json!(0.65));
         let own = json!({"id": "x", "actor": {}, "verb": {}, "object": {}, "context": {"registration": "other", "extensions": {"https://a.example/x": 1}, "contextActivities": {"category": [{"id": "https://a.example/p"}]}}});
-        let told = allowed(&launch(), own);
+        let told = allowed(&launch(), own, [0, 1]);
         assert_eq!(told["context"]["registration"], launch().registration);
         assert_eq!(
             told["context"]["extensions"]
@@ -208,7 +269,7 @@ mod tests {
             ..launch()
         };
         let own = json!({"context": {"platform": "Tubwright", "language": "en", "extensions": {key: "ours"}, "contextActivities": {"category": [{"id": "https://a.example/p"}]}}});
-        let context = &allowed(&launch, own)["context"];
+        let context = &allowed(&launch, own, [0, 1])["context"];
         assert_eq!(context["platform"], "the school");
         assert_eq!(context["language"], "en");
         assert_eq!(context["extensions"][key], "theirs");

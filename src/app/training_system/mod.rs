@@ -4,39 +4,52 @@
 //! Three kinds: SCORM 1.2 and SCORM 2004 run-times, found in the windows above the page, and cmi5,
 //! which starts the page with an address to speak to. Without any of them all of this does nothing.
 
+mod awaiting;
 mod cmi5;
 mod cmi5_host;
+mod cmi5_last;
+mod cmi5_launch;
 mod cmi5_statement;
 mod cmi5_told;
+mod cmi5_visit;
 mod fields;
+mod first;
+mod reloads;
 mod scorm;
 mod suspend;
+mod trouble;
 
 use std::cell::Cell;
 use std::cell::RefCell;
 use std::rc::Rc;
 
 use gloo::events::EventListener;
+use js_sys::Reflect;
+use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::UrlSearchParams;
 
 use crate::app::hooks::go_to;
 use crate::app::route::Route;
 use crate::app::sitting::running;
+use crate::app::sitting::state::Sitting;
+use crate::app::store::Store;
 use crate::app::training_system::cmi5::Unit;
 use crate::app::training_system::scorm::RunTime;
+use crate::app::training_system::suspend::Found;
+use crate::app::training_system::trouble::ENDED;
+use crate::app::training_system::trouble::NO_ROOM;
+use crate::app::training_system::trouble::NOT_TOLD;
+use crate::app::training_system::trouble::say;
 use crate::assess::decide::Decided;
 use crate::records::record::Record;
 
+pub use awaiting::Awaiting;
+pub use trouble::notice;
+pub use trouble::trouble;
+
 /// Where suspended work stands, in both editions.
 const SUSPENDED: &str = "cmi.suspend_data";
-
-/// A training system has started the page and does not let it begin.
-struct Refused;
-
-const NOT_BEGUN: &str = "The training system has started this page but does not let it begin, so it is told nothing of what you do here. Start it anew from the course.";
-const NO_ROOM: &str = "The training system has no room for all of your work: it is kept in this browser alone. Go on here, on no other computer, and save the file at the end.";
-const NOT_TOLD: &str = "The training system has not taken your result yet. It is told again when the network is back, and by “Back to the course” where that is shown. Save the file.";
 
 /// A training system.
 enum System {
@@ -58,19 +71,6 @@ struct Connected {
 
 thread_local! {
     static CONNECTED: RefCell<Option<Rc<Connected>>> = const { RefCell::new(None) };
-    static TROUBLE: Cell<Option<&'static str>> = const { Cell::new(None) };
-}
-
-/// What the learner should know about the training system, in a sentence or two.
-pub fn trouble() -> Option<&'static str> {
-    TROUBLE.get()
-}
-
-fn say(trouble: Option<&'static str>) {
-    if TROUBLE.replace(trouble) != trouble {
-        // Whatever shows the sitting shows it too.
-        running::change(|_| {});
-    }
 }
 
 fn connected() -> Option<Rc<Connected>> {
@@ -82,28 +82,72 @@ pub async fn connect() {
     let found = match Unit::launched().await {
         Ok(Some(unit)) => Ok(Some(System::Unit(Box::new(unit)))),
         Ok(None) => RunTime::find().map(|found| found.map(System::RunTime)),
-        Err(Refused) => Err(Refused),
+        Err(refused) => Err(refused),
     };
+    awaiting::over();
     let system = match found {
         Ok(Some(system)) => system,
         Ok(None) => return,
-        Err(Refused) => {
-            TROUBLE.set(Some(NOT_BEGUN));
+        Err(refused) => {
+            trouble::begin_with(refused.words());
             return point(started());
         }
     };
-    let kept = match &system {
-        System::RunTime(run_time) => run_time.get(SUSPENDED),
-        System::Unit(unit) => unit.kept().await.unwrap_or_default(),
-    };
-    // What cannot be taken up is begun anew.
-    match suspend::restore(&kept).await {
-        Some(()) => go_to(&Route::Sitting),
-        None => point(match &system {
-            System::Unit(_) => started(),
-            System::RunTime(run_time) => Some(run_time.get(run_time.model.launch_data())),
-        }),
+    match &system {
+        System::Unit(unit) if unit.is_over() => look_back(unit).await,
+        System::Unit(unit) => {
+            let start = unit.start().or_else(started);
+            take_up(unit.kept().unwrap_or_default(), start).await;
+        }
+        System::RunTime(run_time) => {
+            let start = run_time.get(run_time.model.launch_data());
+            take_up(&run_time.get(SUSPENDED), Some(start)).await;
+        }
     }
+    listen(system);
+}
+
+/// Takes up kept work, here or there; what cannot be taken up is begun anew. Who is somewhere in it
+/// already, since the page was loaded anew, stays there.
+async fn take_up(kept: &str, start: Option<String>) {
+    match suspend::restore(kept).await {
+        Found::Restored => go_to(&Route::Sitting),
+        Found::Here if !is_somewhere() || is_at_the_start() => go_to(&Route::Sitting),
+        Found::Here => {}
+        Found::Nothing => point(start),
+    }
+}
+
+/// The address says already which screen it is.
+fn is_somewhere() -> bool {
+    let hash = gloo::utils::window().location().hash();
+    hash.is_ok_and(|hash| hash.len() > 2)
+}
+
+/// It is the one where an assessment begins.
+fn is_at_the_start() -> bool {
+    let hash = gloo::utils::window().location().hash();
+    hash.is_ok_and(|hash| matches!(Route::parse(&hash), Route::Assessment(_)))
+}
+
+/// The page was loaded anew after its session had ended: that is said, unless all was told in it.
+async fn look_back(unit: &Unit) {
+    let kept = Store::open().await.get(running::KEY).await.ok().flatten();
+    let sitting = kept.and_then(|text| Sitting::read(&text));
+    let is_told = sitting
+        .as_ref()
+        .is_some_and(|own| own.handed_in && unit.has_told(own.started_ms));
+    if !is_told {
+        trouble::begin_with(ENDED);
+    }
+    match sitting {
+        Some(_) => go_to(&Route::Sitting),
+        None => point(started()),
+    }
+}
+
+/// From now on the system is spoken to, for as long as the page lives.
+fn listen(system: System) {
     let one = Rc::new(Connected {
         system,
         since_s: now_s(),
@@ -113,16 +157,23 @@ pub async fn connect() {
         goes_back: Cell::new(false),
     });
     CONNECTED.set(Some(one.clone()));
-    let back = one.clone();
+    reloads::watch();
+    let (back, again) = (one.clone(), one.clone());
     let window = gloo::utils::window();
-    let left = EventListener::new(&window, "pagehide", move |_| one.leave());
-    let online = EventListener::new(&window, "online", move |_| {
+    EventListener::new(&window, "pagehide", move |_| one.leave()).forget();
+    EventListener::new(&window, "pageshow", move |event| {
+        let persisted = Reflect::get(event, &JsValue::from_str("persisted"));
+        if persisted.is_ok_and(|kept| kept.is_truthy()) {
+            again.came_back();
+        }
+    })
+    .forget();
+    EventListener::new(&window, "online", move |_| {
         let back = back.clone();
         spawn_local(async move { back.tell().await });
-    });
-    // They are listened for as long as the page lives.
-    left.forget();
-    online.forget();
+        spawn_local(cmi5_last::send_left());
+    })
+    .forget();
 }
 
 /// The name that the page's address is started with.
@@ -133,8 +184,7 @@ fn started() -> Option<String> {
 
 /// Goes to the assessment that the system has started, unless the address says so already.
 fn point(start: Option<String>) {
-    let hash = gloo::utils::window().location().hash();
-    if hash.is_ok_and(|hash| hash.len() > 2) {
+    if is_somewhere() {
         return;
     }
     let is_name = |name: &String| {
@@ -235,12 +285,13 @@ impl Connected {
             System::Unit(unit) => unit.ended(&decided, &records).await,
         };
         self.is_telling.set(false);
-        say((!is_told).then_some(NOT_TOLD));
+        say((!is_told).then_some(if self.is_shut() { ENDED } else { NOT_TOLD }));
         if is_told {
             self.untold.take();
             self.is_over.set(true);
         }
-        if self.goes_back.replace(false) && is_told {
+        // Once the visit has ended, the result is told in the next one.
+        if self.goes_back.replace(false) && (is_told || self.is_shut()) {
             self.go().await;
         }
     }
@@ -259,7 +310,7 @@ impl Connected {
     /// Keeps work there too. Who only looks leaves what is there as it is.
     async fn keep(&self, letters: &str) {
         match &self.system {
-            System::RunTime(run_time) if run_time.counts => {
+            System::RunTime(run_time) if run_time.counts && run_time.is_open() => {
                 let has_room = letters.len() <= run_time.model.most_suspended();
                 if has_room {
                     run_time.tell(&[(SUSPENDED.to_owned(), letters.to_owned())]);
@@ -268,6 +319,21 @@ impl Connected {
             }
             System::RunTime(_) => {}
             System::Unit(unit) => unit.keep(letters).await,
+        }
+    }
+
+    /// The system hears nothing more in this visit.
+    fn is_shut(&self) -> bool {
+        match &self.system {
+            System::RunTime(run_time) => !run_time.is_open(),
+            System::Unit(unit) => unit.is_over(),
+        }
+    }
+
+    /// The page was left and is shown again as it was.
+    fn came_back(&self) {
+        if self.is_shut() && !self.is_over.get() {
+            say(Some(ENDED));
         }
     }
 
@@ -287,6 +353,8 @@ impl Connected {
                 };
                 run_time.leave(&fields);
             }
+            // Nothing is said where the page comes back and goes on, unless all is told anyway.
+            System::Unit(_) if reloads::is_coming() && !self.is_over.get() => {}
             System::Unit(unit) => unit.leave(self.untold.borrow().is_some()),
         }
     }

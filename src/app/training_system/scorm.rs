@@ -9,9 +9,9 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
 use web_sys::Window;
 
-use crate::app::training_system::Refused;
 use crate::app::training_system::fields::Field;
 use crate::app::training_system::fields::Model;
+use crate::app::training_system::trouble::Refused;
 use crate::assess::decide::Decided;
 use crate::records::record::Record;
 
@@ -49,13 +49,18 @@ impl RunTime {
         };
         match found.call("Initialize", &[""]).as_deref() {
             Some("true") => {}
-            Some(_) => return Err(Refused),
+            Some(_) => return Err(Refused::NotBegun),
             // Something else has the same name.
             None => return Ok(None),
         }
         found.is_open.set(true);
         found.counts = matches!(found.get(model.mode()).as_str(), "" | "normal");
         Ok(Some(found))
+    }
+
+    /// It has not been left yet.
+    pub fn is_open(&self) -> bool {
+        self.is_open.get()
     }
 
     fn call(&self, name: &'static str, words: &[&str]) -> Option<String> {

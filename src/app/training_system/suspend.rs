@@ -33,10 +33,23 @@ pub async fn letters() -> Option<String> {
     Some(letters::to_letters(&text))
 }
 
+/// What there is of work that was kept there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Found {
+    /// It is in this browser now.
+    Restored,
+    /// The same sitting has got at least as far in this browser.
+    Here,
+    /// None that could be taken up.
+    Nothing,
+}
+
 /// Puts what was kept there into this browser, unless the same sitting has got further here.
-pub async fn restore(letters: &str) -> Option<()> {
-    let text = letters::from_letters(letters)?;
-    let kept: Suspended = read_back(&text)?;
+pub async fn restore(letters: &str) -> Found {
+    let kept = letters::from_letters(letters).and_then(|text| read_back::<Suspended>(&text));
+    let Some(kept) = kept else {
+        return Found::Nothing;
+    };
     let store = Store::open().await;
     let here = store
         .get(running::KEY)
@@ -50,8 +63,16 @@ pub async fn restore(letters: &str) -> Option<()> {
             && (here.handed_in || here.used_s >= kept.sitting.used_s)
     });
     if is_further {
-        return None;
+        return Found::Here;
     }
+    match put(&store, &kept).await {
+        Some(()) => Found::Restored,
+        // What cannot be taken up is begun anew.
+        None => Found::Nothing,
+    }
+}
+
+async fn put(store: &Store, kept: &Suspended) -> Option<()> {
     let text = serde_json::to_string(&kept.sitting).ok()?;
     store.put(running::KEY, &text).await.ok()?;
     for (key, text) in &kept.jobs {

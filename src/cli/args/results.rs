@@ -97,10 +97,10 @@ pub struct AssessArgs {
     pub json: bool,
 }
 
-/// A record to write as statements.
+/// Records to write as statements.
 #[derive(Debug, ClapArgs)]
 pub struct StatementsArgs {
-    /// The record.
+    /// A record, or several of them one a line.
     #[arg(value_name = "RECORD")]
     pub record: String,
     /// Address that the names of jobs and assessments begin with.
@@ -112,6 +112,9 @@ pub struct StatementsArgs {
     /// Language of names.
     #[arg(long, default_value = "en", value_name = "TAG")]
     pub language: String,
+    /// The assessment's file: what the sitting came to is told too. The records are of one sitting.
+    #[arg(long, value_name = "FILE")]
+    pub assessment: Option<String>,
     /// A job file that does not ship; its name without its ending is the job's.
     #[arg(long, value_name = "FILE")]
     pub job: Vec<String>,

@@ -2,6 +2,7 @@
 // cmi5 host whose store is sometimes away. Other people's run-times and stores are in tests/peers.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
+import { sizes } from "../driver.mjs";
 
 const assessment = readFileSync("scenarios/assessments/first_visits.json", "utf8");
 
@@ -53,7 +54,8 @@ export async function a_run_time_that_does_not_let_the_page_begin_is_told_to_the
   assert.ok(!calls.includes("LMSSetValue"), calls.join(" "));
 }
 
-/** Runs in the page ahead of its scripts: a host of cmi5 that keeps all in the page's local storage. */
+/** Runs in the page ahead of its scripts: a host of cmi5 that keeps all in the page's local storage. While `slow` is
+ * set there it answers no question whose path holds it; while `away` is set nobody answers. */
 const host = (file) => {
   const real = globalThis.fetch;
   const kept = () => JSON.parse(localStorage.getItem("host") ?? '{"states":{},"took":[],"fetched":[]}');
@@ -73,6 +75,10 @@ const host = (file) => {
       all.fetched.push(address.search);
       keep();
       return answer(200, JSON.stringify({ "auth-token": btoa(address.search) }));
+    }
+    if (address.pathname === "/lrs/statements" && method === "GET") {
+      const there = all.took.find((one) => one.id === address.searchParams.get("statementId"));
+      return there ? answer(200, JSON.stringify(there)) : answer(404);
     }
     if (address.pathname === "/lrs/statements") {
       for (const one of [JSON.parse(body)].flat()) {
@@ -96,6 +102,8 @@ const host = (file) => {
     if (address.pathname.endsWith("/assessments/first_visits.json")) return answer(200, file);
     if (address.origin !== "https://host.example") return real(what, how);
     if (localStorage.getItem("away")) throw new TypeError("Failed to fetch");
+    const slow = localStorage.getItem("slow");
+    if (slow && address.pathname.includes(slow)) return new Promise(() => {});
     return asked(address, how);
   };
 };
@@ -125,6 +133,8 @@ async function begun({ page }) {
   await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
   await page.getByRole("button", { name: "Begin as practice" }).click();
   await page.getByRole("link", { name: "Job 1", exact: true }).waitFor();
+  // The host has the work too.
+  await page.waitForFunction(() => Object.keys(JSON.parse(localStorage.getItem("host")).states).length > 0);
 }
 
 async function handedIn({ page }) {
@@ -177,4 +187,149 @@ export async function a_cmi5_launch_that_fails_is_told_to_the_learner({ visit })
   await person.page.reload();
   await person.page.getByText("The training system has started this page but does not let it begin").waitFor();
   await person.page.getByRole("heading", { name: "First visits alone" }).waitFor();
+}
+
+/** As if the page went away and were kept by the browser; and as if it were shown again. */
+const leave = ({ page }) => page.evaluate(() => dispatchEvent(new PageTransitionEvent("pagehide", { persisted: true })));
+const comeBack = ({ page }) => page.evaluate(() => dispatchEvent(new PageTransitionEvent("pageshow", { persisted: true })));
+const ended = "your visit in the training system has ended";
+
+export async function leaving_a_cmi5_page_before_handing_in_says_terminated_once_with_the_time_of_the_visit({ visit }) {
+  const person = await visit({ at: launch(1), before });
+  const { page } = person;
+  await begun(person);
+  await page.waitForTimeout(1500);
+  await page.goto(`${person.url}?elsewhere`);
+  await untilVerbs(page, ["initialized", "terminated"]);
+  const [first, last] = await page.evaluate(() => JSON.parse(localStorage.getItem("host")).took);
+  const seconds = (Date.parse(last.timestamp) - Date.parse(first.timestamp)) / 1000;
+  const [, minutes, rest] = /^PT(\d+)M([\d.]+)S$/.exec(last.result.duration);
+  assert.ok(seconds >= 1.5 && Math.abs(60 * minutes + Number(rest) - seconds) < 0.2, `${last.result.duration}, ${seconds} s`);
+  // Launched anew: a session of its own, with the work of the one before; the last statement is not said again.
+  await person.go(launch(2));
+  await page.getByRole("link", { name: "Job 1", exact: true }).waitFor();
+  await handedIn(person);
+  await untilVerbs(page, ["initialized", "terminated", "initialized", "failed", "completed"]);
+}
+
+export async function closing_a_cmi5_page_says_terminated({ visit }) {
+  const person = await visit({ at: launch(1), before });
+  const other = await person.context.newPage();
+  await other.goto(person.url);
+  await begun(person);
+  await person.page.close({ runBeforeUnload: true });
+  await untilVerbs(other, ["initialized", "terminated"]);
+}
+
+export async function a_cmi5_page_that_loads_itself_anew_goes_on_in_the_same_session({ visit }) {
+  const person = await visit({ at: launch(1), before });
+  const { page } = person;
+  await begun(person);
+  await Promise.all([page.waitForEvent("load"), page.evaluate(() => void setTimeout(() => location.reload(), 50))]);
+  await page.getByRole("link", { name: "Job 1", exact: true }).waitFor();
+  await untilVerbs(page, ["initialized"]);
+  // By the keys for it, whatever the browser makes of them.
+  await page.evaluate(() => dispatchEvent(new KeyboardEvent("keydown", { key: "F5" })));
+  await leave(person);
+  await page.waitForTimeout(500);
+  await untilVerbs(page, ["initialized"]);
+  await handedIn(person);
+  await untilVerbs(page, ["initialized", "failed", "completed"]);
+}
+
+export async function a_cmi5_page_that_comes_back_says_that_its_visit_has_ended_and_nothing_twice({ visit }) {
+  const person = await visit({ at: launch(1), before });
+  const { page } = person;
+  await begun(person);
+  await leave(person);
+  await untilVerbs(page, ["initialized", "terminated"]);
+  await comeBack(person);
+  await page.getByText(ended).waitFor();
+  await person.accessible();
+  await leave(person);
+  // Loaded anew it is the same session, which has ended; what is handed in is told in the next one.
+  await page.reload();
+  await page.getByText(ended).waitFor();
+  await handedIn(person);
+  await page.getByText(ended).waitFor();
+  await page.waitForTimeout(500);
+  await untilVerbs(page, ["initialized", "terminated"]);
+  await person.go(launch(2));
+  await page.getByRole("heading", { name: /^Result/ }).waitFor();
+  await untilVerbs(page, ["initialized", "terminated", "initialized", "failed", "completed"]);
+}
+
+export async function a_last_statement_that_was_lost_is_said_with_the_next_launch({ visit }) {
+  const person = await visit({ at: launch(1), before });
+  const { page } = person;
+  await begun(person);
+  await page.evaluate(() => localStorage.setItem("away", "1"));
+  await leave(person);
+  await page.waitForTimeout(300);
+  assert.deepEqual(await verbs(page), ["initialized"]);
+  await page.evaluate(() => localStorage.removeItem("away"));
+  await person.go(launch(2));
+  await page.getByRole("link", { name: "Job 1", exact: true }).waitFor();
+  for (let tries = 0; tries < 50 && (await verbs(page)).length < 3; tries += 1) await page.waitForTimeout(100);
+  assert.deepEqual((await verbs(page)).sort(), ["initialized", "initialized", "terminated"]);
+}
+
+/** Slow until it is no longer asked to be. */
+const slowly = (path) => `${before}; if (!localStorage.getItem("quick")) localStorage.setItem("slow", "${path}");`;
+
+async function quick({ page }) {
+  await page.evaluate(() => {
+    localStorage.setItem("quick", "1");
+    localStorage.removeItem("slow");
+  });
+}
+
+export async function while_a_cmi5_store_does_not_answer_it_is_said_who_is_asked_and_it_can_be_asked_again({ visit }) {
+  for (const size of Object.values(sizes)) {
+    const person = await visit({ at: launch(1), before: slowly("/lrs/activities/state"), size });
+    const { page } = person;
+    await page.getByRole("heading", { name: "Waiting for the training system" }).waitFor();
+    await page.getByRole("status").getByText("https://host.example/lrs/ is asked for what was started, and for whom.").waitFor();
+    assert.equal(await page.getByRole("button", { name: "Ask again" }).count(), 0);
+    await page.getByRole("button", { name: "Ask again" }).waitFor({ timeout: 15_000 });
+    await page.getByRole("status").getByText("There is no answer for 8 seconds.").waitFor();
+    await person.fits();
+    await person.accessible();
+    await quick(person);
+    await page.getByRole("button", { name: "Ask again" }).focus();
+    await page.keyboard.press("Enter");
+    await begun(person);
+    await untilVerbs(page, ["initialized"]);
+  }
+}
+
+export async function without_an_answer_of_a_cmi5_store_one_can_go_on_and_ask_it_later({ visit }) {
+  const person = await visit({ at: launch(1), before: slowly("/lrs/activities/state") });
+  const { page } = person;
+  await page.getByRole("button", { name: "Go on without it" }).click({ timeout: 15_000 });
+  await page.getByText("You go on without the training system").waitFor();
+  await page.getByRole("heading", { name: "First visits alone" }).waitFor();
+  assert.equal(await page.evaluate(() => JSON.parse(localStorage.getItem("host")).took.length), 0);
+  await quick(person);
+  await page.reload();
+  await begun(person);
+  await untilVerbs(page, ["initialized"]);
+}
+
+export async function a_cmi5_key_that_comes_late_is_not_lost({ visit }) {
+  const late = `${before}; { const real = fetch; globalThis.fetch = async (...what) => {
+    const answer = await real(...what);
+    if (String(what[0]).includes("/fetch?")) await new Promise((done) => setTimeout(done, 11_000));
+    return answer;
+  }; }`;
+  const person = await visit({ at: launch(1), before: late });
+  const { page } = person;
+  await page.getByRole("status").getByText("https://host.example/fetch is asked for the key that lets this visit in.").waitFor();
+  await page.getByRole("button", { name: "Go on without it" }).click({ timeout: 15_000 });
+  assert.equal(await page.getByRole("button", { name: "Ask again" }).count(), 0);
+  await page.getByText("You go on without the training system").waitFor();
+  await page.waitForTimeout(4000);
+  await page.reload();
+  await begun(person);
+  await untilVerbs(page, ["initialized"]);
 }
