@@ -1,23 +1,26 @@
 //! The review of a cohort: takes files in, has them checked in threads, and shows what they say.
 
+mod aside;
+
 use std::collections::BTreeMap;
 
 use web_sys::File;
 use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
+use crate::app::cohort::aside::Aside;
 use crate::app::cohort::decision;
 use crate::app::cohort::drop::Drop;
 use crate::app::cohort::hands::Doing;
 use crate::app::cohort::hands::Hand;
 use crate::app::cohort::hands::Rounds;
 use crate::app::cohort::hands::Task;
+use crate::app::cohort::hands::hello;
 use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::kept_rulings::Rulings;
 use crate::app::cohort::opened::Opened;
-use crate::app::cohort::replay;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::saving;
 use crate::app::cohort::shown;
@@ -26,8 +29,7 @@ use crate::app::cohort::source::Kind;
 use crate::app::cohort::source::Source;
 use crate::app::cohort::source::kind;
 use crate::app::cohort::source::sources;
-use crate::app::replay::Replay;
-use crate::app::replay::Replayed;
+use crate::app::lost_points::Marked;
 use crate::app::shared::Shared;
 use crate::app::sitting;
 use crate::app::worker::Answer;
@@ -61,10 +63,16 @@ pub enum Msg {
     Show(usize),
     /// A person, a skill, a job, or back to all.
     Open(Option<Opened>),
-    /// A record's work.
+    /// A record's work, step by step.
     Replay(usize, usize),
-    /// It was run again.
-    Replayed(Option<Box<Replayed>>),
+    /// A record as it was written.
+    Read(usize, usize),
+    /// It is there, or why it is not.
+    Aside(Result<Aside, String>),
+    /// Back from it.
+    Back,
+    /// What explains a person's marks.
+    Marked(String, Vec<Marked>),
     /// A job is to be voided, or not after all.
     Void(Option<String>),
     /// Something about the rulings.
@@ -95,7 +103,9 @@ pub struct CohortScreen {
     told: Vec<String>,
     shown: usize,
     opened: Option<Opened>,
-    replayed: Option<Replayed>,
+    aside: Option<Aside>,
+    /// What explains the marks of the person that is opened.
+    marked: Vec<Marked>,
     voiding: Option<String>,
     drawn_ms: f64,
 }
@@ -125,7 +135,8 @@ impl Component for CohortScreen {
             told: Vec::new(),
             shown: 0,
             opened: None,
-            replayed: None,
+            aside: None,
+            marked: Vec::new(),
             voiding: None,
             drawn_ms: 0.0,
         }
@@ -163,9 +174,20 @@ impl Component for CohortScreen {
                 }
             }
             Msg::Show(tab) => self.shown = tab,
-            Msg::Open(opened) => self.opened = opened,
-            Msg::Replay(source, line) => self.replay(ctx, source, line),
-            Msg::Replayed(replayed) => self.replayed = replayed.map(|one| *one),
+            Msg::Open(opened) => {
+                self.opened = opened;
+                self.explain(ctx);
+            }
+            Msg::Replay(source, line) => self.set_aside(ctx, source, line, false),
+            Msg::Read(source, line) => self.set_aside(ctx, source, line, true),
+            Msg::Aside(Ok(aside)) => self.aside = Some(aside),
+            Msg::Aside(Err(why)) => self.told = vec![why],
+            Msg::Back => self.aside = None,
+            Msg::Marked(candidate, marked) => {
+                if self.opened == Some(Opened::Person(candidate)) {
+                    self.marked = marked;
+                }
+            }
             Msg::Void(job) => self.voiding = job,
             Msg::Rule(change) => {
                 self.voiding = None;
@@ -180,9 +202,9 @@ impl Component for CohortScreen {
 
     fn view(&self, ctx: &Context<Self>) -> Html {
         let link = ctx.link();
-        if let Some(replayed) = &self.replayed {
+        if let Some(aside) = &self.aside {
             let back = self.opened.as_ref().map_or("Back", Opened::back);
-            return html! { <Replay replayed={replayed.clone()} {back} on_back={link.callback(|()| Msg::Replayed(None))} /> };
+            return aside.page(back, link.callback(|()| Msg::Back));
         }
         html! {
             <main class="page page--wide cohort" id="main" tabindex="-1">
@@ -208,6 +230,7 @@ impl CohortScreen {
             told: &self.told,
             tab: self.shown,
             opened: self.opened.as_ref(),
+            marked: &self.marked,
             voiding: self.voiding.as_deref(),
             done: self.rounds.done(self.sources.len()),
             n_sources: self.sources.len(),
@@ -236,15 +259,11 @@ impl CohortScreen {
     /// Texts of all assessments, each with the key that may seal it.
     fn against(&self) -> Vec<(String, String)> {
         let any = || self.key.clone().unwrap_or_default();
-        self.assessments
-            .values()
-            .map(|(text, key)| {
-                (
-                    text.clone(),
-                    if key.is_empty() { any() } else { key.clone() },
-                )
-            })
-            .collect()
+        let pair = |(text, key): &(String, String)| {
+            let key = if key.is_empty() { any() } else { key.clone() };
+            (text.clone(), key)
+        };
+        self.assessments.values().map(pair).collect()
     }
 
     /// Starts as many threads as there is work for, and sets those that rest to work.
@@ -254,13 +273,7 @@ impl CohortScreen {
         while self.hands.len() < wanted.min(self.sources.len()) {
             let at = self.hands.len();
             let answered = ctx.link().callback(move |answer| Msg::Answer(at, answer));
-            let hello = Question::Sift {
-                file: String::new(),
-                text: String::new(),
-                assessments: Vec::new(),
-                replays: false,
-            };
-            let Some(thread) = Thread::ask(&hello, answered) else {
+            let Some(thread) = Thread::ask(&hello(), answered) else {
                 self.told
                     .push("This browser has no threads: nothing can be checked in it.".to_owned());
                 return;
@@ -381,14 +394,5 @@ impl CohortScreen {
         let said = |cohort| decision::all(cohort, &self.rows, &self.rulings, &self.files);
         self.decisions = Shared::new(cohort.as_ref().map(said).unwrap_or_default());
         self.cohort = cohort.map(Shared::new);
-    }
-
-    /// Runs a record again for its debrief.
-    fn replay(&self, ctx: &Context<Self>, source: usize, line: usize) {
-        let (source, against) = (self.sources[source].clone(), self.against());
-        ctx.link().send_future(async move {
-            let text = source.text().await.unwrap_or_default();
-            Msg::Replayed(replay::of_line(&source.name, &text, line, &against).map(Box::new))
-        });
     }
 }

@@ -93,7 +93,10 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
             .files
             .iter()
             .find(|file| file.id == row.is.assessment)?;
-        Some((file.title.clone(), file.n_jobs()))
+        Some((
+            file.title.clone(),
+            decision::asked(row, looks.rulings, file),
+        ))
     });
     let counted = first(looks, |attempt| attempt.candidate == candidate);
     let marks: Vec<f64> = counted
@@ -109,6 +112,7 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
             decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
             ruling={of_candidate(looks.rulings, candidate).cloned()}
             on_skill={skill} on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
+            on_read={link.callback(|(source, line)| Msg::Read(source, line))} lost={looks.marked.to_vec()}
             on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_back={link.callback(|()| Msg::Open(None))} />
     }
 }
