@@ -10,6 +10,7 @@ use tubwright::bench::action::Action;
 use tubwright::bench::job::Job;
 use tubwright::records::chain::erase_lines;
 use tubwright::records::chain::order;
+use tubwright::records::check::ENGINE;
 use tubwright::records::check::SealState;
 use tubwright::records::check::body_of;
 use tubwright::records::cohort::Attempt;
@@ -164,6 +165,7 @@ fn result(graded: u8, minutes: f64, broken: &[&str]) -> JobResult {
         cost: 2.0 * minutes,
         target_cost: minutes,
         minutes,
+        target_minutes: Some(0.8 * minutes),
         safety: broken
             .iter()
             .map(|rule| SafetyResult {
@@ -173,6 +175,7 @@ fn result(graded: u8, minutes: f64, broken: &[&str]) -> JobResult {
             })
             .collect(),
         stated: vec!["capacitor_open".to_owned()],
+        ..JobResult::nothing()
     }
 }
 
@@ -223,6 +226,10 @@ fn a_cohort_is_ordered_by_what_was_shown() {
     assert_eq!((found.safety[0].n, found.safety[0].n_people), (24, 24));
     assert_eq!(found.confused[0].is, "winding_1_open");
     assert_eq!(found.jobs[0].cost_to_target, Some(2.0));
+    let near = |is: Option<f64>, wanted: f64| is.is_some_and(|is| (is - wanted).abs() < 1e-9);
+    let line = &found.jobs[0];
+    assert!(near(line.time_to_target, 1.25) && near(line.target_minutes, 32.0));
+    assert!(near(found.people[0].time_to_target, 1.25) && near(line.target_cost, 40.0));
     assert_eq!(found.skills, ["belt"]);
     assert!(found.people[0].skills[0].n_right < found.people[23].skills[0].n_right);
 }
@@ -290,6 +297,10 @@ fn a_file_of_records_is_sifted_with_its_truth_its_skills_and_its_seals() {
         assert_eq!(attempt.skills, drawn.file.skills);
         let truth: Vec<String> = drawn.file.faults.iter().map(|f| f.id.clone()).collect();
         assert_eq!(attempt.truth, truth, "of the variant, not of the library");
+        let names: Vec<String> = self::drawn("c-1").into_iter().map(|d| d.job).collect();
+        assert_eq!(one.drawn, names, "opened or not");
+        assert_eq!(one.engine, ENGINE);
+        assert!(attempt.result.target_minutes.is_some_and(|m| m > 0.0));
     }
     let links: Vec<_> = sifted
         .iter()

@@ -255,6 +255,23 @@ fn skill_shows_in_the_marks_and_luck_does_not() {
     assert!((asked.job.cost() - expert.job.cost()).abs() < 1e-9);
     assert!((justification(&asked.reckoning) - justification(&expert.reckoning)).abs() < 1e-9);
 
+    // Every point that is missing is laid at a step, or at what belongs to none.
+    for run in &runs {
+        for part in &run.report.parts {
+            let told: f64 = part.lost.iter().map(|lost| lost.points).sum();
+            let missing = part.of - part.points;
+            assert!((told - missing).abs() < 1e-6, "{missing} of {part:?}");
+            let steps = part.lost.iter().filter_map(|lost| lost.step);
+            assert!(steps.into_iter().all(|step| step <= run.job.log().len()));
+        }
+    }
+    let wrong_part = shotgun.report.parts[4].lost.iter();
+    let worst = wrong_part.max_by(|a, b| a.points.total_cmp(&b.points));
+    let at = worst.and_then(|lost| lost.step).expect("a step");
+    assert!(
+        matches!(&shotgun.job.log()[at - 1].action, Action::Work { work, .. } if work == "replace_control_board")
+    );
+
     // Cost is target, avoidable and chance, and nothing else.
     for run in [expert, slow, lucky, shotgun] {
         let report = &run.report;

@@ -1,5 +1,8 @@
 //! Records: what a browser hands over can be checked, and nothing that was changed is accepted.
 
+#[path = "records/as_written.rs"]
+mod as_written;
+
 use std::sync::LazyLock;
 
 use rand_chacha::ChaCha8Rng;
@@ -95,6 +98,24 @@ fn a_record_is_accepted_as_it_was_written() {
     let practice = Record::close(body("no_water", "me", Body::root("me", None)), None, None);
     let text = practice.expect("finite").write().expect("finite");
     assert_eq!(accepted(&text), Ok(SealState::Practice));
+}
+
+#[test]
+fn a_record_from_before_the_target_time_was_kept_is_accepted_as_it_is() {
+    let mut body = RECORD.body.clone();
+    assert!(
+        body.result
+            .target_minutes
+            .is_some_and(|minutes| minutes > 0.0)
+    );
+    body.result.target_minutes = None;
+    let text = close(body, CANDIDATE).write().expect("finite");
+    assert!(!text.contains("target_minutes"));
+    assert_eq!(accepted(&text), Ok(SealState::Good));
+    // One that is there has to be right.
+    let mut body = RECORD.body.clone();
+    body.result.target_minutes = Some(1.0);
+    assert!(accepted(&close(body, CANDIDATE).write().expect("finite")).is_err());
 }
 
 #[test]

@@ -26,6 +26,7 @@ mod keeping;
 mod kept_sets;
 mod library;
 mod loading;
+mod lost_points;
 mod markdown;
 mod me;
 mod net;

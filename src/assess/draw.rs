@@ -35,19 +35,7 @@ pub fn draw(
     machines_of_fault: &BTreeMap<String, Vec<String>>,
     seed: [u8; 32],
 ) -> Option<Vec<Drawn>> {
-    let mut rng = ChaCha8Rng::from_seed(seed);
-    rng.set_stream(JOBS);
-    let mut taken: Vec<&str> = Vec::new();
-    for slot in &assessment.jobs {
-        for _ in 0..slot.n {
-            let free: Vec<&str> = library
-                .iter()
-                .filter(|(id, job)| slot.takes(id, job) && !taken.contains(&id.as_str()))
-                .map(|(id, _)| id.as_str())
-                .collect();
-            taken.push(free.get(below(&mut rng, free.len())?).copied()?);
-        }
-    }
+    let taken = names(assessment, library, seed)?;
     let drawn = taken.iter().enumerate().map(|(place, id)| {
         let mut rng = ChaCha8Rng::from_seed(seed);
         rng.set_stream(VARIANTS + place as u64);
@@ -65,6 +53,28 @@ pub fn draw(
         })
     });
     drawn.collect()
+}
+
+/// Names of the jobs that [`draw`] gives, without making the variants.
+pub fn names<'a>(
+    assessment: &AssessmentFile,
+    library: &'a BTreeMap<String, JobFile>,
+    seed: [u8; 32],
+) -> Option<Vec<&'a str>> {
+    let mut rng = ChaCha8Rng::from_seed(seed);
+    rng.set_stream(JOBS);
+    let mut taken: Vec<&str> = Vec::new();
+    for slot in &assessment.jobs {
+        for _ in 0..slot.n {
+            let free: Vec<&str> = library
+                .iter()
+                .filter(|(id, job)| slot.takes(id, job) && !taken.contains(&id.as_str()))
+                .map(|(id, _)| id.as_str())
+                .collect();
+            taken.push(free.get(below(&mut rng, free.len())?).copied()?);
+        }
+    }
+    Some(taken)
 }
 
 /// A job as one candidate gets it. Draws are made whether they are used or not, so that leaving one

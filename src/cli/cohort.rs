@@ -8,6 +8,7 @@ use crate::cli::args::results::CohortArgs;
 use crate::cli::args::results::CohortTable;
 use crate::cli::failure::Failure;
 use crate::cli::records;
+use crate::cli::records::plain;
 use crate::cli::verify::library;
 use crate::records::check;
 use crate::records::cohort;
@@ -26,14 +27,12 @@ pub fn run(args: &CohortArgs, out: &mut dyn Write) -> Result<Verdict, Failure> {
         let record = found.record?;
         check::check_seal(&record, key.as_ref())
             .map_err(|difference| format!("{}: {difference}", found.file))?;
+        let file = library.files().get(&record.body.job);
+        let target = file.and_then(|job| job.reference);
         Ok(Attempt {
             truth: truth(&library, &record),
-            result: record.body.counted(),
-            skills: library
-                .files()
-                .get(&record.body.job)
-                .map(|job| job.skills.clone())
-                .unwrap_or_default(),
+            result: record.body.counted().with_target_of(target),
+            skills: file.map(|job| job.skills.clone()).unwrap_or_default(),
             candidate: record.body.candidate,
             job: record.body.job,
         })
@@ -141,11 +140,4 @@ fn told(cohort: &Cohort, out: &mut dyn Write) -> std::io::Result<()> {
         )?;
     }
     Ok(())
-}
-
-/// A foreign text on a terminal: control characters are shown, not obeyed.
-fn plain(text: &str) -> String {
-    text.chars()
-        .map(|c| if c.is_control() { '\u{fffd}' } else { c })
-        .collect()
 }

@@ -39,6 +39,7 @@ mod schema; // descriptions of the file formats
 mod simulate; // a whole program run at once
 mod statements; // records as statements
 mod verify; // records checked
+mod written; // records read as they were written
 
 use std::ffi::OsString;
 use std::io;
@@ -98,6 +99,7 @@ fn perform(command: &Command, out: &mut dyn Write) -> Result<Verdict, Failure> {
         Command::Par(args) => expert::par(args, out),
         Command::Crowd(args) => crowd::run(args, out),
         Command::Pack(args) => pack::run(args, out),
+        Command::Verify(args) if args.read => written::run(args, out),
         Command::Verify(args) => verify::run(args, out),
         Command::Cohort(args) => cohort::run(args, out),
         Command::Assess(args) => assess::run(args, out),

@@ -72,15 +72,28 @@ pub fn each<T: Send>(names: &[String], f: impl Fn(Found) -> T + Sync) -> Vec<T> 
 
 /// The records of a file: one, or one a line.
 fn found(file: &str) -> Vec<Found> {
-    let text = match files::text(file) {
-        Ok(text) => text,
-        Err(error) => {
-            return vec![Found {
-                file: file.to_owned(),
-                record: Err(error.to_string()),
-            }];
+    let one = |(name, line): (String, String)| {
+        let record = Record::read(&name, &line).map_err(|error| error.to_string());
+        Found {
+            file: name,
+            record: record.map(Box::new),
         }
     };
+    match texts(file) {
+        Ok(texts) => texts.into_iter().map(one).collect(),
+        Err(error) => vec![Found {
+            file: file.to_owned(),
+            record: Err(error.to_string()),
+        }],
+    }
+}
+
+/// The texts of a file's records, one or one a line, each with the name that errors use.
+///
+/// # Errors
+/// When the file cannot be read as text.
+pub fn texts(file: &str) -> Result<Vec<(String, String)>, Failure> {
+    let text = files::text(file)?;
     let mut lines: Vec<&str> = Record::lines(&text).collect();
     if lines.is_empty() {
         lines.push(&text);
@@ -92,13 +105,9 @@ fn found(file: &str) -> Vec<Found> {
         } else {
             format!("{file}, line {}", at + 1)
         };
-        let record = Record::read(&name, line).map_err(|error| error.to_string());
-        Found {
-            file: name,
-            record: record.map(Box::new),
-        }
+        (name, (*line).to_owned())
     };
-    lines.iter().enumerate().map(one).collect()
+    Ok(lines.iter().enumerate().map(one).collect())
 }
 
 /// The assessment's key from its file.
@@ -112,4 +121,11 @@ pub fn key(file: Option<&str>) -> Result<Option<AssessmentKey>, Failure> {
     let key = AssessmentKey::read(&text);
     key.map(Some)
         .map_err(|remedy| Failure::usage("--key", file, remedy))
+}
+
+/// A foreign text on a terminal: control characters are shown, not obeyed.
+pub fn plain(text: &str) -> String {
+    text.chars()
+        .map(|c| if c.is_control() { '\u{fffd}' } else { c })
+        .collect()
 }

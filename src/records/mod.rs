@@ -1,5 +1,6 @@
 //! Results: what a job came to as a record that can be checked, and what records say together.
 
+pub mod as_written; // a record to be read, not worked out
 pub mod chain; // a candidate's records in a row
 pub mod check; // a record replayed and compared
 pub mod cohort; // what records say together
@@ -9,6 +10,7 @@ pub mod manifest; // course files for training systems
 mod markup; // XML as text
 pub mod measurement; // statistics of people and jobs, pure
 pub mod practice; // finished jobs of practice, and how well each skill is known
+pub mod reasons; // why a part of the marks is below full
 pub mod record; // the file
 pub mod result; // what a job came to, in numbers
 pub mod room_pause; // codes that stop the clock of a whole room

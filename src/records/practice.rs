@@ -235,7 +235,7 @@ mod tests {
                     })
                     .into_iter()
                     .collect(),
-                stated: Vec::new(),
+                ..JobResult::nothing()
             },
         }
     }

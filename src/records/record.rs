@@ -140,9 +140,7 @@ impl Body {
     pub fn counted(&self) -> JobResult {
         let mut result = self.result.clone();
         if let Some(judged) = &self.judged {
-            result.total = judged.total;
-            result.target_cost = judged.target_cost;
-            result.parts.clone_from(&judged.parts);
+            judged.put_into(&mut result);
         }
         result
     }

@@ -8,6 +8,7 @@ use crate::bench::job::Job;
 use crate::bench::safety::Severity;
 use crate::expert::Reckoning;
 use crate::machine::MachineError;
+use crate::scenario::job_file::ReferenceFile;
 use crate::score;
 use crate::score::Report;
 
@@ -35,6 +36,9 @@ pub struct JobResult {
     pub target_cost: f64,
     /// Time on site, min.
     pub minutes: f64,
+    /// Target time, min; none where none is known, as in records that were made before it was kept.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub target_minutes: Option<f64>,
     /// Safety rules broken.
     pub safety: Vec<SafetyResult>,
     /// Causes stated last, by name in the catalogue.
@@ -83,6 +87,13 @@ impl JudgedResult {
             avoidable: judged.avoidable.unwrap_or_default(),
         }
     }
+
+    /// Puts its marks in the place of those by the bill.
+    pub fn put_into(&self, result: &mut JobResult) {
+        result.total = self.total;
+        result.target_cost = self.target_cost;
+        result.parts.clone_from(&self.parts);
+    }
 }
 
 /// One safety rule broken.
@@ -99,6 +110,23 @@ pub struct SafetyResult {
 }
 
 impl JobResult {
+    /// Of a job that nothing is known of: what a result is filled into.
+    pub fn nothing() -> Self {
+        Self {
+            ending: String::new(),
+            fixed: false,
+            safe: false,
+            total: 0.0,
+            parts: Vec::new(),
+            cost: 0.0,
+            target_cost: 0.0,
+            minutes: 0.0,
+            target_minutes: None,
+            safety: Vec::new(),
+            stated: Vec::new(),
+        }
+    }
+
     /// Of a job as it stands.
     ///
     /// # Errors
@@ -123,6 +151,7 @@ impl JobResult {
             cost: report.cost,
             target_cost: report.target_cost,
             minutes: report.minutes,
+            target_minutes: Some(job.scenario().reference.minutes).filter(|minutes| *minutes > 0.0),
             safety: job
                 .safety()
                 .iter()
@@ -139,6 +168,15 @@ impl JobResult {
                 .map(|finding| finding.causes.clone())
                 .unwrap_or_default(),
         }
+    }
+
+    /// The same with the target time of the job that was given, where the record was made before it was
+    /// kept.
+    #[must_use]
+    pub fn with_target_of(mut self, given: Option<ReferenceFile>) -> Self {
+        let known = given.map(|target| target.minutes);
+        self.target_minutes = self.target_minutes.or(known);
+        self
     }
 
     /// The job as one graded score, for measurement: 0 unsafe or not put right, 1 put right without

@@ -4,6 +4,7 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::records::as_written;
 use crate::records::chain::ERASED_FORMAT;
 use crate::records::chain::Erased;
 use crate::records::check;
@@ -13,6 +14,7 @@ use crate::records::library::Library;
 use crate::records::library::Task;
 use crate::records::record::Body;
 use crate::records::record::Record;
+use crate::records::record::Sitting;
 use crate::records::room_pause::Pause;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
@@ -33,6 +35,12 @@ pub struct Sifted {
     pub release: String,
     /// Which job of it, from 1; 0 for practice.
     pub place: u32,
+    /// Names of all jobs its candidate was given, opened or not; empty where that is not known.
+    #[serde(default)]
+    pub drawn: Vec<String>,
+    /// The engine that wrote it; empty for what is no record at all.
+    #[serde(default)]
+    pub engine: String,
     /// When it began, by the candidate's clock.
     pub started: String,
     /// How often the page was left.
@@ -102,6 +110,7 @@ impl Against<'_> {
         match Record::read(name, line) {
             Ok(record) => self.record(record),
             Err(error) => Sifted {
+                engine: as_written::engine_of(line),
                 difference: Some(error.to_string()),
                 ..nothing()
             },
@@ -125,6 +134,7 @@ impl Against<'_> {
                 held.map_err(|difference| difference.to_string())
             });
         let file = task.ok().map(|(_, file, _)| file);
+        let target = file.as_ref().and_then(|file| file.reference);
         let truth = file
             .as_ref()
             .map(|file| file.faults.iter().map(|f| f.id.clone()).collect());
@@ -133,6 +143,8 @@ impl Against<'_> {
             assessment: sitting.map_or_else(String::new, |s| s.assessment.clone()),
             release: sitting.map_or_else(String::new, |s| s.release.clone()),
             place: sitting.map_or(0, |s| s.place),
+            drawn: self.drawn(&record),
+            engine: body.engine.clone(),
             started: body.started.clone(),
             n_away: body.away_s.len(),
             pauses: body.pauses.clone(),
@@ -146,11 +158,28 @@ impl Against<'_> {
             attempt: Some(Attempt {
                 truth: truth.unwrap_or_default(),
                 skills: file.map(|file| file.skills).unwrap_or_default(),
-                result: record.body.counted(),
+                result: record.body.counted().with_target_of(target),
                 candidate: record.body.candidate,
                 job: record.body.job,
             }),
         }
+    }
+
+    /// Names of the jobs its candidate was given; empty where the assessment is not known.
+    fn drawn(&self, record: &Record) -> Vec<String> {
+        let body = &record.body;
+        let Some(sitting) = &body.sitting else {
+            return Vec::new();
+        };
+        self.of(sitting).map_or_else(Vec::new, |(assessment, _)| {
+            assessment.names(self.library, &body.candidate, &sitting.release)
+        })
+    }
+
+    /// The very assessment that a record is of, with its key.
+    fn of(&self, sitting: &Sitting) -> Option<&(Assessment, Option<AssessmentKey>)> {
+        let mut known = self.assessments.iter();
+        known.find(|(one, _)| one.hash == sitting.file)
     }
 
     /// The job that a record's candidate was given, its file, and the key that seals it.
@@ -166,11 +195,7 @@ impl Against<'_> {
                 .map(|(task, file)| (task.clone(), file.clone(), None))
                 .ok_or_else(|| format!("job {} is not among those here", body.job));
         };
-        let known = self
-            .assessments
-            .iter()
-            .find(|(one, _)| one.hash == sitting.file);
-        let Some((assessment, key)) = known else {
+        let Some((assessment, key)) = self.of(sitting) else {
             return Err(format!(
                 "assessment {} is not here: open its file too",
                 sitting.assessment
@@ -190,6 +215,8 @@ fn nothing() -> Sifted {
         assessment: String::new(),
         release: String::new(),
         place: 0,
+        drawn: Vec::new(),
+        engine: String::new(),
         started: String::new(),
         n_away: 0,
         pauses: Vec::new(),

@@ -79,11 +79,23 @@ impl Assessment {
 
     /// The jobs of one candidate under one released code.
     pub fn draw(&self, library: &Library, candidate: &str, release: &str) -> Vec<Drawn> {
-        let parts = [&self.hash.0[..], candidate.as_bytes(), release.as_bytes()];
-        let seed = Hash::of("tubwright draw 1", &parts);
+        let seed = self.seed(candidate, release);
         draw::draw(&self.file, library.files(), &self.machines_of_fault, seed.0)
             // A library that has shrunk since the assessment was read.
             .unwrap_or_default()
+    }
+
+    /// Names of the jobs of one candidate, in order, whether they were opened or not; empty where the
+    /// library has too few.
+    pub fn names(&self, library: &Library, candidate: &str, release: &str) -> Vec<String> {
+        let seed = self.seed(candidate, release);
+        let names = draw::names(&self.file, library.files(), seed.0).unwrap_or_default();
+        names.into_iter().map(str::to_owned).collect()
+    }
+
+    fn seed(&self, candidate: &str, release: &str) -> Hash {
+        let parts = [&self.hash.0[..], candidate.as_bytes(), release.as_bytes()];
+        Hash::of("tubwright draw 1", &parts)
     }
 
     /// What a record of this assessment says about where it belongs.

@@ -7,6 +7,7 @@ use crate::assess::letters;
 use crate::bench::job::Job;
 use crate::records::library::Task;
 use crate::records::record::Record;
+use crate::records::record::link;
 use crate::records::result::JobResult;
 use crate::records::seal::Hash;
 use crate::scenario::read::read_back;
@@ -15,7 +16,7 @@ use crate::scenario::read::read_back;
 pub fn to_letters(record: &Record) -> Option<String> {
     let mut short = record.clone();
     short.body.notebook.clear();
-    short.body.result = nothing();
+    short.body.result = JobResult::nothing();
     let text = serde_json::to_string(&short).ok()?;
     Some(letters::to_letters(&text))
 }
@@ -33,21 +34,15 @@ pub fn whole(mut short: Record, task: &Task) -> Option<Record> {
     body.notebook = job.notebook().to_vec();
     body.result = JobResult::of(&job).ok()?;
     body.state = Hash(job.machine().state_hash().0);
-    let own = crate::records::record::link(&short.body.previous, &short.body.hash().ok()?);
-    (own == short.link).then_some(short)
+    if is_linked(&short) {
+        return Some(short);
+    }
+    // It may have been made before the target time was kept.
+    short.body.result.target_minutes = None;
+    is_linked(&short).then_some(short)
 }
 
-fn nothing() -> JobResult {
-    JobResult {
-        ending: String::new(),
-        fixed: false,
-        safe: false,
-        total: 0.0,
-        parts: Vec::new(),
-        cost: 0.0,
-        target_cost: 0.0,
-        minutes: 0.0,
-        safety: Vec::new(),
-        stated: Vec::new(),
-    }
+fn is_linked(record: &Record) -> bool {
+    let body = record.body.hash();
+    body.is_ok_and(|body| link(&record.body.previous, &body) == record.link)
 }

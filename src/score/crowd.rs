@@ -38,6 +38,23 @@ pub struct Run {
     pub is_careless: bool,
 }
 
+#[cfg(test)]
+impl Run {
+    /// A run for tests, with rules of these weights broken.
+    pub fn made_up(is_unsafe: bool, is_risky: bool, is_careless: bool) -> Self {
+        Self {
+            is_fixed: true,
+            cost: 1.0,
+            material: 0.0,
+            minutes: 1.0,
+            n_findings: 1,
+            is_unsafe,
+            is_risky,
+            is_careless,
+        }
+    }
+}
+
 /// How a crowd of one kind fared.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Fared {
@@ -175,21 +192,11 @@ mod tests {
 
     #[test]
     fn broken_rules_are_counted_by_how_serious_they_are() {
-        let run = |is_unsafe, is_risky, is_careless| Run {
-            is_fixed: true,
-            cost: 1.0,
-            material: 0.0,
-            minutes: 1.0,
-            n_findings: 1,
-            is_unsafe,
-            is_risky,
-            is_careless,
-        };
         let runs = [
-            run(false, true, true),
-            run(true, true, false),
-            run(false, false, false),
-            run(false, true, false),
+            Run::made_up(false, true, true),
+            Run::made_up(true, true, false),
+            Run::made_up(false, false, false),
+            Run::made_up(false, true, false),
         ];
         let fared = fared(Kind::Novice, &runs);
         let ratios = [fared.unsafe_ratio, fared.risky_ratio, fared.careless_ratio];

@@ -15,6 +15,9 @@ use crate::expert::theory::justify::Standing;
 use crate::score::economy::hints_words;
 use crate::score::formula;
 use crate::score::formula::Replaced;
+use crate::score::lost;
+use crate::score::lost::Lost;
+use crate::score::lost::Why;
 
 /// An avoidable cost below this is not told, money unit.
 const WORTH_TELLING: f64 = 0.5;
@@ -25,9 +28,11 @@ pub(super) struct Decisions {
     pub avoidable: f64,
     pub economy: f64,
     pub economy_reasons: Vec<String>,
+    pub economy_lost: Vec<Lost>,
     /// None when nothing was decided that evidence could justify.
     pub evidence: Option<f64>,
     pub evidence_reasons: Vec<String>,
+    pub evidence_lost: Vec<Lost>,
     /// The first repair with its justification.
     pub first_repair: Option<(String, f64)>,
 }
@@ -50,6 +55,11 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
         let sum: f64 = hints.iter().map(|d| d.avoidable).sum();
         reasons.push(hints_words(hints.len(), sum / reckoning.start));
     }
+    let mut costs: Vec<(Option<usize>, f64, Why)> = reckoning
+        .decisions
+        .iter()
+        .map(|d| (Some(d.step), d.avoidable, of_decision(d)))
+        .collect();
     let mut add = |what: &str, cost: f64| {
         if cost > 0.0 {
             avoidable += cost;
@@ -57,12 +67,19 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
         }
     };
     add("damage", job.ledger().damage);
+    costs.extend(
+        lost::damages(job)
+            .into_iter()
+            .map(|(step, price)| (Some(step), price, Why::Damage(price))),
+    );
     let judged_at_the_end = reckoning
         .decisions
         .iter()
         .any(|d| d.decided == Decided::HandOver);
     if !is_put_right && job.bench().ending == Some(Ending::Closed) && !judged_at_the_end {
-        add("callback", job.scenario().money.callback);
+        let callback = job.scenario().money.callback;
+        add("callback", callback);
+        costs.push((lost::ended(job), callback, Why::Callback(callback)));
     }
     if reasons.is_empty() {
         reasons.push("no decision cost more than it had to".to_owned());
@@ -89,11 +106,14 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
         Some(j) => Some(formula::evidence(&replaced, j)),
         None => (!replaced.is_empty()).then(|| formula::evidence(&replaced, 0.0)),
     };
+    let economy = formula::economy(avoidable, yardstick);
     Decisions {
         avoidable,
-        economy: formula::economy(avoidable, yardstick),
+        economy,
         economy_reasons: reasons,
+        economy_lost: lost::by_money(costs, 1.0 - economy),
         evidence,
+        evidence_lost: unjustified(&repairs().collect::<Vec<_>>(), closing),
         evidence_reasons: repairs()
             .map(|(_, _, d)| d)
             .chain(closing)
@@ -101,6 +121,37 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
             .collect(),
         first_repair: repairs().next().map(|(work, j, _)| (work.clone(), j)),
     }
+}
+
+fn of_decision(decided: &Judged) -> Why {
+    match decided.decided {
+        Decided::Hint => Why::Hint,
+        _ => Why::Avoidable(decided.avoidable),
+    }
+}
+
+/// What each repair lacked in evidence, weighed by its cost; without any repair, what handing over did.
+fn unjustified(repairs: &[(&String, f64, &Judged)], closing: Option<&Judged>) -> Vec<Lost> {
+    let gap = |d: &Judged, weight: f64, justification: f64| {
+        let share = weight * (1.0 - justification.clamp(0.0, 1.0));
+        Lost::at(Some(d.step), share, Why::Unjustified { p: d.p })
+    };
+    let all: f64 = repairs.iter().map(|(_, _, d)| d.cost).sum();
+    let weight = |d: &Judged| {
+        if all > 0.0 {
+            d.cost / all
+        } else {
+            1.0 / repairs.len() as f64
+        }
+    };
+    let lost: Vec<Lost> = if repairs.is_empty() {
+        let judged = closing.and_then(|d| Some(gap(d, 1.0, d.justification?)));
+        judged.into_iter().collect()
+    } else {
+        let each = repairs.iter();
+        each.map(|(_, j, d)| gap(d, weight(d), *j)).collect()
+    };
+    lost.into_iter().filter(|one| one.share > 0.0).collect()
 }
 
 /// Such as `step 31, replace the belt: 97 % sure, justified`.

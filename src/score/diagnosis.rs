@@ -17,6 +17,9 @@ use crate::expert::remedy::same_remedy;
 use crate::machine::FaultDef;
 use crate::score::formula;
 use crate::score::formula::Stated;
+use crate::score::lost;
+use crate::score::lost::Lost;
+use crate::score::lost::Why;
 use crate::score::visit;
 
 /// What is wrong lies in the wiring of the house and is for others to put right: all that can be
@@ -83,20 +86,32 @@ fn faults<'a>(scenario: &'a Scenario, finding: &Finding) -> Vec<&'a FaultDef> {
     causes.filter_map(|c| scenario.machine.fault(c)).collect()
 }
 
+/// Diagnosis as far as it was right.
+pub(super) struct Diagnosis {
+    pub share: f64,
+    pub reasons: Vec<String>,
+    /// Before evidence is counted.
+    pub lost: Vec<Lost>,
+}
+
 /// What was stated, and why that is so much. `first_repair` is the first repair with its
 /// justification, where decisions were judged.
-pub(super) fn mark(
-    job: &Job,
-    is_put_right: bool,
-    first_repair: Option<(&str, f64)>,
-) -> (f64, Vec<String>) {
+pub(super) fn mark(job: &Job, is_put_right: bool, first_repair: Option<(&str, f64)>) -> Diagnosis {
     if visit::was_left_for_danger(job) {
         let why = "the place was not safe: nothing was looked for";
-        return (1.0, vec![why.to_owned()]);
+        return Diagnosis {
+            share: 1.0,
+            reasons: vec![why.to_owned()],
+            lost: Vec::new(),
+        };
     }
     let findings = &job.bench().findings;
     let (Some(first), Some(last)) = (findings.first(), findings.last()) else {
-        return (0.0, vec!["no cause was stated".to_owned()]);
+        return Diagnosis {
+            share: 0.0,
+            reasons: vec!["no cause was stated".to_owned()],
+            lost: Lost::all(lost::ended(job), Why::NothingStated),
+        };
     };
     let scenario = job.scenario();
     // It counts for the first statement when exactly the fault was stated that the repair is for.
@@ -115,7 +130,32 @@ pub(super) fn mark(
     if !is_put_right {
         reasons.push("the machine still fails at hand-over".to_owned());
     }
-    (formula::diagnosis(stated, is_put_right), reasons)
+    Diagnosis {
+        share: formula::diagnosis(stated, is_put_right),
+        reasons,
+        lost: if is_put_right {
+            by_statement(job, stated)
+        } else {
+            Lost::all(lost::ended(job), Why::NotPutRight)
+        },
+    }
+}
+
+/// What the first and the last statement lack, each of its half; one alone is both.
+fn by_statement(job: &Job, stated: Stated) -> Vec<Lost> {
+    let steps = lost::findings(job);
+    let first = stated
+        .first_f1
+        .max(stated.first_justification.unwrap_or(0.0));
+    let (first, last) = (0.5 * (1.0 - first), 0.5 * (1.0 - stated.last_f1));
+    let all = match steps[..] {
+        [only] => vec![Lost::at(Some(only), first + last, Why::Stated)],
+        _ => vec![
+            Lost::at(steps.first().copied(), first, Why::StatedFirst),
+            Lost::at(steps.last().copied(), last, Why::StatedLast),
+        ],
+    };
+    all.into_iter().filter(|lost| lost.share > 0.0).collect()
 }
 
 fn words(scenario: &Scenario, causes: &[String]) -> String {

@@ -18,6 +18,7 @@ mod fairness;
 pub mod formula; // the marks as formulas
 mod functional;
 mod hindsight;
+mod lost;
 mod matrix;
 mod matrix_columns;
 mod matrix_csv;
@@ -44,6 +45,8 @@ pub use fairness::Judge;
 pub use fairness::solved;
 pub use functional::FunctionCheck;
 pub use functional::function_check;
+pub use lost::Lost;
+pub use lost::Why;
 pub use matrix::Cell;
 pub use matrix::Matrix;
 pub use matrix::Row;

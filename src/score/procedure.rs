@@ -12,6 +12,9 @@ use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
 use crate::bench::visit::Advice;
 use crate::score::formula;
+use crate::score::lost;
+use crate::score::lost::Lost;
+use crate::score::lost::Why;
 use crate::score::visit;
 use crate::score::visit::Due;
 
@@ -19,6 +22,7 @@ const BOND: &str = "protective conductor measured";
 const INSULATION: &str = "insulation measured";
 const LEAKAGE: &str = "leakage measured";
 const RUN: &str = "a run of wash, drain and spin";
+const PRICE: &str = "price agreed before the repair";
 /// What proves a machine safe and working; without it there is no pass.
 const PROOFS: [&str; 4] = [BOND, INSULATION, LEAKAGE, RUN];
 
@@ -28,6 +32,7 @@ pub(super) struct Procedure {
     /// The functional run and the electrical tests were done where they were due.
     pub is_proved: bool,
     pub reasons: Vec<String>,
+    pub lost: Vec<Lost>,
 }
 
 pub(super) fn mark(job: &Job) -> Procedure {
@@ -51,7 +56,34 @@ pub(super) fn mark(job: &Job) -> Procedure {
             .iter()
             .all(|step| step.done || !PROOFS.contains(&step.what)),
         reasons: steps.iter().map(reason).collect(),
+        lost: left_out(job, &steps),
     }
+}
+
+/// What was left out, each at the step by which it had to be done.
+fn left_out(job: &Job, steps: &[Due]) -> Vec<Lost> {
+    if steps.is_empty() {
+        return if visit::was_left_for_danger(job) {
+            Vec::new()
+        } else {
+            Lost::all(lost::ended(job), Why::NothingDue)
+        };
+    }
+    let all: f64 = steps.iter().map(|step| step.weight).sum();
+    let by = |what: &str| {
+        if what == PRICE {
+            lost::works(job).first().copied()
+        } else {
+            lost::ended(job)
+        }
+    };
+    let missed = steps.iter().filter(|step| !step.done);
+    missed
+        .map(|step| {
+            let why = Why::LeftOut(step.what.to_owned());
+            Lost::at(by(step.what), step.weight / all, why)
+        })
+        .collect()
 }
 
 fn due(job: &Job) -> Vec<Due> {
@@ -78,7 +110,7 @@ fn due(job: &Job) -> Vec<Due> {
         step(RUN, 3.0, job.machine().milestones().all());
     }
     if job.hands_were_on_it() && !bench.works.is_empty() {
-        step("price agreed before the repair", 1.0, quoted(job));
+        step(PRICE, 1.0, quoted(job));
     }
     if !visit::was_left_for_danger(job) {
         step(

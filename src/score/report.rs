@@ -22,6 +22,8 @@ use crate::score::formula::Verdict;
 use crate::score::formula::WEIGHTS;
 use crate::score::functional;
 use crate::score::functional::FunctionCheck;
+use crate::score::lost::Lost;
+use crate::score::lost::Why;
 use crate::score::procedure;
 use crate::score::safety;
 use crate::score::visit;
@@ -37,6 +39,8 @@ pub struct Part {
     pub points: f64,
     /// Why, in sentences; each names the step it stands on where there is one.
     pub reasons: Vec<String>,
+    /// What it is below full, by the steps that cost it.
+    pub lost: Vec<Lost>,
 }
 
 /// What economy and evidence go by.
@@ -101,42 +105,43 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
         || visit::was_left_for_the_house(job)
         || visit::was_rightly_declined(job);
     let fixed = function.passed || rightly_left;
-    let (safety, is_gate_open, safety_reasons) = safety::mark(job);
-    let (diagnosis, diagnosis_reasons) = diagnosis::mark(job, fixed, None);
+    let safety = safety::mark(job);
+    let diagnosis = diagnosis::mark(job, fixed, None);
     let callback = job.scenario().money.callback;
     let cost = job.cost() + if fixed { 0.0 } else { callback };
-    let (economy, economy_reasons) = economy::mark(job, cost);
+    let economy = economy::mark(job, cost);
     let procedure = procedure::mark(job);
-    let (evidence, evidence_reasons) = evidence::mark(job)?;
+    let evidence = evidence::mark(job)?;
     let shares = Shares {
-        safety,
-        is_gate_open,
-        diagnosis,
-        economy,
+        safety: safety.share,
+        is_gate_open: safety.is_gate_open,
+        diagnosis: diagnosis.share,
+        economy: economy.share,
         procedure: procedure.share,
         is_proved: procedure.is_proved,
-        evidence,
+        evidence: evidence.share,
     };
-    let part = |name, reasons| Part {
+    let part = |name, reasons, lost| Part {
         name,
         of: 0.0,
         points: 0.0,
         reasons,
+        lost,
     };
     let report = Report {
         fixed,
-        safe: is_gate_open,
+        safe: safety.is_gate_open,
         rightly_left,
         total: 0.0,
         basis: Basis::Bill,
         shares,
         verdict: Verdict::Passed,
         parts: vec![
-            part("safety", safety_reasons),
-            part("diagnosis", diagnosis_reasons),
-            part("economy", economy_reasons),
-            part("procedure", procedure.reasons),
-            part("evidence", evidence_reasons),
+            part("safety", safety.reasons, safety.lost),
+            part("diagnosis", diagnosis.reasons, diagnosis.lost),
+            part("economy", economy.reasons, economy.lost),
+            part("procedure", procedure.reasons, procedure.lost),
+            part("evidence", evidence.reasons, evidence.lost),
         ],
         cost,
         target_cost: job.scenario().reference.cost,
@@ -154,22 +159,25 @@ impl Report {
         let marked = decisions::mark(job, reckoning, self.fixed);
         let first = marked.first_repair.as_ref();
         let first = first.map(|(work, j)| (work.as_str(), *j));
-        let (diagnosis, diagnosis_reasons) = diagnosis::mark(job, self.fixed, first);
+        let diagnosis = diagnosis::mark(job, self.fixed, first);
         let mut report = self.clone();
         report.basis = Basis::Decisions;
         report.avoidable = Some(marked.avoidable);
         report.target_cost = target(job.scenario(), reckoning.start);
         let mut shares = Shares {
-            diagnosis,
+            diagnosis: diagnosis.share,
             economy: marked.economy,
             ..self.shares
         };
-        report.parts[1].reasons = diagnosis_reasons;
+        report.parts[1].reasons = diagnosis.reasons;
+        report.parts[1].lost = diagnosis.lost;
         report.parts[2].reasons = marked.economy_reasons;
+        report.parts[2].lost = marked.economy_lost;
         // Where nothing was decided by evidence, as before a danger, the notebook stands.
         if let Some(evidence) = marked.evidence {
             shares.evidence = evidence;
             report.parts[4].reasons = marked.evidence_reasons;
+            report.parts[4].lost = marked.evidence_lost;
         }
         report.with_shares(shares)
     }
@@ -193,12 +201,29 @@ impl Report {
             weigh(WEIGHTS.procedure, shares.procedure),
             weigh(WEIGHTS.evidence, shares.evidence),
         ];
+        self.lay_diagnosis_at_evidence(shares);
         for (part, (of, points)) in self.parts.iter_mut().zip(points) {
             (part.of, part.points) = (of, points);
+            for lost in &mut part.lost {
+                lost.points = of * lost.share;
+            }
         }
         self.shares = shares;
         self.total = shares.total(&WEIGHTS);
         self.verdict = shares.verdict(&WEIGHTS, formula::PASS_TOTAL);
         self
+    }
+
+    /// A right answer without evidence counts half: what evidence lacks, diagnosis lacks at the same
+    /// steps.
+    fn lay_diagnosis_at_evidence(&mut self, shares: Shares) {
+        let [_, diagnosis, _, _, evidence] = &mut self.parts[..] else {
+            return;
+        };
+        let half = 0.5 * shares.diagnosis;
+        let lacks = evidence.lost.iter().filter(|lost| half * lost.share > 0.0);
+        let lacking =
+            lacks.map(|lost| Lost::at(lost.step, half * lost.share, Why::WithoutEvidence));
+        diagnosis.lost.extend(lacking);
     }
 }

@@ -1,5 +1,7 @@
 //! Safety: a gate and a grade, by the formula of [`formula::safety`]; each broken rule names its step.
 
+use std::collections::BTreeSet;
+
 use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::safety;
@@ -7,10 +9,20 @@ use crate::bench::safety::Severity;
 use crate::score::formula;
 use crate::score::formula::Breach;
 use crate::score::formula::Gravity;
+use crate::score::lost::Lost;
+use crate::score::lost::Why;
 use crate::score::visit;
 
+/// Safety as far as it was kept.
+pub(super) struct Safety {
+    pub share: f64,
+    pub is_gate_open: bool,
+    pub reasons: Vec<String>,
+    pub lost: Vec<Lost>,
+}
+
 /// The grade, whether the gate stands open, and why.
-pub(super) fn mark(job: &Job) -> (f64, bool, Vec<String>) {
+pub(super) fn mark(job: &Job) -> Safety {
     let breaches: Vec<Breach> = job
         .safety()
         .iter()
@@ -45,7 +57,44 @@ pub(super) fn mark(job: &Job) -> (f64, bool, Vec<String>) {
             formula::CRITICAL_CAP
         ));
     }
-    (share, is_gate_open, reasons)
+    let lost = if exposed || left {
+        rules(job)
+    } else {
+        Lost::all(None, Why::NothingRisked)
+    };
+    Safety {
+        share,
+        is_gate_open,
+        reasons,
+        lost,
+    }
+}
+
+/// What each broken rule took off, in their order: the share that was left by then, and of the same
+/// rule in the same exposure only the first.
+fn rules(job: &Job) -> Vec<Lost> {
+    let mut seen = BTreeSet::new();
+    let mut left = 1.0;
+    let firsts = job
+        .safety()
+        .iter()
+        .filter(|finding| seen.insert((finding.rule, finding.exposure)));
+    firsts
+        .map(|finding| {
+            let ratio = match finding.severity {
+                Severity::Minor => formula::MINOR_RATIO,
+                Severity::Major => formula::MAJOR_RATIO,
+                Severity::Critical => 0.0,
+            };
+            let share = left * ratio;
+            left -= share;
+            let why = Why::Rule {
+                rule: finding.rule.to_owned(),
+                can_kill: finding.severity == Severity::Critical,
+            };
+            Lost::at(Some(finding.step), share, why)
+        })
+        .collect()
 }
 
 fn was_exposed(job: &Job) -> bool {

@@ -73,6 +73,50 @@ fn what_was_played_verifies_and_what_was_edited_does_not() {
 }
 
 #[test]
+fn a_record_of_another_engine_is_refused_and_can_be_read_as_it_was_written() {
+    let folder = folder("read");
+    let file = played(&folder, "hums_and_stands", "c-1");
+    let text = std::fs::read_to_string(&file).expect("written");
+    let engine = concat!("\"engine\":\"", env!("CARGO_PKG_VERSION"), "\"");
+    let old = text.replacen(engine, "\"engine\":\"0.0.7\"", 1);
+    // An act that no version here knows, and what it showed.
+    let old = old.replacen(
+        "\"log\":[",
+        "\"log\":[{\"tick\":0,\"do\":\"x_ray\",\"of\":\"motor\"},",
+        1,
+    );
+    assert_ne!(old, text);
+    std::fs::write(&file, &old).expect("writes");
+    assert_eq!(code(&run(&["verify", &file])), 1);
+    let output = run(&["verify", &file, "--read"]);
+    assert_eq!(code(&output), 0, "{}", said(&output));
+    let told = String::from_utf8_lossy(&output.stdout).into_owned();
+    for part in [
+        "as version 0.0.7 wrote it",
+        "do: x_ray, of: motor",
+        "It was not worked out again",
+        "total ",
+    ] {
+        assert!(told.contains(part), "{part} in {told}");
+    }
+    let answers = json(&["verify", &file, "--read", "--json"]);
+    assert_eq!(answers[0]["engine"], "0.0.7");
+    let record: serde_json::Value = serde_json::from_str(&old).expect("JSON");
+    let displays = record["body"]["notebook"].as_array().expect("a list");
+    let shown: Vec<&str> = displays
+        .iter()
+        .filter_map(|note| note["entry"]["reading"]["display"].as_str())
+        .collect();
+    assert!(!shown.is_empty());
+    for display in shown {
+        assert!(told.contains(display), "{display} in {told}");
+    }
+    std::fs::write(&file, "{}").expect("writes");
+    assert_eq!(code(&run(&["verify", &file, "--read"])), 1);
+    assert_eq!(code(&run(&["verify", &file, "--read", "--without-key"])), 2);
+}
+
+#[test]
 fn a_file_of_one_record_a_line_is_read_line_by_line() {
     let folder = folder("lines");
     let lines: String = ["no_water", "hums_and_stands"]

@@ -7,6 +7,7 @@ use std::sync::LazyLock;
 use tubwright::assess::assessment_file::read_assessment;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;
+use tubwright::records::as_written::AsWritten;
 use tubwright::records::check::body_of;
 use tubwright::records::library::Library;
 use tubwright::records::record::Body;
@@ -186,6 +187,13 @@ pub fn all() -> Vec<Reader> {
             seeds: vec![record_text()],
             read: |bytes| named(Record::read("f.json", &text(bytes))),
             takes: |bytes| Record::read("f.json", &text(bytes)).is_ok(),
+        },
+        Reader {
+            name: "record of any engine, to be read",
+            slowness: 20,
+            seeds: vec![record_text()],
+            read: |bytes| named(AsWritten::read("f.json", &text(bytes), &LIBRARY)),
+            takes: |bytes| AsWritten::read("f.json", &text(bytes), &LIBRARY).is_ok(),
         },
         Reader {
             name: "records one a line",

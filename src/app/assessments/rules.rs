@@ -15,6 +15,9 @@ use crate::assess::assessment_file::CutFile;
 use crate::assess::assessment_file::VariantsFile;
 use crate::assess::decide;
 
+/// A spread that is shown as none, marks.
+const LEAST_SPREAD: f64 = 0.05;
+
 /// The rules.
 #[derive(Properties, PartialEq)]
 pub struct RulesProps {
@@ -140,7 +143,6 @@ fn Cut(props: &CutProps) -> Html {
             .on_change
             .reform(move |_: Event| CutFile::Judges(judges_from_text(&typed)))
     };
-    let (cut, se) = decide::cut(&props.cut);
     html! {
         <fieldset class="stack"><legend>{ "Cut" }</legend>
             <label class="choice"><input type="radio" name="cut" checked={!by_judges} onchange={to_fixed} /><span>{ "a fixed number of marks" }</span></label>
@@ -152,9 +154,31 @@ fn Cut(props: &CutProps) -> Html {
                 <label class="field"><span class="field__label">{ ASSESSMENT.label("pass.cut.judges") }</span>
                     <textarea id={id_of("pass.cut.judges")} value={(*typed).clone()} oninput={judges} placeholder="60, 65, 70, 55" />
                     <span class="field__hint">{ "For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between." }</span></label>
-                <p role="status">{ format!("Cut {cut:.1} marks; among the judges it is sure to about ±{:.1}.", 2.0 * se) }</p>
+                <p role="status">{ cut_words(&props.cut) }</p>
             }
         </fieldset>
+    }
+}
+
+/// Where the cut is, and how sure the judges are of it together.
+fn cut_words(rule: &CutFile) -> String {
+    let n_judges = match rule {
+        CutFile::Fixed(_) => 0,
+        CutFile::Judges(judges) => judges.len(),
+    };
+    let (cut, se) = decide::cut(rule);
+    match n_judges {
+        0 => "No judge has given marks yet.".to_owned(),
+        1 => format!(
+            "Cut {cut:.1} marks, of one judge: how sure it is can be told from two judges on."
+        ),
+        _ if 2.0 * se < LEAST_SPREAD => {
+            format!("Cut {cut:.1} marks; the judges agree, and so few alike tell of no spread.")
+        }
+        _ => format!(
+            "Cut {cut:.1} marks; among the judges it is sure to about ±{:.1}.",
+            2.0 * se
+        ),
     }
 }
 
@@ -184,6 +208,23 @@ fn judges_as_text(judges: &[Vec<f64>]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn one_judge_and_judges_who_agree_are_not_called_exact() {
+        let words = |judges: &[&[f64]]| {
+            let judges = judges.iter().map(|judge| judge.to_vec()).collect();
+            cut_words(&CutFile::Judges(judges))
+        };
+        assert_eq!(words(&[]), "No judge has given marks yet.");
+        let one = words(&[&[60.0, 66.0]]);
+        let agreed = words(&[&[60.0, 66.0], &[63.0, 63.0]]);
+        for said in [&one, &agreed] {
+            let is_exact = said.contains('±');
+            assert!(said.starts_with("Cut 63.0 marks") && !is_exact, "{said}");
+        }
+        assert!(one.contains("from two judges on"));
+        assert!(words(&[&[60.0], &[70.0]]).contains("±10.0"));
+    }
 
     #[test]
     fn judges_are_read_as_they_are_written_and_what_is_no_number_is_refused() {

@@ -1,5 +1,6 @@
 //! The review of a cohort: takes files in, has them checked in threads, and shows what they say.
 
+mod aside;
 mod checking;
 
 use std::collections::BTreeSet;
@@ -8,6 +9,7 @@ use web_sys::File;
 use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
+use crate::app::cohort::aside::Aside;
 use crate::app::cohort::decision;
 use crate::app::cohort::drop::Drop;
 use crate::app::cohort::erasing;
@@ -21,7 +23,6 @@ use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::kept_rulings::Rulings;
 use crate::app::cohort::known::Known;
 use crate::app::cohort::opened::Opened;
-use crate::app::cohort::replay;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::ruling_store;
 use crate::app::cohort::rulings;
@@ -31,8 +32,7 @@ use crate::app::cohort::shown;
 use crate::app::cohort::shown::Looks;
 use crate::app::cohort::source::Source;
 use crate::app::cohort::source::sources;
-use crate::app::replay::Replay;
-use crate::app::replay::Replayed;
+use crate::app::lost_points::Marked;
 use crate::app::shared::Shared;
 use crate::app::store::AcrossTabs;
 use crate::app::worker::Answer;
@@ -64,10 +64,16 @@ pub enum Msg {
     Show(usize),
     /// A person, a skill, a job, or back to all.
     Open(Option<Opened>),
-    /// A record's work.
+    /// A record's work, step by step.
     Replay(usize, usize),
-    /// It was run again.
-    Replayed(Option<Box<Replayed>>),
+    /// A record as it was written.
+    Read(usize, usize),
+    /// It is there, or why it is not.
+    Aside(Result<Aside, String>),
+    /// Back from it.
+    Back,
+    /// What explains a person's marks.
+    Marked(String, Vec<Marked>),
     /// A job is to be voided, or not after all.
     Void(Option<String>),
     /// Something about the rulings.
@@ -105,7 +111,9 @@ pub struct CohortScreen {
     told: Vec<String>,
     shown: usize,
     opened: Option<Opened>,
-    replayed: Option<Replayed>,
+    aside: Option<Aside>,
+    /// What explains the marks of the person that is opened.
+    marked: Vec<Marked>,
     voiding: Option<String>,
     drawn_ms: f64,
 }
@@ -137,7 +145,8 @@ impl Component for CohortScreen {
             told: Vec::new(),
             shown: 0,
             opened: None,
-            replayed: None,
+            aside: None,
+            marked: Vec::new(),
             voiding: None,
             drawn_ms: 0.0,
         }
@@ -175,9 +184,20 @@ impl Component for CohortScreen {
                 }
             }
             Msg::Show(tab) => self.shown = tab,
-            Msg::Open(opened) => self.opened = opened,
-            Msg::Replay(source, line) => self.replay(ctx, source, line),
-            Msg::Replayed(replayed) => self.replayed = replayed.map(|one| *one),
+            Msg::Open(opened) => {
+                self.opened = opened;
+                self.explain(ctx);
+            }
+            Msg::Replay(source, line) => self.set_aside(ctx, source, line, false),
+            Msg::Read(source, line) => self.set_aside(ctx, source, line, true),
+            Msg::Aside(Ok(aside)) => self.aside = Some(aside),
+            Msg::Aside(Err(why)) => self.told = vec![why],
+            Msg::Back => self.aside = None,
+            Msg::Marked(candidate, marked) => {
+                if self.opened == Some(Opened::Person(candidate)) {
+                    self.marked = marked;
+                }
+            }
             Msg::Void(job) => self.voiding = job,
             Msg::Rule(change) => {
                 let rules = change.rules();
@@ -209,9 +229,9 @@ impl Component for CohortScreen {
 
     fn view(&self, ctx: &Context<Self>) -> Html {
         let link = ctx.link();
-        if let Some(replayed) = &self.replayed {
+        if let Some(aside) = &self.aside {
             let back = self.opened.as_ref().map_or("Back", Opened::back);
-            return html! { <Replay replayed={replayed.clone()} {back} on_back={link.callback(|()| Msg::Replayed(None))} /> };
+            return aside.page(back, link.callback(|()| Msg::Back));
         }
         let on_save = link.callback(|()| Msg::Save("rulings"));
         let place = RulingPlace {
@@ -248,6 +268,7 @@ impl CohortScreen {
             told: &self.told,
             tab: self.shown,
             opened: self.opened.as_ref(),
+            marked: &self.marked,
             voiding: self.voiding.as_deref(),
             done: self.rounds.done(self.sources.len()),
             n_sources: self.sources.len(),
@@ -323,14 +344,5 @@ impl CohortScreen {
         let said = |cohort| decision::all(cohort, &self.rows, &self.rulings, self.known.files());
         self.decisions = Shared::new(cohort.as_ref().map(said).unwrap_or_default());
         self.cohort = cohort.map(Shared::new);
-    }
-
-    /// Runs a record again for its debrief.
-    fn replay(&self, ctx: &Context<Self>, source: usize, line: usize) {
-        let (source, against) = (self.sources[source].clone(), self.known.against());
-        ctx.link().send_future(async move {
-            let text = source.text().await.unwrap_or_default();
-            Msg::Replayed(replay::of_line(&source.name, &text, line, &against).map(Box::new))
-        });
     }
 }

@@ -1,5 +1,6 @@
 //! The threads that check: who does what, which text is next, and when a round is over.
 
+use crate::app::worker::Question;
 use crate::app::worker::Thread;
 
 /// What a thread does.
@@ -22,6 +23,16 @@ pub struct Task {
     pub source: usize,
     /// Logs are run again.
     pub replays: bool,
+}
+
+/// What a thread is asked first, to learn that it has started.
+pub fn hello() -> Question {
+    Question::Sift {
+        file: String::new(),
+        text: String::new(),
+        assessments: Vec::new(),
+        replays: false,
+    }
 }
 
 /// Which text is next: first every one is looked at, then those with records are run again.

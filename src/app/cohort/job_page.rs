@@ -64,7 +64,10 @@ fn numbers(line: &JobLine, rows: &[Row]) -> Html {
         rows.iter().filter_map(Row::attempt).map(number).collect()
     };
     let marks = spread(&of(|a| a.result.total)).map(marks_words);
-    let time = spread(&of(|a| a.result.minutes)).map(time_words);
+    let time = spread(&of(|a| a.result.minutes)).map(|time| {
+        let target = line.target_minutes.map(words::minutes);
+        words::beside(&time_words(time), target, line.time_to_target)
+    });
     html! {
         <dl class="facts">
             <dt>{ "People" }</dt><dd>{ line.n_people }</dd>
@@ -103,9 +106,10 @@ fn time_words(time: Spread) -> String {
 
 fn cost_words(line: &JobLine) -> String {
     let own = format!("{} on average", format::money(line.cost));
-    line.cost_to_target.map_or_else(
-        || format!("{own}; no target is known"),
-        |ratio| format!("{own}, {ratio:.2} of the target cost"),
+    words::beside(
+        &own,
+        line.target_cost.map(format::money),
+        line.cost_to_target,
     )
 }
 
@@ -134,7 +138,7 @@ fn table(props: &JobPageProps) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="People at this job, a table">
             <table class="table">
-                <thead><tr><th scope="col">{ "Person" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Score" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col" class="numbers">{ "Target cost" }</th><th scope="col">{ "Safety" }</th><th scope="col" class="no-print">{ "Step by step" }</th></tr></thead>
+                <thead><tr><th scope="col">{ "Person" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Score" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Target time" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col" class="numbers">{ "Target cost" }</th><th scope="col">{ "Safety" }</th><th scope="col" class="no-print">{ "Step by step" }</th></tr></thead>
                 <tbody>{ for props.rows.iter().map(|row| person(row, props)) }</tbody>
             </table>
         </div>
@@ -150,16 +154,17 @@ fn person(row: &Row, props: &JobPageProps) -> Html {
     let (at, name) = ((row.source, row.line), candidate.to_owned());
     let open = props.on_person.reform(move |_: MouseEvent| name.clone());
     let replay = props.on_replay.reform(move |_: MouseEvent| at);
-    let target = (result.target_cost > 0.0).then(|| format::money(result.target_cost));
+    let target = |known: Option<String>| known.unwrap_or_else(|| "–".to_owned());
     html! {
         <tr key={format!("{at:?}")}>
             <th scope="row">{ words::go(candidate, format!("{candidate}: the person’s page"), open) }</th>
             <td class="numbers">{ format!("{:.0}", result.total) }</td>
             <td class="numbers">{ result.graded() }</td>
             <td>{ words::ended(result) }</td>
-            <td class="numbers">{ format!("{:.0} min", result.minutes) }</td>
+            <td class="numbers">{ words::minutes(result.minutes) }</td>
+            <td class="numbers">{ target(result.target_minutes.map(words::minutes)) }</td>
             <td class="numbers">{ format::money(result.cost) }</td>
-            <td class="numbers">{ target.unwrap_or_else(|| "–".to_owned()) }</td>
+            <td class="numbers">{ target(words::target_cost(result)) }</td>
             <td>{ words::broken(result) }</td>
             <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {candidate}")} onclick={replay}>{ "Replay" }</button></td>
         </tr>

@@ -39,7 +39,7 @@ pub fn Jobs(props: &JobsProps) -> Html {
             if known > 0 { { map(&props.cohort) } } else { <p>{ "With fewer than ten people no number is given for a job: it would be noise." }</p> }
             <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs, a table">
                 <table class="table">
-                    <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col" class="numbers">{ "Mean score, 0 to 3" }</th><th scope="col">{ "Difficulty" }</th><th scope="col" class="numbers">{ "Tells people apart" }</th><th scope="col">{ "Fit" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost to target" }</th><th scope="col"><span class="visually-hidden">{ "Void" }</span></th></tr></thead>
+                    <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col" class="numbers">{ "Mean score, 0 to 3" }</th><th scope="col">{ "Difficulty" }</th><th scope="col" class="numbers">{ "Tells people apart" }</th><th scope="col">{ "Fit" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Time to target" }</th><th scope="col" class="numbers">{ "Cost to target" }</th><th scope="col"><span class="visually-hidden">{ "Void" }</span></th></tr></thead>
                     <tbody>{ for jobs.iter().map(|job| row(job, props)) }</tbody>
                 </table>
             </div>
@@ -64,6 +64,7 @@ fn row(job: &JobLine, props: &JobsProps) -> Html {
             <td class="numbers">{ job.discrimination.map_or_else(|| "–".to_owned(), |d| format!("{d:.2}")) }</td>
             <td>{ fit(job) }</td>
             <td class="numbers">{ format!("{:.0} min", job.minutes) }</td>
+            <td class="numbers">{ words::ratio(job.time_to_target) }</td>
             <td class="numbers">{ words::ratio(job.cost_to_target) }</td>
             <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ "void" }</button> }</td>
         </tr>

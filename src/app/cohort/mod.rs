@@ -1,6 +1,7 @@
 //! Many results together: taken in and checked in threads, then people, jobs, safety, and each
 //! person's work step by step.
 
+mod aside;
 mod decision;
 mod desk;
 mod drop;
@@ -28,6 +29,7 @@ mod shown;
 mod skill_page;
 mod source;
 mod words;
+mod written;
 
 pub use desk::CohortScreen;
 pub use received::ReceivedScreen;

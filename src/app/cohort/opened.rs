@@ -95,7 +95,10 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
             .files
             .iter()
             .find(|file| file.id == row.is.assessment)?;
-        Some((file.title.clone(), file.n_jobs()))
+        Some((
+            file.title.clone(),
+            decision::asked(row, looks.rulings, file),
+        ))
     });
     let counted = first(looks, |attempt| attempt.candidate == candidate);
     let marks: Vec<f64> = counted
@@ -105,7 +108,7 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
         .collect();
     let of_whom = candidate.to_owned();
     let skill = link.callback(move |skill| Msg::Open(Some(Opened::Skill(of_whom.clone(), skill))));
-    let of = decision::sat_by(candidate, looks.rows, looks.rulings);
+    let of = decision::sat_by(candidate, looks.rows);
     let ruling = of_candidate(looks.rulings, candidate, &of).cloned();
     let pauses = pauses(&rows, looks.files);
     html! {
@@ -114,6 +117,7 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
             skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
             decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
             {ruling} on_skill={skill} on_replay={link.callback(|(source, line)| Msg::Replay(source, line))}
+            on_read={link.callback(|(source, line)| Msg::Read(source, line))} lost={looks.marked.to_vec()}
             on_rule={link.callback(move |ruling: Ruling| Msg::Rule(Change::Made(ruling.within(&of))))} on_back={link.callback(|()| Msg::Open(None))} />
         { pauses }
         </>

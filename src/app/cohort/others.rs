@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::app::cohort::rows::Refused;
 use crate::bench::safety;
 use crate::records::cohort::lines::ConfusedLine;
 use crate::records::cohort::lines::SafetyLine;
@@ -51,8 +52,12 @@ fn bar(n: usize, most: usize) -> Html {
     html! { <svg class="me__bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true"><rect class="me__bar-known" x="0" y="2" {width} height="6" /></svg> }
 }
 
-/// What was not accepted, and rows with a gap.
-pub fn refused_list(refused: &[(String, String)], broken: &[String]) -> Html {
+/// What was not accepted, each with a way to read it as it was written, and rows with a gap.
+pub fn refused_list(
+    refused: &[Refused],
+    broken: &[String],
+    on_read: &Callback<(usize, usize)>,
+) -> Html {
     const MOST: usize = 200;
     html! {
         <>
@@ -62,11 +67,26 @@ pub fn refused_list(refused: &[(String, String)], broken: &[String]) -> Html {
             }
             if refused.is_empty() { <p>{ "Every record is accepted as far as it was looked at." }</p> } else {
                 <div class="table__wrap" tabindex="0" role="region" aria-label="Not accepted, a table">
-                    <table class="table"><thead><tr><th scope="col">{ "Record" }</th><th scope="col">{ "First difference" }</th></tr></thead>
-                    <tbody>{ for refused.iter().take(MOST).map(|(who, why)| html! { <tr><th scope="row"><bdi>{ who }</bdi></th><td>{ why }</td></tr> }) }</tbody></table>
+                    <table class="table"><thead><tr><th scope="col">{ "Record" }</th><th scope="col">{ "First difference" }</th><th scope="col" class="no-print">{ "As written" }</th></tr></thead>
+                    <tbody>{ for refused.iter().take(MOST).map(|one| refused_row(one, on_read)) }</tbody></table>
                 </div>
             }
             if refused.len() > MOST { <p>{ format!("And {} more.", refused.len() - MOST) }</p> }
         </>
+    }
+}
+
+fn refused_row(one: &Refused, on_read: &Callback<(usize, usize)>) -> Html {
+    let label = if one.who.is_empty() {
+        "Read this record as it was written".to_owned()
+    } else {
+        format!("Read {} as it was written", one.who)
+    };
+    let read = |at: (usize, usize)| {
+        let onclick = on_read.reform(move |_: MouseEvent| at);
+        html! { <button type="button" class="button button--small" aria-label={label} {onclick}>{ "Read" }</button> }
+    };
+    html! {
+        <tr><th scope="row"><bdi>{ &one.who }</bdi></th><td>{ &one.why }</td><td class="no-print">{ for one.read.map(read) }</td></tr>
     }
 }

@@ -80,6 +80,7 @@ pub fn People(props: &PeopleProps) -> Html {
                     <th scope="col">{ "Put right" }</th>
                     { sort(By::Critical, "Critical") }
                     <th scope="col">{ "On site" }</th>
+                    <th scope="col">{ "Time to target" }</th>
                     <th scope="col">{ "Cost to target" }</th>
                     { for cohort.skills.iter().map(|skill| html! { <th scope="col">{ format::sentence(skill) }</th> }) }
                 </tr></thead>
@@ -125,6 +126,7 @@ fn row(line: &PersonLine, decision: Option<&String>, at: usize, props: &PeoplePr
             <td class="numbers">{ format!("{} of {}", line.n_fixed, line.n_jobs) }</td>
             <td class="numbers">{ line.n_critical }</td>
             <td class="numbers">{ format!("{:.0} min", line.minutes) }</td>
+            <td class="numbers">{ words::ratio(line.time_to_target) }</td>
             <td class="numbers">{ words::ratio(line.cost_to_target) }</td>
             { for skills.map(|(skill, shown)| cell(&line.candidate, skill, shown, &props.on_open)) }
         </tr>

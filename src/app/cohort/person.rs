@@ -10,6 +10,8 @@ use crate::app::cohort::rulings::Rule;
 use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::hooks::focus_on;
+use crate::app::lost_points::LostPoints;
+use crate::app::lost_points::Marked;
 use crate::app::proves::Proves;
 use crate::assess::decide::Decided;
 use crate::records::check::SealState;
@@ -33,14 +35,18 @@ pub struct PersonProps {
     pub marks: Vec<f64>,
     /// The decision by the rules.
     pub decided: Option<Decided>,
-    /// The assessment that was sat, and how many jobs it asks for.
+    /// The assessment that was sat, and how many of its jobs count: voided ones are asked of nobody.
     pub sat: Option<(String, usize)>,
+    /// What explains the marks.
+    pub lost: Vec<Marked>,
     /// The ruling that holds instead.
     pub ruling: Option<Ruling>,
     /// Opens the jobs behind a skill.
     pub on_skill: Callback<String>,
     /// Replays a record.
     pub on_replay: Callback<(usize, usize)>,
+    /// Opens a record as it was written.
+    pub on_read: Callback<(usize, usize)>,
     /// A ruling was made.
     pub on_rule: Callback<Ruling>,
     /// Back to all.
@@ -82,6 +88,7 @@ pub fn Person(props: &PersonProps) -> Html {
             { decided(props) }
             if let Some(line) = &props.line { { summary(line, props) } }
             { table(props) }
+            <LostPoints jobs={props.lost.clone()} />
             <Proves n_jobs={props.sat.as_ref().map_or(props.marks.len(), |(_, n_jobs)| *n_jobs)} marks={props.marks.clone()}
                 computed={format!("this sheet was made on {}.", format::date(js_sys::Date::now() / 86_400_000.0))} />
         </article>
@@ -96,7 +103,7 @@ fn sat(props: &PersonProps) -> String {
         .and_then(|row| row.is.started.get(..10))
         .unwrap_or("an unknown day");
     let what = match (&props.sat, row) {
-        (Some((title, n_jobs)), _) => format!("{title}, {n_jobs} jobs"),
+        (Some((title, n_jobs)), _) => format!("{title}, {n_jobs} jobs that count"),
         (None, Some(row)) => format!("assessment {}, whose file is not here", row.is.assessment),
         (None, None) => "Practice, of no assessment".to_owned(),
     };
@@ -136,7 +143,9 @@ fn summary(line: &PersonLine, props: &PersonProps) -> Html {
     html! {
         <dl class="facts">
             <dt>{ "Ability" }</dt><dd>{ format!("{:+.2}, sure to about ±{:.2}; 0 is the middle of these people", line.ability.value, 2.0 * line.ability.se) }</dd>
-            <dt>{ "Jobs" }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average, {:.0} min on site each", line.n_jobs, line.n_fixed, line.marks, line.minutes) }</dd>
+            <dt>{ "Jobs" }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average", line.n_jobs, line.n_fixed, line.marks) }</dd>
+            <dt>{ "On site" }</dt><dd>{ words::beside(&format!("{} each", words::minutes(line.minutes)), line.target_minutes.map(words::minutes), line.time_to_target) }</dd>
+            <dt>{ "Cost" }</dt><dd>{ words::beside(&format!("{} each", format::money(line.cost)), line.target_cost.map(format::money), line.cost_to_target) }</dd>
             <dt>{ "Safety" }</dt><dd>{ format!("{} rules broken, {} of them critical", line.n_safety, line.n_critical) }</dd>
             if line.is_unusual { <dt>{ "Pattern" }</dt><dd>{ "unusual: right on hard jobs and wrong on easy ones; look at the records" }</dd> }
             <dt>{ "Skills" }</dt><dd><ul class="row">{ for shown.map(skill) }</ul></dd>
@@ -148,7 +157,7 @@ fn table(props: &PersonProps) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label="Records, a table">
             <table class="table">
-                <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col">{ "Safety" }</th><th scope="col">{ "Began, by their clock" }</th><th scope="col" class="numbers">{ "Page left" }</th><th scope="col">{ "Checked" }</th></tr></thead>
+                <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col">{ "Safety" }</th><th scope="col">{ "Began, by their clock" }</th><th scope="col" class="numbers">{ "Page left" }</th><th scope="col">{ "Checked" }</th><th scope="col" class="no-print">{ "As written" }</th></tr></thead>
                 <tbody>{ for props.rows.iter().map(|row| line(row, props)) }</tbody>
             </table>
         </div>
@@ -162,16 +171,24 @@ fn line(row: &Row, props: &PersonProps) -> Html {
     let result = &attempt.result;
     let title = words::title_of(&attempt.job);
     let at = (row.source, row.line);
-    let onclick = props.on_replay.reform(move |_: MouseEvent| at);
+    let read = props.on_read.reform(move |_: MouseEvent| at);
+    let (label, onclick) = if row.is_foreign() {
+        (format!("Read {title}"), read.clone())
+    } else {
+        let replay = props.on_replay.reform(move |_: MouseEvent| at);
+        (format!("Replay {title}"), replay)
+    };
     html! {
         <tr key={format!("{at:?}")}>
-            <th scope="row">{ words::go(title, format!("Replay {title}"), onclick) }</th>
+            <th scope="row">{ words::go(title, label, onclick) }</th>
             <td class="numbers">{ format!("{:.0}", result.total) }</td><td>{ words::ended(result) }</td>
-            <td class="numbers">{ format!("{:.0} min", result.minutes) }</td><td class="numbers">{ format::money(result.cost) }</td>
+            <td class="numbers">{ words::of_target(&words::minutes(result.minutes), result.target_minutes.map(words::minutes)) }</td>
+            <td class="numbers">{ words::of_target(&format::money(result.cost), words::target_cost(result)) }</td>
             <td>{ words::broken(result) }</td>
             <td class="numbers">{ row.is.started.get(..16).unwrap_or("–").replace('T', " ") }</td>
             <td class="numbers">{ row.is.n_away }</td>
             <td>{ checked(row) }</td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Read {title} as it was written")} onclick={read}>{ "Read" }</button></td>
         </tr>
     }
 }

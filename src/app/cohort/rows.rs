@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 
 use crate::records::chain;
 use crate::records::chain::Erased;
+use crate::records::check::ENGINE;
 use crate::records::cohort::Attempt;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::is_void;
@@ -30,6 +31,27 @@ impl Row {
     pub fn attempt(&self) -> Option<&Attempt> {
         self.is.attempt.as_ref()
     }
+
+    /// Another engine wrote it: it can be read here, not run again.
+    pub fn is_foreign(&self) -> bool {
+        self.can_be_read() && self.is.engine != ENGINE
+    }
+
+    /// It is a record of some engine, whatever else is wrong with it.
+    pub fn can_be_read(&self) -> bool {
+        !self.is.engine.is_empty()
+    }
+}
+
+/// A record that is not accepted.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Refused {
+    /// Whose, and which job; empty where it cannot be read.
+    pub who: String,
+    /// The first thing that does not hold.
+    pub why: String,
+    /// Where it can be read as it was written; none for what is no record.
+    pub read: Option<(usize, usize)>,
 }
 
 /// All of them.
@@ -116,7 +138,7 @@ impl Rows {
     }
 
     /// Files in which something does not hold: where, and what.
-    pub fn refused(&self) -> Vec<(String, String)> {
+    pub fn refused(&self) -> Vec<Refused> {
         let one = |row: &Row| {
             let why = row.is.difference.clone()?;
             let who = row
@@ -124,7 +146,8 @@ impl Rows {
                 .attempt
                 .as_ref()
                 .map_or_else(String::new, |a| format!("{}, {}", a.candidate, a.job));
-            Some((who, why))
+            let read = row.can_be_read().then_some((row.source, row.line));
+            Some(Refused { who, why, read })
         };
         self.all().filter_map(one).collect()
     }
@@ -209,6 +232,23 @@ mod tests {
         (gone.attempt, gone.place) = (None, 0);
         rows.put(1, vec![gone], false);
         assert!(rows.broken().is_empty(), "{:?}", rows.broken());
+    }
+
+    #[test]
+    fn what_another_engine_wrote_is_offered_to_be_read_and_what_is_no_record_is_not() {
+        let mut old = sifted("c-1", "j1", 1, [1, 1, 2]);
+        old.engine = "0.0.7".to_owned();
+        old.difference = Some("engine 0.0.7 wrote it".to_owned());
+        let mut own = sifted("c-2", "j1", 1, [3, 3, 4]);
+        own.engine = ENGINE.to_owned();
+        let mut none = sifted("c-3", "j1", 1, [5, 5, 6]);
+        none.difference = Some("not JSON".to_owned());
+        let mut rows = Rows::default();
+        rows.put(3, vec![old, own, none], true);
+        let foreign: Vec<bool> = rows.all().map(Row::is_foreign).collect();
+        assert_eq!(foreign, [true, false, false]);
+        let read: Vec<_> = rows.refused().into_iter().map(|one| one.read).collect();
+        assert_eq!(read, [Some((3, 0)), None]);
     }
 
     #[test]

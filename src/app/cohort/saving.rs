@@ -32,7 +32,7 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
                 .rows
                 .refused()
                 .into_iter()
-                .map(|(who, why)| [who, why])
+                .map(|one| [one.who, one.why])
                 .collect();
             let parts = [
                 ("cohort", serde_json::to_string(&**cohort)),

@@ -16,10 +16,12 @@ use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::opened::Opened;
 use crate::app::cohort::others;
 use crate::app::cohort::people::People;
+use crate::app::cohort::rows::Refused;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::rulings;
 use crate::app::cohort::rulings::Rule;
 use crate::app::cohort::words;
+use crate::app::lost_points::Marked;
 use crate::app::shared::Shared;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::records::cohort::lines::Cohort;
@@ -44,6 +46,8 @@ pub struct Looks<'a> {
     pub tab: usize,
     /// What is opened.
     pub opened: Option<&'a Opened>,
+    /// What explains the marks of the person that is opened.
+    pub marked: &'a [Marked],
     /// A job that may be voided.
     pub voiding: Option<&'a str>,
     /// Texts looked at, and texts run again.
@@ -147,10 +151,14 @@ fn reliability(looks: &Looks<'_>) -> Html {
     if cohort.n_repeats > 0 { { format!(" {} later attempts at the same job do not count.", cohort.n_repeats) } }</p> }
 }
 
-fn tab(looks: &Looks<'_>, refused: &[(String, String)], link: &Link) -> Html {
+fn tab(looks: &Looks<'_>, refused: &[Refused], link: &Link) -> Html {
     let Some(cohort) = looks.cohort.filter(|_| looks.tab < 4) else {
         return match looks.tab {
-            4 => others::refused_list(refused, &looks.rows.broken()),
+            4 => others::refused_list(
+                refused,
+                &looks.rows.broken(),
+                &link.callback(|(source, line)| Msg::Read(source, line)),
+            ),
             5 => rulings::list(
                 looks.rulings,
                 looks.files,

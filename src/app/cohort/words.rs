@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::app::format;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::bench::safety;
 use crate::records::result::JobResult;
@@ -63,6 +64,32 @@ pub fn go(words: &str, label: String, onclick: Callback<MouseEvent>) -> Html {
     }
 }
 
+/// What was taken with its target behind it, such as `52 min, target 45 min`.
+pub fn of_target(taken: &str, target: Option<String>) -> String {
+    target.map_or_else(
+        || format!("{taken}, no target known"),
+        |target| format!("{taken}, target {target}"),
+    )
+}
+
+/// What was taken on average, its target, and the one over the other.
+pub fn beside(taken: &str, target: Option<String>, ratio: Option<f64>) -> String {
+    target.zip(ratio).map_or_else(
+        || format!("{taken}; no target is known"),
+        |(target, ratio)| format!("{taken}; target {target}, {ratio:.2} times as much"),
+    )
+}
+
+/// Minutes, such as `52 min`.
+pub fn minutes(minutes: f64) -> String {
+    format!("{minutes:.0} min")
+}
+
+/// What one job's target cost is, where one is known.
+pub fn target_cost(result: &JobResult) -> Option<String> {
+    (result.target_cost > 0.0).then(|| format::money(result.target_cost))
+}
+
 /// A ratio, such as `1.20`; a dash where none is known.
 pub fn ratio(ratio: Option<f64>) -> String {
     ratio.map_or_else(|| "–".to_owned(), |ratio| format!("{ratio:.2}"))
@@ -76,15 +103,7 @@ mod tests {
     fn a_record_is_put_in_words_and_unknown_names_stay_as_they_are() {
         let mut result = JobResult {
             ending: "closed".to_owned(),
-            fixed: false,
-            safe: true,
-            total: 50.0,
-            parts: Vec::new(),
-            cost: 1.0,
-            target_cost: 1.0,
-            minutes: 1.0,
-            safety: Vec::new(),
-            stated: Vec::new(),
+            ..JobResult::nothing()
         };
         assert_eq!(
             (ended(&result), broken(&result).as_str()),
@@ -101,5 +120,20 @@ mod tests {
         assert_eq!(title_of("no_water"), "No water comes in");
         assert_eq!(title_of("nowhere"), "nowhere");
         assert_eq!(ratio(None), "–");
+        assert_eq!(target_cost(&result), None);
+    }
+
+    #[test]
+    fn time_and_cost_stand_beside_their_target_where_one_is_known() {
+        assert_eq!(
+            of_target("52 min", Some(minutes(45.0))),
+            "52 min, target 45 min"
+        );
+        assert_eq!(of_target("52 min", None), "52 min, no target known");
+        assert_eq!(
+            beside("52 min", Some(minutes(45.0)), Some(1.156)),
+            "52 min; target 45 min, 1.16 times as much"
+        );
+        assert_eq!(beside("52 min", None, None), "52 min; no target is known");
     }
 }

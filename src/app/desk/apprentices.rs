@@ -159,16 +159,7 @@ mod tests {
 
     #[test]
     fn rules_that_were_broken_are_told_whatever_their_weight() {
-        let run = |is_unsafe, is_risky| Run {
-            is_fixed: true,
-            cost: 1.0,
-            material: 0.0,
-            minutes: 1.0,
-            n_findings: 1,
-            is_unsafe,
-            is_risky,
-            is_careless: false,
-        };
+        let run = |is_unsafe, is_risky| Run::made_up(is_unsafe, is_risky, false);
         let told = |runs: &[Run]| broken(&fared(Kind::Novice, runs));
         let all = [run(false, true), run(true, true), run(false, false)];
         assert_eq!(told(&all), "critical in 1, major in 2");

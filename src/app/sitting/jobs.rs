@@ -6,6 +6,7 @@ use std::cell::OnceCell;
 use std::rc::Rc;
 use std::sync::Arc;
 
+use crate::app::lost_points::Marked;
 use crate::app::sitting::running;
 use crate::app::sitting::running::Running;
 use crate::app::sitting::worth;
@@ -15,6 +16,7 @@ use crate::app::store::Store;
 use crate::app::worker::Worked;
 use crate::assess::date;
 use crate::assess::draw::Drawn;
+use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
 use crate::expert::Reckoning;
@@ -112,6 +114,24 @@ pub fn find(id: &str) -> Option<(Arc<Scenario>, u64)> {
     Some((Arc::new(scenario), own.seed))
 }
 
+/// The jobs handed in, each with what is needed to explain its marks.
+pub fn marked(now: &Running) -> Vec<Marked> {
+    let drawn = drawn(now);
+    let records = now.sitting.records.iter();
+    let one = |record: &Record| {
+        let body = &record.body;
+        let is_it = |one: &Drawn| one.job == body.job && one.seed == body.seed;
+        let at = drawn.iter().position(is_it)?;
+        Some(Marked {
+            name: format!("Job {}", at + 1),
+            worked: worked_of(at, &drawn[at], body.log.clone()),
+            result: body.counted(),
+            judged: body.judged.is_some(),
+        })
+    };
+    records.filter_map(one).collect()
+}
+
 /// How far each job has got, in order: not opened, begun, or handed over.
 pub async fn progress(n_jobs: usize) -> Vec<Option<SavedJob>> {
     let store = Store::open().await;
@@ -189,14 +209,18 @@ async fn hand_in_once() -> Result<(), StorageError> {
 fn worked(now: &Running, saved: &[Option<SavedJob>]) -> Vec<Option<Worked>> {
     let one = |(at, drawn): (usize, &Drawn)| {
         let saved = saved.get(at)?.as_ref()?;
-        (!saved.log.is_empty()).then(|| Worked {
-            job: name(at as u32 + 1),
-            letters: Some(share::to_letters(&drawn.file)),
-            seed: drawn.seed,
-            log: saved.log.clone(),
-        })
+        (!saved.log.is_empty()).then(|| worked_of(at, drawn, saved.log.clone()))
     };
     drawn(now).iter().enumerate().map(one).collect()
+}
+
+fn worked_of(at: usize, drawn: &Drawn, log: Vec<Entry>) -> Worked {
+    Worked {
+        job: name(at as u32 + 1),
+        letters: Some(share::to_letters(&drawn.file)),
+        seed: drawn.seed,
+        log,
+    }
 }
 
 /// Records in a row, one for each job that was opened and worked on.

@@ -7,15 +7,19 @@ use yew::prelude::*;
 use crate::app::desk::QrCode;
 use crate::app::hand_over;
 use crate::app::hooks::go_to;
+use crate::app::lost_points::LostPoints;
 use crate::app::outbox;
 use crate::app::proves::Proves;
 use crate::app::route::Route;
+use crate::app::sitting::jobs;
 use crate::app::sitting::mark_sheet::MarkSheet;
 use crate::app::sitting::mark_sheet::decided;
 use crate::app::sitting::mark_sheet::verdict;
 use crate::app::sitting::running;
 use crate::app::sitting::start::kept_for;
+use crate::app::sitting::worth;
 use crate::app::training_system;
+use crate::app::worker::Worked;
 use crate::assess::decide::Decided;
 use crate::records::record::Record;
 use crate::records::slip;
@@ -32,6 +36,11 @@ pub struct ResultProps {
 pub fn ResultScreen(props: &ResultProps) -> Html {
     let told = use_state_eq(|| "");
     let sure = use_state_eq(|| false);
+    let known = use_callback((), |worked: Worked, ()| worth::known(&worked));
+    let n_records = running::with(|now| now.sitting.records.len());
+    let marked = use_memo(n_records, |_| {
+        running::with(jobs::marked).unwrap_or_default()
+    });
     let Some((own, assessment)) =
         running::with(|now| (now.sitting.clone(), now.assessment.clone()))
     else {
@@ -95,6 +104,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
                 { codes(&own.records) }
             </section>
             <MarkSheet file={file.clone()} records={own.records.clone()} />
+            <LostPoints jobs={(*marked).clone()} {known} />
             <Proves n_jobs={file.n_jobs()} marks={own.records.iter().map(|record| record.body.counted().total).collect::<Vec<_>>()}
                 computed="your instructor’s copy computes it again and decides." />
             if let Some(line) = kept_for(&file) { <p>{ line }</p> }

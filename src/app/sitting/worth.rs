@@ -2,6 +2,7 @@
 //! when a job is handed over. Handing in waits for what is still missing.
 
 use std::cell::RefCell;
+use std::task::Poll;
 
 use gloo::timers::callback::Timeout;
 use js_sys::Function;
@@ -52,18 +53,27 @@ pub fn want(worked: &Worked) {
 pub async fn of(worked: &Worked) -> Option<Reckoning> {
     want(worked);
     loop {
-        let came = JOBS.with_borrow(|jobs| {
-            let (_, came) = jobs.iter().find(|(known, _)| known == worked)?;
-            match came {
-                Came::Waiting => None,
-                Came::Told(reckoning) => Some(Some(reckoning.clone())),
-                Came::Never => Some(None),
-            }
-        });
-        if let Some(came) = came {
+        if let Poll::Ready(came) = JOBS.with_borrow(|jobs| settled(jobs, worked)) {
             return came;
         }
         changed().await;
+    }
+}
+
+/// What the decisions of a job were worth, where that is known already.
+pub fn known(worked: &Worked) -> Option<Reckoning> {
+    match JOBS.with_borrow(|jobs| settled(jobs, worked)) {
+        Poll::Ready(came) => came,
+        Poll::Pending => None,
+    }
+}
+
+/// What came of a job. One that was forgotten meanwhile is never known.
+fn settled(jobs: &[(Worked, Came)], worked: &Worked) -> Poll<Option<Reckoning>> {
+    match jobs.iter().find(|(known, _)| known == worked) {
+        Some((_, Came::Waiting)) => Poll::Pending,
+        Some((_, Came::Told(reckoning))) => Poll::Ready(Some(reckoning.clone())),
+        Some((_, Came::Never)) | None => Poll::Ready(None),
     }
 }
 
@@ -117,4 +127,30 @@ fn settle(worked: &Worked, came: Came) {
     });
     wake();
     next();
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn job(seed: u64) -> Worked {
+        Worked {
+            seed,
+            ..Worked::default()
+        }
+    }
+
+    #[test]
+    fn a_job_that_was_forgotten_is_waited_for_no_more() {
+        let jobs = [
+            (job(1), Came::Waiting),
+            (job(2), Came::Told(Reckoning::default())),
+            (job(3), Came::Never),
+        ];
+        let known = Some(Reckoning::default());
+        assert_eq!(settled(&jobs, &job(1)), Poll::Pending);
+        assert_eq!(settled(&jobs, &job(2)), Poll::Ready(known));
+        assert_eq!(settled(&jobs, &job(3)), Poll::Ready(None));
+        assert_eq!(settled(&[], &job(1)), Poll::Ready(None), "another sits");
+    }
 }

@@ -9,8 +9,9 @@ A FILE is a record, several of them one a line, or a folder of such files ending
 with what the record shows; the first difference is named. A candidate's records of one assessment
 must be one unbroken row. Records of an assessment need its file
 and its key to be accepted. A key is 64 hexadecimal digits in a file, kept by the instructor.
+A record of another engine cannot be run again by this one; --read tells it as it was written.
 
-Exit codes: 0 every record is accepted; 1 one is not; 2 wrong usage or input.";
+Exit codes: 0 every record is accepted, or could be read; 1 one is not, or could not; 2 wrong usage or input.";
 
 pub(super) const COHORT_HELP: &str = "\
 A FILE is a record, several of them one a line, or a folder of such files. Links and seals are checked, logs are
@@ -36,6 +37,10 @@ pub struct VerifyArgs {
     /// Accept records of an assessment without looking at their seals.
     #[arg(long, conflicts_with = "key")]
     pub without_key: bool,
+    /// Tell each record as it was written, of any engine: who, when, each act with what was shown, the
+    /// result. Nothing is checked or worked out again.
+    #[arg(long, conflicts_with_all = ["key", "assessment", "without_key"])]
+    pub read: bool,
     /// Answer as JSON.
     #[arg(long)]
     pub json: bool,

@@ -67,14 +67,6 @@ mod tests {
             job: "j1".to_owned(),
             skills: Vec::new(),
             result: JobResult {
-                ending: "closed".to_owned(),
-                fixed: true,
-                safe: true,
-                total: 50.0,
-                parts: Vec::new(),
-                cost: 1.0,
-                target_cost: 1.0,
-                minutes: 1.0,
                 safety: rules
                     .iter()
                     .map(|rule| SafetyResult {
@@ -84,6 +76,7 @@ mod tests {
                     })
                     .collect(),
                 stated: vec![stated.to_owned()],
+                ..JobResult::nothing()
             },
             truth: vec![truth.to_owned()],
         }

@@ -53,6 +53,14 @@ pub struct PersonLine {
     pub n_safety: usize,
     /// Mean time, min.
     pub minutes: f64,
+    /// Mean target time, min; none where none is known.
+    pub target_minutes: Option<f64>,
+    /// Time over target time, all jobs together; none where no target is known.
+    pub time_to_target: Option<f64>,
+    /// Mean cost, money unit.
+    pub cost: f64,
+    /// Mean target cost, money unit; none where none is known.
+    pub target_cost: Option<f64>,
     /// Cost over target cost, all jobs together; none where no target is known.
     pub cost_to_target: Option<f64>,
     /// Each skill of the cohort.
@@ -80,8 +88,14 @@ pub struct JobLine {
     pub outfit: Option<f64>,
     /// Mean time, min.
     pub minutes: f64,
+    /// Mean target time, min; none where none is known.
+    pub target_minutes: Option<f64>,
+    /// Time over target time; none where no target is known.
+    pub time_to_target: Option<f64>,
     /// Mean cost, money unit.
     pub cost: f64,
+    /// Mean target cost, money unit; none where none is known.
+    pub target_cost: Option<f64>,
     /// Cost over target cost; none where no target is known.
     pub cost_to_target: Option<f64>,
 }

@@ -8,6 +8,7 @@ pub mod kinds; // safety rules broken and faults confused, counted
 pub mod lines; // the answer: people, jobs, safety, faults confused
 pub mod spread; // how far numbers lie apart
 pub mod tables; // the same for a spreadsheet
+pub mod targets; // time and cost beside what a skilled technician needs
 
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
@@ -21,6 +22,8 @@ use crate::records::cohort::lines::Measured;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Reliability;
 use crate::records::cohort::lines::Shown;
+use crate::records::cohort::targets::cost;
+use crate::records::cohort::targets::time;
 use crate::records::measurement::ability;
 use crate::records::measurement::ability::Estimate;
 use crate::records::measurement::calibration::Calibration;
@@ -187,6 +190,7 @@ fn people(
         let scores = responses.person(person);
         let fit = person_fit(&calibration.items, scores, abilities[person].value);
         let broken = || own.iter().flat_map(|result| result.safety.iter());
+        let (time, cost) = (time(&own), cost(&own));
         PersonLine {
             candidate: sheet.people[person].to_owned(),
             n_jobs: own.len(),
@@ -196,8 +200,12 @@ fn people(
             n_fixed: own.iter().filter(|r| r.fixed).count(),
             n_critical: broken().filter(|s| s.severity == "critical").count(),
             n_safety: broken().count(),
-            minutes: mean(own.iter().map(|r| r.minutes)),
-            cost_to_target: cost_to_target(&own),
+            minutes: time.taken,
+            target_minutes: time.target,
+            time_to_target: time.ratio,
+            cost: cost.taken,
+            target_cost: cost.target,
+            cost_to_target: cost.ratio,
             skills: sheet.skills.iter().map(shown).collect(),
         }
     };
@@ -223,6 +231,7 @@ fn jobs(
             se: calibration.difficulty_se(job),
         };
         let difficulty = is_enough.then(|| on_logits(calibration, difficulty));
+        let (time, cost) = (time(&own), cost(&own));
         JobLine {
             job: sheet.jobs[job].to_owned(),
             n_people: own.len(),
@@ -234,9 +243,12 @@ fn jobs(
             discrimination: is_enough.then(|| discrimination(responses, job)).flatten(),
             infit: is_enough.then_some(fit[job].infit),
             outfit: is_enough.then_some(fit[job].outfit),
-            minutes: mean(own.iter().map(|r| r.minutes)),
-            cost: mean(own.iter().map(|r| r.cost)),
-            cost_to_target: cost_to_target(&own),
+            minutes: time.taken,
+            target_minutes: time.target,
+            time_to_target: time.ratio,
+            cost: cost.taken,
+            target_cost: cost.target,
+            cost_to_target: cost.ratio,
         }
     };
     (0..sheet.jobs.len()).map(line).collect()
@@ -268,12 +280,6 @@ fn discrimination(responses: &Responses, job: usize) -> Option<f64> {
         yy += (b - y) * (b - y);
     }
     (xx > 0.0 && yy > 0.0).then(|| xy / (xx * yy).sqrt())
-}
-
-fn cost_to_target(results: &[&JobResult]) -> Option<f64> {
-    let known = || results.iter().filter(|r| r.target_cost > 0.0);
-    let target: f64 = known().map(|r| r.target_cost).sum();
-    (target > 0.0).then(|| known().map(|r| r.cost).sum::<f64>() / target)
 }
 
 fn mean(numbers: impl Iterator<Item = f64>) -> f64 {

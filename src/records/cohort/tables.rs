@@ -19,6 +19,10 @@ pub fn people(cohort: &Cohort) -> String {
         "critical",
         "safety",
         "minutes",
+        "target_minutes",
+        "time_to_target",
+        "cost",
+        "target_cost",
         "cost_to_target",
     ];
     let skills = cohort.skills.iter().map(|skill| Cell::from(skill.as_str()));
@@ -39,6 +43,10 @@ pub fn people(cohort: &Cohort) -> String {
             Cell::Count(line.n_critical),
             Cell::Count(line.n_safety),
             Cell::Number(Some(line.minutes), 1),
+            Cell::Number(line.target_minutes, 1),
+            Cell::Number(line.time_to_target, 3),
+            Cell::Number(Some(line.cost), 1),
+            Cell::Number(line.target_cost, 1),
             Cell::Number(line.cost_to_target, 3),
         ];
         table.row(cells.into_iter().chain(skills));
@@ -60,7 +68,10 @@ pub fn jobs(cohort: &Cohort) -> String {
         "infit",
         "outfit",
         "minutes",
+        "target_minutes",
+        "time_to_target",
         "cost",
+        "target_cost",
         "cost_to_target",
     ];
     table.row(head.map(Cell::from));
@@ -76,7 +87,10 @@ pub fn jobs(cohort: &Cohort) -> String {
             Cell::Number(line.infit, 3),
             Cell::Number(line.outfit, 3),
             Cell::Number(Some(line.minutes), 1),
+            Cell::Number(line.target_minutes, 1),
+            Cell::Number(line.time_to_target, 3),
             Cell::Number(Some(line.cost), 1),
+            Cell::Number(line.target_cost, 1),
             Cell::Number(line.cost_to_target, 3),
         ]);
     }

@@ -100,6 +100,13 @@ export async function an_assessment_is_made_sat_reloaded_and_handed_in_sealed({ 
   await page.getByRole("heading", { name: /^Result: Autumn/ }).waitFor();
   await page.getByText("sealed with the start code").waitFor();
   await page.getByText(/Reliability of 2 jobs: at least 0\.26/).waitFor();
+  // Each point that is missing has its step and its reason, of both jobs.
+  await page.getByRole("heading", { name: "Where points were lost" }).waitFor();
+  for (const place of [1, 2]) {
+    const lost = page.getByRole("region", { name: `Job ${place}: where points were lost, a table` });
+    await lost.waitFor({ timeout: 120_000 });
+    await lost.getByRole("row", { name: /^Diagnosis −\d/ }).first().waitFor();
+  }
   await person.accessible();
   await person.fits();
   const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);

@@ -2,6 +2,7 @@
 // and saved. The records are played by the program itself, one a file and many in an archive.
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -23,18 +24,47 @@ function played() {
   return readdirSync(join(folder, "in")).map((name) => ({ name, mimeType: "application/json", buffer: readFileSync(join(folder, "in", name)) }));
 }
 
+/** The same record as an older version would have written it for somebody, whole in itself. */
+function older(file, candidate) {
+  const text = file.buffer.toString();
+  const [start, end] = [text.indexOf('"body":') + '"body":'.length, text.lastIndexOf(',"link":"')];
+  const body = text.slice(start, end).replace(/"engine":"[^"]*"/, '"engine":"0.0.7"').replace(/"candidate":"[^"]*"/, `"candidate":"${candidate}"`);
+  const hash = (label, parts) => {
+    const length = (part) => { const bytes = Buffer.alloc(8); bytes.writeBigUInt64LE(BigInt(part.length)); return bytes; };
+    return createHash("sha256").update(Buffer.concat([Buffer.from(`${label}\n`), ...parts.flatMap((part) => [length(part), part])])).digest();
+  };
+  const link = hash("tubwright link 1", [Buffer.from(JSON.parse(body).previous, "hex"), hash("tubwright record 1", [Buffer.from(body)])]);
+  const written = `${text.slice(0, start)}${body},"link":"${link.toString("hex")}"}\n`;
+  return { ...file, name: "old.json", buffer: Buffer.from(written) };
+}
+
 export async function results_are_taken_in_checked_looked_through_ruled_on_and_saved({ visit }) {
   if (!existsSync(program)) return;
   const files = played();
+  const old = older(files.find((file) => file.name === "no_water_2.json"), "c-old");
   const edited = { ...files[0], name: "edited.json", buffer: Buffer.from(files[0].buffer.toString().replace('"safe":true', '"safe":false')) };
   const person = await visit();
   const { page } = person;
   await person.go("#/cohort");
-  await page.getByLabel("Open files").setInputFiles([...files, edited]);
-  await page.getByText(`${files.length + 1} records from ${files.length + 1} files checked.`).waitFor({ timeout: 60_000 });
+  await page.getByLabel("Open files").setInputFiles([...files, edited, old]);
+  await page.getByText(`${files.length + 2} records from ${files.length + 2} files checked.`).waitFor({ timeout: 60_000 });
   await page.getByRole("tab", { name: "People 3" }).waitFor();
-  await page.getByRole("tab", { name: "Not accepted 1" }).click();
+  await page.getByRole("tab", { name: "Not accepted 2" }).click();
   await page.getByText("the record was edited").waitFor();
+  // What another version wrote is not run again; it is read as it was written.
+  await page.getByText("engine 0.0.7 wrote it").waitFor();
+  const read = page.getByRole("button", { name: "Read c-old, no_water as it was written" });
+  await read.focus();
+  await page.keyboard.press("Enter");
+  await page.getByRole("heading", { name: /^As written: c-old/ }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.id), "written");
+  await page.getByText(/as version 0\.0\.7 of the program wrote it\. It was not worked out again here/).waitFor();
+  const shown = page.getByRole("region", { name: "What was done, a table" });
+  assert.ok(await shown.locator("tbody tr").count() > 10);
+  await shown.getByText(/\d V\b/).first().waitFor();
+  await person.accessible();
+  await person.fits();
+  await page.getByRole("button", { name: "Back" }).click();
   await page.getByRole("tab", { name: "People 3" }).click();
   await page.getByRole("button", { name: hostile, exact: true }).waitFor();
   assert.equal(await page.locator("img").count(), 0, "a name stays text");
@@ -46,7 +76,17 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await page.getByText("practice, no seal, run again").first().waitFor();
   // What the sheet says of itself, on paper too.
   for (const words of [/^Practice, of no assessment; begun on an unknown day$/, /^Reliability of 2 jobs: at least 0\.26/, /It does not show hands/, /^Computed by version \S+ of the program, .* this sheet was made on \d{4}/]) await page.getByText(words).waitFor();
+  // Where points were lost, each at its step.
+  await page.getByRole("heading", { name: "Where points were lost" }).waitFor();
+  await page.getByRole("heading", { name: /^No water comes in: \d+ of 100$/, level: 3 }).waitFor({ timeout: 60_000 });
+  await page.getByRole("heading", { name: /: \d+ of 100$/, level: 3 }).nth(1).waitFor({ timeout: 60_000 });
+  assert.equal(await page.getByText("no reason can be given").count(), 0);
+  await page.getByText(/each; target \d+ min, \d\.\d\d times as much/).waitFor();
   await person.accessible();
+  await person.fits();
+  await page.getByRole("button", { name: "Read No water comes in as it was written" }).click();
+  await page.getByRole("heading", { name: /^As written: c-03/ }).waitFor();
+  await page.getByRole("button", { name: "Back to the person" }).click();
   await page.getByRole("button", { name: "Replay No water comes in" }).click();
   await page.getByRole("heading", { name: /^Debrief: c-03/ }).waitFor();
   await page.getByText("As a table").waitFor({ timeout: 60_000 });
@@ -112,7 +152,8 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   const [json] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Everything, JSON" }).click()]);
   const all = JSON.parse(readFileSync(await json.path(), "utf8"));
   assert.equal(all.rulings.length, 2);
-  assert.equal(all.refused.length, 1);
+  assert.equal(all.refused.length, 2);
+  assert.ok(all.cohort.people.every((one) => one.target_minutes > 0 && one.time_to_target > 0 && one.target_cost > 0));
   for (const tab of ["Safety", "Faults confused"]) {
     await page.getByRole("tab", { name: tab }).click();
     await person.accessible();

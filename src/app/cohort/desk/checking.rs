@@ -7,6 +7,7 @@ use crate::app::cohort::desk::Msg;
 use crate::app::cohort::hands::Doing;
 use crate::app::cohort::hands::Hand;
 use crate::app::cohort::hands::Task;
+use crate::app::cohort::hands::hello;
 use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::kept_rulings::Change;
@@ -30,13 +31,7 @@ impl CohortScreen {
         while self.hands.len() < wanted.min(self.sources.len()) {
             let at = self.hands.len();
             let answered = ctx.link().callback(move |answer| Msg::Answer(at, answer));
-            let hello = Question::Sift {
-                file: String::new(),
-                text: String::new(),
-                assessments: Vec::new(),
-                replays: false,
-            };
-            let Some(thread) = Thread::ask(&hello, answered) else {
+            let Some(thread) = Thread::ask(&hello(), answered) else {
                 self.told
                     .push("This browser has no threads: nothing can be checked in it.".to_owned());
                 return;

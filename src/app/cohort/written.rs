@@ -1,0 +1,186 @@
+//! A record as it was written: who, when, by which engine, each act with what was shown, the result as
+//! it was sealed, and that none of it was worked out again.
+
+use yew::prelude::*;
+
+use crate::app::cohort::words;
+use crate::app::format;
+use crate::app::hooks::focus_on;
+use crate::bench::safety;
+use crate::records::as_written::ActWritten;
+use crate::records::as_written::AsWritten;
+use crate::records::as_written::LineWritten;
+use crate::records::result::JobResult;
+use crate::records::result::PartResult;
+
+/// What the page shows.
+#[derive(Properties, PartialEq)]
+pub struct WrittenProps {
+    /// The record.
+    pub written: AsWritten,
+    /// Words of the way back.
+    pub back: AttrValue,
+    /// The way back.
+    pub on_back: Callback<()>,
+}
+
+/// The page.
+#[component]
+pub fn Written(props: &WrittenProps) -> Html {
+    use_effect_with((), |()| focus_on("written"));
+    let written = &props.written;
+    let back = props.on_back.reform(|_: MouseEvent| ());
+    // A browser that does not print says so itself.
+    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
+    let title = written.title.as_ref().unwrap_or(&written.job);
+    html! {
+        <main class="page page--wide" id="main" tabindex="-1">
+            <article class="stack" aria-labelledby="written">
+                <p class="row no-print"><button type="button" class="button" onclick={back}>{ &props.back }</button>
+                    <button type="button" class="button" onclick={print}>{ "Print this record" }</button></p>
+                <h1 id="written" tabindex="-1">{ "As written: " }<bdi>{ &written.candidate }</bdi>{ ", " }<bdi>{ title }</bdi></h1>
+                <p class="notice">{ written.caution() }</p>
+                { facts(written) }
+                <h2>{ "Result, as it was sealed" }</h2>
+                { result(written) }
+                <h2>{ "What was done, and what was shown" }</h2>
+                { acts(written) }
+            </article>
+        </main>
+    }
+}
+
+fn facts(written: &AsWritten) -> Html {
+    let sitting = written.sitting.as_ref().map_or_else(
+        || "practice, of no assessment".to_owned(),
+        |sitting| {
+            format!(
+                "{}, job {}, with the word “{}”",
+                sitting.assessment, sitting.place, sitting.release
+            )
+        },
+    );
+    let day = written.started.get(..16).unwrap_or("an unknown day");
+    let seal = match written.seal {
+        Some(_) => "there is one; it was not looked at here",
+        None => "none",
+    };
+    html! {
+        <dl class="facts">
+            <dt>{ "Candidate" }</dt><dd><bdi>{ &written.candidate }</bdi>if let Some(name) = &written.name { { ", " }<bdi>{ name }</bdi> }</dd>
+            <dt>{ "Written by" }</dt><dd>{ format!("version {} of the program", written.engine) }</dd>
+            <dt>{ "Assessment" }</dt><dd><bdi>{ sitting }</bdi></dd>
+            <dt>{ "Job" }</dt><dd><bdi>{ &written.job }</bdi></dd>
+            <dt>{ "Began, by their clock" }</dt><dd>{ day.replace('T', " ") }</dd>
+            <dt>{ "Page left" }</dt><dd>{ format!("{} times", written.n_away) }</dd>
+            <dt>{ "Seal" }</dt><dd>{ seal }</dd>
+            <dt>{ "Link begins with" }</dt><dd class="numbers">{ written.link.chars().take(16).collect::<String>() }</dd>
+        </dl>
+    }
+}
+
+fn result(written: &AsWritten) -> Html {
+    let Some(result) = &written.result else {
+        let fact = |(name, value): &(String, String)| html! { <><dt>{ name }</dt><dd><bdi>{ value }</bdi></dd></> };
+        return html! {
+            <>
+                <p>{ "This version does not know a result of this kind; its fields stand here as they are in the file." }</p>
+                <dl class="facts">{ for written.as_it_stands.iter().map(fact) }</dl>
+            </>
+        };
+    };
+    html! {
+        <dl class="facts">
+            <dt>{ "Marks" }</dt><dd>{ format!("{:.0} of 100", result.total) }</dd>
+            <dt>{ "Parts" }</dt><dd>{ parts(result) }</dd>
+            <dt>{ "Ended" }</dt><dd>{ words::ended(result) }</dd>
+            <dt>{ "On site" }</dt><dd>{ words::of_target(&words::minutes(result.minutes), result.target_minutes.map(words::minutes)) }</dd>
+            <dt>{ "Cost" }</dt><dd>{ words::of_target(&format::money(result.cost), words::target_cost(result)) }</dd>
+            <dt>{ "Safety" }</dt><dd>{ words::broken(result) }</dd>
+            <dt>{ "Cause stated" }</dt><dd>{ stated(result) }</dd>
+        </dl>
+    }
+}
+
+fn parts(result: &JobResult) -> String {
+    let one = |part: &PartResult| format!("{} {:.0} of {:.0}", part.name, part.points, part.of);
+    let all: Vec<String> = result.parts.iter().map(one).collect();
+    all.join(", ")
+}
+
+fn stated(result: &JobResult) -> String {
+    let names: Vec<String> = result
+        .stated
+        .iter()
+        .map(|id| words::fault_name(id))
+        .collect();
+    if names.is_empty() {
+        "none".to_owned()
+    } else {
+        names.join("; ")
+    }
+}
+
+fn acts(written: &AsWritten) -> Html {
+    let broken = |step: usize| -> Vec<&str> {
+        let safety = written.result.iter().flat_map(|result| &result.safety);
+        let of_it = safety.filter(|broken| broken.step == step);
+        of_it
+            .map(|broken| {
+                safety::rule(&broken.rule).map_or(broken.rule.as_str(), |rule| rule.title)
+            })
+            .collect()
+    };
+    html! {
+        <div class="table__wrap" tabindex="0" role="region" aria-label="What was done, a table">
+            <table class="table">
+                <thead><tr><th scope="col" class="numbers">{ "Step" }</th><th scope="col" class="numbers">{ "When" }</th><th scope="col">{ "What was done" }</th><th scope="col">{ "What was shown" }</th><th scope="col">{ "Safety rule broken" }</th></tr></thead>
+                <tbody>{ for written.acts.iter().map(|act| row(act, &broken(act.step))) }</tbody>
+            </table>
+        </div>
+    }
+}
+
+fn row(act: &ActWritten, broken: &[&str]) -> Html {
+    let line =
+        |line: &LineWritten| html! { <div><bdi>{ format::sentence(&line.words) }</bdi></div> };
+    html! {
+        <tr key={act.step}>
+            <th scope="row" class="numbers">{ act.step }</th>
+            <td class="numbers">{ format::clock_with_seconds(act.tick) }</td>
+            <td><bdi>{ format::sentence(&act.words) }</bdi></td>
+            <td>{ for act.lines.iter().map(line) }</td>
+            <td>{ broken.join("; ") }</td>
+        </tr>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+    use crate::records::library::Library;
+
+    #[component]
+    fn Shown() -> Html {
+        let text = r#"{"format":"tubwright-record-1","body":{"engine":"0.0.7","candidate":"c-1","job":"no_water",
+            "log":[{"tick":600,"do":"x_ray","of":"motor"}],"notebook":[],"result":{"stars":3}},"link":"00"}"#;
+        let library = Library::shipped().expect("ships");
+        let written = AsWritten::read("old.json", text, &library).expect("a record");
+        html! { <>{ facts(&written) }{ result(&written) }{ acts(&written) }<p>{ written.caution() }</p></> }
+    }
+
+    #[test]
+    fn a_record_of_a_version_long_gone_is_shown_as_it_stands() {
+        let text = as_text::<Shown>(|| ());
+        for part in [
+            "version 0.0.7 of the program",
+            "stars",
+            "Do: x_ray, of: motor",
+            "10:16:00",
+            "It was not worked out again here",
+        ] {
+            assert!(text.contains(part), "{part} in {text}");
+        }
+    }
+}
