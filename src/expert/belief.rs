@@ -29,6 +29,7 @@ use crate::expert::cause::Cause;
 use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
+use crate::expert::degrees;
 use crate::expert::foreseen::Foreseen;
 use crate::expert::foreseen::foreseen;
 use crate::expert::line::Earlier;
@@ -185,7 +186,7 @@ impl Belief {
         let best = self.lines.iter().map(|l| self.log_weight(l));
         let best = best.fold(f64::NEG_INFINITY, f64::max);
         let told = self.told;
-        let shown: Vec<Option<Shown>> = self
+        let mut shown: Vec<Option<Shown>> = self
             .lines
             .iter_mut()
             .enumerate()
@@ -194,6 +195,7 @@ impl Belief {
                 is_alive.then(|| line.twin.follow(step))
             })
             .collect();
+        degrees::widen(&self.lines, &mut shown);
         let mut unstarted = step.clone();
         if is_start(&step.entry.action) {
             unstarted.entry.action = Action::Note;
@@ -243,10 +245,7 @@ impl Belief {
 
     /// Weighs one notebook line; true when no machine explains it.
     fn weigh(&mut self, n: usize, note: &Note, shown: &[Option<Shown>], idle: &Shown) -> bool {
-        if !matches!(
-            note.entry,
-            NoteEntry::Reading(_) | NoteEntry::Observation { .. }
-        ) {
+        if !weigh::is_weighed(note) {
             return false;
         }
         let bench = self.lines[0].twin.bench_words();

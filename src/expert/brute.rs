@@ -14,6 +14,7 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::scenario::Scenario;
 use crate::expert::belief::Belief;
 use crate::expert::cause;
+use crate::expert::degrees;
 use crate::expert::seen::Seen;
 use crate::expert::table;
 use crate::expert::told::Told;
@@ -101,16 +102,30 @@ fn worked(scenario: &Arc<Scenario>, acts: &[Action]) -> Seen {
 /// What one machine makes of each act: probabilities of its lines multiplied, the words for the
 /// machine's state once for each pair of words; of an act that hands could not have done there; and of
 /// a protective device that is open here and not there or the other way round, once.
-fn products(seen: &Seen, faults: &[ActiveFault]) -> Vec<(f64, bool)> {
-    let mut faulty = Scenario::clone(&seen.scenario);
-    faulty.faults = faults.to_vec();
-    let mut job = Job::nominal(Arc::new(faulty)).expect("starts");
+fn products(
+    seen: &Seen,
+    faults: &[ActiveFault],
+    beside: [Option<&[ActiveFault]>; 2],
+) -> Vec<(f64, bool)> {
+    let with = |faults: &[ActiveFault]| {
+        let mut faulty = Scenario::clone(&seen.scenario);
+        faulty.faults = faults.to_vec();
+        Job::nominal(Arc::new(faulty)).expect("starts")
+    };
+    let mut job = with(faults);
+    let mut beside = beside.map(|faults| faults.map(with));
     let mut words: Vec<(String, String)> = Vec::new();
     let mut was_wrong = false;
     let mut products = Vec::new();
     for step in &seen.steps {
         let before = job.notebook().len();
         let could = job.follow(&step.entry, step.ticks);
+        let sides = beside.each_mut().map(|side| {
+            let Some(side) = side else { return Vec::new() };
+            let before_it = side.notebook().len();
+            side.follow(&step.entry, step.ticks);
+            degrees::halves(&job.notebook()[before..], &side.notebook()[before_it..])
+        });
         let mut product = 1.0;
         for (n, note) in step.notes.iter().enumerate() {
             let Some(other) = job.notebook().get(before + n) else {
@@ -121,7 +136,16 @@ fn products(seen: &Seen, faults: &[ActiveFault]) -> Vec<(f64, bool)> {
                 NoteEntry::Reading(r) => job.spread_si(r).unwrap_or_default(),
                 _ => 0.0,
             };
-            product *= libm::exp(weigh::note(note, Some(other), spread_si));
+            let with = |sd_si| libm::exp(weigh::note(note, Some(other), sd_si));
+            let [below, above] = sides
+                .each_ref()
+                .map(|side| side.get(n).copied().unwrap_or_default());
+            let between_si = degrees::flat_sd(below, above);
+            product *= if between_si > 0.0 {
+                0.5 * with(spread_si) + 0.5 * with(libm::hypot(spread_si, between_si))
+            } else {
+                with(spread_si)
+            };
             let pair = (note.state.clone(), other.state.clone());
             if weigh::is_weighed(note) && !words.contains(&pair) {
                 product *= libm::exp(weigh::state(note, Some(other)));
@@ -172,13 +196,19 @@ fn brute(seen: &Seen) -> Vec<f64> {
     let mut told = Told::default();
     told.hear(&scenario.customer.complaint);
     let mut weights = vec![0.0; causes.len()];
-    let sound = products(seen, &[]);
-    for variant in cause::variants(scenario, &causes) {
+    let sound = products(seen, &[], [None, None]);
+    let variants = cause::variants(scenario, &causes);
+    for (v, variant) in variants.iter().enumerate() {
         let ids = causes[variant.cause].0.iter();
         let signs = ids.fold(crate::expert::Symptoms::default(), |sum, id| {
             sum.with(shown[id])
         });
-        let there = products(seen, &variant.faults);
+        let degree = |at: Option<usize>| {
+            let other = at.and_then(|at| variants.get(at))?;
+            (other.cause == variant.cause).then_some(&other.faults[..])
+        };
+        let beside = [degree(v.checked_sub(1)), degree(Some(v + 1))];
+        let there = products(seen, &variant.faults, beside);
         weights[variant.cause] += variant.prior
             * libm::exp(told.fits(signs))
             * likelihood(seen, &there, &sound, variant.loose.is_some());

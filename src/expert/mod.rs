@@ -14,6 +14,7 @@ mod cause; // what could explain a job
 mod choice; // which trials a plan reckons with
 pub mod crowd; // simulated apprentices
 mod cut; // the stretch of a log that leads to a decision
+mod degrees; // between the degrees that a fault is reckoned with
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
 mod foreseen; // what could have come of a step

@@ -30,6 +30,8 @@ pub struct Shown {
     pub notes: Vec<Note>,
     /// Standard deviation from part tolerances of each line that is a reading, in its SI unit.
     pub spreads_si: Vec<f64>,
+    /// The same from the degrees between those reckoned with; empty where there are none.
+    pub between_si: Vec<f64>,
     /// The house's protective device is open afterwards.
     pub is_tripped: bool,
     /// Lines it would have written a little earlier or later, where it was running.
@@ -42,7 +44,14 @@ impl Shown {
     /// Log likelihood of a line of the notebook, the `n`th of its step, on this machine.
     pub fn fit(&self, n: usize, note: &Note) -> f64 {
         let spread_si = self.spreads_si.get(n).copied().unwrap_or_default();
-        self.mixed(n, |expected| weigh::note(note, expected, spread_si))
+        let with = |sd_si| self.mixed(n, |expected| weigh::note(note, expected, sd_si));
+        let at_degree = with(spread_si);
+        match self.between_si.get(n) {
+            Some(between_si) if *between_si > 0.0 => {
+                weigh::degrees(at_degree, with(libm::hypot(spread_si, *between_si)))
+            }
+            _ => at_degree,
+        }
     }
 
     /// Log likelihood of the words for what the machine is doing.
@@ -131,6 +140,7 @@ impl Twin {
             was_possible,
             notes,
             spreads_si,
+            between_si: Vec::new(),
             is_tripped: self.job.machine().supply_tripped(),
             glimpses,
             untimely_ratio: self.untimely_ratio,

@@ -11,6 +11,7 @@ use crate::bench::accuracy::accuracy;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::display;
+use crate::bench::gauge::GaugeReading;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
@@ -55,6 +56,46 @@ pub fn reading(is: &Reading, expected: Option<f64>, spread_si: f64) -> f64 {
         },
     };
     libm::log(meter.probability(shown, expected))
+}
+
+/// What parts of one make differ by in what an instrument without a circuit shows, share of the value.
+/// Design choice.
+const GAUGE_RATIO: f64 = 0.05;
+
+/// Log likelihood of a reading of an instrument that needs no circuit, where the machine would show
+/// `expected` and the degrees between those reckoned with spread it by `spread_si`.
+pub fn gauge(is: &GaugeReading, expected: &GaugeReading, spread_si: f64) -> f64 {
+    let about = is.gauge.about();
+    let on_scale = |value_si: f64| (value_si - about.zero_si) / about.unit_si;
+    let meter = Meter {
+        step: about.resolution,
+        n_steps: (about.limit / about.resolution) as u32,
+        accuracy_ratio: 0.0,
+        accuracy_steps: 0.0,
+        outlier_ratio: OUTLIER,
+    };
+    let (is_value, mean) = (is.value_si.map(on_scale), expected.value_si.map(on_scale));
+    // The other way round it is another reading.
+    let turned = is_value.unwrap_or_default() * mean.unwrap_or_default() < 0.0;
+    let shown = is_value.map_or(Display::OverRange, |v| Display::Value(v.abs()));
+    let expected = match (mean, expected.value_si) {
+        (Some(mean), Some(value_si)) => {
+            let scatter = is.gauge.scatter_si(value_si) / about.unit_si;
+            let parts = libm::hypot(GAUGE_RATIO * mean, spread_si / about.unit_si);
+            Expected::Value {
+                mean: if turned { 0.0 } else { mean.abs() },
+                part_sd: libm::hypot(scatter, parts),
+            }
+        }
+        _ => Expected::Open,
+    };
+    libm::log(meter.probability(shown, expected))
+}
+
+/// Log likelihood where half of the machines with a fault in degrees are as one of those reckoned
+/// with, and half lie between them: a reading may go in a straight line from one to the next, or jump.
+pub fn degrees(at: f64, between: f64) -> f64 {
+    libm::log(0.5 * libm::exp(at) + 0.5 * libm::exp(between))
 }
 
 /// How often a sense misleads.
@@ -113,7 +154,7 @@ fn amounts(is: Option<f64>, expected: Option<f64>, slip: f64) -> f64 {
 pub fn is_weighed(note: &Note) -> bool {
     matches!(
         note.entry,
-        NoteEntry::Reading(_) | NoteEntry::Observation { .. }
+        NoteEntry::Reading(_) | NoteEntry::Gauge(_) | NoteEntry::Observation { .. }
     )
 }
 
@@ -124,6 +165,7 @@ pub fn note(is: &Note, expected: Option<&Note>, spread_si: f64) -> f64 {
     };
     match (&is.entry, &expected.entry) {
         (NoteEntry::Reading(is), NoteEntry::Reading(other)) => reading(is, other.value, spread_si),
+        (NoteEntry::Gauge(is), NoteEntry::Gauge(other)) => gauge(is, other, spread_si),
         (
             NoteEntry::Observation { sense, seen, .. },
             NoteEntry::Observation { seen: other, .. },
@@ -150,6 +192,14 @@ pub fn repeats(is: &Note, earlier: &Note) -> bool {
             let same = a.mode == b.mode && a.red == b.red && a.black == b.black;
             same && match (a.value, b.value) {
                 (Some(x), Some(y)) => (x - y).abs() <= 4.0 * meter(a.mode, Some(y)).sd_at(y),
+                (None, None) => true,
+                _ => false,
+            }
+        }
+        (NoteEntry::Gauge(a), NoteEntry::Gauge(b)) => {
+            let same = a.gauge == b.gauge && a.place == b.place;
+            same && match (a.value_si, b.value_si) {
+                (Some(x), Some(y)) => (x - y).abs() <= 4.0 * a.gauge.scatter_si(y),
                 (None, None) => true,
                 _ => false,
             }

@@ -1,0 +1,91 @@
+//! Between two degrees that a fault is reckoned with lie all the others: what each of its machines
+//! reads stands for the readings half way to its neighbours, too.
+//!
+//! ```text
+//! l, r = half the distance to the reading one degree lower, higher
+//! sd²  = (l³ + r³) / (3 (l + r))          second moment of a flat share from -l to r
+//! ```
+
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
+use crate::expert::line::Line;
+use crate::expert::twin::Shown;
+
+/// Widens the readings of the machines of each fault that comes in degrees.
+pub(super) fn widen(lines: &[Line], shown: &mut [Option<Shown>]) {
+    let mut first = 0;
+    while first < lines.len() {
+        let cause = lines[first].variant.cause;
+        let n = lines[first..]
+            .iter()
+            .take_while(|line| line.variant.cause == cause)
+            .count();
+        // Degrees of two faults together lie in no one row.
+        if n > 1 && lines[first].variant.faults.len() == 1 {
+            widen_row(&mut shown[first..first + n]);
+        }
+        first += n;
+    }
+}
+
+/// Machines of one fault, degree after degree.
+fn widen_row(row: &mut [Option<Shown>]) {
+    let halves: Vec<Vec<f64>> = row
+        .windows(2)
+        .map(|pair| match pair {
+            [Some(a), Some(b)] => halves(&a.notes, &b.notes),
+            _ => Vec::new(),
+        })
+        .collect();
+    for (k, shown) in row.iter_mut().enumerate() {
+        let Some(shown) = shown else { continue };
+        let below = k.checked_sub(1).and_then(|below| halves.get(below));
+        let sides = [below, halves.get(k)];
+        let side = |n: usize, side: usize| {
+            let half = sides[side].and_then(|half| half.get(n));
+            half.copied().unwrap_or_default()
+        };
+        shown.between_si = (0..shown.notes.len())
+            .map(|n| flat_sd(side(n, 0), side(n, 1)))
+            .collect();
+    }
+}
+
+/// Half the distance between the readings of two machines, line by line; none where there is none.
+pub(super) fn halves(a: &[Note], b: &[Note]) -> Vec<f64> {
+    let half = |(a, b): (&Note, &Note)| match (&a.entry, &b.entry) {
+        (NoteEntry::Reading(a), NoteEntry::Reading(b)) => match (a.value, b.value) {
+            (Some(a), Some(b)) => 0.5 * (a - b).abs(),
+            _ => 0.0,
+        },
+        (NoteEntry::Gauge(a), NoteEntry::Gauge(b)) => match (a.value_si, b.value_si) {
+            (Some(a), Some(b)) => 0.5 * (a - b).abs(),
+            _ => 0.0,
+        },
+        _ => 0.0,
+    };
+    a.iter().zip(b).map(half).collect()
+}
+
+/// Root of the second moment about nought of what is spread evenly from `-below` to `above`.
+pub(super) fn flat_sd(below: f64, above: f64) -> f64 {
+    let width = below + above;
+    if width <= 0.0 {
+        return 0.0;
+    }
+    let cubes = below * below * below + above * above * above;
+    (cubes / (3.0 * width)).sqrt()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_flat_share_has_the_spread_of_an_even_distribution() {
+        // Even over a width of 1: the width over the root of 12; all on one side: over that of 3.
+        assert!((flat_sd(0.5, 0.5) - 1.0 / 12.0_f64.sqrt()).abs() < 1e-12);
+        assert!((flat_sd(0.0, 1.0) - 1.0 / 3.0_f64.sqrt()).abs() < 1e-12);
+        assert!(flat_sd(0.0, 0.0).abs() < 1e-12);
+    }
+}
