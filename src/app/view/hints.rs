@@ -79,13 +79,16 @@ pub fn guide(job: &Job) -> Option<Guide> {
             }
         )
     });
+    let has_timer = scenario.workshop.part("timer").is_some();
     let (words, at) = if !did(|a| matches!(a, Action::Ask { .. })) {
         ("Ask first: the questions are on the job card.", Place::Card)
     } else if !did(|a| matches!(a, Action::Key { .. })) {
-        (
-            "Let it do what the customer described: touch the on/off switch, wait until it is ready, touch start, and listen.",
-            Place::Picture,
-        )
+        let words = if has_timer {
+            "Let it do what the customer described: touch the dial, turn it to the start, pull the knob out, and listen."
+        } else {
+            "Let it do what the customer described: touch the on/off switch, wait until it is ready, touch start, and listen."
+        };
+        (words, Place::Picture)
     } else if !has_looked {
         (
             "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook.",
