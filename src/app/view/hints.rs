@@ -6,6 +6,7 @@ use crate::app::asking::worked;
 use crate::app::view::HelpView;
 use crate::app::worker::Worked;
 use crate::bench::action::Action;
+use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::hint as rungs;
 use crate::bench::hint::Rung;
@@ -80,13 +81,32 @@ pub fn guide(job: &Job) -> Option<Guide> {
         )
     });
     let has_timer = scenario.workshop.part("timer").is_some();
+    let has_run = if has_timer {
+        did(|a| {
+            matches!(
+                a,
+                Action::Key {
+                    key: PanelKey::Power
+                }
+            )
+        })
+    } else {
+        did(|a| {
+            matches!(
+                a,
+                Action::Key {
+                    key: PanelKey::Start
+                }
+            )
+        })
+    };
     let (words, at) = if !did(|a| matches!(a, Action::Ask { .. })) {
         ("Ask first: the questions are on the job card.", Place::Card)
-    } else if !did(|a| matches!(a, Action::Key { .. })) {
+    } else if !has_run {
         let words = if has_timer {
             "Let it do what the customer described: touch the dial, turn it to the start, pull the knob out, and listen."
         } else {
-            "Let it do what the customer described: touch the on/off switch, wait until it is ready, touch start, and listen."
+            "Let it do what the customer described: switch it on at its panel, wait until it is ready, touch start, and listen."
         };
         (words, Place::Picture)
     } else if !has_looked {

@@ -108,12 +108,12 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
         Thing::Connector(_) => connector(id, "", &mut list),
         Thing::Point(_) | Thing::Element(_) => {}
         Thing::Step(_) | Thing::Place(_) => {
+            senses(workshop, id, &mut list);
             around(id, &mut list);
             panel(job, id, &mut list);
             for step in steps(workshop, id) {
                 self::step(step, &mut list);
             }
-            senses(workshop, id, &mut list);
             hands(id, &mut list);
             for (word, hint, act) in gauges::verbs_at(job, id) {
                 list.push(candidate(word, hint, act));
@@ -312,9 +312,9 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
             };
             let price = format::money(store::price(job.scenario(), &item));
             let name = if has_makes {
-                format!("{}: {}, part {price}", work.name, item.name())
+                format!("{}: {}, part for {price}", work.name, item.name())
             } else {
-                format!("{}, part {price}", work.name)
+                format!("{}, part for {price}", work.name)
             };
             (id, name)
         })
