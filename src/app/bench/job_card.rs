@@ -28,10 +28,11 @@ pub struct JobCardProps {
 #[component]
 pub fn JobCard(props: &JobCardProps) -> Html {
     let card = &props.card;
-    let (answers, n_before) = (use_node_ref(), use_mut_ref(|| card.asked.len()));
+    let n_asked = card.asked.len();
+    let (answers, n_before) = (use_node_ref(), use_mut_ref(move || n_asked));
     {
         let answers = answers.clone();
-        use_effect_with(card.asked.len(), move |n_now| {
+        use_effect_with(n_asked, move |n_now| {
             if *n_now > n_before.replace(*n_now) {
                 show_last(&answers);
             }

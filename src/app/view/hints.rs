@@ -239,6 +239,25 @@ mod tests {
     }
 
     #[test]
+    fn a_hint_names_what_the_machine_has_and_stays_until_it_runs() {
+        let ask = Action::Ask {
+            question: "when".to_owned(),
+            again: false,
+        };
+        let key = |key| Action::Key { key };
+        let run = after("nothing_at_all", std::slice::from_ref(&ask));
+        assert!(run.is_some_and(|h| h.contains("dial")), "{run:?}");
+        let turned = [ask.clone(), key(PanelKey::Start)];
+        assert_eq!(after("nothing_at_all", &turned), run);
+        let run = after("no_water", std::slice::from_ref(&ask));
+        assert!(run.is_some_and(|h| !h.contains("dial")), "{run:?}");
+        let on = [ask.clone(), key(PanelKey::Power)];
+        assert_eq!(after("no_water", &on), run);
+        let started = [ask, key(PanelKey::Power), key(PanelKey::Start)];
+        assert_ne!(after("no_water", &started), run);
+    }
+
+    #[test]
     fn hints_fade_as_the_skills_become_known() {
         let rungs = [0.3, 0.7, 0.9, 0.97].map(rungs_for);
         assert_eq!(rungs, [4, 3, 2, 1]);

@@ -66,11 +66,11 @@ export async function a_machine_with_a_timer_is_run_by_its_dial({ visit }) {
 }
 
 export async function a_machine_without_a_switch_is_switched_on_by_its_key_and_tests_itself({ visit }) {
-  const person = await visit({ at: "#/bench/gives_up_at_once" });
+  const person = await visit({ at: "#/bench/goes_quiet_in_the_middle" });
   const hands = new MouseHands(person);
   const caption = person.page.locator(".caption__panel");
   await hands.take("on/off key");
-  await caption.waitFor();
+  await caption.getByText("Ready").waitFor();
   await hands.take("display and key foil");
   await hands.act("press the service key behind the panel");
   await caption.getByText(/^Service test/).waitFor();
