@@ -17,8 +17,8 @@ pub(super) const TIMER_KNOB: &str = "timer_knob";
 /// Steps of the dial in one go, so that a hand comes round in a few. Design choice.
 const STEPS_IN_ONE_GO: usize = 5;
 
-/// What hands do at the panel beside pressing its keys: a timer's knob is pulled and pushed and its
-/// dial turned one way; an electronic machine has a key for the service test behind the panel.
+/// What hands do at the panel with the display or dial in hand: a timer's knob is pulled and pushed
+/// and its dial turned one way; an electronic machine has keys, one for the service test behind it.
 pub(super) fn panel(job: &Job, id: &str, list: &mut Vec<Candidate>) {
     if !matches!(id, "display" | "display_board") {
         return;
@@ -27,8 +27,16 @@ pub(super) fn panel(job: &Job, id: &str, list: &mut Vec<Candidate>) {
         list.push(candidate(word, "", Action::Key { key }).times(times));
     };
     if job.scenario().workshop.part("timer").is_none() {
-        let word = "press the service key behind the panel";
-        add(word, PanelKey::Service, 1);
+        // The panel's own keys too: on a small screen they are hard to touch one by one.
+        for (word, key) in [
+            ("press on/off", PanelKey::Power),
+            ("press start", PanelKey::Start),
+            ("press program", PanelKey::Program),
+            ("press water level", PanelKey::Level),
+            ("press the service key behind the panel", PanelKey::Service),
+        ] {
+            add(word, key, 1);
+        }
         return;
     }
     let pull = if job.machine().switched_on() {
