@@ -40,9 +40,11 @@ pub fn App() -> Html {
         let (route, arrived) = (route.clone(), use_mut_ref(|| false));
         use_effect_with(route, move |route| {
             gloo::utils::document().set_title(&format!("{} – Tubwright", title(route)));
-            // What had the focus went with the screen before; a page just opened has its own start.
+            // What had the focus went with the screen before, and so did the place it was scrolled to; a
+            // page just opened has its own start.
             if arrived.replace(true) {
                 focus_on("main");
+                gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
             }
         });
     }

@@ -30,6 +30,7 @@ pub fn act(action: &Action, workshop: &Workshop) -> String {
     };
     match action {
         Action::Ask { question, .. } => ask(question),
+        Action::Key { key } if workshop.part("timer").is_some() => knob_act(*key).to_owned(),
         Action::Key { key } => format!("press {}", key_name(*key)),
         Action::Lid { open: true } => "open the lid".to_owned(),
         Action::Lid { open: false } => "shut the lid".to_owned(),
@@ -259,6 +260,17 @@ fn key_name(key: PanelKey) -> &'static str {
         PanelKey::Program => "program",
         PanelKey::Level => "water level",
         PanelKey::Service => "the service key",
+    }
+}
+
+/// The same on a machine without keys, with a timer's dial and knobs.
+fn knob_act(key: PanelKey) -> &'static str {
+    match key {
+        PanelKey::Power => "pull or push the timer knob",
+        PanelKey::Start => "turn the dial to the start",
+        PanelKey::Program => "turn the dial one step on",
+        PanelKey::Level => "turn the water level knob",
+        PanelKey::Service => "press the service key",
     }
 }
 

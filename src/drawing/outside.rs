@@ -287,6 +287,17 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             ],
         ));
         drawn.push(label(x, y + 30.0, "panel-word", "off on"));
+    } else {
+        let (x, y) = on_panel(0.92, 0.52);
+        drawn.push(touch::key(
+            input,
+            "on_off",
+            (x - 26.0, y - 26.0, 52.0, 52.0),
+            vec![
+                rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key").id("on-off-key"),
+                label(x, y + 30.0, "panel-word", "on/off"),
+            ],
+        ));
     }
     drawn
 }
@@ -306,9 +317,9 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
     });
     let (lx, ly) = on_panel(0.72, 0.5);
     vec![
-        touch::part(
+        touch::key(
             input,
-            "timer",
+            "timer_knob",
             (x - 46.0, y - 46.0, 92.0, 92.0),
             vec![
                 path(ticks, "fine no-tone"),
@@ -316,9 +327,9 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
                 rounded(x - 6.0, y - 32.0, 12.0, 64.0, 5.0, "key").id("on-off-key"),
             ],
         ),
-        touch::part(
+        touch::key(
             input,
-            "level_selector",
+            "level_knob",
             (lx - 30.0, ly - 30.0, 60.0, 60.0),
             vec![
                 circle(lx, ly, 22.0, "steel line"),

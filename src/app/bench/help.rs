@@ -83,11 +83,11 @@ pub fn Help() -> Html {
     }
 }
 
-/// Such as `Hint: where to look (costs 10 % of the target in marks)`.
+/// Such as `Hint: where to look (costs 10 % of the target)`.
 fn offer(rung: Rung, used: usize) -> String {
     let more = if used == 0 { "Hint" } else { "One more" };
     format!(
-        "{more}: {} (counts as avoidable, {:.0} % of the target)",
+        "{more}: {} (costs {:.0} % of the target)",
         rung.words(),
         100.0 * rung.cost_ratio()
     )

@@ -1,5 +1,6 @@
 //! The job card: the customer's words, the facts, what was asked, what can be asked.
 
+use web_sys::Element as DomElement;
 use yew::prelude::*;
 
 use crate::app::bench::selection_bar::verb;
@@ -27,13 +28,23 @@ pub struct JobCardProps {
 #[component]
 pub fn JobCard(props: &JobCardProps) -> Html {
     let card = &props.card;
+    let n_asked = card.asked.len();
+    let (answers, n_before) = (use_node_ref(), use_mut_ref(move || n_asked));
+    {
+        let answers = answers.clone();
+        use_effect_with(n_asked, move |n_now| {
+            if *n_now > n_before.replace(*n_now) {
+                show_last(&answers);
+            }
+        });
+    }
     html! {
         <section class="job-card" aria-label="Job card">
             <p class="job-card__who">{ &card.who }</p>
             <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
             if !card.asked.is_empty() {
                 <h2 class="job-card__heading">{ "Asked" }</h2>
-                <ol class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>
+                <ol ref={answers} class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>
             }
             if !props.over {
                 <details class="job-card__ask" open=true>
@@ -57,6 +68,21 @@ pub fn JobCard(props: &JobCardProps) -> Html {
             </dl>
         </section>
     }
+}
+
+/// Scrolls the card to the answer just given, below the tabs that stay: the questions lie below it.
+fn show_last(answers: &NodeRef) {
+    let list = answers.cast::<DomElement>();
+    let Some(answer) = list.and_then(|list| list.last_element_child()) else {
+        return;
+    };
+    let Ok(Some(side)) = answer.closest(".drawer__body") else {
+        return;
+    };
+    let tabs = side.query_selector(".tabs").ok().flatten();
+    let covered = tabs.map_or(0.0, |tabs| tabs.get_bounding_client_rect().height());
+    let top = |element: &DomElement| element.get_bounding_client_rect().top();
+    side.scroll_by_with_x_and_y(0.0, top(&answer) - top(&side) - covered);
 }
 
 fn answer(props: &JobCardProps, asked: &AskedView) -> Html {

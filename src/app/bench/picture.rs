@@ -12,6 +12,7 @@ use yew::virtual_dom::VText;
 use crate::app::bench::arrows::in_turn;
 use crate::app::bench::arrows::neighbour;
 use crate::app::bench::zoom::Zoom;
+use crate::app::bench::zoom::in_hand;
 use crate::app::shared::Shared;
 use crate::app::view::Thing;
 use crate::drawing::svg::Element;
@@ -98,7 +99,7 @@ pub fn Picture(props: &PictureProps) -> Html {
              onpointerup={onpointerup.clone()} onpointerleave={onpointerup} {onpointermove}>
             { root(&props.svg, *zoom) }
             <div class="drawing__zoom">
-                <button type="button" onclick={set(zoom.closer())} aria-label="Closer">{ "+" }</button>
+                <button type="button" onclick={set(zoom.closer_to(in_hand(&props.svg)))} aria-label="Closer">{ "+" }</button>
                 <button type="button" onclick={set(zoom.farther())} aria-label="Farther">{ "−" }</button>
                 if !zoom.is_whole() {
                     <button type="button" onclick={set(Zoom::default())}>{ "whole" }</button>

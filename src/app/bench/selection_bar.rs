@@ -1,5 +1,6 @@
 //! What is in hand and what can be done with it, in plain verbs with what each takes.
 
+use web_sys::Element as DomElement;
 use yew::prelude::*;
 
 use crate::app::view::Order;
@@ -18,6 +19,16 @@ pub struct SelectionBarProps {
 /// The bar.
 #[component]
 pub fn SelectionBar(props: &SelectionBarProps) -> Html {
+    let bar = use_node_ref();
+    {
+        let bar = bar.clone();
+        let name = props.selection.as_ref().map(|s| s.name.clone());
+        use_effect_with(name, move |name| {
+            if name.is_some() {
+                bring_up(&bar);
+            }
+        });
+    }
     let Some(selection) = &props.selection else {
         return html! {
             <section class="selection-bar" aria-label="In hand">
@@ -29,7 +40,7 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
     };
     let put_back = props.on_order.reform(|_: MouseEvent| Order::Select(None));
     html! {
-        <section class="selection-bar" aria-label="In hand">
+        <section ref={bar} class="selection-bar" aria-label="In hand">
             <div class="selection-bar__head">
                 <h2 class="selection-bar__name">{ &selection.name }</h2>
                 if !selection.about.is_empty() { <p class="selection-bar__about">{ &selection.about }</p> }
@@ -47,6 +58,28 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
                 <button type="button" class="verb verb--quiet" onclick={put_back} aria-label="Let go">{ "let go" }</button>
             </div>
         </section>
+    }
+}
+
+/// Where the bar lies below the window's edge, as on a telephone, it comes up above the meter's.
+fn bring_up(bar: &NodeRef) {
+    let Some(bar) = bar.cast::<DomElement>() else {
+        return;
+    };
+    let window = gloo::utils::window();
+    let meter = gloo::utils::document().query_selector(".instrument--bar");
+    let meter = meter.ok().flatten().map(|m| m.get_bounding_client_rect());
+    let edge = match meter.filter(|area| area.height() > 0.0) {
+        Some(area) => area.top(),
+        None => window
+            .inner_height()
+            .ok()
+            .and_then(|height| height.as_f64())
+            .unwrap_or_default(),
+    };
+    let below = bar.get_bounding_client_rect().bottom() - edge;
+    if below > 0.0 {
+        window.scroll_by_with_x_and_y(0.0, below);
     }
 }
 

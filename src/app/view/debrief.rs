@@ -36,6 +36,19 @@ pub struct DebriefView {
     pub left: Vec<String>,
 }
 
+/// What was left undone, and what that means for a repair that was right in itself.
+fn left(job: &Job, report: &Report) -> Vec<String> {
+    let mut lines = open_ends::still_open(job);
+    let is_together = job.bench().off.is_empty() && job.bench().apart.is_empty();
+    if !report.fixed && !is_together {
+        lines.push(
+            "So it counts as not repaired: a machine is handed over whole and in its place"
+                .to_owned(),
+        );
+    }
+    lines
+}
+
 /// A row of the mark sheet.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct MarkRow {
@@ -109,7 +122,7 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
         shown_by: told.shown_by,
         hindsight: told.hindsight,
         steps: told.steps.iter().map(|s| step(job, s, end)).collect(),
-        left: open_ends::still_open(job),
+        left: left(job, &report),
         report,
     })
 }

@@ -6,6 +6,7 @@ use crate::app::asking::worked;
 use crate::app::view::HelpView;
 use crate::app::worker::Worked;
 use crate::bench::action::Action;
+use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::hint as rungs;
 use crate::bench::hint::Rung;
@@ -79,13 +80,35 @@ pub fn guide(job: &Job) -> Option<Guide> {
             }
         )
     });
+    let has_timer = scenario.workshop.part("timer").is_some();
+    let has_run = if has_timer {
+        did(|a| {
+            matches!(
+                a,
+                Action::Key {
+                    key: PanelKey::Power
+                }
+            )
+        })
+    } else {
+        did(|a| {
+            matches!(
+                a,
+                Action::Key {
+                    key: PanelKey::Start
+                }
+            )
+        })
+    };
     let (words, at) = if !did(|a| matches!(a, Action::Ask { .. })) {
         ("Ask first: the questions are on the job card.", Place::Card)
-    } else if !did(|a| matches!(a, Action::Key { .. })) {
-        (
-            "Let it do what the customer described: touch the on/off switch, wait until it is ready, touch start, and listen.",
-            Place::Picture,
-        )
+    } else if !has_run {
+        let words = if has_timer {
+            "Let it do what the customer described: touch the dial, turn it to the start, pull the knob out, and listen."
+        } else {
+            "Let it do what the customer described: switch it on at its panel, wait until it is ready, touch start, and listen."
+        };
+        (words, Place::Picture)
     } else if !has_looked {
         (
             "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook.",
@@ -213,6 +236,25 @@ mod tests {
         let first = after("no_water", &[]);
         assert!(first.is_some_and(|h| h.starts_with("Ask first")));
         assert_ne!(after("no_water", &[ask]), first);
+    }
+
+    #[test]
+    fn a_hint_names_what_the_machine_has_and_stays_until_it_runs() {
+        let ask = Action::Ask {
+            question: "when".to_owned(),
+            again: false,
+        };
+        let key = |key| Action::Key { key };
+        let run = after("nothing_at_all", std::slice::from_ref(&ask));
+        assert!(run.is_some_and(|h| h.contains("dial")), "{run:?}");
+        let turned = [ask.clone(), key(PanelKey::Start)];
+        assert_eq!(after("nothing_at_all", &turned), run);
+        let run = after("no_water", std::slice::from_ref(&ask));
+        assert!(run.is_some_and(|h| !h.contains("dial")), "{run:?}");
+        let on = [ask.clone(), key(PanelKey::Power)];
+        assert_eq!(after("no_water", &on), run);
+        let started = [ask, key(PanelKey::Power), key(PanelKey::Start)];
+        assert_ne!(after("no_water", &started), run);
     }
 
     #[test]

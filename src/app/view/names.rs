@@ -8,7 +8,7 @@ use crate::bench::workshop::Workshop;
 use crate::drawing::plain_name;
 
 /// Names that pictures use for what machine files call otherwise.
-const ALSO_CALLED: [(&str, &str); 10] = [
+const ALSO_CALLED: [(&str, &str); 11] = [
     ("wash_motor", "motor"),
     ("gearbox", "mechanism"),
     ("gearbox_pulley", "mechanism_pulley"),
@@ -16,6 +16,7 @@ const ALSO_CALLED: [(&str, &str); 10] = [
     ("outer_tub", "tub"),
     ("suspension_rods", "rods"),
     ("display_panel", "display"),
+    ("timer_knob", "display"),
     ("clutch", "clutch_set"),
     ("feet", "floor"),
     ("clutch_motor", "drain_motor"),
@@ -54,7 +55,6 @@ fn around(id: &str) -> Option<&'static str> {
         "program" => "program key",
         "water_level" => "water level key",
         "service" => "service key",
-        "timer_knob" => "timer knob",
         "level_knob" => "water level knob",
         "plug" => "mains plug",
         "socket" => "wall socket",

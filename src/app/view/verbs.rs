@@ -5,8 +5,10 @@ use crate::app::format;
 use crate::app::view::Order;
 use crate::app::view::Thing;
 use crate::app::view::VerbView;
+use crate::app::view::around::TIMER_KNOB;
 use crate::app::view::around::around;
 use crate::app::view::around::hands;
+use crate::app::view::around::panel;
 use crate::app::view::gauges;
 use crate::app::view::names::place_of;
 use crate::app::view::names::resolve;
@@ -28,11 +30,12 @@ use crate::bench::workshop::Workshop;
 /// Shorter acts are not worth a figure on their key, ticks: half a minute.
 const WORTH_SAYING: Tick = 30 * TICKS_PER_S;
 
-/// A candidate: words, hint, act.
+/// A candidate: words, hint, act, and how often the hand does it in one go.
 pub struct Candidate {
     word: String,
     hint: String,
     act: Action,
+    times: usize,
 }
 
 pub(super) fn candidate(
@@ -44,6 +47,14 @@ pub(super) fn candidate(
         word: word.into(),
         hint: hint.into(),
         act,
+        times: 1,
+    }
+}
+
+impl Candidate {
+    /// The same, several times in one go.
+    pub(super) fn times(self, times: usize) -> Candidate {
+        Candidate { times, ..self }
     }
 }
 
@@ -78,7 +89,7 @@ fn verb(job: &Job, candidate: Candidate) -> Option<VerbView> {
         },
         hint: candidate.hint,
         blocked,
-        order: Order::Do(vec![candidate.act]),
+        order: Order::Do(vec![candidate.act; candidate.times]),
     })
 }
 
@@ -87,17 +98,22 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
     let id = resolve(workshop, thing.id());
     let mut list = Vec::new();
     match thing {
+        Thing::Key(drawn) if drawn == TIMER_KNOB => {
+            panel(job, id, &mut list);
+            senses(workshop, id, &mut list);
+        }
         Thing::Key(_) => {
             list.extend(key(id).map(|key| candidate("press", "", Action::Key { key })))
         }
         Thing::Connector(_) => connector(id, "", &mut list),
         Thing::Point(_) | Thing::Element(_) => {}
         Thing::Step(_) | Thing::Place(_) => {
+            senses(workshop, id, &mut list);
             around(id, &mut list);
+            panel(job, id, &mut list);
             for step in steps(workshop, id) {
                 self::step(step, &mut list);
             }
-            senses(workshop, id, &mut list);
             hands(id, &mut list);
             for (word, hint, act) in gauges::verbs_at(job, id) {
                 list.push(candidate(word, hint, act));
@@ -296,9 +312,9 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
             };
             let price = format::money(store::price(job.scenario(), &item));
             let name = if has_makes {
-                format!("{}: {}, part {price}", work.name, item.name())
+                format!("{}: {}, part for {price}", work.name, item.name())
             } else {
-                format!("{}, part {price}", work.name)
+                format!("{}, part for {price}", work.name)
             };
             (id, name)
         })
@@ -328,12 +344,13 @@ fn work(job: &Job, work: &Work, list: &mut Vec<Candidate>) {
     }
 }
 
-/// The panel key a drawn key or knob stands for.
+/// The panel key a drawn key or knob stands for; none for a timer's knob, with which several things
+/// can be done.
 pub fn key(id: &str) -> Option<PanelKey> {
     Some(match id {
         "on_off" => PanelKey::Power,
         "start_pause" => PanelKey::Start,
-        "program" | "timer_knob" => PanelKey::Program,
+        "program" => PanelKey::Program,
         "water_level" | "level_knob" => PanelKey::Level,
         "service" => PanelKey::Service,
         _ => return None,
