@@ -19,6 +19,15 @@ pub fn clock_with_seconds(tick: Tick) -> String {
     format!("{}:{:02}", clock(tick), tick / TICKS_PER_S % 60)
 }
 
+/// How often, such as `once` or `3 times`.
+pub fn times(n: usize) -> String {
+    match n {
+        1 => "once".to_owned(),
+        2 => "twice".to_owned(),
+        n => format!("{n} times"),
+    }
+}
+
 /// How long, such as `40 s`, `3 min` or `1 h 5 min`.
 pub fn duration(ticks: Tick) -> String {
     let seconds = (ticks + TICKS_PER_S / 2) / TICKS_PER_S;

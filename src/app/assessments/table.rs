@@ -34,7 +34,7 @@ pub const ASSESSMENT: FormTable = FormTable {
                 "time_limit_min",
                 "Time for all jobs",
                 Kind::Number("minutes"),
-                "Generous: it is to be a limit, not a race. Extra time is given per candidate below.",
+                "Generous: it is to be a limit, not a race. Extra time is given to single candidates, on their slips.",
             )],
         },
         Section {
@@ -49,7 +49,12 @@ pub const ASSESSMENT: FormTable = FormTable {
         Section {
             title: "What passes",
             fields: &[
-                field("pass.cut.fixed", "Cut", Kind::Number("marks"), "Of 100."),
+                field(
+                    "pass.cut.fixed",
+                    "Marks to pass",
+                    Kind::Number("marks"),
+                    "Of 100.",
+                ),
                 field(
                     "pass.border",
                     "Border",

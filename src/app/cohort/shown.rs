@@ -151,10 +151,27 @@ fn reliability(looks: &Looks<'_>) -> Html {
     if cohort.n_repeats > 0 { { format!(" {} later attempts at the same job do not count.", cohort.n_repeats) } }</p> }
 }
 
+/// The tab of records that were not accepted.
+const REFUSED: usize = 4;
+
+/// What to do where no record counts.
+fn nothing_counts(n_refused: usize, link: &Link) -> Html {
+    if n_refused == 0 {
+        return html! { <p>{ "No record counts yet." }</p> };
+    }
+    let why = link.callback(|_: MouseEvent| Msg::Show(REFUSED));
+    html! {
+        <>
+            <p>{ "No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key." }</p>
+            <p><button type="button" class="button" onclick={why}>{ format!("See why: not accepted {n_refused}") }</button></p>
+        </>
+    }
+}
+
 fn tab(looks: &Looks<'_>, refused: &[Refused], link: &Link) -> Html {
     let Some(cohort) = looks.cohort.filter(|_| looks.tab < 4) else {
         return match looks.tab {
-            4 => others::refused_list(
+            REFUSED => others::refused_list(
                 refused,
                 &looks.rows.broken(),
                 &link.callback(|(source, line)| Msg::Read(source, line)),
@@ -167,7 +184,7 @@ fn tab(looks: &Looks<'_>, refused: &[Refused], link: &Link) -> Html {
             ),
             6 => save(link),
             7 => erase(looks, link),
-            _ => html! { <p>{ "No record counts yet." }</p> },
+            _ => nothing_counts(refused.len(), link),
         };
     };
     match looks.tab {

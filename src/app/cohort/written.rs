@@ -72,7 +72,7 @@ fn facts(written: &AsWritten) -> Html {
             <dt>{ "Assessment" }</dt><dd><bdi>{ sitting }</bdi></dd>
             <dt>{ "Job" }</dt><dd><bdi>{ &written.job }</bdi></dd>
             <dt>{ "Began, by their clock" }</dt><dd>{ day.replace('T', " ") }</dd>
-            <dt>{ "Page left" }</dt><dd>{ format!("{} times", written.n_away) }</dd>
+            <dt>{ "Page left" }</dt><dd>{ format::times(written.n_away) }</dd>
             <dt>{ "Seal" }</dt><dd>{ seal }</dd>
             <dt>{ "Link begins with" }</dt><dd class="numbers">{ written.link.chars().take(16).collect::<String>() }</dd>
         </dl>

@@ -1,5 +1,6 @@
 //! What to do next: what is due first, then what is least known, each with a job to do it on.
 
+use crate::app::format;
 use crate::app::jobs::JobTile;
 use crate::app::jobs::Progress;
 use crate::records::practice::Standing;
@@ -62,16 +63,8 @@ fn why(standing: &Standing, is_due: bool, today: f64) -> String {
     } else {
         format!(
             "shown {} so far; once more makes it surer",
-            times(standing.n_shown)
+            format::times(standing.n_shown)
         )
-    }
-}
-
-fn times(n: usize) -> String {
-    match n {
-        1 => "once".to_owned(),
-        2 => "twice".to_owned(),
-        n => format!("{n} times"),
     }
 }
 

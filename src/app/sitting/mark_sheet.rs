@@ -131,7 +131,7 @@ fn broken(records: &[Record]) -> Html {
         <>
             <h3>{ "Safety rules broken" }</h3>
             <ul>{ for counts.iter().map(|((severity, id), n)| html! {
-                <li>{ format!("{severity}: {}, {n} times", safety::rule(id).map_or(*id, |rule| rule.title)) }</li>
+                <li>{ format!("{severity}: {}, {}", safety::rule(id).map_or(*id, |rule| rule.title), format::times(*n)) }</li>
             }) }</ul>
         </>
     }

@@ -73,12 +73,8 @@ fn Between(_props: &TickProps) -> Html {
         });
     }
     let hand_in = {
-        let (sure, trouble) = (sure.clone(), trouble.clone());
+        let trouble = trouble.clone();
         Callback::from(move |_: MouseEvent| {
-            if !*sure {
-                sure.set(true);
-                return;
-            }
             let trouble = trouble.clone();
             spawn_local(async move {
                 if let Err(error) = jobs::hand_in().await {
@@ -86,6 +82,11 @@ fn Between(_props: &TickProps) -> Html {
                 }
             });
         })
+    };
+    // A second click on the same spot takes the first back: nobody hands in by a double click.
+    let ask = {
+        let sure = sure.clone();
+        Callback::from(move |_: MouseEvent| sure.set(!*sure))
     };
     let pause =
         Callback::from(|_: MouseEvent| running::change(|sitting| sitting.paused = !sitting.paused));
@@ -125,14 +126,19 @@ fn Between(_props: &TickProps) -> Html {
                 if may_pause && !room_pauses {
                     <button key="pause" type="button" class="button" onclick={pause}>{ if paused { "Go on: the clock starts again" } else { "Stop the clock" } }</button>
                 }
-                <button key="hand-in" type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
-                    { match (*sure, open) { (false, _) => "Hand in".to_owned(), (true, 0) => "Yes, hand in".to_owned(), (true, 1) => "Yes, hand in with one job open".to_owned(), (true, n) => format!("Yes, hand in with {n} jobs open") } }
+                <button key="hand-in" type="button" class={classes!("button", (open == 0 && !*sure).then_some("button--main"))} aria-expanded={sure.to_string()} onclick={ask}>
+                    { if *sure { "Not yet" } else { "Hand in" } }
                 </button>
+                if *sure {
+                    <button key="yes" type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
+                        { match open { 0 => "Yes, hand in".to_owned(), 1 => "Yes, hand in with one job open".to_owned(), n => format!("Yes, hand in with {n} jobs open") } }
+                    </button>
+                }
             </p>
             }
             <p role="alert">{ (*trouble).clone() }</p>
             { training_system::notice("status") }
-            <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts nothing." }</p>
+            <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts as 0." }</p>
         </main>
     }
 }

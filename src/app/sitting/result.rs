@@ -89,7 +89,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
         <main class="page assessment" id="main" tabindex="-1">
             <header class="page__head">
                 <h1>{ format!("Result: {}", file.title) }</h1>
-                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { " · sealed with the start code" } else { " · practice: not sealed, proves nothing to others" } }</p>
+                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { " · sealed with the start code" } else if training_system::learner().is_some() { " · told to your training system; not sealed with a start code" } else { " · practice: not sealed, proves nothing to others" } }</p>
             </header>
             if let Some(trouble) = props.trouble { <p class="notice" role="alert">{ trouble }</p> }
             { verdict_of(&decision) }

@@ -233,16 +233,19 @@ fn Offer(props: &OfferProps) -> Html {
                 <h2 id="who">{ "Who sits it" }</h2>
                 { field("candidate", "Your number", "As on your slip. A number is enough; no name is needed.", &form.candidate, |f, to| f.candidate = to) }
                 { field("name", "Your name", "May stay empty. It can be struck out of the result later.", &form.name, |f, to| f.name = to) }
+                <details class="stack" open={launched.is_none() || !form.code.is_empty()}>
+                <summary>{ if launched.is_some() { "You have a slip with a start code" } else { "From your slip" } }</summary>
                 { field("code", "Start code", "Sixteen characters on your slip. Without it this is practice, and the result says so.", &form.code, |f, to| f.code = to) }
                 { field("check", "The four letters beside it", "They find a misread code.", &form.check, |f, to| f.check = to) }
                 { field("release", "Word for today", "Your instructor tells it when all begin.", &form.release, |f, to| f.release = to) }
+                </details>
                 <div>
                     <label class="choice"><input type="checkbox" checked={form.agreed} onchange={agree} />
                         <span>{ "I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it." }</span></label>
                     if let Some(error) = wrong.get("agreed") { <p class="field__error">{ error }</p> }
                 </div>
                 <p class="row">
-                    <button type="submit" class="button button--main">{ if form.is_sealed() { "Begin: the clock starts" } else { "Begin as practice" } }</button>
+                    <button type="submit" class="button button--main">{ if form.is_sealed() || launched.is_some() { "Begin: the clock starts" } else { "Begin as practice" } }</button>
                     <span role="status">{ (*trouble).clone() }</span>
                 </p>
             </form>
