@@ -101,6 +101,7 @@ impl CohortScreen {
             }
             Some(Kind::Rulings(all)) => {
                 if self.ruled_from.insert(task.source) {
+                    self.stale = true;
                     self.rule(ctx, Change::Opened(all));
                 }
             }
