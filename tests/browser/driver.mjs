@@ -77,7 +77,9 @@ export class Visit {
       if (["error", "warning"].includes(message.type())) this.wrong.push(`console ${message.type()}: ${message.text()}`);
     });
     page.on("pageerror", (error) => this.wrong.push(`uncaught: ${error.message}`));
-    page.on("requestfailed", (request) => this.wrong.push(`failed request: ${request.url()} (${request.failure()?.errorText})`));
+    // What is broken off by leaving or loading anew is no failure of the site.
+    const isBrokenOff = (request) => request.failure()?.errorText === "net::ERR_ABORTED";
+    page.on("requestfailed", (request) => isBrokenOff(request) || this.wrong.push(`failed request: ${request.url()} (${request.failure()?.errorText})`));
     page.on("response", (response) => {
       if (response.status() >= 400) this.wrong.push(`answer ${response.status()}: ${response.url()}`);
     });

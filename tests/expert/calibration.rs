@@ -59,8 +59,8 @@ impl Calibration {
         let history = worked.played.belief.history();
         let told = causes.iter().enumerate().filter_map(|(i, cause)| {
             let is_so = cause.0.iter().eq(truth.iter().copied());
-            let held = history.iter().filter(|e| e.after[i] > 0.8);
-            let (n, last) = (held.clone().count(), held.last()?);
+            let mut held = history.iter().filter(|e| e.after[i] > 0.8);
+            let (n, last) = (held.clone().count(), held.next_back()?);
             (!is_so).then(|| {
                 format!(
                     "{:?} in {n} steps, last at {}: {:.3}",

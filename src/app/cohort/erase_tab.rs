@@ -67,7 +67,7 @@ pub fn Erase(props: &EraseProps) -> Html {
                     <p><button type="button" class="button button--main" onclick={props.on_save.clone()}>{ "Save what is left" }</button></p>
                 </section>
             }
-            <section class="stack" aria-labelledby="past"><h3 id="past">{ "Past their time" }</h3>
+            <section class="stack" aria-labelledby="past"><h2 id="past">{ "Past their time" }</h2>
                 if props.past.is_empty() {
                     <p>{ "No result here is past the time that its assessment sets, or none sets one." }</p>
                 } else {
@@ -75,7 +75,7 @@ pub fn Erase(props: &EraseProps) -> Html {
                     <p>{ key(Whose::Past(props.today), format!("Erase {}", records(n)), format!("Yes, erase {}", records(n))) }</p>
                 }
             </section>
-            <section class="stack" aria-labelledby="one-person"><h3 id="one-person">{ "One person" }</h3>
+            <section class="stack" aria-labelledby="one-person"><h2 id="one-person">{ "One person" }</h2>
                 <label class="field"><span class="field__label">{ "Whose results" }</span>
                     <select {onchange}><option value="" selected={who.is_none()}>{ "Choose" }</option>
                         { for props.people.iter().map(|name| html! { <option key={name.clone()} value={name.clone()} selected={who.as_ref() == Some(name)}>{ name }</option> }) }

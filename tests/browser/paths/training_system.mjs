@@ -182,8 +182,16 @@ export async function a_cmi5_store_that_is_away_is_told_the_result_when_it_is_ba
 export async function a_cmi5_launch_that_fails_is_told_to_the_learner({ visit }) {
   const person = await visit({ at: launch(1), before });
   await person.page.getByRole("heading", { name: "First visits alone" }).waitFor();
-  // The same address in a browser that has forgotten the visit: the token is not given twice.
+  // Left and loaded anew, the visit is over.
   await person.page.evaluate(() => sessionStorage.clear());
+  await person.page.reload();
+  await person.page.getByText("your visit in the training system has ended").waitFor();
+  // The same address in a browser that has forgotten the visit: the token is not given twice.
+  await person.page.evaluate(async () => {
+    sessionStorage.clear();
+    for (const key of Object.keys(localStorage)) if (key !== "host") localStorage.removeItem(key);
+    for (const { name } of await indexedDB.databases()) indexedDB.deleteDatabase(name);
+  });
   await person.page.reload();
   await person.page.getByText("The training system has started this page but does not let it begin").waitFor();
   await person.page.getByRole("heading", { name: "First visits alone" }).waitFor();
