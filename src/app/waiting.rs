@@ -59,11 +59,12 @@ impl End {
         if self.is_in_vain {
             return format!("Nothing has changed in {} minutes.", self.passed_s / 60);
         }
-        format!(
-            "After {} seconds: {}",
-            self.passed_s,
-            job.machine().state_words()
-        )
+        let seconds = if self.passed_s == 1 {
+            "1 second".to_owned()
+        } else {
+            format!("{} seconds", self.passed_s)
+        };
+        format!("After {seconds}: {}", job.machine().state_words())
     }
 }
 

@@ -170,7 +170,7 @@ fn about(mode: MeterMode) -> Option<&'static str> {
         MeterMode::Clamp => "one conductor only: round a whole cord it reads nothing",
         MeterMode::Leakage => "line and neutral together on its own lead · limit 3.5 mA",
         MeterMode::TouchCurrent => "metal to earth through 2 kΩ, running · limit 0.5 mA",
-        MeterMode::Insulation => "500 V DC · plug out, switch pressed in · limit 1 MΩ",
+        MeterMode::Insulation => "500 V DC · plug out, its switch or knob on · limit 1 MΩ",
         MeterMode::EarthBond => "0.2 A · plug out, earth pin to metal · limit 0.3 Ω",
         _ => return None,
     })

@@ -7,6 +7,7 @@ mod around; // what hands do around the machine
 pub mod beside; // what was done beside what the expert did
 pub mod build; // all of it from a session
 pub mod card; // job card, notebook, causes
+mod covers; // taken off, and put back from behind
 pub mod debrief;
 pub mod decided; // the explained replay
 pub mod gauges; // instruments without a circuit, tests after a repair, the recorder

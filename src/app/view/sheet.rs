@@ -119,7 +119,7 @@ fn same_points(
 /// What the machine is doing, for the names that machine files give their states.
 pub fn state_words(state: &str) -> String {
     let words = match state {
-        "unplugged_on" => "unplugged, switch pressed in",
+        "unplugged_on" => "unplugged, its switch or knob on",
         "standby" => "switched on, waiting",
         "agitA" => "washing, spin direction",
         "agitB" => "washing, other direction",

@@ -9,6 +9,7 @@ use crate::app::view::around::TIMER_KNOB;
 use crate::app::view::around::around;
 use crate::app::view::around::hands;
 use crate::app::view::around::panel;
+use crate::app::view::covers;
 use crate::app::view::gauges;
 use crate::app::view::names::place_of;
 use crate::app::view::names::resolve;
@@ -111,9 +112,11 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
             senses(workshop, id, &mut list);
             around(id, &mut list);
             panel(job, id, &mut list);
-            for step in steps(workshop, id) {
-                self::step(step, &mut list);
+            let own = steps(workshop, id);
+            for step in &own {
+                covers::off_and_on(step, &mut list);
             }
+            covers::back_on(workshop, id, &own, &mut list);
             hands(id, &mut list);
             for (word, hint, act) in gauges::verbs_at(job, id) {
                 list.push(candidate(word, hint, act));
@@ -140,8 +143,14 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
 pub fn repairs(job: &Job, thing: &Thing) -> Vec<VerbView> {
     let workshop = &job.scenario().workshop;
     let mut list = Vec::new();
-    for found in works_at(workshop, resolve(workshop, thing.id())) {
+    let id = resolve(workshop, thing.id());
+    for found in works_at(workshop, id) {
         work(job, found, &mut list);
+    }
+    for found in &workshop.works {
+        if found.part.is_empty() && is_put_right_at(found, id) {
+            work(job, found, &mut list);
+        }
     }
     list.into_iter()
         .filter_map(|candidate| verb(job, candidate))
@@ -165,9 +174,20 @@ pub fn repairs_outside(job: &Job) -> Vec<VerbView> {
         .collect()
 }
 
+/// Whether a work outside the machine puts right what is found at this place.
+fn is_put_right_at(work: &Work, id: &str) -> bool {
+    let is_of = |group: &str| work.params.iter().any(|name| name.starts_with(group));
+    match id {
+        "socket" | "plug" => !work.elements.is_empty(),
+        "tap" => is_of("inlet."),
+        "basket" => is_of("load.") || is_of("foam."),
+        _ => false,
+    }
+}
+
 /// Works on the part at a place. At one place of a part that is everywhere, such as the harness,
 /// those that name the place.
-fn works_at<'a>(workshop: &'a Workshop, id: &str) -> Vec<&'a Work> {
+pub(super) fn works_at<'a>(workshop: &'a Workshop, id: &str) -> Vec<&'a Work> {
     let part = workshop
         .place(id)
         .map_or(id, |p| if p.part.is_empty() { id } else { &p.part });
@@ -240,54 +260,6 @@ fn connector(id: &str, name: &str, list: &mut Vec<Candidate>) {
             connector: id.to_owned(),
         },
     ));
-}
-
-fn step(step: &Step, list: &mut Vec<Candidate>) {
-    let off = |helped| Action::TakeOff {
-        step: step.id.clone(),
-        helped,
-    };
-    let on = |check| Action::Refit {
-        step: step.id.clone(),
-        check,
-    };
-    if step.needs_help {
-        list.push(candidate(
-            format!("{}, with help or a strap", step.verb),
-            &step.caution,
-            off(true),
-        ));
-        list.push(candidate(
-            format!("{}, alone", step.verb),
-            &step.caution,
-            off(false),
-        ));
-    } else if step.lets_water_out {
-        let tray = format!("{}, bucket and cloth below", step.verb);
-        list.push(candidate(tray, &step.caution, off(true)));
-        let bare = format!("{}, nothing below", step.verb);
-        list.push(candidate(bare, &step.caution, off(false)));
-    } else if step.needs_support {
-        list.push(candidate(&step.verb, &step.caution, off(true)));
-        let untied = "open it and let it stand by itself".to_owned();
-        list.push(candidate(untied, &step.caution, off(false)));
-    } else {
-        list.push(candidate(&step.verb, &step.caution, off(false)));
-    }
-    if step.refit_check.is_empty() {
-        list.push(candidate(&step.refit_verb, "", on(false)));
-    } else {
-        list.push(candidate(
-            format!("{} and check: {}", step.refit_verb, step.refit_check),
-            "",
-            on(true),
-        ));
-        list.push(candidate(
-            format!("{}, no check", step.refit_verb),
-            "",
-            on(false),
-        ));
-    }
 }
 
 /// What can be fitted: a name of the work and plain words for each make aboard.

@@ -268,9 +268,10 @@ fn drain(input: &DrawingInput) -> Vec<Element> {
             ],
         )
     };
-    let (id, shape, motor) = match input.features.drain {
+    let (id, area, shape, motor) = match input.features.drain {
         Drain::Gravity => (
             "drain_valve",
+            (816.0, WIRE - 36.0, 66.0, 72.0),
             vec![
                 rounded(818.0, WIRE - 36.0, 62.0, 72.0, 12.0, "plastic line"),
                 circle(849.0, WIRE, 22.0, "plastic-shade fine"),
@@ -280,6 +281,7 @@ fn drain(input: &DrawingInput) -> Vec<Element> {
         ),
         Drain::Pump => (
             "drain_pump",
+            (806.0, 456.0, 88.0, 88.0),
             vec![
                 circle(850.0, 500.0, 46.0, "plastic line"),
                 circle(850.0, 500.0, 30.0, "copper line"),
@@ -290,7 +292,7 @@ fn drain(input: &DrawingInput) -> Vec<Element> {
     };
     vec![
         group("").child(hose).child(inner),
-        touch::part(input, id, (816.0, WIRE - 36.0, 66.0, 72.0), shape),
+        touch::part(input, id, area, shape),
         puller(motor),
     ]
 }
