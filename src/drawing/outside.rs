@@ -269,11 +269,10 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             input,
             id,
             (x - 26.0, y - 26.0, 52.0, 52.0),
-            vec![
-                rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key"),
-                label(x, y + 30.0, "panel-word", words),
-            ],
+            vec![rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key")],
         ));
+        // Beside the key, not in it: its name is read once.
+        drawn.push(label(x, y + 30.0, "panel-word", words));
     }
     if input.features.switch {
         let (x, y) = on_panel(0.92, 0.52);
@@ -293,11 +292,9 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             input,
             "on_off",
             (x - 26.0, y - 26.0, 52.0, 52.0),
-            vec![
-                rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key").id("on-off-key"),
-                label(x, y + 30.0, "panel-word", "on/off"),
-            ],
+            vec![rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key").id("on-off-key")],
         ));
+        drawn.push(label(x, y + 30.0, "panel-word", "on/off"));
     }
     drawn
 }
@@ -334,8 +331,8 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
             vec![
                 circle(lx, ly, 22.0, "steel line"),
                 rounded(lx - 4.0, ly - 21.0, 8.0, 42.0, 4.0, "key"),
-                label(lx, ly + 42.0, "panel-word", "water"),
             ],
         ),
+        label(lx, ly + 42.0, "panel-word", "water"),
     ]
 }
