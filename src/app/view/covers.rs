@@ -44,7 +44,7 @@ pub(super) fn off_and_on(step: &Step, list: &mut Vec<Candidate>) {
 }
 
 /// Putting back what had to be off for the thing in hand or for a work on it. All are candidates;
-/// those that are on already, or that something still off comes before, fall away.
+/// those that are on already fall away.
 pub(super) fn back_on(workshop: &Workshop, id: &str, own: &[&Step], list: &mut Vec<Candidate>) {
     let whole_machine = matches!(id, "cabinet" | "under_machine" | "floor");
     let mut needs: BTreeSet<String> = BTreeSet::new();
@@ -63,7 +63,8 @@ pub(super) fn back_on(workshop: &Workshop, id: &str, own: &[&Step], list: &mut V
         );
     }
     let needs: Vec<String> = needs.into_iter().collect();
-    for step in workshop.closure(&needs) {
+    // What was opened last goes back first.
+    for step in workshop.closure(&needs).into_iter().rev() {
         if own.iter().all(|other| other.id != step.id) {
             on(step, &format!("{}: {}", step.name, step.refit_verb), list);
         }
@@ -120,7 +121,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_behind_a_cover_puts_it_back_one_after_the_other() {
+    fn what_is_behind_a_cover_offers_what_goes_back_first_first() {
         let steps = ["pull_out", "back_cover", "top_cover_up", "panel_open"];
         let mut job = opened("dial_stands_still", &steps);
         for (step, start, later) in [
@@ -140,11 +141,14 @@ mod tests {
                 "machine: push back",
             ),
         ] {
-            for place in ["timer", "cabinet"] {
-                let words = words(&job, place);
-                assert!(has(&words, start), "{place}: no {start} in {words:?}");
-                assert!(!has(&words, later), "{place}: {later} in {words:?}");
-            }
+            let listed = words(&job, "timer");
+            let at = |start: &str| listed.iter().position(|word| word.starts_with(start));
+            assert!(
+                at(start).is_some() && at(start) < at(later),
+                "no {start} before {later} in {listed:?}"
+            );
+            let of_all = words(&job, "cabinet");
+            assert!(has(&of_all, start), "no {start} in {of_all:?}");
             let act = Action::Refit {
                 step: step.to_owned(),
                 check: true,
