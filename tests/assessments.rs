@@ -175,7 +175,6 @@ fn result(graded: u8, minutes: f64, broken: &[&str]) -> JobResult {
             })
             .collect(),
         stated: vec!["capacitor_open".to_owned()],
-        ..JobResult::nothing()
     }
 }
 
