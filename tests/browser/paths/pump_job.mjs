@@ -2,16 +2,8 @@
 // hose, one with the machine laid down and the pump cleared.
 import assert from "node:assert/strict";
 import { MouseHands } from "../hands.mjs";
+import { against, dead, handed_over, measured } from "../whole_job.mjs";
 
-/** Three points against each other, each reading written down: a socket tested, or conductors shown dead. */
-const against = (points, readings) =>
-  [[0, 1], [0, 2], [1, 2]].flatMap(([one, other], n) => [
-    ["lead", "red", points[one]],
-    ["lead", "black", points[other]],
-    ["settles", readings[n]],
-    ["press", "Note it"],
-  ]);
-const dead = [/^AC volts: 0\.0/, /^AC volts: 0\.0/, /^AC volts: 0\.0/];
 const alive = [/^AC volts: 1[12]\d/, /^AC volts: 1[12]\d/, /^AC volts: \d\.\d/];
 
 /** Lets the machine do one thing after another until its panel says so. */
@@ -32,28 +24,6 @@ async function start(hands, presses_of_program = 0) {
   for (let n = 0; n < presses_of_program; n += 1) await hands.take("program key");
   await hands.take("start and pause key");
   await panel.getByText("Filling").waitFor();
-}
-
-/** One test of the list: its leads, what the display settles at, written down. */
-async function measured(hands, test, reading) {
-  const line = hands.page.getByRole("tabpanel").getByRole("listitem").filter({ hasText: test });
-  await line.getByRole("button", { name: /^leads there/ }).click();
-  await hands.settles(reading);
-  await hands.press("Note it");
-}
-
-async function handed_over(hands, cause) {
-  await hands.work([
-    ["follow", "Finish"],
-    ["choose", "Cause", cause],
-    ["tick", "Evidence:"],
-    ["tick", "what was wrong and what was done"],
-    ["press", "State it and hand over"],
-  ]);
-  await hands.page.waitForURL(/#\/debrief\//);
-  await hands.page.getByText("You said").waitFor();
-  assert.match(await hands.page.locator("main").innerText(), /Repaired · safe · \d+ of 100/);
-  await hands.person.accessible();
 }
 
 export async function water_that_siphons_out_through_the_pump_is_found_and_stopped({ visit }) {

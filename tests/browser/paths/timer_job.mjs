@@ -1,16 +1,8 @@
 // Whole jobs on the machine with a cam timer: one put right at the wall, one with the timer replaced.
 import assert from "node:assert/strict";
 import { MouseHands } from "../hands.mjs";
+import { against, dead, handed_over, measured } from "../whole_job.mjs";
 
-/** Three points against each other, each reading written down: a socket tested, or conductors shown dead. */
-const against = (points, readings) =>
-  [[0, 1], [0, 2], [1, 2]].flatMap(([one, other], n) => [
-    ["lead", "red", points[one]],
-    ["lead", "black", points[other]],
-    ["settles", readings[n]],
-    ["press", "Note it"],
-  ]);
-const dead = [/^AC volts: 0\.0/, /^AC volts: 0\.0/, /^AC volts: 0\.0/];
 const alive = [/^AC volts: 2[23]\d/, /^AC volts: 2[23]\d/, /^AC volts: \d\.\d/];
 
 /** Turns the dial on by fives and ones until it stands at this step. */
@@ -34,29 +26,6 @@ const started = [
   ["act", "turn the dial to the start"],
   ["act", "pull the knob out: on"],
 ];
-
-/** One test of the list: its leads, what the display settles at, written down. */
-async function measured(hands, test, reading) {
-  const line = hands.page.getByRole("tabpanel").getByRole("listitem").filter({ hasText: test });
-  await line.getByRole("button", { name: /^leads there/ }).click();
-  await hands.settles(reading);
-  await hands.press("Note it");
-}
-
-async function handed_over(hands, cause, told = []) {
-  await hands.work([
-    ["follow", "Finish"],
-    ["choose", "Cause", cause],
-    ["tick", "Evidence:"],
-    ["tick", "what was wrong and what was done"],
-    ...told.map((words) => ["tick", words]),
-    ["press", "State it and hand over"],
-  ]);
-  await hands.page.waitForURL(/#\/debrief\//);
-  await hands.page.getByText("You said").waitFor();
-  assert.match(await hands.page.locator("main").innerText(), /Repaired · safe · \d+ of 100/);
-  await hands.person.accessible();
-}
 
 export async function a_dead_socket_is_found_before_anything_is_opened({ visit }) {
   const person = await visit({ at: "#/bench/nothing_at_all" });
