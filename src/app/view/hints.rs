@@ -81,25 +81,14 @@ pub fn guide(job: &Job) -> Option<Guide> {
         )
     });
     let has_timer = scenario.workshop.part("timer").is_some();
-    let has_run = if has_timer {
-        did(|a| {
-            matches!(
-                a,
-                Action::Key {
-                    key: PanelKey::Power
-                }
-            )
-        })
+    // A timer's program runs from the pulled knob, a board's from the start key.
+    let runs = if has_timer {
+        PanelKey::Power
     } else {
-        did(|a| {
-            matches!(
-                a,
-                Action::Key {
-                    key: PanelKey::Start
-                }
-            )
-        })
+        PanelKey::Start
     };
+    let runs = Action::Key { key: runs };
+    let has_run = job.log().iter().any(|entry| entry.action == runs);
     let (words, at) = if !did(|a| matches!(a, Action::Ask { .. })) {
         ("Ask first: the questions are on the job card.", Place::Card)
     } else if !has_run {
