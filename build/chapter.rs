@@ -3,10 +3,11 @@
 //!
 //! ```text
 //! <p        an element opens          >         it closes
-//! @#/jobs   the link that just opened leads there
-//! =words    text
+//! =words    what one element says, marks inside it as they are written: **strong**, *said with
+//!           stress*, `code`, [a link](#/jobs)
 //! ```
-//! Raw HTML becomes text; links lead to screens of the page or to a page beside it, or nowhere.
+//! What an element says stands whole, so that it can be said in another language. Raw HTML becomes
+//! text; links lead to screens of the page or to a page beside it, or nowhere.
 
 use pulldown_cmark::Event;
 use pulldown_cmark::HeadingLevel;
@@ -17,44 +18,63 @@ use pulldown_cmark::TagEnd;
 
 /// The chapter's lines.
 pub fn lines(markdown: &str) -> String {
-    let mut out = String::new();
-    let mut line = |mark: char, words: &str| {
-        out.push(mark);
-        out.push_str(&words.replace('\n', " "));
-        out.push('\n');
-    };
-    let mut in_table_head = false;
+    let mut chapter = Chapter::default();
     for event in Parser::new_ext(markdown, Options::ENABLE_TABLES) {
+        chapter.take(event);
+    }
+    chapter.out
+}
+
+/// Lines so far, and what the open element says so far.
+#[derive(Default)]
+struct Chapter {
+    out: String,
+    said: String,
+    /// What each open link ends with.
+    links: Vec<String>,
+    in_table_head: bool,
+}
+
+impl Chapter {
+    fn take(&mut self, event: Event<'_>) {
         match event {
+            Event::Start(Tag::Strong) | Event::End(TagEnd::Strong) => self.said.push_str("**"),
+            Event::Start(Tag::Emphasis) | Event::End(TagEnd::Emphasis) => self.said.push('*'),
+            Event::Start(Tag::Link { dest_url, .. }) => {
+                let (begin, end) = match is_ours(&dest_url) {
+                    true => ("[", format!("]({dest_url})")),
+                    false => ("", String::new()),
+                };
+                self.said.push_str(begin);
+                self.links.push(end);
+            }
+            Event::End(TagEnd::Link) => self.said.push_str(&self.links.pop().unwrap_or_default()),
             Event::Start(tag) => {
-                in_table_head |= matches!(tag, Tag::TableHead);
-                let heads_a_column = in_table_head && matches!(tag, Tag::TableCell);
-                line('<', if heads_a_column { "th" } else { name(&tag) });
-                if let Tag::Link { dest_url, .. } = &tag
-                    && is_ours(dest_url)
-                {
-                    line('@', dest_url);
-                }
+                self.in_table_head |= matches!(tag, Tag::TableHead);
+                let heads_a_column = self.in_table_head && matches!(tag, Tag::TableCell);
+                self.line('<', if heads_a_column { "th" } else { name(&tag) });
             }
             Event::End(end) => {
-                in_table_head &= end != TagEnd::TableHead;
-                line('>', "");
+                self.in_table_head &= end != TagEnd::TableHead;
+                self.line('>', "");
             }
             Event::Code(code) => {
-                line('<', "code");
-                line('=', &code);
-                line('>', "");
+                self.said.push('`');
+                self.said.push_str(&code);
+                self.said.push('`');
             }
-            Event::SoftBreak => line('=', " "),
+            Event::SoftBreak => self.said.push(' '),
             Event::HardBreak => {
-                line('<', "br");
-                line('>', "");
+                self.line('<', "br");
+                self.line('>', "");
             }
             Event::Rule => {
-                line('<', "hr");
-                line('>', "");
+                self.line('<', "hr");
+                self.line('>', "");
             }
-            Event::Text(text) | Event::Html(text) | Event::InlineHtml(text) => line('=', &text),
+            Event::Text(text) | Event::Html(text) | Event::InlineHtml(text) => {
+                self.said.push_str(&text.replace('\n', " "));
+            }
             // Switched off above.
             Event::FootnoteReference(_)
             | Event::TaskListMarker(_)
@@ -62,7 +82,19 @@ pub fn lines(markdown: &str) -> String {
             | Event::DisplayMath(_) => {}
         }
     }
-    out
+
+    /// Writes a line, and before it what the open element has said.
+    fn line(&mut self, mark: char, words: &str) {
+        let said = std::mem::take(&mut self.said);
+        if !said.trim().is_empty() {
+            self.out.push('=');
+            self.out.push_str(&said);
+            self.out.push('\n');
+        }
+        self.out.push(mark);
+        self.out.push_str(words);
+        self.out.push('\n');
+    }
 }
 
 fn name(tag: &Tag<'_>) -> &'static str {
@@ -81,12 +113,10 @@ fn name(tag: &Tag<'_>) -> &'static str {
         Tag::Table(_) => "table",
         Tag::TableHead | Tag::TableRow => "tr",
         Tag::TableCell => "td",
-        Tag::Emphasis => "em",
-        Tag::Strong => "strong",
-        Tag::Link { dest_url, .. } if is_ours(dest_url) => "a",
         _ => "span",
     }
 }
+
 /// A screen of the page, or a page that ships beside it.
 fn is_ours(address: &str) -> bool {
     address.starts_with("#/") || (address.ends_with(".html") && !address.contains(['/', ':']))

@@ -12,6 +12,7 @@ pub mod cli; // the command line, native only
 pub mod control; // state machine and cam timer; knows no plant
 pub mod drawing; // pure functions: machine data and state to SVG
 pub mod expert; // likely causes, next step, target cost; receives only what a technician could see
+pub mod language; // what the program says, in the reader's language
 pub mod machine; // one washing machine: wires plant and control, owns time, hashes its state
 pub mod network; // nodal analysis; knows nothing of washers
 pub mod plant; // physics, pure: harness and motor, water, air, belts, heat, swing, sound

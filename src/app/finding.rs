@@ -16,6 +16,7 @@ use crate::app::view::BenchView;
 use crate::app::view::Order;
 use crate::bench::action::Action;
 use crate::bench::visit::Advice;
+use crate::say;
 
 /// What a customer can be told, in the order of a talk at the door.
 const ADVICE: [(Advice, &str); 8] = [
@@ -126,7 +127,7 @@ pub fn FindingScreen() -> Html {
     html! {
         <main class="page page--narrow finish" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Fault found" }</h1>
+                <h1>{ say!("Fault found") }</h1>
                 <p class="page__lead">{ format!("{} · on site {} · cost so far {}", bench.card.title, live.on_site, live.cost) }</p>
             </header>
             <div class="page__body stack">
@@ -137,9 +138,9 @@ pub fn FindingScreen() -> Html {
                 { signature(&bench, &form) }
                 if let Some(notice) = &bench.notice { <Notice notice={notice.clone()} on_order={door.clone()} /> }
                 <div class="row finish__bill">
-                    <button type="button" class="button button--main" onclick={hand_over}>{ "State it and hand over" }</button>
-                    <a class="button" href={Route::Bench(bench.id.clone()).href()}>{ "Back to the bench" }</a>
-                    <button type="button" class="button button--quiet" onclick={leave}>{ "Make safe and leave" }</button>
+                    <button type="button" class="button button--main" onclick={hand_over}>{ say!("State it and hand over") }</button>
+                    <a class="button" href={Route::Bench(bench.id.clone()).href()}>{ say!("Back to the bench") }</a>
+                    <button type="button" class="button button--quiet" onclick={leave}>{ say!("Make safe and leave") }</button>
                 </div>
             </div>
         </main>
@@ -149,11 +150,11 @@ pub fn FindingScreen() -> Html {
 /// A last look round: what is still off, apart or shut.
 fn still_open(bench: &BenchView) -> Html {
     if bench.still_open.is_empty() {
-        return html! { <p class="finish__round">{ "A look round: everything is back in its place." }</p> };
+        return html! { <p class="finish__round">{ say!("A look round: everything is back in its place.") }</p> };
     }
     html! {
-        <section class="notice" aria-label="A look round">
-            <h2 class="notice__title">{ "A look round before you leave" }</h2>
+        <section class="notice" aria-label={say!("A look round")}>
+            <h2 class="notice__title">{ say!("A look round before you leave") }</h2>
             <ul>{ for bench.still_open.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
         </section>
     }
@@ -192,25 +193,25 @@ fn cause(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
             .map_or_else(|| id.clone(), |c| format!("{}: {}", c.part, c.what));
         let (id, label) = (id.clone(), format!("Take off the list: {what}"));
         let onclick = remove.reform(move |_: MouseEvent| id.clone());
-        html! { <li><b>{ what }</b><button type="button" class="button button--quiet button--small" aria-label={label} {onclick}>{ "take off" }</button></li> }
+        html! { <li><b>{ what }</b><button type="button" class="button button--quiet button--small" aria-label={label} {onclick}>{ say!("take off") }</button></li> }
     };
     html! {
         <section class="finish__cause" aria-labelledby="cause">
-            <h2 id="cause">{ "What was wrong" }</h2>
+            <h2 id="cause">{ say!("What was wrong") }</h2>
             <ul>{ for form.causes.iter().map(line) }</ul>
             <label class="field">
-                <span class="field__label">{ if form.causes.is_empty() { "Cause" } else { "And another cause" } }</span>
+                <span class="field__label">{ if form.causes.is_empty() { say!("Cause") } else { say!("And another cause") } }</span>
                 <select {onchange} aria-invalid={(form.asked && !form.is_stated()).to_string()}>
-                    <option value="" selected=true>{ "choose a cause …" }</option>
+                    <option value="" selected=true>{ say!("choose a cause …") }</option>
                     { cause_groups(&bench.causes) }
                 </select>
             </label>
             <label class="choice">
                 <input type="checkbox" checked={form.none} onchange={none.reform(|_: Event| String::new())} />
-                <span>{ "There is no fault in the machine" }</span>
+                <span>{ say!("There is no fault in the machine") }</span>
             </label>
             if form.asked && !form.is_stated() {
-                <p class="field__error" role="alert">{ "Choose what was wrong, or say that there is no fault." }</p>
+                <p class="field__error" role="alert">{ say!("Choose what was wrong, or say that there is no fault.") }</p>
             }
         </section>
     }
@@ -227,8 +228,8 @@ fn evidence(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
     };
     html! {
         <section class="finish__evidence" aria-labelledby="evidence">
-            <h2 id="evidence">{ "What shows it" }</h2>
-            <p>{ "Tick the lines of your notebook that prove the cause." }</p>
+            <h2 id="evidence">{ say!("What shows it") }</h2>
+            <p>{ say!("Tick the lines of your notebook that prove the cause.") }</p>
             <Notebook notes={bench.notes.clone()} ticked={form.evidence.clone()} {on_tick} />
         </section>
     }
@@ -247,13 +248,13 @@ fn signature(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
     };
     html! {
         <fieldset class="finish__advice">
-            <legend>{ "The report" }</legend>
+            <legend>{ say!("The report") }</legend>
             <label class="choice">
                 <input type="checkbox" checked={form.is_signed()} disabled={!told} {onchange} />
-                <span>{ "the customer reads the report and signs it" }</span>
+                <span>{ say!("the customer reads the report and signs it") }</span>
             </label>
-            if !told { <p class="field__hint">{ "The customer signs only once told what was wrong and what was done." }</p> }
-            <p><a class="button button--small" href={Route::Report(bench.id.clone()).href()}>{ "See the report" }</a></p>
+            if !told { <p class="field__hint">{ say!("The customer signs only once told what was wrong and what was done.") }</p> }
+            <p><a class="button button--small" href={Route::Report(bench.id.clone()).href()}>{ say!("See the report") }</a></p>
         </fieldset>
     }
 }
@@ -271,7 +272,7 @@ fn advice(form: &UseStateHandle<Form>) -> Html {
     };
     html! {
         <fieldset class="finish__advice">
-            <legend><h2>{ "What the customer is told" }</h2></legend>
+            <legend><h2>{ say!("What the customer is told") }</h2></legend>
             { for ADVICE.iter().map(line) }
         </fieldset>
     }

@@ -14,6 +14,7 @@ use crate::app::handbook::worked::Worked;
 use crate::app::handbook::worked::title_of;
 use crate::app::markdown;
 use crate::app::route::Route;
+use crate::say;
 
 /// What stands below a chapter's text.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -119,13 +120,13 @@ pub fn HandbookScreen(props: &HandbookProps) -> Html {
 /// The chapters, and the list of faults; `here` is the one that is shown.
 pub fn contents(here: &str) -> Html {
     html! {
-        <nav class="handbook__contents" aria-label="Chapters">
+        <nav class="handbook__contents" aria-label={say!("Chapters")}>
             { for CHAPTERS.iter().map(|c| html! {
                 <a href={Route::Handbook(Some(c.id.to_owned())).href()}
                    aria-current={(c.id == here).then_some("page")}>{ c.title }</a>
             }) }
-            <a href={Route::faults().href()} aria-current={(here == FAULTS).then_some("page")}>{ "Faults" }</a>
-            <a href={Route::Readings(None).href()}>{ "Readings and faults" }</a>
+            <a href={Route::faults().href()} aria-current={(here == FAULTS).then_some("page")}>{ say!("Faults") }</a>
+            <a href={Route::Readings(None).href()}>{ say!("Readings and faults") }</a>
         </nav>
     }
 }

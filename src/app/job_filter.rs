@@ -5,6 +5,7 @@ use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::jobs::JobTile;
+use crate::say;
 
 /// The id of the field for words.
 pub const FIND: &str = "jobs-find";
@@ -90,9 +91,9 @@ pub fn FilterBar(props: &FilterBarProps) -> Html {
     let filter = &props.filter;
     let of = |list: fn(&JobTile) -> Vec<String>| sorted(&props.tiles, list);
     html! {
-        <section class="jobs__filters" aria-label="Find a job">
+        <section class="jobs__filters" aria-label={say!("Find a job")}>
             <label class="field">
-                <span class="field__label">{ "Find" }</span>
+                <span class="field__label">{ say!("Find") }</span>
                 <input id={FIND} type="search" value={filter.text.clone()} {oninput} />
             </label>
             { choose("Machine", of(|t| vec![t.machine.clone()]), &filter.machine, |f, v| f.machine = v) }
@@ -125,7 +126,7 @@ fn select(
         <label class="field">
             <span class="field__label">{ name }</span>
             <select {onchange}>
-                <option value="" selected={chosen.is_empty()}>{ "all" }</option>
+                <option value="" selected={chosen.is_empty()}>{ say!("all") }</option>
                 { for choices.into_iter().map(option) }
             </select>
         </label>

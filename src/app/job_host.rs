@@ -39,6 +39,7 @@ use crate::bench::job::Job;
 use crate::bench::notebook::Reading;
 use crate::drawing;
 use crate::drawing::Features;
+use crate::say;
 
 /// Real time between two models of what moves, s: ten a second.
 const PUBLISH_S: f64 = 0.1;
@@ -178,7 +179,7 @@ impl Component for JobHost {
             return loading::trouble_page(trouble, &ctx.props().id, &self.door);
         }
         let Some(open) = &self.open else {
-            return html! { <main class="page" id="main"><h1 class="visually-hidden">{ "Bench" }</h1><p role="status">{ "Opening the job …" }</p></main> };
+            return html! { <main class="page" id="main"><h1 class="visually-hidden">{ say!("Bench") }</h1><p role="status">{ say!("Opening the job …") }</p></main> };
         };
         let screen = match ctx.props().screen {
             JobScreen::Bench => html! { <BenchScreen /> },

@@ -22,6 +22,7 @@ use crate::app::training_set;
 use crate::app::training_set::SetModel;
 use crate::app::training_set::TrainingSet;
 use crate::bench::scenario::Scenario;
+use crate::say;
 use crate::scenario::parts_of;
 
 /// How far a job has got.
@@ -124,7 +125,7 @@ pub fn JobsScreen() -> Html {
         })
     };
     let Some((saved, given)) = &*kept else {
-        return html! { <main class="page jobs" id="main" tabindex="-1"><h1>{ "Jobs" }</h1></main> };
+        return html! { <main class="page jobs" id="main" tabindex="-1"><h1>{ say!("Jobs") }</h1></main> };
     };
     let tiles = tiles(&library::all(), saved);
     let shipped = library::sets().iter();
@@ -224,22 +225,22 @@ pub fn JobList(props: &JobListProps) -> Html {
     html! {
         <main class="page jobs" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Jobs" }</h1>
-                <p class="page__lead">{ "Customers who have called. Each machine behaves as a real one would: what you measure is computed." }</p>
+                <h1>{ say!("Jobs") }</h1>
+                <p class="page__lead">{ say!("Customers who have called. Each machine behaves as a real one would: what you measure is computed.") }</p>
             </header>
             <div class="page__body stack">
                 { invitation(&props.tiles) }
                 { for props.sets.iter().map(|set| html! { <TrainingSet key={set.kept.clone().unwrap_or_else(|| set.title.clone())} set={set.clone()} on_forget={props.on_forget.clone()} /> }) }
                 <FilterBar key={*bars} tiles={props.tiles.clone()} filter={(*filter).clone()} n_shown={shown.len()} {on_change} />
                 if shown.is_empty() {
-                    <p class="jobs__none row">{ "No job fits all of that." }
-                        <button type="button" class="button" onclick={show_all}>{ "Show all jobs" }</button></p>
+                    <p class="jobs__none row">{ say!("No job fits all of that.") }
+                        <button type="button" class="button" onclick={show_all}>{ say!("Show all jobs") }</button></p>
                 } else {
                     <ul class="jobs__list">{ for shown.into_iter().map(tile) }</ul>
                 }
                 <OpenedJobs on_change={props.on_change.clone()} />
                 <p class="jobs__caution">
-                    { "This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone." }
+                    { say!("This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone.") }
                 </p>
             </div>
         </main>

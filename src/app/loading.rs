@@ -16,6 +16,7 @@ use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::bench::job::Job;
 use crate::machine::MachineError;
+use crate::say;
 
 /// A job ready to be worked on.
 pub struct Loaded {
@@ -141,12 +142,12 @@ pub fn trouble_page(trouble: &LoadError, id: &str, door: &Door) -> Html {
     let again = door.0.reform(|_: MouseEvent| Order::StartAgain);
     html! {
         <main class="page page--narrow" id="main" tabindex="-1">
-            <h1>{ "This job cannot be opened" }</h1>
+            <h1>{ say!("This job cannot be opened") }</h1>
             <p>{ trouble.to_string() }</p>
             if trouble.can_start_again() {
                 <button type="button" class="button button--main" onclick={again}>{ format!("Start {id} again") }</button>
             }
-            <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+            <p><a href={Route::Jobs.href()}>{ say!("To the jobs") }</a></p>
         </main>
     }
 }

@@ -3,6 +3,7 @@
 //! `register.js` tells by an event and an attribute, and is told the same way. Jobs are kept with
 //! every act, so taking the newer build loses nothing.
 
+use crate::say;
 use gloo::events::EventListener;
 use web_sys::Event;
 use yew::prelude::*;
@@ -41,8 +42,8 @@ pub fn Newer() -> Html {
     });
     html! {
         <p class="newer" role="status">
-            <span>{ "A newer build of this page is ready. Your jobs stay as they are." }</span>
-            <button type="button" class="button" onclick={take}>{ "Use it now" }</button>
+            <span>{ say!("A newer build of this page is ready. Your jobs stay as they are.") }</span>
+            <button type="button" class="button" onclick={take}>{ say!("Use it now") }</button>
         </p>
     }
 }

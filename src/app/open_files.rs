@@ -12,6 +12,7 @@ use yew::prelude::*;
 use crate::app::given_files;
 use crate::app::given_files::Given;
 use crate::app::given_files::OpenedFile;
+use crate::say;
 
 /// Largest file read unless another bound is given, bytes.
 const MOST_BYTES: f64 = 4_000_000.0;
@@ -72,10 +73,10 @@ pub fn OpenFiles(props: &OpenFilesProps) -> Html {
     html! {
         <div class={classes!("drop", over.then_some("drop--over"))}>
             <span class="drop__words">{ format!("{}: drop them on this page, or", props.what) }</span>
-            <label class="button drop__key">{ "Open files" }
+            <label class="button drop__key">{ say!("Open files") }
                 <input class="visually-hidden" type="file" multiple=true accept=".json,.zip,application/json,application/zip" onchange={onchange.clone()} />
             </label>
-            <label class="button drop__key">{ "Open a folder" }
+            <label class="button drop__key">{ say!("Open a folder") }
                 <input class="visually-hidden" type="file" multiple=true webkitdirectory=true {onchange} />
             </label>
         </div>

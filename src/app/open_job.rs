@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::hooks::go_to;
 use crate::app::own;
 use crate::app::route::Route;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
 
@@ -26,9 +27,9 @@ pub fn OpenJobScreen(props: &OpenJobProps) -> Html {
         Ok(job) => html! { <Offer job={job.clone()} letters={props.letters.len()} /> },
         Err(error) => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
-                <h1>{ "This link holds no job that can be opened" }</h1>
+                <h1>{ say!("This link holds no job that can be opened") }</h1>
                 <ul class="stack">{ for error.problems.iter().map(|problem| html! { <li>{ problem.to_string() }</li> }) }</ul>
-                <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+                <p><a href={Route::Jobs.href()}>{ say!("To the jobs") }</a></p>
             </main>
         },
     }
@@ -58,7 +59,7 @@ fn Offer(props: &OfferProps) -> Html {
     let job = &props.job;
     html! {
         <main class="page page--narrow stack" id="main" tabindex="-1">
-            <h1>{ "A job for you" }</h1>
+            <h1>{ say!("A job for you") }</h1>
             <section class="card stack" aria-labelledby="offered">
                 <h2 id="offered" class="card__title">{ &job.title }</h2>
                 <p class="job-card__quote">{ &job.customer.complaint }</p>
@@ -66,8 +67,8 @@ fn Offer(props: &OfferProps) -> Html {
                 <p class="field__hint">{ format!("The link holds the whole job, {} characters. Nothing was asked of a server.", props.letters) }</p>
             </section>
             <p class="row">
-                <button type="button" class="button button--main" onclick={keep(Route::Bench)}>{ "Start this job" }</button>
-                <button type="button" class="button" onclick={keep(|_| Route::Jobs)}>{ "Keep it for later" }</button>
+                <button type="button" class="button button--main" onclick={keep(Route::Bench)}>{ say!("Start this job") }</button>
+                <button type="button" class="button" onclick={keep(|_| Route::Jobs)}>{ say!("Keep it for later") }</button>
             </p>
             <p role="status">{ (*told).clone() }</p>
         </main>

@@ -16,6 +16,7 @@ use crate::app::route::Route;
 use crate::app::told_files::Told;
 use crate::app::told_files::ToldFiles;
 use crate::bench::scenario::Scenario;
+use crate::say;
 use crate::scenario;
 use crate::scenario::share;
 
@@ -69,9 +70,9 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
     };
     html! {
         <section class="opened stack" aria-labelledby="opened">
-            <h2 id="opened">{ "From your instructor" }</h2>
+            <h2 id="opened">{ say!("From your instructor") }</h2>
             <OpenFiles {on_files} what="Jobs and training sets that were given to you" />
-            <p><a href={Route::Assessment(None).href()}>{ "Sit an assessment" }</a></p>
+            <p><a href={Route::Assessment(None).href()}>{ say!("Sit an assessment") }</a></p>
             <ToldFiles told={(*told).clone()} />
             if !jobs.is_empty() {
                 <ul class="opened__list">
@@ -80,7 +81,7 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
                             <a href={Route::Bench(job.id.clone()).href()}>{ &job.title }</a>
                             <span class="opened__who">{ format!("{} · {}", job.customer.name, job.machine.name) }</span>
                             <button type="button" class="button button--small" onclick={forget(job.id.clone())}
-                                    aria-label={format!("Forget “{}”", job.title)}>{ "Forget" }</button>
+                                    aria-label={format!("Forget “{}”", job.title)}>{ say!("Forget") }</button>
                         </li>
                     }) }
                 </ul>

@@ -5,6 +5,7 @@ use yew::prelude::*;
 
 use crate::assess::decide;
 use crate::records::check::ENGINE;
+use crate::say;
 
 /// Equal marks tell of no spread, of 100.
 const LEAST_SE: f64 = 0.05;
@@ -25,8 +26,8 @@ pub struct ProvesProps {
 pub fn Proves(props: &ProvesProps) -> Html {
     html! {
         <section aria-labelledby="proves">
-            <h2 id="proves">{ "What this result shows" }</h2>
-            <p>{ "Finding faults, the order of work, and decisions about safety. It does not show hands: for that there is the practical before a witness, with the observer’s sheet." }</p>
+            <h2 id="proves">{ say!("What this result shows") }</h2>
+            <p>{ say!("Finding faults, the order of work, and decisions about safety. It does not show hands: for that there is the practical before a witness, with the observer’s sheet.") }</p>
             <ul>{ for how_sure(props.n_jobs, &props.marks).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
             <p>{ format!("Computed by version {ENGINE} of the program, from everything that was done; {}", props.computed) }</p>
         </section>

@@ -8,6 +8,7 @@ use crate::app::hooks::go_to;
 use crate::app::route::Route;
 use crate::app::rows::use_rows;
 use crate::app::shared::Shared;
+use crate::say;
 use crate::scenario;
 use crate::score::Matrix;
 use crate::score::Row;
@@ -38,10 +39,10 @@ pub fn ReadingsScreen(props: &ReadingsProps) -> Html {
     html! {
         <main class="page page--wide stack" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Readings and faults" }</h1>
-                <p class="page__lead">{ "Every fault a machine can have against the readings of its data sheet and the figures of a whole program. What a technician would notice is marked ●; what is not marked looks like a sound machine there." }</p>
+                <h1>{ say!("Readings and faults") }</h1>
+                <p class="page__lead">{ say!("Every fault a machine can have against the readings of its data sheet and the figures of a whole program. What a technician would notice is marked ●; what is not marked looks like a sound machine there.") }</p>
             </header>
-            <label class="field no-print"><span class="field__label">{ "Machine" }</span>
+            <label class="field no-print"><span class="field__label">{ say!("Machine") }</span>
                 <select {onchange}>
                     { for packs.iter().map(|(id, pack)| html! {
                         <option value={id.clone()} selected={*id == machine}>{ &pack.model.name }</option>
@@ -79,7 +80,7 @@ fn Readings(props: &TableProps) -> Html {
         })
     };
     let Some(matrix) = (*matrix).clone() else {
-        return html! { <p role="status">{ "The table of this machine cannot be computed." }</p> };
+        return html! { <p role="status">{ say!("The table of this machine cannot be computed.") }</p> };
     };
     let order = ordered(&known.rows, *sort);
     let by = |column: Option<usize>| {
@@ -95,15 +96,15 @@ fn Readings(props: &TableProps) -> Html {
                     <progress max={known.of.to_string()} value={known.rows.len().to_string()} aria-hidden="true" />
                     <span role="status">{ format!("{} of {} faults computed …", known.rows.len(), known.of) }</span>
                 } else if let Some(href) = (*href).clone() {
-                    <a class="button" download={format!("readings_{}.csv", props.machine)} {href}>{ "Save as CSV" }</a>
-                    <button type="button" class="button" onclick={|_: MouseEvent| print()}>{ "Print" }</button>
+                    <a class="button" download={format!("readings_{}.csv", props.machine)} {href}>{ say!("Save as CSV") }</a>
+                    <button type="button" class="button" onclick={|_: MouseEvent| print()}>{ say!("Print") }</button>
                 }
             </p>
-            <div class="table__wrap readings" tabindex="0" role="region" aria-label="Faults against readings">
+            <div class="table__wrap readings" tabindex="0" role="region" aria-label={say!("Faults against readings")}>
                 <table class="table table--numbers">
                     <thead><tr>
                         <th scope="col" aria-sort={sort.told(None)}>
-                            <button type="button" class="readings__sort" onclick={by(None)}>{ "What is wrong" }</button></th>
+                            <button type="button" class="readings__sort" onclick={by(None)}>{ say!("What is wrong") }</button></th>
                         { for matrix.columns().iter().enumerate().map(|(index, column)| html! {
                             <th scope="col" aria-sort={sort.told(Some(index))}>
                                 <button type="button" class="readings__sort" onclick={by(Some(index))}>{ &column.what }</button>
@@ -138,7 +139,11 @@ impl Sort {
     /// As the head of a column tells it. Words begin with the first letter, readings with the largest.
     fn told(self, column: Option<usize>) -> Option<&'static str> {
         let is_up = column.is_none() != self.is_turned;
-        (self.column == column).then_some(if is_up { "ascending" } else { "descending" })
+        (self.column == column).then_some(if is_up {
+            say!("ascending")
+        } else {
+            say!("descending")
+        })
     }
 }
 

@@ -14,6 +14,7 @@ use crate::app::view::build::Kept;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
 
@@ -66,7 +67,7 @@ pub fn Replay(props: &ReplayProps) -> Html {
     let one = &props.replayed;
     html! {
         <>
-            <nav class="page no-print" aria-label="Back"><button type="button" class="button" onclick={back}>{ &props.back }</button></nav>
+            <nav class="page no-print" aria-label={say!("Back")}><button type="button" class="button" onclick={back}>{ &props.back }</button></nav>
             <ContextProvider<Bench> context={one.bench.clone()}>
                 <ContextProvider<Door> context={Door(Callback::noop())}>
                     <DebriefScreen job={one.job.clone()} letters={one.letters.clone()} reviews=true by_bill={one.by_bill} />

@@ -8,6 +8,7 @@ use crate::app::shared::Shared;
 use crate::app::view::report::ReportView;
 use crate::app::view::report::report;
 use crate::bench::job::Job;
+use crate::say;
 
 /// Whose report.
 #[derive(Properties, PartialEq)]
@@ -27,7 +28,7 @@ pub fn ReportScreen(props: &ReportProps) -> Html {
     html! {
         <main class="page page--narrow report" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Report" }</h1>
+                <h1>{ say!("Report") }</h1>
                 <p class="page__lead">{ &view.who }</p>
             </header>
             <div class="page__body stack">
@@ -39,11 +40,11 @@ pub fn ReportScreen(props: &ReportProps) -> Html {
                 { numbers(&view) }
                 { list("Told and shown", &view.told) }
                 { bill(&view) }
-                <p class="report__sign">{ "Signature of the customer: " }<b>{ &view.signed }</b></p>
-                <p>{ "From a simulated machine, for training." }</p>
+                <p class="report__sign">{ say!("Signature of the customer: ") }<b>{ &view.signed }</b></p>
+                <p>{ say!("From a simulated machine, for training.") }</p>
                 <div class="row no-print">
-                    <button type="button" class="button button--main" onclick={print}>{ "Print" }</button>
-                    <a class="button" href={Route::Bench(view.id.clone()).href()}>{ "Back to the bench" }</a>
+                    <button type="button" class="button button--main" onclick={print}>{ say!("Print") }</button>
+                    <a class="button" href={Route::Bench(view.id.clone()).href()}>{ say!("Back to the bench") }</a>
                 </div>
             </div>
         </main>
@@ -80,7 +81,7 @@ fn pictures(view: &ReportView) -> Html {
     };
     html! {
         if !view.pictures.is_empty() {
-            <section class="report__pictures" aria-label="Pictures">{ for view.pictures.iter().map(picture) }</section>
+            <section class="report__pictures" aria-label={say!("Pictures")}>{ for view.pictures.iter().map(picture) }</section>
         }
     }
 }
@@ -89,9 +90,9 @@ fn numbers(view: &ReportView) -> Html {
     html! {
         if !view.numbers.is_empty() {
             <section>
-                <h2>{ "Measured" }</h2>
+                <h2>{ say!("Measured") }</h2>
                 <table>
-                    <thead><tr><th scope="col">{ "What" }</th><th scope="col">{ "Reading" }</th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("What") }</th><th scope="col">{ say!("Reading") }</th></tr></thead>
                     <tbody>{ for view.numbers.iter().map(|(what, value)| html! { <tr><td>{ what }</td><td class="numbers">{ value }</td></tr> }) }</tbody>
                 </table>
             </section>
@@ -102,7 +103,7 @@ fn numbers(view: &ReportView) -> Html {
 fn bill(view: &ReportView) -> Html {
     html! {
         <section>
-            <h2>{ "Bill" }</h2>
+            <h2>{ say!("Bill") }</h2>
             <table>
                 <tbody>{ for view.bill.iter().map(|(what, amount)| html! { <tr><th scope="row">{ what }</th><td class="numbers">{ amount }</td></tr> }) }</tbody>
             </table>

@@ -10,6 +10,7 @@ use crate::app::bench::keys::KEYS;
 use crate::app::outbox::StoreSection;
 use crate::app::sitting;
 use crate::app::store::Store;
+use crate::say;
 
 const KEY: &str = "settings";
 
@@ -159,24 +160,24 @@ pub fn SettingsScreen() -> Html {
     };
     html! {
         <main class="page page--narrow settings" id="main" tabindex="-1">
-            <header class="page__head"><h1>{ "Settings" }</h1></header>
+            <header class="page__head"><h1>{ say!("Settings") }</h1></header>
             <div class="page__body stack">
                 <fieldset class="settings__group">
-                    <legend>{ "Bench" }</legend>
+                    <legend>{ say!("Bench") }</legend>
                     { choice("Give hints in the opening jobs", now.hints, set(|s, on| s.hints = on)) }
                     { choice("Show all names on the pictures", now.all_names, set(|s, on| s.all_names = on)) }
                     { choice("Single keys work on the bench", now.single_keys, set(|s, on| s.single_keys = on)) }
                 </fieldset>
                 <fieldset class="settings__group">
-                    <legend>{ "Colours" }</legend>
+                    <legend>{ say!("Colours") }</legend>
                     { for Theme::ALL.into_iter().map(|theme| colours(&handle, theme)) }
                     { choice("Strong contrast", now.strong_contrast, set(|s, on| s.strong_contrast = on)) }
                 </fieldset>
                 <fieldset class="settings__group">
-                    <legend>{ "Sound" }</legend>
+                    <legend>{ say!("Sound") }</legend>
                     { choice("Hear the machine", now.sound, set(|s, on| s.sound = on)) }
                     { volume(&handle) }
-                    <p class="settings__note">{ "What sounds is also written under the picture." }</p>
+                    <p class="settings__note">{ say!("What sounds is also written under the picture.") }</p>
                 </fieldset>
                 { keys() }
                 <StoreSection />
@@ -221,7 +222,7 @@ fn volume(handle: &SettingsHandle) -> Html {
     };
     html! {
         <label class="choice">
-            <span>{ "Volume" }</span>
+            <span>{ say!("Volume") }</span>
             <input type="range" min="0" max="100" step="5" value={percent.to_string()} disabled={!handle.now.sound} {oninput}
                 aria-valuetext={format!("{percent} percent")} />
         </label>
@@ -231,11 +232,11 @@ fn volume(handle: &SettingsHandle) -> Html {
 fn keys() -> Html {
     html! {
         <section aria-labelledby="keys">
-            <h2 id="keys">{ "Keys on the bench" }</h2>
-            <p>{ "Everything works with Tab, arrow keys and Enter. These single keys are quicker; they do nothing while you type." }</p>
+            <h2 id="keys">{ say!("Keys on the bench") }</h2>
+            <p>{ say!("Everything works with Tab, arrow keys and Enter. These single keys are quicker; they do nothing while you type.") }</p>
             <div class="table__wrap">
                 <table class="table">
-                    <thead><tr><th scope="col">{ "Key" }</th><th scope="col">{ "What it does" }</th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Key") }</th><th scope="col">{ say!("What it does") }</th></tr></thead>
                     <tbody>{ for KEYS.iter().map(|(key, _, words)| html! {
                         <tr><td><kbd>{ *key }</kbd></td><td>{ *words }</td></tr>
                     }) }</tbody>
@@ -273,10 +274,10 @@ fn StoredData() -> Html {
     };
     html! {
         <section aria-labelledby="data">
-            <h2 id="data">{ "Your data" }</h2>
+            <h2 id="data">{ say!("Your data") }</h2>
             <p role="status">{ (*words).clone() }</p>
             <button type="button" class="button button--danger" onclick={erase}>
-                { if *sure { "Yes, erase all my jobs" } else { "Erase my jobs" } }
+                { if *sure { say!("Yes, erase all my jobs") } else { say!("Erase my jobs") } }
             </button>
         </section>
     }

@@ -15,6 +15,7 @@ use crate::app::view::sheets::SheetsView;
 use crate::app::view::sheets::sheets;
 use crate::bench::job::Job;
 use crate::drawing::svg::Element;
+use crate::say;
 
 /// Lines to write on, on the printed card.
 const BLANKS: [&str; 4] = ["Found", "Done", "Told the customer", "Date and name"];
@@ -58,13 +59,13 @@ pub fn SheetsScreen(props: &SheetsProps) -> Html {
     html! {
         <main class="page sheets" id="main" tabindex="-1">
             <header class="page__head no-print">
-                <h1>{ "Sheets to print" }</h1>
+                <h1>{ say!("Sheets to print") }</h1>
                 <p class="page__lead">{ format!("{}: the machine as it stands after the last act. Each sheet prints alone, black on white.", view.card.who) }</p>
             </header>
-            <fieldset class="row no-print"><legend>{ "Which sheets" }</legend>{ for words.iter().enumerate().map(choice) }</fieldset>
+            <fieldset class="row no-print"><legend>{ say!("Which sheets") }</legend>{ for words.iter().enumerate().map(choice) }</fieldset>
             <p class="row no-print">
-                <button type="button" class="button button--main" onclick={print} disabled={left_out.len() == n}>{ "Print" }</button>
-                <a class="button" href={Route::Bench(view.id.clone()).href()}>{ "Back to the bench" }</a>
+                <button type="button" class="button button--main" onclick={print} disabled={left_out.len() == n}>{ say!("Print") }</button>
+                <a class="button" href={Route::Bench(view.id.clone()).href()}>{ say!("Back to the bench") }</a>
             </p>
             if chosen(0) { { card(&view) } }
             { for view.pictures.iter().enumerate().filter(|(at, _)| chosen(at + 1)).map(|(_, (picture, svg))| sheet(&view, *picture, svg)) }
@@ -80,15 +81,15 @@ fn card(view: &SheetsView) -> Html {
             <p class="job-card__who">{ &card.who }</p>
             <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
             if !card.asked.is_empty() {
-                <h3>{ "Asked" }</h3>
+                <h3>{ say!("Asked") }</h3>
                 <ol class="job-card__asked">{ for card.asked.iter().map(|asked| html! {
                     <li><span class="job-card__question">{ &asked.question }</span>{ " " }<span class="job-card__answer">{ &asked.answer }</span></li>
                 }) }</ol>
             }
-            <h3>{ "Machine and place" }</h3>
+            <h3>{ say!("Machine and place") }</h3>
             <dl class="job-card__facts">{ for card.facts.iter().map(|(name, text)| html! { <><dt>{ name }</dt><dd>{ text }</dd></> }) }</dl>
             <dl class="only-print">{ for BLANKS.iter().map(|words| html! { <div class="sheet__line"><dt>{ *words }</dt><dd></dd></div> }) }</dl>
-            <p>{ "A simulated job, for training." }</p>
+            <p>{ say!("A simulated job, for training.") }</p>
         </section>
     }
 }

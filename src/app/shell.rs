@@ -29,6 +29,7 @@ use crate::app::sitting::Lock;
 use crate::app::sitting::ObserverScreen;
 use crate::app::sitting::SittingScreen;
 use crate::app::sitting::Watch;
+use crate::say;
 
 /// The whole page.
 #[component]
@@ -54,7 +55,7 @@ pub fn App() -> Html {
     html! {
         <ContextProvider<SettingsHandle> context={settings}>
             <Watch {on_change}>
-                <button type="button" class="skip-link" onclick={skip}>{ "To the content" }</button>
+                <button type="button" class="skip-link" onclick={skip}>{ say!("To the content") }</button>
                 if is_locked || !matches!(route, Route::Bench(_)) {
                     <TopBar route={route.clone()} sits={sitting::running::is_running()} />
                     <Newer />
@@ -123,8 +124,8 @@ fn screen(route: &Route) -> Html {
         Route::Settings => html! { <SettingsScreen /> },
         Route::Unknown => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
-                <h1>{ "There is nothing at this address" }</h1>
-                <p><a href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+                <h1>{ say!("There is nothing at this address") }</h1>
+                <p><a href={Route::Jobs.href()}>{ say!("To the jobs") }</a></p>
             </main>
         },
     }
@@ -151,8 +152,8 @@ fn TopBar(props: &TopBarProps) -> Html {
     };
     html! {
         <header class="top-bar">
-            <a class="top-bar__brand" href={Route::Jobs.href()}>{ "Tubwright" }</a>
-            <nav class="top-bar__nav" aria-label="Screens">
+            <a class="top-bar__brand" href={Route::Jobs.href()}>{ say!("Tubwright") }</a>
+            <nav class="top-bar__nav" aria-label={say!("Screens")}>
                 if props.sits {
                     { link(Route::Sitting, "Assessment") }
                 } else {

@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use crate::app::jobs::JobTile;
 use crate::app::route::Route;
+use crate::say;
 use crate::scenario::set_file::SetFile;
 
 /// A set and how far it has got, as it is shown.
@@ -87,7 +88,7 @@ pub fn TrainingSet(props: &TrainingSetProps) -> Html {
             <ol class="jobs__order">{ for set.jobs.iter().enumerate().map(line) }</ol>
             if let Some(id) = set.kept.clone() {
                 <p class="card__body"><button type="button" class="button button--small" onclick={props.on_forget.reform(move |_: MouseEvent| id.clone())}
-                    aria-label={format!("Forget this set: {}", set.title)}>{ "Forget this set" }</button></p>
+                    aria-label={format!("Forget this set: {}", set.title)}>{ say!("Forget this set") }</button></p>
             }
         </details>
     }

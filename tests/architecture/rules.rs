@@ -4,9 +4,9 @@ use crate::source::Source;
 use crate::source::is_word;
 
 /// From the bottom to the top: a module may use those before it.
-pub const ORDER: [&str; 14] = [
-    "units", "network", "control", "plant", "machine", "bench", "scenario", "expert", "score",
-    "assess", "records", "drawing", "cli", "app",
+pub const ORDER: [&str; 15] = [
+    "units", "language", "network", "control", "plant", "machine", "bench", "scenario", "expert",
+    "score", "assess", "records", "drawing", "cli", "app",
 ];
 
 /// Pairs the order alone would allow: each of these knows nothing of the other.

@@ -10,6 +10,7 @@ use crate::app::hand_over;
 use crate::records::course::Kind;
 use crate::records::course::LANGUAGE;
 use crate::records::course::Package;
+use crate::say;
 
 /// A sound assessment.
 #[derive(Properties, PartialEq)]
@@ -88,26 +89,26 @@ pub fn CoursePackage(props: &CourseProps) -> Html {
     let runs = matches!(*making, Making::Runs(..));
     html! {
         <form class="stack no-print" onsubmit={make} aria-labelledby="course" novalidate=true>
-            <h3 id="course">{ "Course package for a training system" }</h3>
-            <p class="field__hint">{ "The workshop and this assessment in one zip file, made here of the very build that you are looking at. A training system takes it as a course, and its learners sit it there." }</p>
-            <fieldset disabled={runs}><legend>{ "Which kind the system takes" }</legend>
+            <h3 id="course">{ say!("Course package for a training system") }</h3>
+            <p class="field__hint">{ say!("The workshop and this assessment in one zip file, made here of the very build that you are looking at. A training system takes it as a course, and its learners sit it there.") }</p>
+            <fieldset disabled={runs}><legend>{ say!("Which kind the system takes") }</legend>
                 { for Kind::ALL.map(|one| {
                     let onchange = { let kind = kind.clone(); Callback::from(move |_: Event| kind.set(one)) };
                     html! { <label class="choice" key={one.name()}><input type="radio" name="course-kind" checked={*kind == one} {onchange} /><span>{ one.words() }</span></label> }
                 }) }
             </fieldset>
             if *kind == Kind::Cmi5 {
-                <label class="field"><span class="field__label">{ "Address that the course’s names begin with" }</span>
+                <label class="field"><span class="field__label">{ say!("Address that the course’s names begin with") }</span>
                     <input type="url" value={(*base).clone()} oninput={type_base} disabled={runs} autocomplete="off" />
-                    <span class="field__hint">{ "It need not answer. Take one that is yours and let it stay: by it the system tells courses apart." }</span></label>
+                    <span class="field__hint">{ say!("It need not answer. Take one that is yours and let it stay: by it the system tells courses apart.") }</span></label>
             }
             <p class="row">
                 // Keys: else the one button would turn into the other under the finger, and send the form.
                 if let Making::Runs(done, of) = *making {
-                    <progress key="packing" max={of.max(1).to_string()} value={done.to_string()} aria-label="Packing" />
-                    <button key="cancel" type="button" class="button" onclick={cancel}>{ "Cancel" }</button>
+                    <progress key="packing" max={of.max(1).to_string()} value={done.to_string()} aria-label={say!("Packing")} />
+                    <button key="cancel" type="button" class="button" onclick={cancel}>{ say!("Cancel") }</button>
                 } else {
-                    <button key="make" type="submit" class="button">{ "Make the package" }</button>
+                    <button key="make" type="submit" class="button">{ say!("Make the package") }</button>
                 }
             </p>
             <p role="status">{ said(&making) }</p>

@@ -7,6 +7,7 @@ use crate::app::assessments::given::Given;
 use crate::app::hand_over;
 use crate::records::room_pause;
 use crate::records::seal::AssessmentKey;
+use crate::say;
 
 /// Whose codes.
 #[derive(Properties, PartialEq)]
@@ -37,21 +38,21 @@ pub fn RoomCodes(props: &RoomCodesProps) -> Html {
     };
     html! {
         <section class="stack" aria-labelledby="room-pauses">
-            <h2 id="room-pauses">{ "Pauses of the whole room" }</h2>
+            <h2 id="room-pauses">{ say!("Pauses of the whole room") }</h2>
             <label class="choice"><input type="checkbox" checked={is_on} {onchange} />
-                <span>{ "The clock can be stopped for the whole room by codes that are read out" }</span></label>
+                <span>{ say!("The clock can be stopped for the whole room by codes that are read out") }</span></label>
             if is_on {
-                <p class="field__hint">{ "Each candidate types the code. Read out the first one to stop, the second one to go on, and so forth; cross off what was used, with any group: a code is good once. Each pause stands in the result with its time." }</p>
-                <details><summary>{ "Show the codes: not on a screen that candidates see" }</summary>
-                    <div class="table__wrap" tabindex="0" role="region" aria-label="Pause codes, a table">
+                <p class="field__hint">{ say!("Each candidate types the code. Read out the first one to stop, the second one to go on, and so forth; cross off what was used, with any group: a code is good once. Each pause stands in the result with its time.") }</p>
+                <details><summary>{ say!("Show the codes: not on a screen that candidates see") }</summary>
+                    <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Pause codes, a table")}>
                         <table class="table">
-                            <thead><tr><th scope="col">{ "Pause" }</th><th scope="col">{ "To stop" }</th><th scope="col">{ "To go on" }</th></tr></thead>
+                            <thead><tr><th scope="col">{ say!("Pause") }</th><th scope="col">{ say!("To stop") }</th><th scope="col">{ say!("To go on") }</th></tr></thead>
                             <tbody>{ for codes.chunks(2).enumerate().map(|(at, pair)| html! {
                                 <tr key={at}><th scope="row">{ at + 1 }</th>{ for pair.iter().map(|code| html! { <td class="slips__code">{ code }</td> }) }</tr>
                             }) }</tbody>
                         </table>
                     </div>
-                    <p class="row"><button type="button" class="button button--small" onclick={save}>{ "Save the codes as a text" }</button><span role="status">{ *told }</span></p>
+                    <p class="row"><button type="button" class="button button--small" onclick={save}>{ say!("Save the codes as a text") }</button><span role="status">{ *told }</span></p>
                 </details>
             }
         </section>

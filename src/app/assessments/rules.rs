@@ -14,6 +14,7 @@ use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::assessment_file::CutFile;
 use crate::assess::assessment_file::VariantsFile;
 use crate::assess::decide;
+use crate::say;
 
 /// A spread that is shown as none, marks.
 const LEAST_SPREAD: f64 = 0.05;
@@ -73,9 +74,9 @@ pub fn Rules(props: &RulesProps) -> Html {
     html! {
         <>
             <section class="stack" aria-labelledby="time">
-                <h2 id="time">{ "Time and aids" }</h2>
+                <h2 id="time">{ say!("Time and aids") }</h2>
                 { number("time_limit_min", file.time_limit_min, |f, to| f.time_limit_min = to) }
-                <fieldset><legend>{ "Allowed" }</legend>
+                <fieldset><legend>{ say!("Allowed") }</legend>
                     { tick("the data sheet beside a reading", file.aids.data_sheet, |f| f.aids.data_sheet = !f.aids.data_sheet) }
                     { tick("the wiring diagram", file.aids.wiring, |f| f.aids.wiring = !f.aids.wiring) }
                     { tick("the handbook", file.aids.handbook, |f| f.aids.handbook = !f.aids.handbook) }
@@ -86,7 +87,7 @@ pub fn Rules(props: &RulesProps) -> Html {
                 }) }
             </section>
             <section class="stack" aria-labelledby="passes">
-                <h2 id="passes">{ "What passes" }</h2>
+                <h2 id="passes">{ say!("What passes") }</h2>
                 <Cut cut={file.pass.cut.clone()} told={props.told.clone()} on_change={props.on_change.reform({
                     let file = file.clone();
                     move |cut| { let mut next = file.clone(); next.pass.cut = cut; next }
@@ -98,7 +99,7 @@ pub fn Rules(props: &RulesProps) -> Html {
                 }) }
                 { tick("A critical safety rule broken in any job means: not yet", file.pass.no_critical, |f| f.pass.no_critical = !f.pass.no_critical) }
             </section>
-            <section class="stack" aria-labelledby="after"><h2 id="after">{ "After" }</h2>{ months }</section>
+            <section class="stack" aria-labelledby="after"><h2 id="after">{ say!("After") }</h2>{ months }</section>
         </>
     }
 }
@@ -144,16 +145,16 @@ fn Cut(props: &CutProps) -> Html {
             .reform(move |_: Event| CutFile::Judges(judges_from_text(&typed)))
     };
     html! {
-        <fieldset class="stack"><legend>{ "Cut" }</legend>
-            <label class="choice"><input type="radio" name="cut" checked={!by_judges} onchange={to_fixed} /><span>{ "a fixed number of marks" }</span></label>
+        <fieldset class="stack"><legend>{ say!("Cut") }</legend>
+            <label class="choice"><input type="radio" name="cut" checked={!by_judges} onchange={to_fixed} /><span>{ say!("a fixed number of marks") }</span></label>
             if let CutFile::Fixed(marks) = &props.cut {
                 { row("pass.cut.fixed", json!(marks), &props.told, fixed) }
             }
-            <label class="choice"><input type="radio" name="cut" checked={by_judges} onchange={to_judges} /><span>{ "from judges, after Angoff" }</span></label>
+            <label class="choice"><input type="radio" name="cut" checked={by_judges} onchange={to_judges} /><span>{ say!("from judges, after Angoff") }</span></label>
             if by_judges {
                 <label class="field"><span class="field__label">{ ASSESSMENT.label("pass.cut.judges") }</span>
                     <textarea id={id_of("pass.cut.judges")} value={(*typed).clone()} oninput={judges} placeholder="60, 65, 70, 55" />
-                    <span class="field__hint">{ "For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between." }</span></label>
+                    <span class="field__hint">{ say!("For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between.") }</span></label>
                 <p role="status">{ cut_words(&props.cut) }</p>
             }
         </fieldset>

@@ -25,6 +25,7 @@ use crate::app::route::Route;
 use crate::app::sitting;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::decide;
+use crate::say;
 use crate::scenario::Problem;
 
 /// The screen: those that are kept, and the one that is worked on.
@@ -97,7 +98,7 @@ pub fn MakeScreen() -> Html {
     if let Some(given) = &*now {
         return html! {
             <main class="page desk desk--even" id="main" tabindex="-1">
-                <header class="desk__bar"><h1>{ "Make an assessment" }</h1>{ say }</header>
+                <header class="desk__bar"><h1>{ say!("Make an assessment") }</h1>{ say }</header>
                 <Editor given={given.clone()} on_change={change} />
             </main>
         };
@@ -105,19 +106,19 @@ pub fn MakeScreen() -> Html {
     html! {
         <main class="page stack" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Make an assessment" }</h1>
-                <p class="page__lead">{ "Say which skills at which level, how many jobs, and what passes. Each candidate then gets jobs of their own, equally hard, and a result that can be checked." }</p>
+                <h1>{ say!("Make an assessment") }</h1>
+                <p class="page__lead">{ say!("Say which skills at which level, how many jobs, and what passes. Each candidate then gets jobs of their own, equally hard, and a result that can be checked.") }</p>
             </header>
             <p class="row">
-                <button type="button" class="button button--main" onclick={fresh.reform(|_: MouseEvent| None)}>{ "Make a new one" }</button>
-                <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
-                <a class="button" href={Route::Observer.href()}>{ "Observer’s sheet" }</a>
+                <button type="button" class="button button--main" onclick={fresh.reform(|_: MouseEvent| None)}>{ say!("Make a new one") }</button>
+                <a class="button" href={Route::Cohort.href()}>{ say!("Review results") }</a>
+                <a class="button" href={Route::Observer.href()}>{ say!("Observer’s sheet") }</a>
             </p>
             <OpenFiles {on_files} what="Files of assessments to work on" />
             { say }
             <section class="stack" aria-labelledby="kept">
-                <h2 id="kept">{ "Made here" }</h2>
-                if kept.is_empty() { <p>{ "None yet." }</p> }
+                <h2 id="kept">{ say!("Made here") }</h2>
+                if kept.is_empty() { <p>{ say!("None yet.") }</p> }
                 <ul class="opened__list">{ for kept.iter().map(|given| {
                     let (now, chosen) = (now.clone(), given.clone());
                     let onclick = Callback::from(move |_: MouseEvent| now.set(Some(chosen.clone())));
@@ -190,13 +191,13 @@ fn Editor(props: &EditorProps) -> Html {
                 <RoomCodes given={given.clone()} on_change={on_pauses} />
             </div>
             <div class="desk__live">
-                <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ "How sure its decisions are" }</h2>
-                    <p role="status">{ format!("{n_jobs} jobs: reliability at least {least:.2} of 1. {}", if least >= 0.8 { "Enough for a decision about one person." } else { "For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together." }) }</p>
+                <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ say!("How sure its decisions are") }</h2>
+                    <p role="status">{ format!("{n_jobs} jobs: reliability at least {least:.2} of 1. {}", if least >= 0.8 { say!("Enough for a decision about one person.") } else { say!("For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together.") }) }</p>
                 </section>
                 if told.is_empty() {
                     <Slips given={given.clone()} on_candidates={with(|given, to| given.candidates = to)} />
                 } else {
-                    <section class="notice" aria-label="Still to do"><p class="notice__title">{ "Still to do" }</p><ul class="fairness desk__list">{ check_lines(&told) }</ul></section>
+                    <section class="notice" aria-label={say!("Still to do")}><p class="notice__title">{ say!("Still to do") }</p><ul class="fairness desk__list">{ check_lines(&told) }</ul></section>
                 }
             </div>
         </>

@@ -10,6 +10,7 @@ use crate::app::desk::QrCode;
 use crate::app::hand_over;
 use crate::app::route::Route;
 use crate::assess::letters;
+use crate::say;
 
 /// A sound assessment.
 #[derive(Properties, PartialEq)]
@@ -44,37 +45,37 @@ pub fn Slips(props: &SlipsProps) -> Html {
     let id = &given.file.id;
     html! {
         <section class="stack" aria-labelledby="give">
-            <h2 id="give">{ "Give it out" }</h2>
+            <h2 id="give">{ say!("Give it out") }</h2>
             <p class="row">
-                <button type="button" class="button" onclick={save(format!("{id}.json"), "application/json", text, "The file for all candidates is saved.")}>{ "Save the file" }</button>
-                <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), "The key is saved. Keep it where only you can open it: whoever has it can seal results.")}>{ "Save the key" }</button>
+                <button type="button" class="button" onclick={save(format!("{id}.json"), "application/json", text, "The file for all candidates is saved.")}>{ say!("Save the file") }</button>
+                <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), "The key is saved. Keep it where only you can open it: whoever has it can seal results.")}>{ say!("Save the key") }</button>
                 <span role="status">{ *told }</span>
             </p>
             <CoursePackage given={given.clone()} folder={page().trim_end_matches("index.html").to_owned()} />
             <label class="field"><span class="field__label">{ format!("Link, {} characters", link.len()) }</span><input readonly=true value={link.clone()} /></label>
-            <details><summary>{ "The link as a code for a classroom screen" }</summary><QrCode text={link} label="The link as a QR code" /></details>
-            <label class="field"><span class="field__label">{ "Candidates" }</span>
+            <details><summary>{ say!("The link as a code for a classroom screen") }</summary><QrCode text={link} label={say!("The link as a QR code")} /></details>
+            <label class="field"><span class="field__label">{ say!("Candidates") }</span>
                 <textarea value={given.candidates.clone()} {oninput} placeholder={"c-01\nc-02, 30"} />
-                <span class="field__hint">{ "One number a line. After a comma extra minutes, where somebody has them: they do not show on the slip or the screen." }</span></label>
+                <span class="field__hint">{ say!("One number a line. After a comma extra minutes, where somebody has them: they do not show on the slip or the screen.") }</span></label>
             { match given.slips() {
                 Err(why) => html! { <p class="field__error" role="alert">{ why }</p> },
                 Ok(slips) if slips.is_empty() => Html::default(),
                 Ok(slips) => html! {
                     <div class="stack slips">
-                        <div class="table__wrap" tabindex="0" role="region" aria-label="Slips, a table">
+                        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Slips, a table")}>
                             <table class="table">
                                 <caption>{ format!("{}: cut along the lines, one slip each", given.file.title) }</caption>
-                                <thead><tr><th scope="col">{ "Your number" }</th><th scope="col">{ "Start code" }</th><th scope="col">{ "Letters beside it" }</th></tr></thead>
+                                <thead><tr><th scope="col">{ say!("Your number") }</th><th scope="col">{ say!("Start code") }</th><th scope="col">{ say!("Letters beside it") }</th></tr></thead>
                                 <tbody>{ for slips.iter().map(|slip| html! {
                                     <tr key={slip.candidate.clone()}><th scope="row"><bdi>{ &slip.candidate }</bdi></th><td class="slips__code">{ &slip.code }</td><td class="slips__code">{ &slip.check }</td></tr>
                                 }) }</tbody>
                             </table>
                         </div>
-                        <p class="no-print"><button type="button" class="button" onclick={print}>{ "Print the slips" }</button></p>
+                        <p class="no-print"><button type="button" class="button" onclick={print}>{ say!("Print the slips") }</button></p>
                     </div>
                 },
             } }
-            <p class="field__hint">{ "When all begin, tell a word for today, the same for all: with another word, other values are drawn, so that yesterday’s group can tell nothing. Write the word down; every result holds it." }</p>
+            <p class="field__hint">{ say!("When all begin, tell a word for today, the same for all: with another word, other values are drawn, so that yesterday’s group can tell nothing. Write the word down; every result holds it.") }</p>
         </section>
     }
 }

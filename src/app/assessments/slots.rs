@@ -9,6 +9,7 @@ use yew::prelude::*;
 use crate::app::desk::field::id_of;
 use crate::app::sitting;
 use crate::assess::assessment_file::SlotFile;
+use crate::say;
 use crate::scenario;
 
 /// The rows.
@@ -49,14 +50,14 @@ pub fn Slots(props: &SlotsProps) -> Html {
     };
     html! {
         <section class="stack" id={id_of("jobs")} tabindex="-1" aria-labelledby="slots">
-            <h2 id="slots">{ "Jobs" }</h2>
-            <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs asked for, a table">
+            <h2 id="slots">{ say!("Jobs") }</h2>
+            <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Jobs asked for, a table")}>
                 <table class="table">
-                    <thead><tr><th scope="col">{ "Level" }</th><th scope="col">{ "Skill" }</th><th scope="col">{ "Machine" }</th><th scope="col">{ "How many" }</th><th scope="col">{ "There are" }</th><th scope="col"><span class="visually-hidden">{ "Take off" }</span></th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Level") }</th><th scope="col">{ say!("Skill") }</th><th scope="col">{ say!("Machine") }</th><th scope="col">{ say!("How many") }</th><th scope="col">{ say!("There are") }</th><th scope="col"><span class="visually-hidden">{ say!("Take off") }</span></th></tr></thead>
                     <tbody>{ for (0..props.slots.len()).map(|at| row(props, at, &skills, &machines)) }</tbody>
                 </table>
             </div>
-            <p><button type="button" class="button button--small" onclick={add}>{ "One more kind of job" }</button></p>
+            <p><button type="button" class="button button--small" onclick={add}>{ say!("One more kind of job") }</button></p>
         </section>
     }
 }
@@ -81,7 +82,7 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
         );
         html! {
             <select class="input" aria-label={format!("{label} of row {}", at + 1)} {onchange}>
-                <option value="" selected={now.is_empty()}>{ "any" }</option>{ for options }
+                <option value="" selected={now.is_empty()}>{ say!("any") }</option>{ for options }
             </select>
         }
     };
@@ -116,7 +117,7 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
             <td>{ select("Machine", &first(&slot.machines), machines.iter().map(|m| (*m).to_owned()).collect(), machine) }</td>
             <td><input class="input" id={id_of(&format!("jobs[{at}].n"))} type="number" min="1" max="60" value={slot.n.to_string()} aria-label={format!("How many of row {}", at + 1)} {oninput} /></td>
             <td class="numbers">{ there }</td>
-            <td><button type="button" class="button button--small" aria-label={format!("Take off row {}", at + 1)} onclick={off}>{ "take off" }</button></td>
+            <td><button type="button" class="button button--small" aria-label={format!("Take off row {}", at + 1)} onclick={off}>{ say!("take off") }</button></td>
         </tr>
     }
 }

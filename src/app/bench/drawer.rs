@@ -1,5 +1,6 @@
 //! A side of the bench: always there on a wide screen, a drawer on a small one.
 
+use crate::say;
 use yew::prelude::*;
 
 /// What a drawer holds and tells.
@@ -27,7 +28,7 @@ pub fn Drawer(props: &DrawerProps) -> Html {
         <aside id={props.id.clone()} class={classes!("drawer", props.class.clone())} aria-label={&props.word}
                data-open={props.open.to_string()}>
             <button type="button" class="drawer__close button button--small" {onclick}
-                    aria-label={format!("Put away: {}", props.word)}>{ "put away" }</button>
+                    aria-label={format!("Put away: {}", props.word)}>{ say!("put away") }</button>
             <div class="drawer__body">{ props.children.clone() }</div>
         </aside>
     }

@@ -12,6 +12,7 @@ use crate::app::view::Order;
 use crate::bench::action::Action;
 use crate::bench::visit::OfferKind;
 use crate::bench::visit::OfferOption;
+use crate::say;
 
 /// The ways out, in the order they are named.
 const WAYS: [(OfferKind, &str, &str); 3] = [
@@ -78,21 +79,21 @@ pub fn Estimate(props: &EstimateProps) -> Html {
         }
     };
     html! {
-        <form class="estimate" aria-label="Estimate" {onsubmit}>
-            <h2 class="estimate__heading">{ "Estimate" }</h2>
+        <form class="estimate" aria-label={say!("Estimate")} {onsubmit}>
+            <h2 class="estimate__heading">{ say!("Estimate") }</h2>
             { for props.named.iter().map(|line| html! { <p class="estimate__named">{ line }</p> }) }
             <div class="field">
-                <label class="field__label" for="price-cause">{ "For what is held to be wrong" }</label>
+                <label class="field__label" for="price-cause">{ say!("For what is held to be wrong") }</label>
                 <select id="price-cause" onchange={on_cause}>
-                    <option value="" selected=true>{ "not known yet" }</option>
+                    <option value="" selected=true>{ say!("not known yet") }</option>
                     { cause_groups(&props.causes) }
                 </select>
             </div>
             { for WAYS.iter().enumerate().map(way) }
-            <p class="field__hint" id="price-hint">{ "So far " }<b class="numbers">{ &props.so_far }</b>
-                { ". Add the part and the time still needed. A way without a price is not named." }</p>
-            if *wrong { <p class="field__error" role="alert">{ "A price is a number above zero, such as 95. At least one is needed." }</p> }
-            <button type="submit" class="button">{ "Name the price" }</button>
+            <p class="field__hint" id="price-hint">{ say!("So far ") }<b class="numbers">{ &props.so_far }</b>
+                { say!(". Add the part and the time still needed. A way without a price is not named.") }</p>
+            if *wrong { <p class="field__error" role="alert">{ say!("A price is a number above zero, such as 95. At least one is needed.") }</p> }
+            <button type="submit" class="button">{ say!("Name the price") }</button>
         </form>
     }
 }

@@ -10,6 +10,7 @@ use crate::app::view::GaugeFaceView;
 use crate::app::view::GaugePlaceView;
 use crate::app::view::GaugeView;
 use crate::app::view::Order;
+use crate::say;
 
 /// What the instruments show and tell.
 #[derive(Properties, PartialEq)]
@@ -32,7 +33,7 @@ pub fn Gauges(props: &GaugesProps) -> Html {
     let face = props.face.as_ref().filter(|face| face.gauge == view.gauge);
     html! {
         <details class="instrument__more">
-            <summary class="instrument__heading">{ "water, speed, length, warmth" }</summary>
+            <summary class="instrument__heading">{ say!("water, speed, length, warmth") }</summary>
             { choice(props, &here) }
             <section class="instrument__panel" aria-label={view.name}>
                 { shown(view, face) }
@@ -62,7 +63,7 @@ fn choice(props: &GaugesProps, here: &UseStateHandle<usize>) -> Html {
         }
     };
     html! {
-        <div class="instrument__others" role="radiogroup" aria-label="Instruments that need no circuit" {onkeydown}>
+        <div class="instrument__others" role="radiogroup" aria-label={say!("Instruments that need no circuit")} {onkeydown}>
             { for props.gauges.iter().enumerate().map(key) }
         </div>
     }
@@ -77,7 +78,7 @@ fn shown(view: &GaugeView, face: Option<&GaugeFaceView>) -> Html {
             <GaugeFace gauge={view.gauge} value={face.value.clone()} unit={face.unit.clone()} share={face.share} />
             <p class="instrument__sheet">
                 { &face.place }
-                if let Some(sheet) = &face.sheet { { ", data sheet " }<b class="numbers">{ sheet }</b> }
+                if let Some(sheet) = &face.sheet { { say!(", data sheet ") }<b class="numbers">{ sheet }</b> }
             </p>
         </>
     }
@@ -92,7 +93,7 @@ fn at(props: &GaugesProps, place: &GaugePlaceView) -> Html {
             .reform(move |_: MouseEvent| Order::Follow(channel.clone()));
         html! {
             <button type="button" class="button button--small" {onclick}
-                    aria-label={format!("Record: {}", place.name)}>{ "record" }</button>
+                    aria-label={format!("Record: {}", place.name)}>{ say!("record") }</button>
         }
     });
     html! {

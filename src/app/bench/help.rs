@@ -19,6 +19,7 @@ use crate::assess::assessment_file::RefreshFile;
 use crate::bench::action::Action;
 use crate::bench::hint::Rung;
 use crate::records::practice;
+use crate::say;
 
 const MS_PER_DAY: f64 = 86_400_000.0;
 
@@ -63,11 +64,11 @@ pub fn Help() -> Html {
     let ask = door.reform(|_: MouseEvent| Order::Do(vec![Action::Hint]));
     let next = help.next.filter(|_| help.used < rungs);
     html! {
-        <section class="help" aria-label="Hints">
+        <section class="help" aria-label={say!("Hints")}>
             <div role="status">
                 { match &*said {
                     Said::Nothing => Html::default(),
-                    Said::Waiting => html! { <p>{ "Thinking about what your notes say; this takes some seconds." }</p> },
+                    Said::Waiting => html! { <p>{ say!("Thinking about what your notes say; this takes some seconds.") }</p> },
                     Said::Told(words) => html! { <ol class="help__said">{ for words.iter().take(help.used).map(|w| html! { <li>{ w }</li> }) }</ol> },
                     Said::Failed(why) => html! { <p>{ format!("No hint can be given. {why}") }</p> },
                 } }
@@ -76,8 +77,8 @@ pub fn Help() -> Html {
                 Some(rung) => html! {
                     <button type="button" class="button button--small" onclick={ask}>{ offer(rung, help.used) }</button>
                 },
-                None if rungs < Rung::ALL.len() => html! { <p class="field__hint">{ "You have shown that you can do this: there are no more hints here." }</p> },
-                None => html! { <p class="field__hint">{ "These were all the hints for this step." }</p> },
+                None if rungs < Rung::ALL.len() => html! { <p class="field__hint">{ say!("You have shown that you can do this: there are no more hints here.") }</p> },
+                None => html! { <p class="field__hint">{ say!("These were all the hints for this step.") }</p> },
             } }
         </section>
     }
@@ -85,7 +86,11 @@ pub fn Help() -> Html {
 
 /// Such as `Hint: where to look (costs 10 % of the target)`.
 fn offer(rung: Rung, used: usize) -> String {
-    let more = if used == 0 { "Hint" } else { "One more" };
+    let more = if used == 0 {
+        say!("Hint")
+    } else {
+        say!("One more")
+    };
     format!(
         "{more}: {} (costs {:.0} % of the target)",
         rung.words(),

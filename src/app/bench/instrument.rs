@@ -14,6 +14,7 @@ use crate::app::view::Order;
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::words::mode_name;
+use crate::say;
 
 /// What the instrument shows and tells.
 #[derive(Properties, PartialEq)]
@@ -38,20 +39,20 @@ pub fn Instrument(props: &InstrumentProps) -> Html {
         .on_order
         .reform(|_: MouseEvent| Order::Do(vec![Action::Note]));
     html! {
-        <section class={classes!("instrument", own_class(meter.mode))} aria-label="Instrument in hand">
+        <section class={classes!("instrument", own_class(meter.mode))} aria-label={say!("Instrument in hand")}>
             <h2 class="instrument__name">{ instrument_name(meter.mode) }</h2>
             if let Some(about) = about(meter.mode) { <p class="instrument__about">{ about }</p> }
             <Face face={props.face.clone()} mode={meter.mode} />
             if !props.over {
-                { lead(props, Lead::Red, if clamp { "jaws" } else { "red" }) }
+                { lead(props, Lead::Red, if clamp { say!("jaws") } else { say!("red") }) }
                 if !clamp { { lead(props, Lead::Black, "black") } }
             }
             if let Some(sheet) = &meter.sheet {
-                <p class="instrument__sheet">{ "data sheet " }<b class="numbers">{ sheet }</b></p>
+                <p class="instrument__sheet">{ say!("data sheet ") }<b class="numbers">{ sheet }</b></p>
             }
             if !props.over {
                 <button type="button" id="note-it" class="instrument__note button button--main button--wide" onclick={note}>
-                    { "Note it" }
+                    { say!("Note it") }
                 </button>
                 { modes(props) }
             }
@@ -104,9 +105,9 @@ fn modes(props: &InstrumentProps) -> Html {
     );
     let key = |index: usize| mode_key(props, index, index == here);
     html! {
-        <div role="radiogroup" aria-label="Instrument and mode" {onkeydown}>
+        <div role="radiogroup" aria-label={say!("Instrument and mode")} {onkeydown}>
             <div class="instrument__modes" role="presentation">{ for (0..MULTIMETER).map(key) }</div>
-            <p class="instrument__heading" aria-hidden="true">{ "other tools" }</p>
+            <p class="instrument__heading" aria-hidden="true">{ say!("other tools") }</p>
             <div class="instrument__others" role="presentation">{ for (MULTIMETER..MeterMode::ALL.len()).map(key) }</div>
         </div>
     }

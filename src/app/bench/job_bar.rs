@@ -5,6 +5,7 @@ use yew::prelude::*;
 use crate::app::desk::BACK_TO_DRAFT;
 use crate::app::desk::use_draft_of;
 use crate::app::route::Route;
+use crate::say;
 
 /// What the line shows.
 #[derive(Properties, PartialEq)]
@@ -46,13 +47,13 @@ pub fn JobBar(props: &JobBarProps) -> Html {
             <a class="job-bar__back" href={back.href()}>{ back_words }</a>
             <h1 class="job-bar__title">{ &props.title }</h1>
             <p class="job-bar__clock numbers">
-                <span class="visually-hidden">{ "Time of day " }</span>
+                <span class="visually-hidden">{ say!("Time of day ") }</span>
                 <b>{ &props.clock }</b>
-                <span class="job-bar__site">{ " on site " }{ &props.on_site }</span>
+                <span class="job-bar__site">{ say!(" on site ") }{ &props.on_site }</span>
             </p>
             if let Some(left) = &props.time_left { <p class="job-bar__clock numbers"><b>{ left }</b></p> }
             <p class="job-bar__cost numbers">
-                <span class="job-bar__label">{ "cost so far " }</span><b>{ &props.cost }</b>
+                <span class="job-bar__label">{ say!("cost so far ") }</span><b>{ &props.cost }</b>
             </p>
             <a class="job-bar__finish button button--main" href={next.href()}>
                 { words }

@@ -11,6 +11,7 @@ use crate::app::view::CardView;
 use crate::app::view::Order;
 use crate::app::view::QuestionView;
 use crate::bench::action::Action;
+use crate::say;
 
 /// What the card shows and tells.
 #[derive(Properties, PartialEq)]
@@ -39,16 +40,16 @@ pub fn JobCard(props: &JobCardProps) -> Html {
         });
     }
     html! {
-        <section class="job-card" aria-label="Job card">
+        <section class="job-card" aria-label={say!("Job card")}>
             <p class="job-card__who">{ &card.who }</p>
             <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
             if !card.asked.is_empty() {
-                <h2 class="job-card__heading">{ "Asked" }</h2>
+                <h2 class="job-card__heading">{ say!("Asked") }</h2>
                 <ol ref={answers} class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>
             }
             if !props.over {
                 <details class="job-card__ask" open=true>
-                    <summary id="ask">{ "Ask the customer" }</summary>
+                    <summary id="ask">{ say!("Ask the customer") }</summary>
                     <div class="job-card__questions">
                         { for card.questions.iter().map(|question| ask(props, question)) }
                     </div>
@@ -56,13 +57,13 @@ pub fn JobCard(props: &JobCardProps) -> Html {
             }
             if !props.over && !card.outside.is_empty() {
                 <details class="job-card__ask">
-                    <summary>{ "Put right outside the machine" }</summary>
+                    <summary>{ say!("Put right outside the machine") }</summary>
                     <div class="job-card__questions">
                         { for card.outside.iter().map(|v| verb(&props.on_order, v, "button button--small")) }
                     </div>
                 </details>
             }
-            <h2 class="job-card__heading">{ "Machine and place" }</h2>
+            <h2 class="job-card__heading">{ say!("Machine and place") }</h2>
             <dl class="job-card__facts">
                 { for card.facts.iter().map(|(name, text)| html! { <><dt>{ name }</dt><dd>{ text }</dd></> }) }
             </dl>
@@ -100,7 +101,7 @@ fn answer(props: &JobCardProps, asked: &AskedView) -> Html {
             if asked.again && !props.over {
                 <button type="button" class="button button--quiet button--small" {onclick}
                         aria-label={format!("Ask again in other words: {}", asked.question)}>
-                    { "ask again in other words" }
+                    { say!("ask again in other words") }
                 </button>
             }
         </li>

@@ -18,6 +18,7 @@ use crate::app::sitting;
 use crate::app::view::NoteKind;
 use crate::app::view::Order;
 use crate::bench::action::Action;
+use crate::say;
 
 /// The line over the bench.
 #[component]
@@ -54,11 +55,11 @@ pub fn MeterBar(props: &MeterBarProps) -> Html {
     let note = on_order.reform(|_: MouseEvent| Order::Do(vec![Action::Note]));
     let show = props.on_show.reform(|_: MouseEvent| ());
     html! {
-        <section class="instrument instrument--bar" aria-label="Instrument">
+        <section class="instrument instrument--bar" aria-label={say!("Instrument")}>
             <Face face={live.face.clone()} mode={bench.meter.mode} />
-            <button type="button" class="button button--small" onclick={show}>{ "leads and mode" }</button>
+            <button type="button" class="button button--small" onclick={show}>{ say!("leads and mode") }</button>
             if !bench.over {
-                <button type="button" class="button button--main button--small" onclick={note}>{ "Note it" }</button>
+                <button type="button" class="button button--main button--small" onclick={note}>{ say!("Note it") }</button>
             }
         </section>
     }
@@ -88,9 +89,9 @@ pub fn Caption() -> Html {
     let live = use_live();
     html! {
         <div class="caption">
-            <p class="caption__sound"><span class="visually-hidden">{ "Heard: " }</span>{ &live.caption }</p>
+            <p class="caption__sound"><span class="visually-hidden">{ say!("Heard: ") }</span>{ &live.caption }</p>
             if !live.panel.is_empty() {
-                <p class="caption__panel numbers"><span class="visually-hidden">{ "Display: " }</span>{ &live.panel }</p>
+                <p class="caption__panel numbers"><span class="visually-hidden">{ say!("Display: ") }</span>{ &live.panel }</p>
             }
             <SoundKey />
         </div>
@@ -109,7 +110,7 @@ fn SoundKey() -> Html {
         next.sound = !on;
         handle.change.emit(next);
     });
-    html! { <button type="button" class="button button--quiet button--small" {onclick}>{ if on { "Sound is on" } else { "Sound is off" } }</button> }
+    html! { <button type="button" class="button button--quiet button--small" {onclick}>{ if on { say!("Sound is on") } else { say!("Sound is off") } }</button> }
 }
 
 /// The clock's keys.

@@ -7,6 +7,7 @@ use crate::app::shared::Shared;
 use crate::app::view::NoteView;
 use crate::app::view::Order;
 use crate::bench::action::Action;
+use crate::say;
 
 /// What the notebook shows and tells.
 #[derive(Properties, PartialEq)]
@@ -37,14 +38,14 @@ pub fn Notebook(props: &NotebookProps) -> Html {
     );
     if props.notes.is_empty() {
         return html! {
-            <section class="notebook" aria-label="Notebook">
-                <p class="notebook__empty">{ "Nothing noted yet. What you look at, ask and measure is written here." }</p>
+            <section class="notebook" aria-label={say!("Notebook")}>
+                <p class="notebook__empty">{ say!("Nothing noted yet. What you look at, ask and measure is written here.") }</p>
                 { remark(props) }
             </section>
         };
     }
     html! {
-        <section class="notebook" aria-label="Notebook">
+        <section class="notebook" aria-label={say!("Notebook")}>
             <ol class="notebook__list">{ for props.notes.iter().map(|note| line(props, note)) }</ol>
             { remark(props) }
         </section>
@@ -97,10 +98,10 @@ fn Remark(props: &RemarkProps) -> Html {
     html! {
         <form class="notebook__remark" {onsubmit}>
             <div class="field">
-                <label class="field__label" for="remark">{ "Remark" }</label>
+                <label class="field__label" for="remark">{ say!("Remark") }</label>
                 <input id="remark" type="text" maxlength="300" autocomplete="off" value={(*words).clone()} {oninput} />
             </div>
-            <button type="submit" class="button button--small">{ "Write down" }</button>
+            <button type="submit" class="button button--small">{ say!("Write down") }</button>
         </form>
     }
 }

@@ -6,6 +6,7 @@ use crate::app::bench::selection_bar::verb;
 use crate::app::route::Route;
 use crate::app::view::NoticeView;
 use crate::app::view::Order;
+use crate::say;
 
 /// What the card shows and tells.
 #[derive(Properties, PartialEq)]
@@ -32,12 +33,12 @@ pub fn Notice(props: &NoticeProps) -> Html {
             <h2 class="notice__title">{ &notice.title }</h2>
             { for notice.text.iter().map(|line| html! { <p class="notice__text">{ line }</p> }) }
             if let Some(source) = &notice.source {
-                <p class="notice__source">{ source }{ " " }<a href={safe.href()} target="_blank">{ "Making safe" }</a></p>
+                <p class="notice__source">{ source }{ " " }<a href={safe.href()} target="_blank">{ say!("Making safe") }</a></p>
             }
             <div class="row">
                 { for notice.verbs.iter().map(|v| verb(&props.on_order, v, "button button--main")) }
                 <button type="button" id="notice-read" class="button" onclick={read}>
-                    { if notice.danger { "I have read this" } else if notice.verbs.is_empty() { "All right" } else { "Leave it" } }
+                    { if notice.danger { say!("I have read this") } else if notice.verbs.is_empty() { say!("All right") } else { say!("Leave it") } }
                 </button>
             </div>
         </section>

@@ -6,6 +6,7 @@ use crate::app::route::Route;
 use crate::app::shared::Shared;
 use crate::app::view::PaperLine;
 use crate::app::view::PapersView;
+use crate::say;
 
 /// What the papers show.
 #[derive(Properties, PartialEq)]
@@ -27,20 +28,20 @@ pub fn Papers(props: &PapersProps) -> Html {
     let chapter = |id: &str| Route::Handbook(Some(id.to_owned())).href();
     let parts = format!("parts_{}", papers.machine.to_lowercase());
     html! {
-        <section class="papers" aria-label="Papers">
-            <p>{ "The wiring diagram is the picture “wiring”. In a tab of their own: " }
-                <a href={faults.href()} target="_blank">{ "faults of this machine" }</a>{ ", " }
-                <a href={chapter(&parts)} target="_blank">{ "its parts" }</a>{ ", " }
-                <a href={chapter("measure")} target="_blank">{ "measuring" }</a>{ ", " }
-                <a href={chapter("safe")} target="_blank">{ "making safe" }</a>{ ", " }
-                <a href={chapter("job")} target="_blank">{ "the handbook" }</a></p>
-            <p><a class="button button--small" href={Route::Sheets(props.id.to_string()).href()}>{ "Print job card and pictures" }</a></p>
+        <section class="papers" aria-label={say!("Papers")}>
+            <p>{ say!("The wiring diagram is the picture “wiring”. In a tab of their own: ") }
+                <a href={faults.href()} target="_blank">{ say!("faults of this machine") }</a>{ ", " }
+                <a href={chapter(&parts)} target="_blank">{ say!("its parts") }</a>{ ", " }
+                <a href={chapter("measure")} target="_blank">{ say!("measuring") }</a>{ ", " }
+                <a href={chapter("safe")} target="_blank">{ say!("making safe") }</a>{ ", " }
+                <a href={chapter("job")} target="_blank">{ say!("the handbook") }</a></p>
+            <p><a class="button button--small" href={Route::Sheets(props.id.to_string()).href()}>{ say!("Print job card and pictures") }</a></p>
             <details open=true>
-                <summary>{ "Data sheet: what a good one reads" }</summary>
+                <summary>{ say!("Data sheet: what a good one reads") }</summary>
                 { lines(&papers.sheet) }
             </details>
             <details>
-                <summary>{ "Access guide: what is off before what" }</summary>
+                <summary>{ say!("Access guide: what is off before what") }</summary>
                 { lines(&papers.access) }
             </details>
         </section>

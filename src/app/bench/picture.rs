@@ -17,6 +17,7 @@ use crate::app::shared::Shared;
 use crate::app::view::Thing;
 use crate::drawing::svg::Element;
 use crate::drawing::svg::Node;
+use crate::say;
 
 /// What the picture shows and tells.
 #[derive(Properties, PartialEq)]
@@ -99,10 +100,10 @@ pub fn Picture(props: &PictureProps) -> Html {
              onpointerup={onpointerup.clone()} onpointerleave={onpointerup} {onpointermove}>
             { root(&props.svg, *zoom) }
             <div class="drawing__zoom">
-                <button type="button" onclick={set(zoom.closer_to(in_hand(&props.svg)))} aria-label="Closer">{ "+" }</button>
-                <button type="button" onclick={set(zoom.farther())} aria-label="Farther">{ "−" }</button>
+                <button type="button" onclick={set(zoom.closer_to(in_hand(&props.svg)))} aria-label={say!("Closer")}>{ "+" }</button>
+                <button type="button" onclick={set(zoom.farther())} aria-label={say!("Farther")}>{ "−" }</button>
                 if !zoom.is_whole() {
-                    <button type="button" onclick={set(Zoom::default())}>{ "whole" }</button>
+                    <button type="button" onclick={set(Zoom::default())}>{ say!("whole") }</button>
                 }
             </div>
         </div>

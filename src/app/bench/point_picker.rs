@@ -7,6 +7,7 @@ use crate::app::shared::Shared;
 use crate::app::view::Lead;
 use crate::app::view::PointView;
 use crate::app::view::points::fitting;
+use crate::say;
 
 /// Longest list shown at once; typing narrows it.
 const SHOWN: usize = 40;
@@ -94,7 +95,7 @@ pub fn PointPicker(props: &PointPickerProps) -> Html {
         <div {class}>
             <label class="instrument__probe-label" for={id.clone()}>{ &props.word }</label>
             <input id={id.clone()} class="instrument__probe-name" type="text" role="combobox" autocomplete="off"
-                   spellcheck="false" placeholder="touch or type a point" aria-autocomplete="list"
+                   spellcheck="false" placeholder={say!("touch or type a point")} aria-autocomplete="list"
                    aria-expanded={open.to_string()} aria-controls={format!("{id}-list")}
                    aria-activedescendant={(open && !found.is_empty()).then(|| format!("{id}-{}", *active))}
                    {value} {oninput} {onfocus} {onblur} {onkeydown} />

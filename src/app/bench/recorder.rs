@@ -7,6 +7,7 @@ use yew::prelude::*;
 use crate::app::view::Order;
 use crate::app::view::PenView;
 use crate::app::view::RecorderView;
+use crate::say;
 
 /// What the recorder shows and tells.
 #[derive(Properties, PartialEq)]
@@ -30,15 +31,15 @@ pub fn Recorder(props: &RecorderProps) -> Html {
             <summary class="instrument__heading">{ format!("recorder, {} of 4 pens", pens.len()) }</summary>
             <div class="recorder__keys">
                 <button type="button" class="button button--small" onclick={follow} disabled={!props.can_follow_meter || pens.len() >= 4}>
-                    { "record the meter" }
+                    { say!("record the meter") }
                 </button>
                 if !pens.is_empty() {
-                    <button type="button" class="button button--small" onclick={fresh}>{ "fresh strip" }</button>
-                    <button type="button" class="button button--small" onclick={|_: MouseEvent| print()}>{ "Print the chart" }</button>
+                    <button type="button" class="button button--small" onclick={fresh}>{ say!("fresh strip") }</button>
+                    <button type="button" class="button button--small" onclick={|_: MouseEvent| print()}>{ say!("Print the chart") }</button>
                 }
             </div>
             if pens.is_empty() {
-                <p class="instrument__sheet">{ "Put a pen on the meter as it is set, or on a speed, a pressure or a temperature above." }</p>
+                <p class="instrument__sheet">{ say!("Put a pen on the meter as it is set, or on a speed, a pressure or a temperature above.") }</p>
             }
             if !pens.is_empty() {
                 <h2 class="only-print">{ format!("Strip chart, {} s", props.view.seconds) }</h2>
@@ -64,13 +65,13 @@ fn lane(props: &RecorderProps, index: usize, pen: &PenView) -> Html {
                 <svg class="recorder__key" viewBox="0 0 44 8" aria-hidden="true"><path class={format!("recorder__pen recorder__pen--{index}")} d="M0 4 H44" /></svg>
                 <span>{ &pen.name }</span><b class="numbers">{ &pen.now }</b>
                 <button type="button" class="button button--small" onclick={lift}
-                        aria-label={format!("Lift the pen: {}", pen.name)}>{ "lift" }</button>
+                        aria-label={format!("Lift the pen: {}", pen.name)}>{ say!("lift") }</button>
             </figcaption>
             <svg class="recorder__strip" viewBox="0 -3 300 62" preserveAspectRatio="none" role="img" aria-label={label}>
                 <path class="recorder__rule" d="M0 0 H300 M0 28 H300 M0 56 H300 M75 0 V56 M150 0 V56 M225 0 V56" />
                 <path class={format!("recorder__pen recorder__pen--{index}")} d={pen.path.clone()} />
             </svg>
-            <p class="recorder__ends numbers"><span>{ "highest " }{ &pen.high }</span><span>{ "lowest " }{ &pen.low }</span></p>
+            <p class="recorder__ends numbers"><span>{ say!("highest ") }{ &pen.high }</span><span>{ say!("lowest ") }{ &pen.low }</span></p>
         </figure>
     }
 }
@@ -78,9 +79,9 @@ fn lane(props: &RecorderProps, index: usize, pen: &PenView) -> Html {
 fn table(view: &RecorderView) -> Html {
     html! {
         <details class="recorder__table">
-            <summary>{ "as a table" }</summary>
+            <summary>{ say!("as a table") }</summary>
             <table>
-                <thead><tr><th scope="col">{ "time" }</th>{ for view.pens.iter().map(|pen| html! { <th scope="col">{ &pen.name }</th> }) }</tr></thead>
+                <thead><tr><th scope="col">{ say!("time") }</th>{ for view.pens.iter().map(|pen| html! { <th scope="col">{ &pen.name }</th> }) }</tr></thead>
                 <tbody>{ for view.rows.iter().map(|row| html! { <tr>{ for row.iter().map(|cell| html! { <td class="numbers">{ cell }</td> }) }</tr> }) }</tbody>
             </table>
         </details>

@@ -6,6 +6,7 @@ use yew::prelude::*;
 
 use crate::app::view::SafeItem;
 use crate::app::view::SafeState;
+use crate::say;
 
 /// What the strip shows.
 #[derive(Properties, PartialEq)]
@@ -18,8 +19,8 @@ pub struct SafeStripProps {
 #[component]
 pub fn SafeStrip(props: &SafeStripProps) -> Html {
     html! {
-        <section class="safe-strip" aria-label="Safe?">
-            <h2 class="safe-strip__title">{ "Safe?" }</h2>
+        <section class="safe-strip" aria-label={say!("Safe?")}>
+            <h2 class="safe-strip__title">{ say!("Safe?") }</h2>
             <ol class="safe-strip__list">{ for props.items.iter().map(item) }</ol>
         </section>
     }

@@ -41,6 +41,7 @@ use crate::app::view::Order;
 use crate::app::view::Picture;
 use crate::app::view::Thing;
 use crate::bench::action::Action;
+use crate::say;
 
 /// Which drawer is pulled out on a small screen, and which side of the card is up.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -153,7 +154,7 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
     let up = sides.up;
     html! {
         <>
-            <Tabs id="side" label="Card" {words} shown={up} panel="side-panel" on_show={show} />
+            <Tabs id="side" label={say!("Card")} {words} shown={up} panel="side-panel" on_show={show} />
             <div id="side-panel" class="tabs__panel" role="tabpanel" tabindex="0" aria-labelledby={format!("side-{up}")}>
                 if up == NOTEBOOK {
                     <Notebook notes={bench.notes.clone()} on_order={(!bench.over).then(|| door.clone())} />
@@ -180,9 +181,9 @@ fn start_again(door: &Callback<Order>) -> Html {
     let again = door.reform(|_: MouseEvent| Order::StartAgain);
     html! {
         <details class="job-card__ask">
-            <summary>{ "Begin this job anew" }</summary>
-            <p>{ "What was done so far is laid aside: you come to the door once more." }</p>
-            <button type="button" class="button button--small" onclick={again}>{ "Begin anew" }</button>
+            <summary>{ say!("Begin this job anew") }</summary>
+            <p>{ say!("What was done so far is laid aside: you come to the door once more.") }</p>
+            <button type="button" class="button button--small" onclick={again}>{ say!("Begin anew") }</button>
         </details>
     }
 }
@@ -213,14 +214,14 @@ fn stage(
     });
     html! {
         <main class="bench__stage" id="main" tabindex="-1">
-            <Tabs id="view" label="Pictures" {words} {shown} panel="picture" {on_show} />
+            <Tabs id="view" label={say!("Pictures")} {words} {shown} panel="picture" {on_show} />
             <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
                 <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
                 <Said />
             </div>
             if at_the_workshop(bench) {
-                <p class="bench__hint" role="note">{ "You are still at the workshop. " }
-                    <button type="button" class="button button--small" onclick={on_call}>{ "Telephone and van" }</button></p>
+                <p class="bench__hint" role="note">{ say!("You are still at the workshop. ") }
+                    <button type="button" class="button button--small" onclick={on_call}>{ say!("Telephone and van") }</button></p>
             }
             if let Some(guide) = bench.guide.filter(|_| hints) { <p class="bench__hint" role="note">{ guide.words }</p> }
             <Help />
@@ -240,7 +241,7 @@ fn tried(steps: usize, id: &str, door: &Callback<Order>) -> Html {
     html! {
         <p class="bench__hint" role="note">
             { format!("Tried again from after step {steps}: practice that does not count. ") }
-            <a class="button button--small" href={Route::Debrief(id.to_owned()).href()} onclick={back}>{ "Back to the job as you finished it" }</a>
+            <a class="button button--small" href={Route::Debrief(id.to_owned()).href()} onclick={back}>{ say!("Back to the job as you finished it") }</a>
         </p>
     }
 }
@@ -249,9 +250,9 @@ fn elsewhere(door: &Callback<Order>) -> Html {
     let take = door.reform(|_: MouseEvent| Order::TakeOver);
     html! {
         <section class="notice" role="alert">
-            <h2 class="notice__title">{ "This job is open in another tab" }</h2>
-            <p class="notice__text">{ "You can look here; nothing you do in this tab is saved." }</p>
-            <button type="button" class="button button--main" onclick={take}>{ "Work in this tab" }</button>
+            <h2 class="notice__title">{ say!("This job is open in another tab") }</h2>
+            <p class="notice__text">{ say!("You can look here; nothing you do in this tab is saved.") }</p>
+            <button type="button" class="button button--main" onclick={take}>{ say!("Work in this tab") }</button>
         </section>
     }
 }
@@ -284,7 +285,11 @@ fn press(what: KeyUse, door: &Callback<Order>, sides: &UseStateHandle<Sides>) {
                 tool_open: false,
                 up,
             });
-            focus_on(if up == NOTEBOOK { "side-1" } else { "side-0" });
+            focus_on(if up == NOTEBOOK {
+                say!("side-1")
+            } else {
+                say!("side-0")
+            });
         }
         KeyUse::Note => door.emit(Order::Do(vec![Action::Note])),
         KeyUse::Run(speed) => door.emit(Order::Run(speed)),

@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::view::Order;
 use crate::app::view::SelectionView;
 use crate::app::view::VerbView;
+use crate::say;
 
 /// What the bar shows and tells.
 #[derive(Properties, PartialEq)]
@@ -31,16 +32,16 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
     }
     let Some(selection) = &props.selection else {
         return html! {
-            <section class="selection-bar" aria-label="In hand">
+            <section class="selection-bar" aria-label={say!("In hand")}>
                 <p class="selection-bar__name selection-bar__name--none">
-                    { "Touch a part of the machine, the tap or the plug to see what can be done with it." }
+                    { say!("Touch a part of the machine, the tap or the plug to see what can be done with it.") }
                 </p>
             </section>
         };
     };
     let put_back = props.on_order.reform(|_: MouseEvent| Order::Select(None));
     html! {
-        <section ref={bar} class="selection-bar" aria-label="In hand">
+        <section ref={bar} class="selection-bar" aria-label={say!("In hand")}>
             <div class="selection-bar__head">
                 <h2 class="selection-bar__name">{ &selection.name }</h2>
                 if !selection.about.is_empty() { <p class="selection-bar__about">{ &selection.about }</p> }
@@ -55,7 +56,7 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
                 { for selection.verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }
                 { menu(props, selection, "measure here …", "verbs-measure", &selection.points) }
                 { menu(props, selection, "repair …", "verbs-repair", &selection.repairs) }
-                <button type="button" class="verb verb--quiet" onclick={put_back} aria-label="Let go">{ "let go" }</button>
+                <button type="button" class="verb verb--quiet" onclick={put_back} aria-label={say!("Let go")}>{ say!("let go") }</button>
             </div>
         </section>
     }

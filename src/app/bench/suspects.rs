@@ -9,6 +9,7 @@ use crate::app::view::CauseView;
 use crate::app::view::Order;
 use crate::app::view::SuspectOrder;
 use crate::app::view::SuspectView;
+use crate::say;
 
 /// What the list shows and tells.
 #[derive(Properties, PartialEq)]
@@ -39,13 +40,13 @@ pub fn Suspects(props: &SuspectsProps) -> Html {
         })
     };
     html! {
-        <section class="suspects" aria-label="Suspects">
-            <h2 class="suspects__heading">{ "Suspects" }</h2>
+        <section class="suspects" aria-label={say!("Suspects")}>
+            <h2 class="suspects__heading">{ say!("Suspects") }</h2>
             <ul class="suspects__list">{ for props.suspects.iter().enumerate().map(|(i, s)| line(props, i, s)) }</ul>
             <label class="field suspects__add">
-                <span class="field__label">{ "Add a suspect" }</span>
+                <span class="field__label">{ say!("Add a suspect") }</span>
                 <select onchange={add}>
-                    <option value="" selected=true>{ "choose a cause …" }</option>
+                    <option value="" selected=true>{ say!("choose a cause …") }</option>
                     { cause_groups(&props.causes) }
                 </select>
             </label>
@@ -70,7 +71,7 @@ fn line(props: &SuspectsProps, index: usize, suspect: &SuspectView) -> Html {
         <li {class} key={id.clone()}>
             <span class="suspects__name">
                 { &suspect.what }
-                if suspect.struck { <span class="visually-hidden">{ " (struck out)" }</span> }
+                if suspect.struck { <span class="visually-hidden">{ say!(" (struck out)") }</span> }
             </span>
             <button type="button" class="suspects__confidence button button--quiet button--small"
                     aria-label={format!("How sure: {word}. Change: {}", suspect.what)}
@@ -81,9 +82,9 @@ fn line(props: &SuspectsProps, index: usize, suspect: &SuspectView) -> Html {
                         onclick={order(SuspectOrder::Up(id.clone()))}>{ "↑" }</button>
             }
             <button type="button" class="button button--quiet button--small"
-                    aria-label={format!("{}: {}", if suspect.struck { "Bring back" } else { "Strike out" }, suspect.what)}
+                    aria-label={format!("{}: {}", if suspect.struck { say!("Bring back") } else { say!("Strike out") }, suspect.what)}
                     onclick={order(SuspectOrder::Strike(id.clone()))}>
-                { if suspect.struck { "bring back" } else { "strike out" } }
+                { if suspect.struck { say!("bring back") } else { say!("strike out") } }
             </button>
         </li>
     }

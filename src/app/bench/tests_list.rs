@@ -5,6 +5,7 @@ use yew::prelude::*;
 use crate::app::bench::selection_bar::verb;
 use crate::app::view::Order;
 use crate::app::view::TestView;
+use crate::say;
 
 /// What the list shows and tells.
 #[derive(Properties, PartialEq)]
@@ -21,8 +22,8 @@ pub struct TestsListProps {
 #[component]
 pub fn TestsList(props: &TestsListProps) -> Html {
     html! {
-        <section class="tests" aria-label="Tests after the repair">
-            <p class="tests__about">{ "In this order, after the last change to the machine. A later change makes them open again." }</p>
+        <section class="tests" aria-label={say!("Tests after the repair")}>
+            <p class="tests__about">{ say!("In this order, after the last change to the machine. A later change makes them open again.") }</p>
             <ol class="tests__list">{ for props.tests.iter().map(|test| line(props, test)) }</ol>
         </section>
     }

@@ -5,6 +5,7 @@ use yew::prelude::*;
 use crate::app::view::Order;
 use crate::app::view::Speed;
 use crate::app::view::Until;
+use crate::say;
 
 /// What the bar shows and tells.
 #[derive(Properties, PartialEq)]
@@ -21,9 +22,9 @@ pub struct TimeBarProps {
 #[component]
 pub fn TimeBar(props: &TimeBarProps) -> Html {
     html! {
-        <div class="time-bar" role="group" aria-label="Clock">
+        <div class="time-bar" role="group" aria-label={say!("Clock")}>
             { for Speed::ALL.into_iter().map(|speed| speed_key(props, speed)) }
-            <span class="time-bar__word" id="until">{ if props.waiting { "waiting until" } else { "wait until" } }</span>
+            <span class="time-bar__word" id="until">{ if props.waiting { say!("waiting until") } else { say!("wait until") } }</span>
             { for Until::ALL.into_iter().map(|until| until_key(props, until)) }
         </div>
     }

@@ -13,6 +13,7 @@ use crate::app::view::VerbView;
 use crate::app::view::VisitView;
 use crate::bench::action::Action;
 use crate::bench::visit::VAN_SLOTS;
+use crate::say;
 
 /// What the panel shows and tells.
 #[derive(Properties, PartialEq)]
@@ -30,7 +31,7 @@ pub struct VisitProps {
 pub fn Visit(props: &VisitProps) -> Html {
     let visit = &props.visit;
     html! {
-        <section class="visit" aria-label="The visit">
+        <section class="visit" aria-label={say!("The visit")}>
             if visit.before {
                 { phone(props) }
                 <Shelf key="van" word="Parts for the van" go="Load the van" lines={visit.stock.clone()}
@@ -39,14 +40,14 @@ pub fn Visit(props: &VisitProps) -> Html {
                 { told(visit) }
             }
             if visit.before && visit.marked {
-                <p class="field__hint">{ "At the customer's: with the first of these, or the first touch of the machine, you have driven there." }</p>
+                <p class="field__hint">{ say!("At the customer's: with the first of these, or the first touch of the machine, you have driven there.") }</p>
             }
             { for visit.groups.iter().map(|(name, verbs)| group(props, name, verbs)) }
             if !visit.before {
                 <Shelf key="order" word="Second visit: parts to bring" go="Leave until the second visit"
                        lines={visit.stock.clone()} before={false} on_order={props.on_order.clone()} />
             }
-            <p><a class="button" href={Route::Report(props.id.to_string()).href()}>{ "See the report" }</a></p>
+            <p><a class="button" href={Route::Report(props.id.to_string()).href()}>{ say!("See the report") }</a></p>
         </section>
     }
 }
@@ -63,7 +64,7 @@ fn phone(props: &VisitProps) -> Html {
     };
     html! {
         <>
-            <h2 class="job-card__heading">{ "Before you drive: on the phone" }</h2>
+            <h2 class="job-card__heading">{ say!("Before you drive: on the phone") }</h2>
             { told(&props.visit) }
             <div class="job-card__ask">{ for props.visit.questions.iter().map(|q| ask(&q.id, &q.text)) }</div>
         </>
@@ -81,7 +82,7 @@ fn told(visit: &VisitView) -> Html {
     };
     html! {
         if !visit.asked.is_empty() {
-            <ol class="job-card__asked" aria-label="Asked on the phone">{ for visit.asked.iter().map(line) }</ol>
+            <ol class="job-card__asked" aria-label={say!("Asked on the phone")}>{ for visit.asked.iter().map(line) }</ol>
         }
     }
 }
@@ -165,13 +166,13 @@ fn Shelf(props: &ShelfProps) -> Html {
         <details class="visit__shelf" open={props.before}>
             <summary>{ &props.word }{ " " }<b class="numbers">{ format!("{} of {VAN_SLOTS}", chosen.len()) }</b></summary>
             if chosen.len() >= VAN_SLOTS {
-                <p class="field__hint">{ "The van is full: take one out to make room for another." }</p>
+                <p class="field__hint">{ say!("The van is full: take one out to make room for another.") }</p>
             }
             <div class="visit__lines" role="group" tabindex="0" aria-label={&props.word}>{ for props.lines.iter().map(line) }</div>
             if !props.before {
                 <label class="choice">
                     <input type="checkbox" checked={*label} onchange={on_label} />
-                    <span>{ "Hang on a label “do not use”" }</span>
+                    <span>{ say!("Hang on a label “do not use”") }</span>
                 </label>
             }
             <button type="button" class="button" onclick={go}>{ &props.go }</button>

@@ -41,6 +41,7 @@ use crate::app::worker::Thread;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::lines::Cohort;
 use crate::records::rulings::About;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Before the number of a person whose results were erased, to the other tabs.
@@ -241,8 +242,8 @@ impl Component for CohortScreen {
         html! {
             <ContextProvider<RulingPlace> context={place}>
             <main class="page page--wide cohort" id="main" tabindex="-1">
-                <header class="page__head no-print"><h1>{ "Results" }</h1>
-                    <p class="page__lead">{ "Drop any number of result files. Each is checked here: its seal at once, then its work is run again. Nothing leaves this browser." }</p></header>
+                <header class="page__head no-print"><h1>{ say!("Results") }</h1>
+                    <p class="page__lead">{ say!("Drop any number of result files. Each is checked here: its seal at once, then its work is run again. Nothing leaves this browser.") }</p></header>
                 <Drop on_files={link.callback(Msg::Files)} />
                 { self.rulings.offer(&link.callback(Msg::Rule)) }
                 { self.rulings.trouble(&on_save.reform(|_: MouseEvent| ())) }

@@ -1,5 +1,6 @@
 //! Where results are dropped or chosen: files, folders, archives, in any number.
 
+use crate::say;
 use web_sys::File;
 use web_sys::FileList;
 use web_sys::HtmlInputElement;
@@ -42,10 +43,10 @@ pub fn Drop(props: &DropProps) -> Html {
     };
     html! {
         <div class={classes!("drop", "no-print", over.then_some("drop--over"))} ondragover={hover(true)} ondragleave={hover(false)} {ondrop}>
-            <span class="drop__words">{ "Results, their assessment and its key: drop them here, or" }</span>
-            <label class="button drop__key">{ "Open files" }
+            <span class="drop__words">{ say!("Results, their assessment and its key: drop them here, or") }</span>
+            <label class="button drop__key">{ say!("Open files") }
                 <input class="visually-hidden" type="file" multiple=true accept=".json,.jsonl,.key,.zip" onchange={onchange.clone()} /></label>
-            <label class="button drop__key">{ "Open a folder" }
+            <label class="button drop__key">{ say!("Open a folder") }
                 <input class="visually-hidden" type="file" multiple=true webkitdirectory=true {onchange} /></label>
         </div>
     }

@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::cohort::erasing::Past;
 use crate::app::cohort::erasing::Whose;
 use crate::app::format;
+use crate::say;
 
 /// What the tab shows.
 #[derive(Properties, PartialEq)]
@@ -58,26 +59,26 @@ pub fn Erase(props: &EraseProps) -> Html {
     let who = props.people.iter().find(|name| **name == *chosen).cloned();
     html! {
         <>
-            <p>{ "Erasing strikes out all that a record holds but its place in the row, so that the records around it can still be checked. Rulings kept in this browser about a person of whom nothing is left go with it. It cannot be taken back." }</p>
-            <p>{ "A page cannot delete your files: save what is left, then delete the files it came from, their copies and files of rulings that name the person." }</p>
-            if props.works { <p class="field__hint">{ "Erasing waits until everything is checked." }</p> }
+            <p>{ say!("Erasing strikes out all that a record holds but its place in the row, so that the records around it can still be checked. Rulings kept in this browser about a person of whom nothing is left go with it. It cannot be taken back.") }</p>
+            <p>{ say!("A page cannot delete your files: save what is left, then delete the files it came from, their copies and files of rulings that name the person.") }</p>
+            if props.works { <p class="field__hint">{ say!("Erasing waits until everything is checked.") }</p> }
             if props.n_left > 0 {
-                <section class="notice" aria-label="What is left">
+                <section class="notice" aria-label={say!("What is left")}>
                     <p>{ format!("Changed here by erasing: {}. The files on your disk are as they were.", files(props.n_left)) }</p>
-                    <p><button type="button" class="button button--main" onclick={props.on_save.clone()}>{ "Save what is left" }</button></p>
+                    <p><button type="button" class="button button--main" onclick={props.on_save.clone()}>{ say!("Save what is left") }</button></p>
                 </section>
             }
-            <section class="stack" aria-labelledby="past"><h2 id="past">{ "Past their time" }</h2>
+            <section class="stack" aria-labelledby="past"><h2 id="past">{ say!("Past their time") }</h2>
                 if props.past.is_empty() {
-                    <p>{ "No result here is past the time that its assessment sets, or none sets one." }</p>
+                    <p>{ say!("No result here is past the time that its assessment sets, or none sets one.") }</p>
                 } else {
                     { table(props) }
                     <p>{ key(Whose::Past(props.today), format!("Erase {}", records(n)), format!("Yes, erase {}", records(n))) }</p>
                 }
             </section>
-            <section class="stack" aria-labelledby="one-person"><h2 id="one-person">{ "One person" }</h2>
-                <label class="field"><span class="field__label">{ "Whose results" }</span>
-                    <select {onchange}><option value="" selected={who.is_none()}>{ "Choose" }</option>
+            <section class="stack" aria-labelledby="one-person"><h2 id="one-person">{ say!("One person") }</h2>
+                <label class="field"><span class="field__label">{ say!("Whose results") }</span>
+                    <select {onchange}><option value="" selected={who.is_none()}>{ say!("Choose") }</option>
                         { for props.people.iter().map(|name| html! { <option key={name.clone()} value={name.clone()} selected={who.as_ref() == Some(name)}>{ name }</option> }) }
                     </select></label>
                 if let Some(name) = who {
@@ -95,8 +96,8 @@ fn table(props: &EraseProps) -> Html {
         }
     };
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Past their time, a table">
-            <table class="table"><thead><tr><th scope="col">{ "Person" }</th><th scope="col">{ "Assessment" }</th><th scope="col">{ "To be erased since" }</th><th scope="col" class="numbers">{ "Records" }</th></tr></thead>
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Past their time, a table")}>
+            <table class="table"><thead><tr><th scope="col">{ say!("Person") }</th><th scope="col">{ say!("Assessment") }</th><th scope="col">{ say!("To be erased since") }</th><th scope="col" class="numbers">{ say!("Records") }</th></tr></thead>
             <tbody>{ for props.past.iter().zip(&props.titles).map(line) }</tbody></table>
         </div>
     }

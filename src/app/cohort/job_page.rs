@@ -15,6 +15,7 @@ use crate::records::cohort::kinds;
 use crate::records::cohort::lines::JobLine;
 use crate::records::cohort::spread::Spread;
 use crate::records::cohort::spread::spread;
+use crate::say;
 
 /// What the page shows.
 #[derive(Properties, PartialEq)]
@@ -43,17 +44,17 @@ pub fn JobPage(props: &JobPageProps) -> Html {
     let all = || props.rows.iter().filter_map(Row::attempt);
     html! {
         <article class="stack" aria-labelledby="one-job">
-            <p class="row no-print"><button type="button" class="button" onclick={back}>{ "Back to all" }</button>
-                <button type="button" class="button" onclick={print}>{ "Print this job" }</button></p>
+            <p class="row no-print"><button type="button" class="button" onclick={back}>{ say!("Back to all") }</button>
+                <button type="button" class="button" onclick={print}>{ say!("Print this job") }</button></p>
             <h2 id="one-job" tabindex="-1">{ words::title_of(&props.job) }</h2>
             if let Some(line) = &props.line {
                 { numbers(line, &props.rows) }
                 { marks_picture::of(&all().map(|a| a.result.total).collect::<Vec<_>>()) }
-                <h3>{ "Who did it" }</h3>{ table(props) }
-                <h3>{ "Faults confused" }</h3>{ others::confused_table(&kinds::confused(all()), words::fault_name) }
-                <h3>{ "Safety rules broken" }</h3>{ others::safety_table(&kinds::safety(all())) }
+                <h3>{ say!("Who did it") }</h3>{ table(props) }
+                <h3>{ say!("Faults confused") }</h3>{ others::confused_table(&kinds::confused(all()), words::fault_name) }
+                <h3>{ say!("Safety rules broken") }</h3>{ others::safety_table(&kinds::safety(all())) }
             } else {
-                <p>{ "No record of it counts any more." }</p>
+                <p>{ say!("No record of it counts any more.") }</p>
             }
         </article>
     }
@@ -70,14 +71,14 @@ fn numbers(line: &JobLine, rows: &[Row]) -> Html {
     });
     html! {
         <dl class="facts">
-            <dt>{ "People" }</dt><dd>{ line.n_people }</dd>
-            <dt>{ "Marks of 100" }</dt><dd>{ marks }</dd>
-            <dt>{ "Score, 0 to 3" }</dt><dd>{ format!("{:.1} on average", line.mean_score) }</dd>
-            <dt>{ "Difficulty" }</dt><dd>{ difficulty(line) }</dd>
-            <dt>{ "Tells people apart" }</dt><dd>{ apart(line.discrimination) }</dd>
-            <dt>{ "Fit" }</dt><dd>{ fit_words(line) }</dd>
-            <dt>{ "On site" }</dt><dd>{ time }</dd>
-            <dt>{ "Cost" }</dt><dd>{ cost_words(line) }</dd>
+            <dt>{ say!("People") }</dt><dd>{ line.n_people }</dd>
+            <dt>{ say!("Marks of 100") }</dt><dd>{ marks }</dd>
+            <dt>{ say!("Score, 0 to 3") }</dt><dd>{ format!("{:.1} on average", line.mean_score) }</dd>
+            <dt>{ say!("Difficulty") }</dt><dd>{ difficulty(line) }</dd>
+            <dt>{ say!("Tells people apart") }</dt><dd>{ apart(line.discrimination) }</dd>
+            <dt>{ say!("Fit") }</dt><dd>{ fit_words(line) }</dd>
+            <dt>{ say!("On site") }</dt><dd>{ time }</dd>
+            <dt>{ say!("Cost") }</dt><dd>{ cost_words(line) }</dd>
         </dl>
     }
 }
@@ -136,9 +137,9 @@ fn fit_words(line: &JobLine) -> String {
 
 fn table(props: &JobPageProps) -> Html {
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="People at this job, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("People at this job, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Person" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Score" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Target time" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col" class="numbers">{ "Target cost" }</th><th scope="col">{ "Safety" }</th><th scope="col" class="no-print">{ "Step by step" }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Person") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col" class="numbers">{ say!("Score") }</th><th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Target time") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col" class="numbers">{ say!("Target cost") }</th><th scope="col">{ say!("Safety") }</th><th scope="col" class="no-print">{ say!("Step by step") }</th></tr></thead>
                 <tbody>{ for props.rows.iter().map(|row| person(row, props)) }</tbody>
             </table>
         </div>
@@ -166,7 +167,7 @@ fn person(row: &Row, props: &JobPageProps) -> Html {
             <td class="numbers">{ format::money(result.cost) }</td>
             <td class="numbers">{ target(words::target_cost(result)) }</td>
             <td>{ words::broken(result) }</td>
-            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {candidate}")} onclick={replay}>{ "Replay" }</button></td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {candidate}")} onclick={replay}>{ say!("Replay") }</button></td>
         </tr>
     }
 }

@@ -10,6 +10,7 @@ use crate::app::format;
 use crate::app::shared::Shared;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::JobLine;
+use crate::say;
 
 /// Mean squares above this are looked at: scores there go with nothing. Common practice.
 const WORST_FIT: f64 = 1.3;
@@ -36,10 +37,10 @@ pub fn Jobs(props: &JobsProps) -> Html {
     let known = jobs.iter().filter(|job| job.difficulty.is_some()).count();
     html! {
         <>
-            if known > 0 { { map(&props.cohort) } } else { <p>{ "With fewer than ten people no number is given for a job: it would be noise." }</p> }
-            <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs, a table">
+            if known > 0 { { map(&props.cohort) } } else { <p>{ say!("With fewer than ten people no number is given for a job: it would be noise.") }</p> }
+            <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Jobs, a table")}>
                 <table class="table">
-                    <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col" class="numbers">{ "Mean score, 0 to 3" }</th><th scope="col">{ "Difficulty" }</th><th scope="col" class="numbers">{ "Tells people apart" }</th><th scope="col">{ "Fit" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Time to target" }</th><th scope="col" class="numbers">{ "Cost to target" }</th><th scope="col"><span class="visually-hidden">{ "Void" }</span></th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("People") }</th><th scope="col" class="numbers">{ say!("Mean score, 0 to 3") }</th><th scope="col">{ say!("Difficulty") }</th><th scope="col" class="numbers">{ say!("Tells people apart") }</th><th scope="col">{ say!("Fit") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Time to target") }</th><th scope="col" class="numbers">{ say!("Cost to target") }</th><th scope="col"><span class="visually-hidden">{ say!("Void") }</span></th></tr></thead>
                     <tbody>{ for jobs.iter().map(|job| row(job, props)) }</tbody>
                 </table>
             </div>
@@ -66,7 +67,7 @@ fn row(job: &JobLine, props: &JobsProps) -> Html {
             <td class="numbers">{ format!("{:.0} min", job.minutes) }</td>
             <td class="numbers">{ words::ratio(job.time_to_target) }</td>
             <td class="numbers">{ words::ratio(job.cost_to_target) }</td>
-            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ "void" }</button> }</td>
+            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ say!("void") }</button> }</td>
         </tr>
     }
 }
@@ -78,7 +79,7 @@ pub fn fit(job: &JobLine) -> String {
             let odd = [infit, outfit].iter().any(|ms| *ms > WORST_FIT);
             format!(
                 "{infit:.2} in, {outfit:.2} out{}",
-                if odd { ": look at it" } else { "" }
+                if odd { say!(": look at it") } else { "" }
             )
         }
         _ => "–".to_owned(),
@@ -107,7 +108,7 @@ fn map(cohort: &Cohort) -> Html {
     html! {
         <figure class="cohort__map">
             <figcaption>{ format!("People (bars, {} of them) and jobs (dots with their error) on one scale: who stands above a job gets it right more often than not. The numbers are in the tables.", cohort.people.len()) }</figcaption>
-            <svg viewBox={format!("0 0 600 {height:.0}")} role="img" aria-label="Abilities of people and difficulties of jobs on one scale; the same numbers stand in the tables">
+            <svg viewBox={format!("0 0 600 {height:.0}")} role="img" aria-label={say!("Abilities of people and difficulties of jobs on one scale; the same numbers stand in the tables")}>
                 { for counts.iter().enumerate().map(|(at, n)| {
                     let share = 70.0 * *n as f64 / most;
                     let left = x(-SCALE + 2.0 * SCALE * at as f64 / (bins - 1) as f64) - 7.0;

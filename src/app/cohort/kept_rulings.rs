@@ -13,6 +13,7 @@ use crate::app::store::StorageError;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::merged;
+use crate::say;
 
 /// Whether rulings outlive this visit.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -216,10 +217,10 @@ impl Rulings {
             n => format!("{n} rulings"),
         };
         html! {
-            <section class="notice no-print" aria-label="Rulings made earlier">
-                <p>{ format!("{n} made earlier in this browser, or in another tab of it, the last on {} by ", last.day) }<bdi>{ &last.by }</bdi>{ ". They are not in force for what is dropped here now." }</p>
-                <p class="row"><button type="button" class="button" onclick={choice(true)}>{ "Put them in force" }</button>
-                    <button type="button" class="button" onclick={choice(false)}>{ "Forget them" }</button></p>
+            <section class="notice no-print" aria-label={say!("Rulings made earlier")}>
+                <p>{ format!("{n} made earlier in this browser, or in another tab of it, the last on {} by ", last.day) }<bdi>{ &last.by }</bdi>{ say!(". They are not in force for what is dropped here now.") }</p>
+                <p class="row"><button type="button" class="button" onclick={choice(true)}>{ say!("Put them in force") }</button>
+                    <button type="button" class="button" onclick={choice(false)}>{ say!("Forget them") }</button></p>
             </section>
         }
     }
@@ -231,9 +232,9 @@ impl Rulings {
             return Html::default();
         }
         html! {
-            <section class="notice no-print" role="alert" aria-label="Rulings not kept">
-                <p>{ self.keeping.words() }if self.refused { { " The last change was not kept." } }</p>
-                <p><button type="button" class="button" onclick={on_save}>{ "Save the rulings as a file" }</button></p>
+            <section class="notice no-print" role="alert" aria-label={say!("Rulings not kept")}>
+                <p>{ self.keeping.words() }if self.refused { { say!(" The last change was not kept.") } }</p>
+                <p><button type="button" class="button" onclick={on_save}>{ say!("Save the rulings as a file") }</button></p>
             </section>
         }
     }

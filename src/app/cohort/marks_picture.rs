@@ -1,5 +1,6 @@
 //! Marks of one job as a picture: a dot a person over a line from 0 to 100.
 
+use crate::say;
 use yew::prelude::*;
 
 /// Steps of the line into which marks fall; dots in one step stand upon each other.
@@ -23,8 +24,8 @@ pub fn of(marks: &[f64]) -> Html {
     let apart = (ROOM / most).min(9.0);
     html! {
         <figure class="cohort__map">
-            <figcaption>{ "Marks of 100, a dot for each person. The numbers are in the table." }</figcaption>
-            <svg viewBox="0 0 600 92" role="img" aria-label="Marks of all people on one line; the same numbers stand in the table">
+            <figcaption>{ say!("Marks of 100, a dot for each person. The numbers are in the table.") }</figcaption>
+            <svg viewBox="0 0 600 92" role="img" aria-label={say!("Marks of all people on one line; the same numbers stand in the table")}>
                 <path d="M10 74H590" class="cohort__axis" />
                 { for (0..=10).map(|tenth| html! { <text x={format!("{:.1}", x(f64::from(tenth) / 10.0))} y="88" text-anchor="middle" class="cohort__ink">{ (10 * tenth).to_string() }</text> }) }
                 { for places.iter().map(|(at, height)| html! { <circle cx={format!("{:.1}", x(*at as f64 / STEPS as f64))} cy={format!("{:.1}", 74.0 - apart * (*height as f64 - 0.5))} r="3.5" class="cohort__dot" /> }) }

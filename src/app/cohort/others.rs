@@ -6,17 +6,18 @@ use crate::app::cohort::rows::Refused;
 use crate::bench::safety;
 use crate::records::cohort::lines::ConfusedLine;
 use crate::records::cohort::lines::SafetyLine;
+use crate::say;
 
 /// Safety rules broken, by kind, with a bar each.
 pub fn safety_table(lines: &[SafetyLine]) -> Html {
     if lines.is_empty() {
-        return html! { <p>{ "No safety rule was broken." }</p> };
+        return html! { <p>{ say!("No safety rule was broken.") }</p> };
     }
     let most = lines.iter().map(|line| line.n).max().unwrap_or(1).max(1);
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Safety, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Safety, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Rule" }</th><th scope="col">{ "How grave" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col" class="numbers">{ "People" }</th><th scope="col"><span class="visually-hidden">{ "Bar" }</span></th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Rule") }</th><th scope="col">{ say!("How grave") }</th><th scope="col" class="numbers">{ say!("Times") }</th><th scope="col" class="numbers">{ say!("People") }</th><th scope="col"><span class="visually-hidden">{ say!("Bar") }</span></th></tr></thead>
                 <tbody>{ for lines.iter().map(|line| html! {
                     <tr key={format!("{} {}", line.rule, line.severity)}>
                         <th scope="row">{ safety::rule(&line.rule).map_or(line.rule.as_str(), |rule| rule.title) }</th>
@@ -32,13 +33,13 @@ pub fn safety_table(lines: &[SafetyLine]) -> Html {
 /// Faults taken for others; `name` puts a fault in plain words.
 pub fn confused_table(lines: &[ConfusedLine], name: impl Fn(&str) -> String) -> Html {
     if lines.is_empty() {
-        return html! { <p>{ "No fault was taken for another." }</p> };
+        return html! { <p>{ say!("No fault was taken for another.") }</p> };
     }
     let most = lines.first().map_or(1, |line| line.n).max(1);
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Faults taken for others, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Faults taken for others, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Was wrong" }</th><th scope="col">{ "Was stated" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col"><span class="visually-hidden">{ "Bar" }</span></th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Was wrong") }</th><th scope="col">{ say!("Was stated") }</th><th scope="col" class="numbers">{ say!("Times") }</th><th scope="col"><span class="visually-hidden">{ say!("Bar") }</span></th></tr></thead>
                 <tbody>{ for lines.iter().map(|line| html! {
                     <tr key={format!("{} {}", line.is, line.stated)}><th scope="row">{ name(&line.is) }</th><td>{ name(&line.stated) }</td><td class="numbers">{ line.n }</td><td>{ bar(line.n, most) }</td></tr>
                 }) }</tbody>
@@ -62,12 +63,12 @@ pub fn refused_list(
     html! {
         <>
             if !broken.is_empty() {
-                <section class="notice notice--rule" aria-label="Rows with a gap"><p class="notice__title">{ "Rows that are not whole" }</p>
+                <section class="notice notice--rule" aria-label={say!("Rows with a gap")}><p class="notice__title">{ say!("Rows that are not whole") }</p>
                     <ul>{ for broken.iter().take(MOST).map(|line| html! { <li><bdi>{ line }</bdi></li> }) }</ul></section>
             }
-            if refused.is_empty() { <p>{ "Every record is accepted as far as it was looked at." }</p> } else {
-                <div class="table__wrap" tabindex="0" role="region" aria-label="Not accepted, a table">
-                    <table class="table"><thead><tr><th scope="col">{ "Record" }</th><th scope="col">{ "First difference" }</th><th scope="col" class="no-print">{ "As written" }</th></tr></thead>
+            if refused.is_empty() { <p>{ say!("Every record is accepted as far as it was looked at.") }</p> } else {
+                <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Not accepted, a table")}>
+                    <table class="table"><thead><tr><th scope="col">{ say!("Record") }</th><th scope="col">{ say!("First difference") }</th><th scope="col" class="no-print">{ say!("As written") }</th></tr></thead>
                     <tbody>{ for refused.iter().take(MOST).map(|one| refused_row(one, on_read)) }</tbody></table>
                 </div>
             }
@@ -84,7 +85,7 @@ fn refused_row(one: &Refused, on_read: &Callback<(usize, usize)>) -> Html {
     };
     let read = |at: (usize, usize)| {
         let onclick = on_read.reform(move |_: MouseEvent| at);
-        html! { <button type="button" class="button button--small" aria-label={label} {onclick}>{ "Read" }</button> }
+        html! { <button type="button" class="button button--small" aria-label={label} {onclick}>{ say!("Read") }</button> }
     };
     html! {
         <tr><th scope="row"><bdi>{ &one.who }</bdi></th><td>{ &one.why }</td><td class="no-print">{ for one.read.map(read) }</td></tr>

@@ -6,6 +6,7 @@ use crate::app::cohort::rows::Row;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::date;
 use crate::records::room_pause::Pause;
+use crate::say;
 
 /// The pauses of a person's records, each once; nothing where there were none.
 pub fn pauses(rows: &[Row], files: &[AssessmentFile]) -> Html {
@@ -20,12 +21,12 @@ pub fn pauses(rows: &[Row], files: &[AssessmentFile]) -> Html {
         }
     };
     html! {
-        <section class="stack" aria-labelledby="pauses"><h3 id="pauses">{ "Pauses of the whole room" }</h3>
-            <div class="table__wrap" tabindex="0" role="region" aria-label="Pauses, a table">
-                <table class="table"><thead><tr><th scope="col">{ "From, by their clock" }</th><th scope="col">{ "To" }</th><th scope="col" class="numbers">{ "Minutes" }</th><th scope="col">{ "Codes" }</th></tr></thead>
+        <section class="stack" aria-labelledby="pauses"><h3 id="pauses">{ say!("Pauses of the whole room") }</h3>
+            <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Pauses, a table")}>
+                <table class="table"><thead><tr><th scope="col">{ say!("From, by their clock") }</th><th scope="col">{ say!("To") }</th><th scope="col" class="numbers">{ say!("Minutes") }</th><th scope="col">{ say!("Codes") }</th></tr></thead>
                 <tbody>{ for all.iter().map(line) }</tbody></table>
             </div>
-            <p>{ "This time did not count. Compare it with the pauses you called: a pause that only one person had was not the room’s." }</p>
+            <p>{ say!("This time did not count. Compare it with the pauses you called: a pause that only one person had was not the room’s.") }</p>
         </section>
     }
 }

@@ -10,6 +10,7 @@ use crate::app::shared::Shared;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Shown;
+use crate::say;
 
 /// Height of a row, px; the style sheet has the same.
 const ROW_PX: i32 = 36;
@@ -57,7 +58,11 @@ pub fn People(props: &PeopleProps) -> Html {
     let to = (*first + IN_VIEW + SPARE).min(n);
     let sort = |to: By, word: &'static str| {
         let (by, first) = (by.clone(), first.clone());
-        let sorted = if *by == to { "ascending" } else { "none" };
+        let sorted = if *by == to {
+            say!("ascending")
+        } else {
+            say!("none")
+        };
         let onclick = Callback::from(move |_: MouseEvent| {
             by.set(to);
             first.set(0);
@@ -70,18 +75,18 @@ pub fn People(props: &PeopleProps) -> Html {
         html! { if rows > 0 { <tr aria-hidden="true" class="cohort__space"><td {height}></td></tr> } }
     };
     html! {
-        <div class="cohort__people readings" tabindex="0" role="region" aria-label="People and skills, a table" {onscroll}>
+        <div class="cohort__people readings" tabindex="0" role="region" aria-label={say!("People and skills, a table")} {onscroll}>
             <table class="table" aria-rowcount={(n + 1).to_string()}>
                 <thead><tr>
                     { sort(By::Name, "Person") }
-                    <th scope="col">{ "Decision" }</th>
+                    <th scope="col">{ say!("Decision") }</th>
                     { sort(By::Ability, "Ability ± error") }
                     { sort(By::Marks, "Marks") }
-                    <th scope="col">{ "Put right" }</th>
+                    <th scope="col">{ say!("Put right") }</th>
                     { sort(By::Critical, "Critical") }
-                    <th scope="col">{ "On site" }</th>
-                    <th scope="col">{ "Time to target" }</th>
-                    <th scope="col">{ "Cost to target" }</th>
+                    <th scope="col">{ say!("On site") }</th>
+                    <th scope="col">{ say!("Time to target") }</th>
+                    <th scope="col">{ say!("Cost to target") }</th>
                     { for cohort.skills.iter().map(|skill| html! { <th scope="col">{ format::sentence(skill) }</th> }) }
                 </tr></thead>
                 <tbody>
@@ -121,7 +126,7 @@ fn row(line: &PersonLine, decision: Option<&String>, at: usize, props: &PeoplePr
         <tr key={at} aria-rowindex={(at + 2).to_string()}>
             <th scope="row"><button type="button" class="desk__go" {onclick}><bdi>{ &line.candidate }</bdi></button></th>
             <td>{ decision.cloned().unwrap_or_default() }</td>
-            <td class="numbers">{ format!("{:+.2} ± {:.2}{}", line.ability.value, line.ability.se, if line.is_unusual { ", unusual" } else { "" }) }</td>
+            <td class="numbers">{ format!("{:+.2} ± {:.2}{}", line.ability.value, line.ability.se, if line.is_unusual { say!(", unusual") } else { "" }) }</td>
             <td class="numbers">{ format!("{:.0}", line.marks) }</td>
             <td class="numbers">{ format!("{} of {}", line.n_fixed, line.n_jobs) }</td>
             <td class="numbers">{ line.n_critical }</td>

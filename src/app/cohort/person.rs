@@ -19,6 +19,7 @@ use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Shown;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
+use crate::say;
 
 /// What the page shows.
 #[derive(Properties, PartialEq)]
@@ -79,9 +80,9 @@ pub fn Person(props: &PersonProps) -> Html {
     let name = props.rows.iter().find_map(|row| row.is.name.clone());
     html! {
         <article class="stack" aria-labelledby="person">
-            <p class="row no-print"><button type="button" class="button" onclick={back}>{ "Back to all" }</button>
-                <button type="button" class="button" onclick={print}>{ "Print this person" }</button>
-                <button type="button" class="button" onclick={ask}>{ "Override the decision" }</button></p>
+            <p class="row no-print"><button type="button" class="button" onclick={back}>{ say!("Back to all") }</button>
+                <button type="button" class="button" onclick={print}>{ say!("Print this person") }</button>
+                <button type="button" class="button" onclick={ask}>{ say!("Override the decision") }</button></p>
             <h2 id="person" tabindex="-1"><bdi>{ &props.candidate }</bdi>if let Some(name) = name { { ", " }<bdi>{ name }</bdi> }</h2>
             <p class="page__lead">{ sat(props) }</p>
             if *ruling { <Rule about={About::Candidate(props.candidate.clone())} words={decision::WORDS.to_vec()} {on_rule} {on_cancel} /> }
@@ -117,11 +118,11 @@ fn sat(props: &PersonProps) -> String {
 fn decided(props: &PersonProps) -> Html {
     html! {
         if let Some(decided) = &props.decided {
-            <section class="notice" aria-label="Decision">
+            <section class="notice" aria-label={say!("Decision")}>
                 <p class="notice__title">{ format!("{}: {:.0} of 100 marks on average, {:.0} are asked", format::sentence(decision::word(decided.decision)), decided.marks, decided.cut) }</p>
                 <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
                 if let Some(ruling) = &props.ruling {
-                    <p><b>{ format!("Overridden: {}", ruling.holds) }</b>{ " by " }<bdi>{ &ruling.by }</bdi>{ format!(", {}: ", ruling.day) }<bdi>{ &ruling.why }</bdi></p>
+                    <p><b>{ format!("Overridden: {}", ruling.holds) }</b>{ say!(" by ") }<bdi>{ &ruling.by }</bdi>{ format!(", {}: ", ruling.day) }<bdi>{ &ruling.why }</bdi></p>
                 }
             </section>
         }
@@ -142,22 +143,22 @@ fn summary(line: &PersonLine, props: &PersonProps) -> Html {
     };
     html! {
         <dl class="facts">
-            <dt>{ "Ability" }</dt><dd>{ format!("{:+.2}, sure to about ±{:.2}; 0 is the middle of these people", line.ability.value, 2.0 * line.ability.se) }</dd>
-            <dt>{ "Jobs" }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average", line.n_jobs, line.n_fixed, line.marks) }</dd>
-            <dt>{ "On site" }</dt><dd>{ words::beside(&format!("{} each", words::minutes(line.minutes)), line.target_minutes.map(words::minutes), line.time_to_target) }</dd>
-            <dt>{ "Cost" }</dt><dd>{ words::beside(&format!("{} each", format::money(line.cost)), line.target_cost.map(format::money), line.cost_to_target) }</dd>
-            <dt>{ "Safety" }</dt><dd>{ format!("{} rules broken, {} of them critical", line.n_safety, line.n_critical) }</dd>
-            if line.is_unusual { <dt>{ "Pattern" }</dt><dd>{ "unusual: right on hard jobs and wrong on easy ones; look at the records" }</dd> }
-            <dt>{ "Skills" }</dt><dd><ul class="row">{ for shown.map(skill) }</ul></dd>
+            <dt>{ say!("Ability") }</dt><dd>{ format!("{:+.2}, sure to about ±{:.2}; 0 is the middle of these people", line.ability.value, 2.0 * line.ability.se) }</dd>
+            <dt>{ say!("Jobs") }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average", line.n_jobs, line.n_fixed, line.marks) }</dd>
+            <dt>{ say!("On site") }</dt><dd>{ words::beside(&format!("{} each", words::minutes(line.minutes)), line.target_minutes.map(words::minutes), line.time_to_target) }</dd>
+            <dt>{ say!("Cost") }</dt><dd>{ words::beside(&format!("{} each", format::money(line.cost)), line.target_cost.map(format::money), line.cost_to_target) }</dd>
+            <dt>{ say!("Safety") }</dt><dd>{ format!("{} rules broken, {} of them critical", line.n_safety, line.n_critical) }</dd>
+            if line.is_unusual { <dt>{ say!("Pattern") }</dt><dd>{ say!("unusual: right on hard jobs and wrong on easy ones; look at the records") }</dd> }
+            <dt>{ say!("Skills") }</dt><dd><ul class="row">{ for shown.map(skill) }</ul></dd>
         </dl>
     }
 }
 
 fn table(props: &PersonProps) -> Html {
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Records, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Records, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col">{ "Safety" }</th><th scope="col">{ "Began, by their clock" }</th><th scope="col" class="numbers">{ "Page left" }</th><th scope="col">{ "Checked" }</th><th scope="col" class="no-print">{ "As written" }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col">{ say!("Safety") }</th><th scope="col">{ say!("Began, by their clock") }</th><th scope="col" class="numbers">{ say!("Page left") }</th><th scope="col">{ say!("Checked") }</th><th scope="col" class="no-print">{ say!("As written") }</th></tr></thead>
                 <tbody>{ for props.rows.iter().map(|row| line(row, props)) }</tbody>
             </table>
         </div>
@@ -188,7 +189,7 @@ fn line(row: &Row, props: &PersonProps) -> Html {
             <td class="numbers">{ row.is.started.get(..16).unwrap_or("–").replace('T', " ") }</td>
             <td class="numbers">{ row.is.n_away }</td>
             <td>{ checked(row) }</td>
-            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Read {title} as it was written")} onclick={read}>{ "Read" }</button></td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Read {title} as it was written")} onclick={read}>{ say!("Read") }</button></td>
         </tr>
     }
 }

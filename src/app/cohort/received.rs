@@ -11,6 +11,7 @@ use crate::records::seal::AssessmentKey;
 use crate::records::sift::Against;
 use crate::records::sift::Sifted;
 use crate::records::slip;
+use crate::say;
 
 /// Its letters.
 #[derive(Properties, PartialEq)]
@@ -40,7 +41,7 @@ pub fn ReceivedScreen(props: &ReceivedProps) -> Html {
         });
     }
     let body = match &*came {
-        Came::Looking => html! { <p role="status">{ "Running it again …" }</p> },
+        Came::Looking => html! { <p role="status">{ say!("Running it again …") }</p> },
         Came::Not(why) => html! { <p role="alert">{ why }</p> },
         Came::Whole(record, sifted) => {
             let name = format!("{}_{}.json", record.link, sifted.place);
@@ -56,14 +57,14 @@ pub fn ReceivedScreen(props: &ReceivedProps) -> Html {
                 <>
                     <p><bdi>{ &record.body.candidate }</bdi>{ format!(", job {} of {}: {:.0} of 100 marks.", sifted.place, sifted.assessment, record.body.counted().total) }</p>
                     <p>{ sifted.difference.as_ref().map_or_else(|| "It is as it was made: run again, everything came out the same.".to_owned(), |why| format!("Not accepted: {why}")) }</p>
-                    <p class="row"><button type="button" class="button button--main" onclick={save}>{ "Save the file" }</button><span role="status">{ *told }</span></p>
+                    <p class="row"><button type="button" class="button button--main" onclick={save}>{ say!("Save the file") }</button><span role="status">{ *told }</span></p>
                 </>
             }
         }
     };
     html! {
         <main class="page page--narrow stack" id="main" tabindex="-1">
-            <h1>{ "A result, from a code" }</h1>
+            <h1>{ say!("A result, from a code") }</h1>
             { body }
         </main>
     }

@@ -15,6 +15,7 @@ use crate::assess::assessment_file::AssessmentFile;
 use crate::records::rulings::About;
 use crate::records::rulings::Missing;
 use crate::records::rulings::Ruling;
+use crate::say;
 
 /// Where rulings go, for the form wherever it stands.
 #[derive(Clone, PartialEq)]
@@ -137,20 +138,20 @@ pub fn Rule(props: &RuleProps) -> Html {
         <form class="card stack no-print" {onsubmit} aria-label={heading.clone()} novalidate=true>
             <h3>{ heading }</h3>
             if props.of.len() > 1 {
-                <label class="field"><span class="field__label">{ "Of which assessment" }</span>
-                    <select onchange={chosen(|form, to| form.assessment = to.strip_prefix('=').map(str::to_owned))} aria-required="true" aria-invalid={lacks(Missing::Assessment)} aria-describedby="rule-missing"><option value="" selected={form.assessment.is_none()}>{ "Choose" }</option>{ for props.of.iter().map(|(id, title)| html! { <option value={format!("={id}")} selected={form.assessment.as_ref() == Some(id)}>{ title }</option> }) }</select></label>
+                <label class="field"><span class="field__label">{ say!("Of which assessment") }</span>
+                    <select onchange={chosen(|form, to| form.assessment = to.strip_prefix('=').map(str::to_owned))} aria-required="true" aria-invalid={lacks(Missing::Assessment)} aria-describedby="rule-missing"><option value="" selected={form.assessment.is_none()}>{ say!("Choose") }</option>{ for props.of.iter().map(|(id, title)| html! { <option value={format!("={id}")} selected={form.assessment.as_ref() == Some(id)}>{ title }</option> }) }</select></label>
             } else if let Some((_, title)) = props.of.first() {
-                <p>{ "Of " }<bdi>{ title }</bdi>{ " alone." }</p>
+                <p>{ say!("Of ") }<bdi>{ title }</bdi>{ say!(" alone.") }</p>
             }
             if props.words.len() > 1 {
-                <label class="field"><span class="field__label">{ "What holds" }</span>
-                    <select onchange={chosen(|form, to| form.holds = to)} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={form.holds.is_empty()}>{ "Choose" }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == form.holds.as_str()}>{ *word }</option> }) }</select></label>
+                <label class="field"><span class="field__label">{ say!("What holds") }</span>
+                    <select onchange={chosen(|form, to| form.holds = to)} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={form.holds.is_empty()}>{ say!("Choose") }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == form.holds.as_str()}>{ *word }</option> }) }</select></label>
             }
-            <label class="field"><span class="field__label">{ "Who rules" }</span><input type="text" value={form.by.clone()} oninput={typed(|form, to| form.by = to)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
-            <label class="field"><span class="field__label">{ "Why" }</span><input type="text" value={form.why.clone()} oninput={typed(|form, to| form.why = to)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
+            <label class="field"><span class="field__label">{ say!("Who rules") }</span><input type="text" value={form.by.clone()} oninput={typed(|form, to| form.by = to)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
+            <label class="field"><span class="field__label">{ say!("Why") }</span><input type="text" value={form.why.clone()} oninput={typed(|form, to| form.why = to)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
             { where_to(place.as_ref(), rule) }
-            <p class="row"><button type="submit" class="button button--main">{ "It holds from now on" }</button>
-                <button type="button" class="button" onclick={cancel}>{ "Not after all" }</button></p>
+            <p class="row"><button type="submit" class="button button--main">{ say!("It holds from now on") }</button>
+                <button type="button" class="button" onclick={cancel}>{ say!("Not after all") }</button></p>
             <div id="rule-missing" role="alert">{ for missing.iter().map(|one| html! { <p class="field__error">{ one.words() }</p> }) }</div>
         </form>
     }
@@ -169,9 +170,9 @@ fn where_to(place: Option<&RulingPlace>, rule: impl Fn() -> bool + 'static) -> H
     });
     html! {
         <>
-            <p class={if place.keeping.is_not() { "field__error" } else { "field__hint" }}>{ place.keeping.words() }</p>
+            <p class={if place.keeping.is_not() { say!("field__error") } else { say!("field__hint") }}>{ place.keeping.words() }</p>
             if place.keeping.is_not() {
-                <p><button type="button" class="button" onclick={save}>{ "It holds; save as a file" }</button></p>
+                <p><button type="button" class="button" onclick={save}>{ say!("It holds; save as a file") }</button></p>
             }
         </>
     }
@@ -184,15 +185,15 @@ pub fn left(all: &[HalfTyped], on_forget: &Callback<About>) -> Html {
         let forget = one.about.clone();
         let onclick = on_forget.reform(move |_: MouseEvent| forget.clone());
         html! {
-            <li key={about.clone()}><bdi>{ about.clone() }</bdi>{ " " }<button type="button" class="button button--small" aria-label={format!("Throw away what is typed about {about}")} {onclick}>{ "throw away" }</button></li>
+            <li key={about.clone()}><bdi>{ about.clone() }</bdi>{ " " }<button type="button" class="button button--small" aria-label={format!("Throw away what is typed about {about}")} {onclick}>{ say!("throw away") }</button></li>
         }
     };
     if all.is_empty() {
         return Html::default();
     }
     html! {
-        <section class="notice no-print" aria-label="Rulings typed by half">
-            <p>{ "Typed by half and not in force. Open the form again to go on: on the person’s page, or beside the job." }</p>
+        <section class="notice no-print" aria-label={say!("Rulings typed by half")}>
+            <p>{ say!("Typed by half and not in force. Open the form again to go on: on the person’s page, or beside the job.") }</p>
             <ul>{ for all.iter().map(line) }</ul>
         </section>
     }
@@ -213,19 +214,19 @@ pub fn list(
     take_back: &Callback<usize>,
 ) -> Html {
     if rulings.is_empty() {
-        return html! { <p>{ "Nothing was ruled. A job is voided from the table of jobs, a decision overridden on the person’s page; each stands with name, day and reason, and the records stay as they are." }</p> };
+        return html! { <p>{ say!("Nothing was ruled. A job is voided from the table of jobs, a decision overridden on the person’s page; each stands with name, day and reason, and the records stay as they are.") }</p> };
     }
     let line = |(at, ruling): (usize, &Ruling)| {
         let about = about_words(&ruling.about);
         let onclick = take_back.reform(move |_: MouseEvent| at);
         html! {
             <tr key={at}><th scope="row"><bdi>{ about.clone() }</bdi></th><td><bdi>{ of_what(ruling, files, here) }</bdi></td><td>{ &ruling.holds }</td><td><bdi>{ &ruling.by }</bdi></td><td class="numbers">{ &ruling.day }</td><td><bdi>{ &ruling.why }</bdi></td>
-                <td><button type="button" class="button button--small no-print" aria-label={format!("Take back the ruling about {about}")} {onclick}>{ "take back" }</button></td></tr>
+                <td><button type="button" class="button button--small no-print" aria-label={format!("Take back the ruling about {about}")} {onclick}>{ say!("take back") }</button></td></tr>
         }
     };
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Rulings, a table">
-            <table class="table"><thead><tr><th scope="col">{ "About" }</th><th scope="col">{ "Assessment" }</th><th scope="col">{ "Holds" }</th><th scope="col">{ "By" }</th><th scope="col">{ "Day" }</th><th scope="col">{ "Why" }</th><th scope="col"><span class="visually-hidden">{ "Take back" }</span></th></tr></thead>
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Rulings, a table")}>
+            <table class="table"><thead><tr><th scope="col">{ say!("About") }</th><th scope="col">{ say!("Assessment") }</th><th scope="col">{ say!("Holds") }</th><th scope="col">{ say!("By") }</th><th scope="col">{ say!("Day") }</th><th scope="col">{ say!("Why") }</th><th scope="col"><span class="visually-hidden">{ say!("Take back") }</span></th></tr></thead>
             <tbody>{ for rulings.iter().enumerate().map(line) }</tbody></table>
         </div>
     }

@@ -27,6 +27,7 @@ use crate::assess::assessment_file::AssessmentFile;
 use crate::records::cohort::lines::Cohort;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
+use crate::say;
 
 /// The desk as it stands.
 pub struct Looks<'a> {
@@ -86,10 +87,10 @@ pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
     };
     html! {
         <div class="no-print stack">
-            <p class="row"><span role="status">{ words }{ if looks.reckons { " Working out the cohort …" } else { "" } }</span>
+            <p class="row"><span role="status">{ words }{ if looks.reckons { say!(" Working out the cohort …") } else { "" } }</span>
                 if looks.works {
-                    <progress max={(2 * n).max(1).to_string()} value={(looked + run).to_string()} aria-label="Checking" />
-                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={link.callback(|_: MouseEvent| Msg::Stop)}>{ "Stop" }</button> }
+                    <progress max={(2 * n).max(1).to_string()} value={(looked + run).to_string()} aria-label={say!("Checking")} />
+                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={link.callback(|_: MouseEvent| Msg::Stop)}>{ say!("Stop") }</button> }
                 }
             </p>
             <ul class="opened__told">{ for looks.told.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
@@ -103,7 +104,7 @@ pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
         return opened.page(looks, link);
     }
     if looks.n_sources == 0 {
-        return html! { <p>{ "Nothing yet. Assessments made in this browser are known here with their keys; for others, drop the assessment’s file and its key too." }</p> };
+        return html! { <p>{ say!("Nothing yet. Assessments made in this browser are known here with their keys; for others, drop the assessment’s file and its key too.") }</p> };
     }
     let refused = looks.rows.refused();
     let words: Vec<AttrValue> = vec![
@@ -131,7 +132,7 @@ pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
     html! {
         <>
             { reliability(looks) }
-            <Tabs id="cohort" label="Results" {words} shown={looks.tab} panel="cohort-panel" on_show={link.callback(Msg::Show)} />
+            <Tabs id="cohort" label={say!("Results")} {words} shown={looks.tab} panel="cohort-panel" on_show={link.callback(Msg::Show)} />
             <div id="cohort-panel" class="tabs__panel stack" role="tabpanel" aria-labelledby={format!("cohort-{}", looks.tab)}>
                 { tab(looks, &refused, link) }
             </div>
@@ -157,12 +158,12 @@ const REFUSED: usize = 4;
 /// What to do where no record counts.
 fn nothing_counts(n_refused: usize, link: &Link) -> Html {
     if n_refused == 0 {
-        return html! { <p>{ "No record counts yet." }</p> };
+        return html! { <p>{ say!("No record counts yet.") }</p> };
     }
     let why = link.callback(|_: MouseEvent| Msg::Show(REFUSED));
     html! {
         <>
-            <p>{ "No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key." }</p>
+            <p>{ say!("No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key.") }</p>
             <p><button type="button" class="button" onclick={why}>{ format!("See why: not accepted {n_refused}") }</button></p>
         </>
     }
@@ -250,8 +251,8 @@ fn save(link: &Link) -> Html {
     html! {
         <>
             <p class="row">{ key("people", "People, CSV") }{ key("jobs", "Jobs, CSV") }{ key("safety", "Safety, CSV") }{ key("confused", "Faults confused, CSV") }</p>
-            <p class="row">{ key("all", "Everything, JSON") }{ key("rulings", "Rulings, to go on with later") }<button type="button" class="button" onclick={print}>{ "Print" }</button></p>
-            <p class="field__hint">{ "The file of rulings takes them to another browser: drop it there with the results." }</p>
+            <p class="row">{ key("all", "Everything, JSON") }{ key("rulings", "Rulings, to go on with later") }<button type="button" class="button" onclick={print}>{ say!("Print") }</button></p>
+            <p class="field__hint">{ say!("The file of rulings takes them to another browser: drop it there with the results.") }</p>
         </>
     }
 }

@@ -7,6 +7,7 @@ use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::hooks::focus_on;
 use crate::records::cohort::Attempt;
+use crate::say;
 
 /// What the page shows.
 #[derive(Properties, PartialEq)]
@@ -41,12 +42,12 @@ pub fn SkillPage(props: &SkillPageProps) -> Html {
     let n_right = attempts(props).filter(|(_, a)| a.is_right()).count();
     html! {
         <article class="stack" aria-labelledby="skill">
-            <p class="row no-print"><button type="button" class="button" onclick={back}>{ "Back to all" }</button>
-                <button type="button" class="button" onclick={person}>{ "To the person" }</button>
-                <button type="button" class="button" onclick={print}>{ "Print this page" }</button></p>
+            <p class="row no-print"><button type="button" class="button" onclick={back}>{ say!("Back to all") }</button>
+                <button type="button" class="button" onclick={person}>{ say!("To the person") }</button>
+                <button type="button" class="button" onclick={print}>{ say!("Print this page") }</button></p>
             <h2 id="skill" tabindex="-1">{ format!("{}: ", format::sentence(&props.skill)) }<bdi>{ &props.candidate }</bdi></h2>
             <p>{ format!("{n_right} of {} jobs that practise it show it. A job shows its skills when it is put right, safely, with evidence.", props.rows.len()) }</p>
-            if props.rows.is_empty() { <p>{ "No record counts to it any more." }</p> } else { { table(props) } }
+            if props.rows.is_empty() { <p>{ say!("No record counts to it any more.") }</p> } else { { table(props) } }
         </article>
     }
 }
@@ -58,9 +59,9 @@ fn attempts(props: &SkillPageProps) -> impl Iterator<Item = (&Row, &Attempt)> {
 
 fn table(props: &SkillPageProps) -> Html {
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs behind the skill, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Jobs behind the skill, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Job" }</th><th scope="col">{ "Shows it" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Score, 0 to 3" }</th><th scope="col">{ "Ended" }</th><th scope="col">{ "Safety" }</th><th scope="col" class="no-print">{ "Step by step" }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col">{ say!("Shows it") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col" class="numbers">{ say!("Score, 0 to 3") }</th><th scope="col">{ say!("Ended") }</th><th scope="col">{ say!("Safety") }</th><th scope="col" class="no-print">{ say!("Step by step") }</th></tr></thead>
                 <tbody>{ for attempts(props).map(|(row, attempt)| line(row, attempt, props)) }</tbody>
             </table>
         </div>
@@ -76,12 +77,12 @@ fn line(row: &Row, attempt: &Attempt, props: &SkillPageProps) -> Html {
     html! {
         <tr key={format!("{at:?}")}>
             <th scope="row">{ words::go(title, format!("{title}: how all did at it"), open) }</th>
-            <td>{ if attempt.is_right() { "yes" } else { "not yet" } }</td>
+            <td>{ if attempt.is_right() { say!("yes") } else { say!("not yet") } }</td>
             <td class="numbers">{ format!("{:.0}", result.total) }</td>
             <td class="numbers">{ result.graded() }</td>
             <td>{ words::ended(result) }</td>
             <td>{ words::broken(result) }</td>
-            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {title}")} onclick={replay}>{ "Replay" }</button></td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {title}")} onclick={replay}>{ say!("Replay") }</button></td>
         </tr>
     }
 }

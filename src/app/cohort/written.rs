@@ -12,6 +12,7 @@ use crate::records::as_written::AsWritten;
 use crate::records::as_written::LineWritten;
 use crate::records::result::JobResult;
 use crate::records::result::PartResult;
+use crate::say;
 
 /// What the page shows.
 #[derive(Properties, PartialEq)]
@@ -37,13 +38,13 @@ pub fn Written(props: &WrittenProps) -> Html {
         <main class="page page--wide" id="main" tabindex="-1">
             <article class="stack" aria-labelledby="written">
                 <p class="row no-print"><button type="button" class="button" onclick={back}>{ &props.back }</button>
-                    <button type="button" class="button" onclick={print}>{ "Print this record" }</button></p>
-                <h1 id="written" tabindex="-1">{ "As written: " }<bdi>{ &written.candidate }</bdi>{ ", " }<bdi>{ title }</bdi></h1>
+                    <button type="button" class="button" onclick={print}>{ say!("Print this record") }</button></p>
+                <h1 id="written" tabindex="-1">{ say!("As written: ") }<bdi>{ &written.candidate }</bdi>{ ", " }<bdi>{ title }</bdi></h1>
                 <p class="notice">{ written.caution() }</p>
                 { facts(written) }
-                <h2>{ "Result, as it was sealed" }</h2>
+                <h2>{ say!("Result, as it was sealed") }</h2>
                 { result(written) }
-                <h2>{ "What was done, and what was shown" }</h2>
+                <h2>{ say!("What was done, and what was shown") }</h2>
                 { acts(written) }
             </article>
         </main>
@@ -67,14 +68,14 @@ fn facts(written: &AsWritten) -> Html {
     };
     html! {
         <dl class="facts">
-            <dt>{ "Candidate" }</dt><dd><bdi>{ &written.candidate }</bdi>if let Some(name) = &written.name { { ", " }<bdi>{ name }</bdi> }</dd>
-            <dt>{ "Written by" }</dt><dd>{ format!("version {} of the program", written.engine) }</dd>
-            <dt>{ "Assessment" }</dt><dd><bdi>{ sitting }</bdi></dd>
-            <dt>{ "Job" }</dt><dd><bdi>{ &written.job }</bdi></dd>
-            <dt>{ "Began, by their clock" }</dt><dd>{ day.replace('T', " ") }</dd>
-            <dt>{ "Page left" }</dt><dd>{ format::times(written.n_away) }</dd>
-            <dt>{ "Seal" }</dt><dd>{ seal }</dd>
-            <dt>{ "Link begins with" }</dt><dd class="numbers">{ written.link.chars().take(16).collect::<String>() }</dd>
+            <dt>{ say!("Candidate") }</dt><dd><bdi>{ &written.candidate }</bdi>if let Some(name) = &written.name { { ", " }<bdi>{ name }</bdi> }</dd>
+            <dt>{ say!("Written by") }</dt><dd>{ format!("version {} of the program", written.engine) }</dd>
+            <dt>{ say!("Assessment") }</dt><dd><bdi>{ sitting }</bdi></dd>
+            <dt>{ say!("Job") }</dt><dd><bdi>{ &written.job }</bdi></dd>
+            <dt>{ say!("Began, by their clock") }</dt><dd>{ day.replace('T', " ") }</dd>
+            <dt>{ say!("Page left") }</dt><dd>{ format::times(written.n_away) }</dd>
+            <dt>{ say!("Seal") }</dt><dd>{ seal }</dd>
+            <dt>{ say!("Link begins with") }</dt><dd class="numbers">{ written.link.chars().take(16).collect::<String>() }</dd>
         </dl>
     }
 }
@@ -84,20 +85,20 @@ fn result(written: &AsWritten) -> Html {
         let fact = |(name, value): &(String, String)| html! { <><dt>{ name }</dt><dd><bdi>{ value }</bdi></dd></> };
         return html! {
             <>
-                <p>{ "This version does not know a result of this kind; its fields stand here as they are in the file." }</p>
+                <p>{ say!("This version does not know a result of this kind; its fields stand here as they are in the file.") }</p>
                 <dl class="facts">{ for written.as_it_stands.iter().map(fact) }</dl>
             </>
         };
     };
     html! {
         <dl class="facts">
-            <dt>{ "Marks" }</dt><dd>{ format!("{:.0} of 100", result.total) }</dd>
-            <dt>{ "Parts" }</dt><dd>{ parts(result) }</dd>
-            <dt>{ "Ended" }</dt><dd>{ words::ended(result) }</dd>
-            <dt>{ "On site" }</dt><dd>{ words::of_target(&words::minutes(result.minutes), result.target_minutes.map(words::minutes)) }</dd>
-            <dt>{ "Cost" }</dt><dd>{ words::of_target(&format::money(result.cost), words::target_cost(result)) }</dd>
-            <dt>{ "Safety" }</dt><dd>{ words::broken(result) }</dd>
-            <dt>{ "Cause stated" }</dt><dd>{ stated(result) }</dd>
+            <dt>{ say!("Marks") }</dt><dd>{ format!("{:.0} of 100", result.total) }</dd>
+            <dt>{ say!("Parts") }</dt><dd>{ parts(result) }</dd>
+            <dt>{ say!("Ended") }</dt><dd>{ words::ended(result) }</dd>
+            <dt>{ say!("On site") }</dt><dd>{ words::of_target(&words::minutes(result.minutes), result.target_minutes.map(words::minutes)) }</dd>
+            <dt>{ say!("Cost") }</dt><dd>{ words::of_target(&format::money(result.cost), words::target_cost(result)) }</dd>
+            <dt>{ say!("Safety") }</dt><dd>{ words::broken(result) }</dd>
+            <dt>{ say!("Cause stated") }</dt><dd>{ stated(result) }</dd>
         </dl>
     }
 }
@@ -132,9 +133,9 @@ fn acts(written: &AsWritten) -> Html {
             .collect()
     };
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="What was done, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("What was done, a table")}>
             <table class="table">
-                <thead><tr><th scope="col" class="numbers">{ "Step" }</th><th scope="col" class="numbers">{ "When" }</th><th scope="col">{ "What was done" }</th><th scope="col">{ "What was shown" }</th><th scope="col">{ "Safety rule broken" }</th></tr></thead>
+                <thead><tr><th scope="col" class="numbers">{ say!("Step") }</th><th scope="col" class="numbers">{ say!("When") }</th><th scope="col">{ say!("What was done") }</th><th scope="col">{ say!("What was shown") }</th><th scope="col">{ say!("Safety rule broken") }</th></tr></thead>
                 <tbody>{ for written.acts.iter().map(|act| row(act, &broken(act.step))) }</tbody>
             </table>
         </div>

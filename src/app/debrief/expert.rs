@@ -9,6 +9,7 @@ use crate::app::shared::Shared;
 use crate::app::view::beside;
 use crate::app::view::beside::Way;
 use crate::bench::job::Job;
+use crate::say;
 
 /// Which job.
 #[derive(Properties, PartialEq)]
@@ -39,16 +40,16 @@ pub fn Expert(props: &ExpertProps) -> Html {
     };
     html! {
         <section class={classes!("beside", ways.is_none().then_some("no-print"))} aria-labelledby="beside">
-            <h2 id="beside">{ "Beside the expert" }</h2>
+            <h2 id="beside">{ say!("Beside the expert") }</h2>
             if let Some((own, expert)) = &*ways {
-                <p>{ "The expert is a program that knew no more at the door than you and decided by what each step showed. It can be slower than a skilled person; the target is what one needs." }</p>
+                <p>{ say!("The expert is a program that knew no more at the door than you and decided by what each step showed. It can be slower than a skilled person; the target is what one needs.") }</p>
                 <div class="beside__ways">{ way("You", own) }{ way("The expert", expert) }</div>
             } else if let Asked::None(why) = &asked {
                 <p>{ format!("What the expert would have done cannot be told. {why}") }</p>
             } else if *wanted {
-                <p role="status">{ "The expert is working the job; this takes some seconds." }</p>
+                <p role="status">{ say!("The expert is working the job; this takes some seconds.") }</p>
             } else {
-                <p class="no-print"><button type="button" class="button" onclick={want}>{ "Let the expert work it" }</button></p>
+                <p class="no-print"><button type="button" class="button" onclick={want}>{ say!("Let the expert work it") }</button></p>
             }
         </section>
     }
@@ -59,7 +60,7 @@ fn way(who: &'static str, way: &Way) -> Html {
         <div class="table__wrap" tabindex="0" role="region" aria-label={who}>
             <table class="table">
                 <caption>{ format!("{who}: {}", way.sum) }</caption>
-                <thead><tr><th scope="col">{ "min" }</th><th scope="col">{ "act" }</th><th scope="col">{ "cost" }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("min") }</th><th scope="col">{ say!("act") }</th><th scope="col">{ say!("cost") }</th></tr></thead>
                 <tbody>{ for way.acts.iter().map(|[minute, act, cost]| html! {
                     <tr><td class="numbers">{ minute }</td><td>{ act }</td><td class="numbers">{ cost }</td></tr>
                 }) }</tbody>

@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::app::view::likely::LikelyRow;
+use crate::say;
 
 /// Width of a row of bars in picture units.
 const WIDTH: f64 = 1000.0;
@@ -23,12 +24,12 @@ pub struct LikelyProps {
 pub fn Likely(props: &LikelyProps) -> Html {
     html! {
         <section class="likely" aria-labelledby="likely">
-            <h2 id="likely">{ "What your notes pointed at" }</h2>
+            <h2 id="likely">{ say!("What your notes pointed at") }</h2>
             <div class="likely__chart" aria-hidden="true">
                 { for props.rows.iter().map(|row| bars(row, props.shown)) }
             </div>
             <details>
-                <summary>{ "As a table" }</summary>
+                <summary>{ say!("As a table") }</summary>
                 { table(&props.rows) }
             </details>
         </section>
@@ -67,10 +68,10 @@ fn table(rows: &[LikelyRow]) -> Html {
         .max()
         .unwrap_or_default();
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Likely causes after each step">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Likely causes after each step")}>
             <table class="table numbers">
                 <thead><tr>
-                    <th scope="col">{ "After step" }</th>
+                    <th scope="col">{ say!("After step") }</th>
                     { for rows.iter().map(|row| html! { <th scope="col">{ &row.name }</th> }) }
                 </tr></thead>
                 <tbody>{ for (0..steps).map(|step| html! {

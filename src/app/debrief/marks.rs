@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::app::view::debrief::MarkRow;
+use crate::say;
 
 /// What the sheet shows.
 #[derive(Properties, PartialEq)]
@@ -20,7 +21,7 @@ pub struct MarksProps {
 pub fn Marks(props: &MarksProps) -> Html {
     html! {
         <section class="marks" aria-labelledby="marks">
-            <h2 id="marks">{ "Marks" }</h2>
+            <h2 id="marks">{ say!("Marks") }</h2>
             <p>{ &props.asked_for }</p>
             { for props.marks.iter().map(row) }
             <p class="field__hint" role="status">{ &props.basis }</p>
@@ -39,7 +40,7 @@ fn row(mark: &MarkRow) -> Html {
                 <span class="marks__value numbers">{ value.clone() }</span>
             </summary>
             if mark.reasons.is_empty() {
-                <p>{ "Nothing to remark." }</p>
+                <p>{ say!("Nothing to remark.") }</p>
             } else {
                 <ul>{ for mark.reasons.iter().map(|reason| html! { <li>{ reason }</li> }) }</ul>
             }

@@ -8,6 +8,7 @@ use crate::app::shared::Shared;
 use crate::app::view::past;
 use crate::bench::job::Job;
 use crate::drawing::svg::Element;
+use crate::say;
 
 /// Pictures shown at most; the other findings stand at their steps.
 const MOST: usize = 6;
@@ -44,7 +45,7 @@ pub fn Moments(props: &MomentsProps) -> Html {
     };
     html! {
         <section class="moments" aria-labelledby="moments">
-            <h2 id="moments">{ "Where somebody could have been hurt, or something damaged" }</h2>
+            <h2 id="moments">{ say!("Where somebody could have been hurt, or something damaged") }</h2>
             <div class="moments__all">{ for found.iter().map(one) }</div>
         </section>
     }

@@ -39,6 +39,7 @@ use crate::app::view::past;
 use crate::app::worker::Likely as Answered;
 use crate::bench::job::Job;
 use crate::expert::Reckoning;
+use crate::say;
 use crate::score::Basis;
 use crate::score::Report;
 
@@ -68,14 +69,14 @@ pub fn DebriefScreen(props: &DebriefProps) -> Html {
     match &*told {
         None => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
-                <h1>{ "This job is not over yet" }</h1>
-                <p>{ "The debrief is opened when the machine is handed over, or made safe and left." }</p>
-                <p><a class="button button--main" href={Route::Bench(bench.id.clone()).href()}>{ "Back to the bench" }</a></p>
+                <h1>{ say!("This job is not over yet") }</h1>
+                <p>{ say!("The debrief is opened when the machine is handed over, or made safe and left.") }</p>
+                <p><a class="button button--main" href={Route::Bench(bench.id.clone()).href()}>{ say!("Back to the bench") }</a></p>
             </main>
         },
         Some(Err(error)) => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
-                <h1>{ "This job cannot be explained" }</h1><p>{ error.to_string() }</p>
+                <h1>{ say!("This job cannot be explained") }</h1><p>{ error.to_string() }</p>
             </main>
         },
         Some(Ok(view)) => {
@@ -141,10 +142,10 @@ fn Told(props: &ToldProps) -> Html {
                     </div>
                 }
                 if let Some(past) = &*past {
-                    <section class="debrief__state" aria-label="The machine as it was">
+                    <section class="debrief__state" aria-label={say!("The machine as it was")}>
                         <p class="debrief__meter numbers">{ &past.meter }</p>
                         { for rows.as_ref().map(|rows| likely_now(&likely::now(rows, *shown))) }
-                        <Picture svg={past.svg.clone()} label="The machine as it was" on_touch={Callback::noop()} />
+                        <Picture svg={past.svg.clone()} label={say!("The machine as it was")} on_touch={Callback::noop()} />
                     </section>
                 }
             </div>
@@ -185,7 +186,7 @@ fn basis(report: &Report, reckoned: &Asked<Shared<Reckoning>>, by_bill: bool) ->
 fn likely_now(now: &[(String, f64)]) -> Html {
     html! {
         <div class="debrief__likely">
-            <h3>{ "Likely then" }</h3>
+            <h3>{ say!("Likely then") }</h3>
             <ul>{ for now.iter().map(|(name, share)| html! {
                 <li><span>{ name }</span>{ " " }<b class="numbers">{ percent(*share) }</b></li>
             }) }</ul>
@@ -197,8 +198,8 @@ fn likely_now(now: &[(String, f64)]) -> Html {
 fn try_from(step: usize, id: &str, door: &Callback<Order>) -> Html {
     let onclick = door.reform(move |_: MouseEvent| Order::TryFrom(step));
     html! {
-        <p class="no-print"><a class="button button--small" href={Route::Bench(id.to_owned()).href()} {onclick}>{ "Try again from before this step" }</a>
-            <span class="field__hint">{ " As practice that does not count; this debrief stays." }</span></p>
+        <p class="no-print"><a class="button button--small" href={Route::Bench(id.to_owned()).href()} {onclick}>{ say!("Try again from before this step") }</a>
+            <span class="field__hint">{ say!(" As practice that does not count; this debrief stays.") }</span></p>
     }
 }
 
@@ -210,7 +211,7 @@ fn pointed(rows: Option<&Vec<LikelyRow>>, asked: &Asked<Shared<Answered>>, shown
         }
         Asked::Waiting(done, of) => html! {
             <p class="likely__wait">
-                <label>{ "Working out what your notes pointed at " }<progress max={of.max(&1).to_string()} value={done.to_string()} /></label>
+                <label>{ say!("Working out what your notes pointed at ") }<progress max={of.max(&1).to_string()} value={done.to_string()} /></label>
             </p>
         },
         Asked::None(why) => {
@@ -240,9 +241,9 @@ fn practise(things: &[(usize, String)], go: &Callback<usize>) -> Html {
     };
     html! {
         <section class="debrief__practise" aria-labelledby="practise">
-            <h2 id="practise">{ "To practise next" }</h2>
+            <h2 id="practise">{ say!("To practise next") }</h2>
             if things.is_empty() {
-                <p>{ "No decision cost more than it had to." }</p>
+                <p>{ say!("No decision cost more than it had to.") }</p>
             } else {
                 <ol>{ for things.iter().map(thing) }</ol>
             }
@@ -268,7 +269,7 @@ fn head(
             if let Some(steps) = bench.tried {
                 <p class="bench__hint" role="note">
                     { format!("Tried again from after step {steps}: practice that does not count. ") }
-                    <button type="button" class="button button--small no-print" onclick={back}>{ "Back to the job as you finished it" }</button>
+                    <button type="button" class="button button--small no-print" onclick={back}>{ say!("Back to the job as you finished it") }</button>
                 </p>
             }
             <p class="debrief__verdict" role="status">{ verdict(report, settled) }</p>
@@ -276,11 +277,11 @@ fn head(
                 { for money.iter().map(|(name, value)| html! { <div><dt>{ name }</dt><dd class="numbers">{ value }</dd></div> }) }
             </dl>
             <div class="row no-print">
-                <button type="button" class="button" onclick={print}>{ "Print" }</button>
+                <button type="button" class="button" onclick={print}>{ say!("Print") }</button>
                 if let Some(again) = again {
                     <BackToDraft job={bench.id.clone()} />
-                    <a class="button" href={Route::Bench(bench.id.clone()).href()} onclick={again}>{ "Do it again" }</a>
-                    <a class="button button--main" href={Route::Jobs.href()}>{ "Next job" }</a>
+                    <a class="button" href={Route::Bench(bench.id.clone()).href()} onclick={again}>{ say!("Do it again") }</a>
+                    <a class="button button--main" href={Route::Jobs.href()}>{ say!("Next job") }</a>
                 }
             </div>
         </header>
@@ -299,24 +300,24 @@ fn truth(view: &DebriefView) -> Html {
     html! {
         <section class="debrief__truth">
             <div>
-                <h2>{ "What was wrong" }</h2>
+                <h2>{ say!("What was wrong") }</h2>
                 { list(&view.causes, "Nothing in the machine.") }
-                <h3>{ "You said" }</h3>
+                <h3>{ say!("You said") }</h3>
                 { list(&view.stated, "No fault in the machine.") }
             </div>
             <div>
-                <h2>{ "How it showed" }</h2>
+                <h2>{ say!("How it showed") }</h2>
                 { list(&view.shown_by, "None of your notes differ from those of a sound machine.") }
             </div>
             if !view.hindsight.is_empty() {
                 <div>
-                    <h2>{ "Looking back" }</h2>
+                    <h2>{ say!("Looking back") }</h2>
                     { list(&view.hindsight, "") }
                 </div>
             }
             if !view.left.is_empty() {
                 <div>
-                    <h2>{ "How the machine was left" }</h2>
+                    <h2>{ say!("How the machine was left") }</h2>
                     { list(&view.left, "") }
                 </div>
             }
@@ -326,7 +327,7 @@ fn truth(view: &DebriefView) -> Html {
 
 fn steps(steps: &[StepRow], shown: usize, go: &Callback<usize>) -> Html {
     html! {
-        <ol class="debrief__steps" aria-label="Steps">
+        <ol class="debrief__steps" aria-label={say!("Steps")}>
             { for steps.iter().enumerate().map(|(index, step)| {
                 let class = classes!(
                     "step",
@@ -338,7 +339,7 @@ fn steps(steps: &[StepRow], shown: usize, go: &Callback<usize>) -> Html {
                     <li {class} key={index} aria-current={(index == shown).then_some("step")}>
                         <button type="button" {onclick}>
                             <span class="numbers">{ &step.time }</span>{ " " }{ &step.words }
-                            if step.is_unsafe() { <b class="step__mark">{ " safety" }</b> }
+                            if step.is_unsafe() { <b class="step__mark">{ say!(" safety") }</b> }
                         </button>
                     </li>
                 }

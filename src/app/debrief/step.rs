@@ -5,6 +5,7 @@ use yew::prelude::*;
 
 use crate::app::view::debrief::RuleRow;
 use crate::app::view::debrief::StepRow;
+use crate::say;
 
 /// Which step.
 #[derive(Properties, PartialEq)]
@@ -24,7 +25,7 @@ pub struct StepDetailProps {
 pub fn StepDetail(props: &StepDetailProps) -> Html {
     let step = &props.step;
     html! {
-        <section class="debrief__detail" aria-label="This step">
+        <section class="debrief__detail" aria-label={say!("This step")}>
             <h2>{ format!("Step {} of {}", step.number, props.count) }</h2>
             <p class="numbers">{ format!("{} · cost so far {}", step.time, step.cost) }</p>
             <p class="debrief__did">{ &step.words }</p>
@@ -42,7 +43,7 @@ fn note((is, sound): &(String, Option<String>)) -> Html {
         <div class="debrief__note">
             <p>{ is }</p>
             if let Some(sound) = sound {
-                <p class="debrief__sound">{ "A sound machine: " }<b>{ sound }</b></p>
+                <p class="debrief__sound">{ say!("A sound machine: ") }<b>{ sound }</b></p>
             }
         </div>
     }

@@ -4,6 +4,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::view::debrief::StepRow;
+use crate::say;
 
 /// Width of the line in picture units.
 const WIDTH: f64 = 1000.0;
@@ -40,7 +41,7 @@ pub fn Track(props: &TrackProps) -> Html {
                 { for props.steps.iter().enumerate().map(|(index, step)| dot(step, index == props.shown)) }
             </svg>
             <input class="track__slider" type="range" min="0" max={last.to_string()} value={props.shown.to_string()}
-                   aria-label="Step" aria-valuetext={words} {oninput} />
+                   aria-label={say!("Step")} aria-valuetext={words} {oninput} />
         </div>
     }
 }

@@ -11,6 +11,7 @@ use crate::app::worker::Thread;
 use crate::bench::job::Entry;
 use crate::bench::scenario::Scenario;
 use crate::expert::crowd::Kind;
+use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
 use crate::score::Fared;
@@ -84,7 +85,7 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
                 <td class="numbers">{ format!("{:.0}", one.minutes) }</td>
                 <td>{ broken(one) }</td>
                 <td><button type="button" class="button button--small" disabled={is_working} onclick={watch(one.kind)}
-                    aria-label={format!("Watch one: {}", words(one.kind))}>{ "Watch one" }</button></td>
+                    aria-label={format!("Watch one: {}", words(one.kind))}>{ say!("Watch one") }</button></td>
             </tr>
         }
     };
@@ -95,12 +96,12 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
         Watched::Failed(why) => why.clone(),
     };
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="How apprentices fare">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("How apprentices fare")}>
             <table class="table">
                 <caption>{ format!("How simulated apprentices fare, {of_each} of each kind: a first impression of how hard it is") }</caption>
                 <thead><tr>
-                    <th scope="col">{ "who" }</th><th scope="col">{ "right" }</th><th scope="col">{ "cost" }</th>
-                    <th scope="col">{ "min" }</th><th scope="col">{ "safety" }</th><th scope="col"><span class="visually-hidden">{ "watch" }</span></th>
+                    <th scope="col">{ say!("who") }</th><th scope="col">{ say!("right") }</th><th scope="col">{ say!("cost") }</th>
+                    <th scope="col">{ say!("min") }</th><th scope="col">{ say!("safety") }</th><th scope="col"><span class="visually-hidden">{ say!("watch") }</span></th>
                 </tr></thead>
                 <tbody>{ for props.fared.iter().map(row) }</tbody>
             </table>

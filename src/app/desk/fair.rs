@@ -15,6 +15,7 @@ use crate::app::view::beside;
 use crate::app::view::beside::Way;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
+use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
 use crate::score;
@@ -78,7 +79,11 @@ fn progress(judged: &Judged) -> String {
 }
 
 fn line(line: &FairnessLine) -> Html {
-    let kind = if line.fair { "fair" } else { "unfair" };
+    let kind = if line.fair {
+        say!("fair")
+    } else {
+        say!("unfair")
+    };
     html! { <li class={format!("fairness__line fairness__line--{kind}")}>{ &line.words }</li> }
 }
 
@@ -116,12 +121,12 @@ fn ExpertsWay(props: &WayProps) -> Html {
         <>
             <ul class="fairness desk__list">{ line(&told.line) }</ul>
             if told.line.fair && props.job.reference.is_none() {
-                <p><button type="button" class="button button--small" onclick={take}>{ "Take this as the target" }</button></p>
+                <p><button type="button" class="button button--small" onclick={take}>{ say!("Take this as the target") }</button></p>
             }
             <details><summary>{ format!("The expert's way: {}", told.way.sum) }</summary>
-                <div class="table__wrap desk__way" tabindex="0" role="region" aria-label="The expert's way">
+                <div class="table__wrap desk__way" tabindex="0" role="region" aria-label={say!("The expert's way")}>
                     <table class="table">
-                        <thead><tr><th scope="col">{ "min" }</th><th scope="col">{ "act" }</th><th scope="col">{ "cost" }</th></tr></thead>
+                        <thead><tr><th scope="col">{ say!("min") }</th><th scope="col">{ say!("act") }</th><th scope="col">{ say!("cost") }</th></tr></thead>
                         <tbody>{ for told.way.acts.iter().map(|[minute, act, cost]| html! {
                             <tr><td class="numbers">{ minute }</td><td>{ act }</td><td class="numbers">{ cost }</td></tr>
                         }) }</tbody>

@@ -13,6 +13,7 @@ use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
+use crate::say;
 use crate::scenario;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
@@ -93,9 +94,9 @@ pub fn FaultList(props: &FaultListProps) -> Html {
     html! {
         <div class="stack">
             <ol class="desk__faults">{ for props.job.faults.iter().enumerate().map(row) }</ol>
-            <label class="field"><span class="field__label">{ "Add a fault" }</span>
+            <label class="field"><span class="field__label">{ say!("Add a fault") }</span>
                 <select id="field-faults" onchange={add}>
-                    <option value="" selected=true>{ "choose what is wrong" }</option>
+                    <option value="" selected=true>{ say!("choose what is wrong") }</option>
                     { options(known) }
                 </select>
             </label>
@@ -184,12 +185,12 @@ fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) ->
         <li class="desk__fault stack" key={format!("{index}-{}", text_of(&fault["id"]))} id={id_of(&at)} tabindex="-1">
             <p class="row"><strong>{ name }</strong>
                 <button type="button" class="button button--small" aria-label={format!("Take out: {name}")}
-                        onclick={set.reform(|_: MouseEvent| (String::new(), Value::Null))}>{ "Take out" }</button></p>
+                        onclick={set.reform(|_: MouseEvent| (String::new(), Value::Null))}>{ say!("Take out") }</button></p>
             { for told(&format!("{at}.id")).into_iter().map(|words| html! { <span class="field__error">{ words }</span> }) }
             { number(format!("{at}.severity"), &fault["severity"]) }
             <label class="field"><span class="field__label">{ JOB.label(&onset_at) }</span>
                 <select id={id_of(&onset_at)} {onchange}>
-                    <option value="" selected={kind.is_none()}>{ "as it usually comes on" }</option>
+                    <option value="" selected={kind.is_none()}>{ say!("as it usually comes on") }</option>
                     { for ONSETS.iter().map(|(id, words, ..)| html! {
                         <option value={*id} selected={kind.as_deref() == Some(*id)}>{ *words }</option>
                     }) }

@@ -14,6 +14,7 @@ use crate::app::open_files::OpenFiles;
 use crate::app::route::Route;
 use crate::app::told_files::Told;
 use crate::app::told_files::ToldFiles;
+use crate::say;
 use crate::scenario;
 use crate::scenario::FileError;
 use crate::scenario::job_file::JobFile;
@@ -76,27 +77,27 @@ pub fn DeskHome() -> Html {
     html! {
         <main class="page stack" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Desk" }</h1>
-                <p class="page__lead">{ "Make a job of a story from the field: choose what is wrong, see how the machine then behaves, try it, and give it to a class as a link or a file." }</p>
+                <h1>{ say!("Desk") }</h1>
+                <p class="page__lead">{ say!("Make a job of a story from the field: choose what is wrong, see how the machine then behaves, try it, and give it to a class as a link or a file.") }</p>
             </header>
             <div class="row">
-                <button type="button" class="button button--main" onclick={begin.reform(|_: MouseEvent| blank())}>{ "Write a new job" }</button>
-                <label class="field"><span class="field__label">{ "Or begin with one that ships" }</span>
+                <button type="button" class="button button--main" onclick={begin.reform(|_: MouseEvent| blank())}>{ say!("Write a new job") }</button>
+                <label class="field"><span class="field__label">{ say!("Or begin with one that ships") }</span>
                     <select onchange={from_shipped}>
-                        <option value="" selected=true>{ "choose a job" }</option>
+                        <option value="" selected=true>{ say!("choose a job") }</option>
                         { for ships.iter().map(|job| html! { <option value={job.id}>{ &job.file.title }</option> }) }
                     </select>
                 </label>
             </div>
             <p class="row">
-                <a class="button" href={Route::MakeSet.href()}>{ "Make a training set" }</a>
-                <a class="button" href={Route::MakeAssessment.href()}>{ "Make an assessment" }</a>
-                <a class="button" href={Route::Cohort.href()}>{ "Review results" }</a>
+                <a class="button" href={Route::MakeSet.href()}>{ say!("Make a training set") }</a>
+                <a class="button" href={Route::MakeAssessment.href()}>{ say!("Make an assessment") }</a>
+                <a class="button" href={Route::Cohort.href()}>{ say!("Review results") }</a>
             </p>
             <OpenFiles {on_files} what="Job files and training sets to work on" />
             <ToldFiles told={(*told).clone()} />
             { list(&drafts, &refresh) }
-            <p><a href={Route::Readings(None).href()}>{ "Readings and faults: what each reading tells apart" }</a></p>
+            <p><a href={Route::Readings(None).href()}>{ say!("Readings and faults: what each reading tells apart") }</a></p>
         </main>
     }
 }
@@ -123,15 +124,15 @@ fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
     };
     html! {
         <section class="stack" aria-labelledby="drafts">
-            <h2 id="drafts">{ "Drafts" }</h2>
-            if drafts.is_empty() { <p>{ "None yet. A draft is kept in this browser from its first letter on." }</p> }
+            <h2 id="drafts">{ say!("Drafts") }</h2>
+            if drafts.is_empty() { <p>{ say!("None yet. A draft is kept in this browser from its first letter on.") }</p> }
             <ul class="opened__list">
                 { for drafts.iter().map(|draft| html! {
                     <li class="opened__job" key={draft.id.clone()}>
                         <a href={Route::Desk(Some(draft.id.clone())).href()}>{ name(draft) }</a>
                         <span class="opened__who">{ format!("machine {}, level {}", draft.job.machine, draft.job.level) }</span>
                         <button type="button" class="button button--small" onclick={forget(draft.id.clone())}
-                                aria-label={format!("Forget the draft “{}”", name(draft))}>{ "Forget" }</button>
+                                aria-label={format!("Forget the draft “{}”", name(draft))}>{ say!("Forget") }</button>
                     </li>
                 }) }
             </ul>

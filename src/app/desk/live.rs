@@ -17,6 +17,7 @@ use crate::app::format;
 use crate::app::replay::Replayed;
 use crate::app::route::Route;
 use crate::bench::scenario::Scenario;
+use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
 use crate::score;
@@ -49,16 +50,16 @@ pub fn LiveSide(props: &LiveProps) -> Html {
             <Machine job={props.job.clone()} edit={props.edit.clone()} />
             if props.told.is_empty() {
                 <section class="card stack" aria-labelledby="fair">
-                    <h2 class="card__title" id="fair">{ "Fairness" }</h2>
+                    <h2 class="card__title" id="fair">{ say!("Fairness") }</h2>
                     <Fair job={props.job.clone()} judged={props.judged.clone()} edit={props.edit.clone()} on_replay={props.on_replay.clone()} />
                 </section>
             }
             <section class="card stack" aria-labelledby="share">
-                <h2 class="card__title" id="share" tabindex="-1">{ "Share" }</h2>
+                <h2 class="card__title" id="share" tabindex="-1">{ say!("Share") }</h2>
                 if props.told.is_empty() {
                     <Share job={props.job.clone()} />
                 } else {
-                    <p>{ "A job can be given away once nothing above is missing." }</p>
+                    <p>{ say!("A job can be given away once nothing above is missing.") }</p>
                 }
             </section>
         </div>
@@ -68,10 +69,10 @@ pub fn LiveSide(props: &LiveProps) -> Html {
 fn checks(all: &[Told]) -> Html {
     html! {
         <section class="card" aria-labelledby="checks">
-            <h2 class="card__title" id="checks">{ "Checks" }</h2>
+            <h2 class="card__title" id="checks">{ say!("Checks") }</h2>
             <div role="status"><ul class="fairness desk__list">
                 if all.is_empty() {
-                    <li class="fairness__line fairness__line--fair">{ "Everything that a job needs is there." }</li>
+                    <li class="fairness__line fairness__line--fair">{ say!("Everything that a job needs is there.") }</li>
                 }
                 { check_lines(all) }
             </ul></div>
@@ -110,17 +111,17 @@ fn Machine(props: &MachineProps) -> Html {
     let by_chance = comes_and_goes(&props.job);
     html! {
         <section class="card stack" aria-labelledby="behaviour">
-            <h2 class="card__title" id="behaviour">{ "How the machine behaves" }</h2>
+            <h2 class="card__title" id="behaviour">{ say!("How the machine behaves") }</h2>
             { match &*told {
-                None => html! { <p role="status">{ "Running a program …" }</p> },
+                None => html! { <p role="status">{ say!("Running a program …") }</p> },
                 Some(Err(why)) => html! { <p role="status">{ why }</p> },
                 Some(Ok(behaviour)) => behaviour_of(props, behaviour),
             } }
             if by_chance {
-                <p class="row"><button type="button" class="button button--small" onclick={again}>{ "Run it again" }</button>
-                    <span class="field__hint">{ "A fault that comes and goes may show in one run and not in the next." }</span></p>
+                <p class="row"><button type="button" class="button button--small" onclick={again}>{ say!("Run it again") }</button>
+                    <span class="field__hint">{ say!("A fault that comes and goes may show in one run and not in the next.") }</span></p>
             }
-            <p><a href={Route::Readings(Some(props.job.machine.clone())).href()}>{ "What each reading tells apart on this machine" }</a></p>
+            <p><a href={Route::Readings(Some(props.job.machine.clone())).href()}>{ say!("What each reading tells apart on this machine") }</a></p>
         </section>
     }
 }
@@ -174,8 +175,8 @@ fn behaviour_of(props: &MachineProps, behaviour: &Behaviour) -> Html {
     let usual = right.len();
     html! {
         <>
-            <p class="field__hint">{ "Computed: the program as it starts, with this load at this place, beside a sound machine." }</p>
-            if wrong.is_empty() { <p>{ "Nothing in a whole program differs from a sound machine." }</p> }
+            <p class="field__hint">{ say!("Computed: the program as it starts, with this load at this place, beside a sound machine.") }</p>
+            if wrong.is_empty() { <p>{ say!("Nothing in a whole program differs from a sound machine.") }</p> }
             <ul class="fairness desk__list">{ for wrong.into_iter().map(line) }</ul>
             <details><summary>{ format!("{usual} figures as on a sound machine") }</summary>
                 <ul class="fairness desk__list">{ for right.into_iter().map(line) }</ul></details>
@@ -194,10 +195,10 @@ fn suggestion(props: &MachineProps, complaint: &str) -> Html {
         .reform(move |_: MouseEvent| Edit::Set("customer.complaint".to_owned(), json!(text)));
     html! {
         <div class="stack">
-            <h3>{ "What its customer would say" }</h3>
+            <h3>{ say!("What its customer would say") }</h3>
             <blockquote class="job-card__quote">{ complaint }</blockquote>
             if props.job.customer.complaint != complaint {
-                <p><button type="button" class="button" onclick={take}>{ "Use as the complaint" }</button></p>
+                <p><button type="button" class="button" onclick={take}>{ say!("Use as the complaint") }</button></p>
             }
         </div>
     }

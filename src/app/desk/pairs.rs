@@ -11,6 +11,7 @@ use crate::app::desk::field::notes;
 use crate::app::desk::form_table::Field;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::called;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 
 /// The job and what is wrong with its pairs.
@@ -56,7 +57,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
         };
         html! {
             <li class="row" key={index}><span>{ &name }</span>
-                <button type="button" class="button button--small" onclick={out} aria-label={format!("Take out: {name}")}>{ "Take out" }</button></li>
+                <button type="button" class="button button--small" onclick={out} aria-label={format!("Take out: {name}")}>{ say!("Take out") }</button></li>
         }
     };
     let choice = |place: usize, label: &'static str| {
@@ -70,7 +71,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
             <label class="field"><span class="field__label">{ label }</span>
                 // Drawn anew with every pair, so that it begins empty.
                 <select key={pairs.len()} {onchange}>
-                    <option value="" selected=true>{ "choose what is wrong" }</option>
+                    <option value="" selected=true>{ say!("choose what is wrong") }</option>
                     { options(defs(&props.job.machine)) }
                 </select></label>
         }
@@ -83,7 +84,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
             <ul class="opened__told">{ for pairs.iter().enumerate().map(row) }</ul>
             { choice(0, "One fault") }
             { choice(1, "The fault it may come with") }
-            <p><button type="button" class="button button--small" disabled={!is_pair(&chosen)} onclick={add}>{ "Add the pair" }</button></p>
+            <p><button type="button" class="button button--small" disabled={!is_pair(&chosen)} onclick={add}>{ say!("Add the pair") }</button></p>
         </fieldset>
     }
 }

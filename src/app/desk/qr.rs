@@ -1,5 +1,6 @@
 //! A link as a QR code, drawn as one path of black squares.
 
+use crate::say;
 use qrcodegen::QrCodeEcc;
 use yew::prelude::*;
 
@@ -51,7 +52,7 @@ pub struct QrCodeProps {
 pub fn QrCode(props: &QrCodeProps) -> Html {
     let code = use_memo(props.text.clone(), |text| drawn(text));
     let Some(code) = &*code else {
-        return html! { <p>{ "This is too long for a code: give the link or the file." }</p> };
+        return html! { <p>{ say!("This is too long for a code: give the link or the file.") }</p> };
     };
     html! {
         <svg class="qr" role="img" aria-label={props.label.clone()} viewBox={format!("0 0 {0} {0}", code.side)} shape-rendering="crispEdges">

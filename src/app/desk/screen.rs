@@ -22,6 +22,7 @@ use crate::app::own;
 use crate::app::replay::Replay;
 use crate::app::replay::Replayed;
 use crate::app::route::Route;
+use crate::say;
 use crate::scenario;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
@@ -58,9 +59,9 @@ pub fn DeskScreen(props: &DeskScreenProps) -> Html {
     };
     html! {
         <main class="page page--narrow" id="main" tabindex="-1">
-            <h1>{ "Desk" }</h1>
+            <h1>{ say!("Desk") }</h1>
             <p role="status">{ words }</p>
-            <p><a href={Route::Desk(None).href()}>{ "To all drafts" }</a></p>
+            <p><a href={Route::Desk(None).href()}>{ say!("To all drafts") }</a></p>
         </main>
     }
 }
@@ -207,11 +208,11 @@ fn Bar(props: &BarProps) -> Html {
         <header class="desk__bar">
             <h1>{ title }</h1>
             <span class="field__hint desk__saved" role="status">{ if told.is_empty() { &props.saved } else { &*told } }</span>
-            <button type="button" class="button" disabled={!props.can_undo} onclick={props.edit.reform(|_: MouseEvent| Edit::Undo)}>{ "Undo" }</button>
-            <button type="button" class="button" disabled={!props.can_redo} onclick={props.edit.reform(|_: MouseEvent| Edit::Redo)}>{ "Redo" }</button>
-            <button type="button" class="button button--main" disabled={!props.is_sound} onclick={attempt}>{ "Try it" }</button>
-            <button type="button" class="button" onclick={|_: MouseEvent| focus_on("share")}>{ "Share" }</button>
-            <a class="button button--quiet" href={Route::Desk(None).href()}>{ "All drafts" }</a>
+            <button type="button" class="button" disabled={!props.can_undo} onclick={props.edit.reform(|_: MouseEvent| Edit::Undo)}>{ say!("Undo") }</button>
+            <button type="button" class="button" disabled={!props.can_redo} onclick={props.edit.reform(|_: MouseEvent| Edit::Redo)}>{ say!("Redo") }</button>
+            <button type="button" class="button button--main" disabled={!props.is_sound} onclick={attempt}>{ say!("Try it") }</button>
+            <button type="button" class="button" onclick={|_: MouseEvent| focus_on("share")}>{ say!("Share") }</button>
+            <a class="button button--quiet" href={Route::Desk(None).href()}>{ say!("All drafts") }</a>
         </header>
     }
 }

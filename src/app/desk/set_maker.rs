@@ -15,6 +15,7 @@ use crate::app::desk::share::data_address;
 use crate::app::desk::share::file_stem;
 use crate::app::desk::state::Edit;
 use crate::app::route::Route;
+use crate::say;
 use crate::scenario;
 use crate::scenario::set_file::SetFile;
 use crate::scenario::share;
@@ -52,28 +53,28 @@ pub fn SetMaker() -> Html {
         })
     };
     let Some(set) = (*set).clone() else {
-        return html! { <main class="page page--narrow" id="main" tabindex="-1"><h1>{ "Training set" }</h1></main> };
+        return html! { <main class="page page--narrow" id="main" tabindex="-1"><h1>{ say!("Training set") }</h1></main> };
     };
     html! {
         <main class="page page--narrow stack" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Make a training set" }</h1>
-                <p class="page__lead">{ "Jobs in the order in which a class works them. The next one opens when the one before is mastered." }</p>
+                <h1>{ say!("Make a training set") }</h1>
+                <p class="page__lead">{ say!("Jobs in the order in which a class works them. The next one opens when the one before is mastered.") }</p>
                 <p class="field__hint" role="status">{ (*saved).clone() }</p>
             </header>
             { about(&set, &change) }
             { jobs(&set, &drafts, &change) }
             <section class="card stack" aria-labelledby="give">
-                <h2 class="card__title" id="give">{ "Give it to a class" }</h2>
+                <h2 class="card__title" id="give">{ say!("Give it to a class") }</h2>
                 if set == SetDraft::default() {
-                    <p>{ "Give the set a title and add its jobs; its files are made here as soon as they are sound." }</p>
+                    <p>{ say!("Give the set a title and add its jobs; its files are made here as soon as they are sound.") }</p>
                 } else {
                     { give(&set.file(&drafts)) }
                 }
             </section>
             <p class="row">
-                <button type="button" class="button" onclick={change.reform(|_: MouseEvent| SetDraft::default())}>{ "Begin anew" }</button>
-                <a class="button button--quiet" href={Route::Desk(None).href()}>{ "To the desk" }</a>
+                <button type="button" class="button" onclick={change.reform(|_: MouseEvent| SetDraft::default())}>{ say!("Begin anew") }</button>
+                <a class="button button--quiet" href={Route::Desk(None).href()}>{ say!("To the desk") }</a>
             </p>
         </main>
     }
@@ -148,10 +149,10 @@ fn jobs(set: &SetDraft, drafts: &[Draft], change: &Callback<SetDraft>) -> Html {
         <section class="card stack" aria-labelledby="set-jobs">
             <h2 class="card__title" id="set-jobs">{ format!("Jobs: {}", set.jobs.len()) }</h2>
             <ol class="opened__list">{ for set.jobs.iter().enumerate().map(|(index, job)| row(set, index, job, drafts, change)) }</ol>
-            <label class="field"><span class="field__label">{ "Add a job" }</span>
+            <label class="field"><span class="field__label">{ say!("Add a job") }</span>
                 <select onchange={add}>
-                    <option value="" selected=true>{ "choose a job" }</option>
-                    <optgroup label="Your drafts">
+                    <option value="" selected=true>{ say!("choose a job") }</option>
+                    <optgroup label={say!("Your drafts")}>
                         { for own.map(|draft| option(format!("{DRAFT}{}", draft.id), &draft.job.title)) }
                     </optgroup>
                     { for (1..=5).map(level) }
@@ -180,10 +181,10 @@ fn row(
         <li class="opened__job" key={job.id.clone()}>
             <span class="opened__title">{ format!("{}. {title}", index + 1) }{ job.is_draft.then_some(" (draft)") }</span>
             <button type="button" class="button button--small" disabled={index == 0} onclick={to(set.moved(index, true))}
-                aria-label={format!("Earlier: {title}")}>{ "Earlier" }</button>
+                aria-label={format!("Earlier: {title}")}>{ say!("Earlier") }</button>
             <button type="button" class="button button--small" disabled={index + 1 == set.jobs.len()} onclick={to(set.moved(index, false))}
-                aria-label={format!("Later: {title}")}>{ "Later" }</button>
-            <button type="button" class="button button--small" onclick={to(without)} aria-label={format!("Take out: {title}")}>{ "Take out" }</button>
+                aria-label={format!("Later: {title}")}>{ say!("Later") }</button>
+            <button type="button" class="button button--small" onclick={to(without)} aria-label={format!("Take out: {title}")}>{ say!("Take out") }</button>
         </li>
     }
 }
@@ -200,10 +201,10 @@ fn give(file: &Result<SetFile, Vec<String>>) -> Html {
             let text = |set: &SetFile| data_address(&write::write(set).unwrap_or_default());
             html! {
                 <>
-                    <p>{ "A class opens the file on its list of jobs. In the file for trainees, jobs of your own are covered, so that nobody reads what is wrong in passing; jobs that ship are named only." }</p>
+                    <p>{ say!("A class opens the file on its list of jobs. In the file for trainees, jobs of your own are covered, so that nobody reads what is wrong in passing; jobs that ship are named only.") }</p>
                     <p class="row">
-                        <a class="button button--main" download={format!("{stem}_set_trainee.json")} href={text(&share::covered(set))}>{ "Set for trainees" }</a>
-                        <a class="button" download={format!("{stem}_set.json")} href={text(set)}>{ "Set with the answers" }</a>
+                        <a class="button button--main" download={format!("{stem}_set_trainee.json")} href={text(&share::covered(set))}>{ say!("Set for trainees") }</a>
+                        <a class="button" download={format!("{stem}_set.json")} href={text(set)}>{ say!("Set with the answers") }</a>
                     </p>
                 </>
             }

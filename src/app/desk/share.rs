@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use crate::app::desk::qr::QrCode;
 use crate::app::route::Route;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
 use crate::scenario::write;
@@ -46,17 +47,17 @@ pub fn Share(props: &ShareProps) -> Html {
         <div class="stack">
             <label class="field"><span class="field__label">{ format!("Link, {} characters", address.len()) }</span>
                 <input ref={field} readonly=true value={(*address).clone()} onfocus={move |_| select()} />
-                <span class="field__hint">{ "The whole job is in the address: it works offline, wherever this page is open. What is wrong with the machine cannot be read from it at a glance." }</span>
+                <span class="field__hint">{ say!("The whole job is in the address: it works offline, wherever this page is open. What is wrong with the machine cannot be read from it at a glance.") }</span>
             </label>
-            <p class="row"><button type="button" class="button" onclick={copy}>{ "Copy the link" }</button>
+            <p class="row"><button type="button" class="button" onclick={copy}>{ say!("Copy the link") }</button>
                 <span role="status">{ *told }</span></p>
-            <details><summary>{ "Code for a classroom screen" }</summary><QrCode text={(*address).clone()} label="The link as a QR code" /></details>
+            <details><summary>{ say!("Code for a classroom screen") }</summary><QrCode text={(*address).clone()} label={say!("The link as a QR code")} /></details>
             <p class="row">
                 { for files.iter().map(|(name, words, href)| html! {
                     <a class="button" download={name.clone()} href={href.clone()}>{ *words }</a>
                 }) }
             </p>
-            <p><a href={Route::Handbook(Some("sharing".to_owned())).href()}>{ "What this protects and what not" }</a></p>
+            <p><a href={Route::Handbook(Some("sharing".to_owned())).href()}>{ say!("What this protects and what not") }</a></p>
         </div>
     }
 }

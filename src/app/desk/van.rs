@@ -12,6 +12,7 @@ use crate::app::format;
 use crate::bench::action::MeterMode;
 use crate::bench::gauge::Gauge;
 use crate::bench::words;
+use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::job_file::RulesFile;
@@ -57,7 +58,7 @@ pub fn Van(props: &VanProps) -> Html {
                 { for foreign.map(|id| tick(id, format!("{id} (of another machine)"))) }
                 { for parts.iter().map(|part| tick(&part.id, format!("{}, {}", part.name, format::money(part.price)))) }
             </div>
-            <span class="field__hint">{ "Others come from the store on a second visit." }</span>
+            <span class="field__hint">{ say!("Others come from the store on a second visit.") }</span>
         </fieldset>
     }
 }

@@ -16,6 +16,7 @@ use crate::app::desk::told::Told;
 use crate::bench::store;
 use crate::bench::visit::Condition;
 use crate::bench::visit::PHONE_QUESTIONS;
+use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::visit_file::ReadyFile;
@@ -97,7 +98,7 @@ pub fn Phone(props: &VisitProps) -> Html {
     html! {
         <details class="desk__answers stack" id="field-visit-phone" tabindex="-1" open={*begins_open}>
             <summary class="field__label">{ JOB.label("visit.phone") }</summary>
-            <p class="field__hint">{ "Empty: what is said at the door." }</p>
+            <p class="field__hint">{ say!("Empty: what is said at the door.") }</p>
             { told(&props.problems) }
             { for PHONE_QUESTIONS.iter().map(row) }
         </details>
@@ -156,12 +157,12 @@ pub fn Stock(props: &StockProps) -> Html {
     html! {
         <fieldset class="field" id={id_of("visit.store")} tabindex="-1">
             <legend class="field__label">{ JOB.label("visit.store") }</legend>
-            <span class="field__hint">{ "It has every part today unless it stands here." }</span>
+            <span class="field__hint">{ say!("It has every part today unless it stands here.") }</span>
             { told(&problems) }
             <ul class="desk__faults">{ for store.iter().map(|(id, line)| stock_row(props, &store, id, &name(id), line)) }</ul>
-            <label class="field"><span class="field__label">{ "Not in the store today" }</span>
+            <label class="field"><span class="field__label">{ say!("Not in the store today") }</span>
                 <select onchange={on_add}>
-                    <option value="" selected=true>{ "choose a part" }</option>
+                    <option value="" selected=true>{ say!("choose a part") }</option>
                     { for left.map(|part| html! { <option value={part.id.clone()}>{ &part.name }</option> }) }
                 </select></label>
         </fieldset>
@@ -213,7 +214,7 @@ fn stock_row(
     html! {
         <li class="desk__fault" key={id.to_owned()}>
             <span class="row"><strong>{ name }</strong>
-                <button type="button" class="button button--small" onclick={on_out} aria-label={format!("Take out: {name}")}>{ "Take out" }</button></span>
+                <button type="button" class="button button--small" onclick={on_out} aria-label={format!("Take out: {name}")}>{ say!("Take out") }</button></span>
             <label class="field"><span class="field__label">{ JOB.label(&ready_at) }</span>
                 <select id={id_of(&ready_at)} onchange={on_ready}>
                     { for READY.iter().map(|(ready, value, words)| html! {

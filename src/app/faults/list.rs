@@ -10,6 +10,7 @@ use crate::app::format;
 use crate::app::route::Route;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
+use crate::say;
 use crate::scenario;
 use crate::scenario::MachinePack;
 
@@ -37,11 +38,11 @@ pub fn FaultList(props: &FaultListProps) -> Html {
     let count: usize = groups.values().map(Vec::len).sum();
     html! {
         <>
-            <h1>{ "Faults" }</h1>
-            <p>{ "What each fault changes, what a customer would say, and which readings differ most from a sound machine. The figures are computed when a page is opened." }</p>
-            <nav aria-label="Machine">{ machines(&props.machine) }</nav>
+            <h1>{ say!("Faults") }</h1>
+            <p>{ say!("What each fault changes, what a customer would say, and which readings differ most from a sound machine. The figures are computed when a page is opened.") }</p>
+            <nav aria-label={say!("Machine")}>{ machines(&props.machine) }</nav>
             <p>
-                <label for="fault-words">{ "Narrow the list " }</label>
+                <label for="fault-words">{ say!("Narrow the list ") }</label>
                 <input id="fault-words" type="search" autocomplete="off" value={(*words).clone()} {oninput} />
             </p>
             <p role="status">{ format!("{count} of {} faults", pack.model.faults.len()) }</p>

@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use crate::app::handbook::contents;
 use crate::app::route::Route;
+use crate::say;
 use crate::scenario;
 use crate::scenario::MachinePack;
 
@@ -41,7 +42,7 @@ pub fn FaultsScreen(props: &FaultsProps) -> Html {
 
 fn content(machine: Option<&str>, fault: Option<&str>) -> Html {
     let Ok(machines) = scenario::machines() else {
-        return html! { <p>{ "The machines that ship cannot be read." }</p> };
+        return html! { <p>{ say!("The machines that ship cannot be read.") }</p> };
     };
     let asked = machine.map(str::to_uppercase);
     let pack = match &asked {
@@ -51,8 +52,8 @@ fn content(machine: Option<&str>, fault: Option<&str>) -> Html {
     let Some(pack) = pack else {
         return html! {
             <>
-                <h1>{ "No such machine" }</h1>
-                <p><a href={Route::faults().href()}>{ "To the list of faults" }</a></p>
+                <h1>{ say!("No such machine") }</h1>
+                <p><a href={Route::faults().href()}>{ say!("To the list of faults") }</a></p>
             </>
         };
     };
@@ -69,7 +70,7 @@ fn content(machine: Option<&str>, fault: Option<&str>) -> Html {
         },
         None => html! {
             <>
-                <h1>{ "This machine cannot have that fault" }</h1>
+                <h1>{ say!("This machine cannot have that fault") }</h1>
                 <p>
                     <a href={Route::faults_of(&pack.model.id).href()}>
                         { format!("To the faults of {}", pack.model.name) }

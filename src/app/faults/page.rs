@@ -14,6 +14,7 @@ use crate::bench::signature::grouped::grouped;
 use crate::bench::signature::values;
 use crate::bench::words;
 use crate::machine::FaultDef;
+use crate::say;
 use crate::scenario::MachinePack;
 
 /// Rows of readings shown; what follows differs less.
@@ -47,20 +48,20 @@ pub fn FaultPage(props: &FaultPageProps) -> Html {
             <h1>{ format::sentence(&fault.what) }</h1>
             <p>
                 { format!("{}. ", format::sentence(&part_name(pack, fault))) }
-                <a href={parts.href()}>{ "How parts are tested and reached" }</a>
+                <a href={parts.href()}>{ say!("How parts are tested and reached") }</a>
                 { " " }<small class="faults__code">{ format!("In tables: {}", fault.reference) }</small>
             </p>
-            <h2>{ "What a customer would say" }</h2>
+            <h2>{ say!("What a customer would say") }</h2>
             <p>{ format!("“{}”", fault.complaint) }</p>
-            <h2>{ "What changes" }</h2>
+            <h2>{ say!("What changes") }</h2>
             <ul>
                 { for values::changed_values(&pack.model, fault).into_iter().map(|line| html! {
                     <li>{ line }</li>
                 }) }
             </ul>
-            <h2>{ "Readings that differ most" }</h2>
+            <h2>{ say!("Readings that differ most") }</h2>
             { readings(pack, fault) }
-            <h2>{ "A wash with it" }</h2>
+            <h2>{ say!("A wash with it") }</h2>
             <WashTable machine={props.machine.clone()} fault={props.fault.clone()} />
         </>
     }
@@ -69,11 +70,11 @@ pub fn FaultPage(props: &FaultPageProps) -> Html {
 fn readings(pack: &MachinePack, fault: &FaultDef) -> Html {
     let found = signature::differences(&pack.model, &pack.workshop, fault);
     let Ok(found) = found else {
-        return html! { <p>{ "The wiring cannot be solved with this fault." }</p> };
+        return html! { <p>{ say!("The wiring cannot be solved with this fault.") }</p> };
     };
     let groups = grouped(&found);
     if groups.is_empty() {
-        return html! { <p>{ "No electrical reading tells it from a sound machine." }</p> };
+        return html! { <p>{ say!("No electrical reading tells it from a sound machine.") }</p> };
     }
     let more = groups.len().saturating_sub(SHOWN);
     html! {
@@ -81,10 +82,10 @@ fn readings(pack: &MachinePack, fault: &FaultDef) -> Html {
             <table>
                 <thead>
                     <tr>
-                        <th scope="col">{ "Reading" }</th>
-                        <th scope="col">{ "While" }</th>
-                        <th scope="col">{ "Sound" }</th>
-                        <th scope="col">{ "With the fault" }</th>
+                        <th scope="col">{ say!("Reading") }</th>
+                        <th scope="col">{ say!("While") }</th>
+                        <th scope="col">{ say!("Sound") }</th>
+                        <th scope="col">{ say!("With the fault") }</th>
                     </tr>
                 </thead>
                 <tbody>{ for groups.iter().take(SHOWN).map(|group| row(pack, group)) }</tbody>

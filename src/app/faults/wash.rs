@@ -7,6 +7,7 @@ use crate::app::faults::shipped;
 use crate::app::format;
 use crate::bench::signature::wash;
 use crate::bench::signature::wash::Change;
+use crate::say;
 
 /// Time the browser gets to draw the page before two washes are run, ms.
 const AFTER_MS: u32 = 30;
@@ -36,18 +37,18 @@ pub fn WashTable(props: &WashTableProps) -> Html {
         });
     }
     let Some(changes) = &*found else {
-        return html! { <p role="status">{ "Two washes are being run, one with the fault and one without." }</p> };
+        return html! { <p role="status">{ say!("Two washes are being run, one with the fault and one without.") }</p> };
     };
     if changes.is_empty() {
-        return html! { <p role="status">{ "A whole wash goes as in a sound machine." }</p> };
+        return html! { <p role="status">{ say!("A whole wash goes as in a sound machine.") }</p> };
     }
     html! {
         <table>
             <thead>
                 <tr>
-                    <th scope="col">{ "In a normal wash of 4 kg" }</th>
-                    <th scope="col">{ "Sound" }</th>
-                    <th scope="col">{ "With the fault" }</th>
+                    <th scope="col">{ say!("In a normal wash of 4 kg") }</th>
+                    <th scope="col">{ say!("Sound") }</th>
+                    <th scope="col">{ say!("With the fault") }</th>
                 </tr>
             </thead>
             <tbody>

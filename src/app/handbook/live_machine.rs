@@ -17,6 +17,7 @@ use crate::drawing::Probes;
 use crate::drawing::View;
 use crate::machine::Machine;
 use crate::machine::Setup;
+use crate::say;
 use crate::scenario::MachinePack;
 
 /// Longest way to a moment, s of the machine's time.
@@ -92,7 +93,7 @@ pub fn LiveMachine(props: &LiveMachineProps) -> Html {
     };
     html! {
         <figure class="live-machine">
-            <div class="row" role="group" aria-label="Moment of the program">{ for MOMENTS.iter().enumerate().map(key) }</div>
+            <div class="row" role="group" aria-label={say!("Moment of the program")}>{ for MOMENTS.iter().enumerate().map(key) }</div>
             <div key={*moment} role="img" aria-label={format!("{} in section, {}", pack.model.name, MOMENTS[*moment].0)}>{ Html::from(tag(&svg)) }</div>
         </figure>
     }

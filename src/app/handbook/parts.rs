@@ -11,6 +11,7 @@ use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Part;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::Workshop;
+use crate::say;
 use crate::scenario;
 
 /// How parts are tested, in words: a section a part, another where a machine differs.
@@ -35,10 +36,10 @@ pub fn Parts(props: &PartsProps) -> Html {
     let workshop = &pack.workshop;
     html! {
         <>
-            <p>{ "From the machine's own file: what the bench lets you do is what stands here. Ranges under “Test” are its data sheet's. " }
-                <a href={Route::Readings(Some(props.machine.clone())).href()}>{ "What each reading tells apart" }</a>{ ", " }
-                <a href={Route::faults_of(&props.machine).href()}>{ "faults of this machine" }</a>{ ", " }
-                <a href={Route::Handbook(Some("measure".to_owned())).href()}>{ "measuring" }</a></p>
+            <p>{ say!("From the machine's own file: what the bench lets you do is what stands here. Ranges under “Test” are its data sheet's. ") }
+                <a href={Route::Readings(Some(props.machine.clone())).href()}>{ say!("What each reading tells apart") }</a>{ ", " }
+                <a href={Route::faults_of(&props.machine).href()}>{ say!("faults of this machine") }</a>{ ", " }
+                <a href={Route::Handbook(Some("measure".to_owned())).href()}>{ say!("measuring") }</a></p>
             { for workshop.parts.iter().map(|part| html! {
                 <section key={part.id.clone()}>
                     <h2>{ format::sentence(&part.name) }{ " " }<small>{ &part.designation }</small></h2>
@@ -77,7 +78,7 @@ fn test_facts(part: &Part, machine: &str, workshop: &Workshop) -> Html {
     }
     html! {
         <>
-            <dt>{ "Test" }</dt>
+            <dt>{ say!("Test") }</dt>
             <dd>
                 { for said.into_iter().map(markdown::rendered) }
                 if !lines.is_empty() { <ul>{ for lines.into_iter().map(|line| html! { <li>{ line }</li> }) }</ul> }

@@ -17,6 +17,7 @@ use crate::app::view::debrief::in_words;
 use crate::app::view::past;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// The seed these logs were made with; none of the jobs draws by chance.
@@ -70,7 +71,7 @@ pub fn Worked(props: &WorkedProps) -> Html {
     let at = use_state(|| 0_usize);
     let worked = use_memo(props.id.clone(), |id| work(id).map(Shared::new));
     let Some(worked) = (*worked).clone() else {
-        return html! { <p>{ "This job cannot be replayed." }</p> };
+        return html! { <p>{ say!("This job cannot be replayed.") }</p> };
     };
     let (job, view) = &*worked;
     let last = view.steps.len().saturating_sub(1);
@@ -83,18 +84,18 @@ pub fn Worked(props: &WorkedProps) -> Html {
         <>
             <blockquote class="job-card__quote">{ &job.scenario().customer.complaint }</blockquote>
             <p class="row">
-                <button type="button" class="button" disabled={*at == 0} onclick={go(at.saturating_sub(1))}>{ "Back" }</button>
-                <button type="button" class="button button--main" disabled={*at == last} onclick={go((*at + 1).min(last))}>{ "Next step" }</button>
+                <button type="button" class="button" disabled={*at == 0} onclick={go(at.saturating_sub(1))}>{ say!("Back") }</button>
+                <button type="button" class="button button--main" disabled={*at == last} onclick={go((*at + 1).min(last))}>{ say!("Next step") }</button>
                 <span>{ format!("step {} of {}", *at + 1, last + 1) }</span>
             </p>
             <div class="card stack" role="status">{ view.steps.get(*at).map(step) }
                 if let Some(past) = &*moment { <p class="field__hint">{ format!("Meter: {}", past.meter) }</p> }
             </div>
-            if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label="The machine after this step">{ Html::from(tag(&still(&past.svg))) }</div> }
+            if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label={say!("The machine after this step")}>{ Html::from(tag(&still(&past.svg))) }</div> }
             if *at == last {
                 <p>{ format!("It was: {}. {}.", view.causes.join(", "), in_words(&view.report)) }</p>
             }
-            <p><a class="button" href={Route::Bench(props.id.clone()).href()}>{ "Work it yourself" }</a></p>
+            <p><a class="button" href={Route::Bench(props.id.clone()).href()}>{ say!("Work it yourself") }</a></p>
         </>
     }
 }

@@ -19,6 +19,7 @@ use crate::records::reasons::Moment;
 use crate::records::reasons::PartReasons;
 use crate::records::reasons::Reason;
 use crate::records::reasons::Reasons;
+use crate::say;
 use crate::score::formula::CRITICAL_CAP;
 
 pub use explained::Marked;
@@ -111,7 +112,7 @@ impl Component for LostPoints {
         };
         html! {
             <section class="stack" aria-labelledby="lost">
-                <h2 id="lost">{ "Where points were lost" }</h2>
+                <h2 id="lost">{ say!("Where points were lost") }</h2>
                 <p role="status">{ told }</p>
                 { for jobs.iter().zip(&self.came).map(|(job, came)| of_job(job, came)) }
             </section>
@@ -157,10 +158,10 @@ fn of_job(job: &Marked, came: &Came) -> Html {
                 Came::Partly(reasons) => html! {
                     <>
                         { all(&job.name, reasons) }
-                        <p>{ "Diagnosis, economy and evidence count by what each decision was worth, which this browser could not work out again: their reasons are missing here." }</p>
+                        <p>{ say!("Diagnosis, economy and evidence count by what each decision was worth, which this browser could not work out again: their reasons are missing here.") }</p>
                     </>
                 },
-                Came::Not => html! { <p>{ "Run again here, its marks do not come out as they stand: no reason can be given." }</p> },
+                Came::Not => html! { <p>{ say!("Run again here, its marks do not come out as they stand: no reason can be given.") }</p> },
             } }
         </div>
     }
@@ -168,13 +169,13 @@ fn of_job(job: &Marked, came: &Came) -> Html {
 
 fn all(name: &str, reasons: &Reasons) -> Html {
     if reasons.parts.is_empty() {
-        return html! { <p>{ "Nothing was lost." }</p> };
+        return html! { <p>{ say!("Nothing was lost.") }</p> };
     }
     html! {
         <>
             <div class="table__wrap" tabindex="0" role="region" aria-label={format!("{name}: where points were lost, a table")}>
                 <table class="table">
-                    <thead><tr><th scope="col">{ "Part" }</th><th scope="col" class="numbers">{ "Points" }</th><th scope="col" class="numbers">{ "When" }</th><th scope="col">{ "What was done" }</th><th scope="col">{ "Why" }</th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Part") }</th><th scope="col" class="numbers">{ say!("Points") }</th><th scope="col" class="numbers">{ say!("When") }</th><th scope="col">{ say!("What was done") }</th><th scope="col">{ say!("Why") }</th></tr></thead>
                     <tbody>{ for reasons.parts.iter().flat_map(of_part) }</tbody>
                 </table>
             </div>

@@ -26,6 +26,7 @@ use crate::bench::safety;
 use crate::records::practice;
 use crate::records::practice::Practice;
 use crate::records::practice::Standing;
+use crate::say;
 
 const MS_PER_DAY: f64 = 86_400_000.0;
 /// Largest file of everything, bytes: some thousand jobs.
@@ -60,8 +61,8 @@ pub fn MeScreen() -> Html {
     html! {
         <main class="page me" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Me" }</h1>
-                <p class="page__lead">{ "What your finished jobs show. All of it is kept in this browser only; nobody else sees it." }</p>
+                <h1>{ say!("Me") }</h1>
+                <p class="page__lead">{ say!("What your finished jobs show. All of it is kept in this browser only; nobody else sees it.") }</p>
             </header>
             if let Some(model) = &*model {
                 <Known model={model.clone()} />
@@ -116,29 +117,29 @@ pub fn Known(props: &KnownProps) -> Html {
     if model.jobs.is_empty() {
         return html! {
             <section class="card me__empty">
-                <p>{ "Nothing yet. When a job is finished, this page shows what it told of your skills." }</p>
-                <p><a class="button button--main" href={Route::Jobs.href()}>{ "To the jobs" }</a></p>
+                <p>{ say!("Nothing yet. When a job is finished, this page shows what it told of your skills.") }</p>
+                <p><a class="button button--main" href={Route::Jobs.href()}>{ say!("To the jobs") }</a></p>
             </section>
         };
     }
     html! {
         <>
             <section aria-labelledby="next">
-                <h2 id="next">{ "Next" }</h2>
+                <h2 id="next">{ say!("Next") }</h2>
                 { advice(&model.next) }
             </section>
             <section aria-labelledby="skills">
-                <h2 id="skills">{ "Skills" }</h2>
+                <h2 id="skills">{ say!("Skills") }</h2>
                 <Skills standings={model.standings.clone()} />
-                <p class="me__note">{ "A skill counts as known from a chance of 95 %, the line in each bar. The paler band says how far the chance could be off; it narrows with every job." }</p>
+                <p class="me__note">{ say!("A skill counts as known from a chance of 95 %, the line in each bar. The paler band says how far the chance could be off; it narrows with every job.") }</p>
                 <Reminders due={model.standings.iter().map(|s| s.due.clone()).collect::<Vec<_>>()} />
             </section>
             <section aria-labelledby="safety">
-                <h2 id="safety">{ "Safety" }</h2>
+                <h2 id="safety">{ say!("Safety") }</h2>
                 { broken(&model.jobs) }
             </section>
             <section aria-labelledby="done">
-                <h2 id="done">{ "Jobs done" }</h2>
+                <h2 id="done">{ say!("Jobs done") }</h2>
                 { done(&model.jobs) }
             </section>
         </>
@@ -147,7 +148,7 @@ pub fn Known(props: &KnownProps) -> Html {
 
 fn advice(list: &[Advice]) -> Html {
     if list.is_empty() {
-        return html! { <p>{ "Every skill you have shown is known and none is due. Any job you like." }</p> };
+        return html! { <p>{ say!("Every skill you have shown is known and none is due. Any job you like.") }</p> };
     }
     html! {
         <ol class="me__next">{ for list.iter().map(|one| html! {
@@ -184,9 +185,9 @@ fn broken(jobs: &[(Practice, bool)]) -> Html {
             .copied()
     };
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Safety rules, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Safety rules, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Rule" }</th><th scope="col">{ "How grave" }</th><th scope="col" class="numbers">{ "Times" }</th><th scope="col" class="numbers">{ "Last" }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Rule") }</th><th scope="col">{ say!("How grave") }</th><th scope="col" class="numbers">{ say!("Times") }</th><th scope="col" class="numbers">{ say!("Last") }</th></tr></thead>
                 <tbody>{ for counts.iter().map(|((order, id), (n, day))| html! {
                     <tr key={(*id).to_owned()}>
                         <th scope="row">{ safety::rule(id).map_or(*id, |rule| rule.title) }</th>
@@ -210,9 +211,9 @@ fn n_jobs(n: usize) -> String {
 
 fn done(jobs: &[(Practice, bool)]) -> Html {
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Jobs done, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Jobs done, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ "Day" }</th><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th><th scope="col" class="numbers">{ "Cost" }</th><th scope="col" class="numbers">{ "On site" }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Day") }</th><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col" class="numbers">{ say!("On site") }</th></tr></thead>
                 <tbody>{ for jobs.iter().map(|(job, is_kept)| html! {
                     <tr>
                         <td class="numbers">{ format::date(job.day()) }</td>
@@ -252,7 +253,7 @@ fn Reminders(props: &RemindersProps) -> Html {
         })
     };
     html! {
-        <p class="row no-print"><button type="button" class="button" {onclick}>{ "Save these days for my calendar" }</button><span role="status">{ *told }</span></p>
+        <p class="row no-print"><button type="button" class="button" {onclick}>{ say!("Save these days for my calendar") }</button><span role="status">{ *told }</span></p>
     }
 }
 
@@ -315,12 +316,12 @@ fn Everything(props: &EverythingProps) -> Html {
     };
     html! {
         <section class="me__data stack no-print" aria-labelledby="everything">
-            <h2 id="everything">{ "Everything of yours" }</h2>
-            <p>{ "Jobs, drafts, marks and settings in one file: to take to another device, or to keep." }</p>
+            <h2 id="everything">{ say!("Everything of yours") }</h2>
+            <p>{ say!("Jobs, drafts, marks and settings in one file: to take to another device, or to keep.") }</p>
             <p class="row">
-                <button type="button" class="button" onclick={save}>{ "Save everything" }</button>
+                <button type="button" class="button" onclick={save}>{ say!("Save everything") }</button>
                 <button type="button" class="button button--danger" onclick={erase}>
-                    { if *sure { "Yes, erase everything" } else { "Erase everything" } }
+                    { if *sure { say!("Yes, erase everything") } else { say!("Erase everything") } }
                 </button>
             </p>
             <OpenFiles {on_files} what="Files that “Save everything” made" most_bytes={MOST_BYTES} />

@@ -5,6 +5,7 @@ use yew::prelude::*;
 use crate::app::format;
 use crate::records::measurement::tracing::MASTERED;
 use crate::records::practice::Standing;
+use crate::say;
 
 /// What the table shows.
 #[derive(Properties, PartialEq)]
@@ -17,13 +18,13 @@ pub struct SkillsProps {
 #[component]
 pub fn Skills(props: &SkillsProps) -> Html {
     html! {
-        <div class="table__wrap" tabindex="0" role="region" aria-label="Skills, a table">
+        <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Skills, a table")}>
             <table class="table me__skills">
                 <thead><tr>
-                    <th scope="col">{ "Skill" }</th>
-                    <th scope="col">{ "How well you know it" }</th>
-                    <th scope="col" class="numbers">{ "Went right" }</th>
-                    <th scope="col" class="numbers">{ "Show it again by" }</th>
+                    <th scope="col">{ say!("Skill") }</th>
+                    <th scope="col">{ say!("How well you know it") }</th>
+                    <th scope="col" class="numbers">{ say!("Went right") }</th>
+                    <th scope="col" class="numbers">{ say!("Show it again by") }</th>
                 </tr></thead>
                 <tbody>{ for props.standings.iter().map(row) }</tbody>
             </table>

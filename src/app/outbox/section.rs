@@ -10,6 +10,7 @@ use crate::app::outbox::place::Place;
 use crate::app::outbox::place::Version;
 use crate::app::outbox::queue;
 use crate::app::store::Store;
+use crate::say;
 
 /// The section.
 #[component]
@@ -117,15 +118,15 @@ pub fn StoreSection() -> Html {
     };
     html! {
         <section class="stack" aria-labelledby="store">
-            <h2 id="store">{ "A store for results" }</h2>
-            <p class="settings__note">{ "Where a department keeps learning records (xAPI), results of assessments can go there by themselves. They wait here until the store has taken them. Without an address nothing leaves this browser." }</p>
+            <h2 id="store">{ say!("A store for results") }</h2>
+            <p class="settings__note">{ say!("Where a department keeps learning records (xAPI), results of assessments can go there by themselves. They wait here until the store has taken them. Without an address nothing leaves this browser.") }</p>
             { field("Address", "url", "As its keeper gives it, such as https://store.example/xAPI. It must allow this page to speak to it.", &place.address, |p, to| to.trim().clone_into(&mut p.address)) }
             { field("User", "text", "", &place.user, |p, to| p.user = to) }
             { field("Password", "password", "Kept in this browser as it is: use one that may only write.", &place.password, |p, to| p.password = to) }
             { version(&place) }
-            <p class="row"><button type="button" class="button" onclick={keep}>{ "Keep" }</button>
-                <button type="button" class="button" onclick={now}>{ "Send now" }</button>
-                <button type="button" class="button" onclick={forget}>{ "Forget the store" }</button></p>
+            <p class="row"><button type="button" class="button" onclick={keep}>{ say!("Keep") }</button>
+                <button type="button" class="button" onclick={now}>{ say!("Send now") }</button>
+                <button type="button" class="button" onclick={forget}>{ say!("Forget the store") }</button></p>
             <p role="status">{ (*told).clone() }</p>
         </section>
     }
@@ -146,8 +147,8 @@ fn version(place: &UseStateHandle<Place>) -> Html {
         });
     });
     html! {
-        <label class="field"><span class="field__label">{ "Version of the interface" }</span>
+        <label class="field"><span class="field__label">{ say!("Version of the interface") }</span>
             <select class="input" {onchange}>{ for Version::ALL.map(|one| html! { <option selected={one == now}>{ one.words() }</option> }) }</select>
-            <span class="field__hint">{ "Choose one only where the store does not say which it speaks and refuses everything." }</span></label>
+            <span class="field__hint">{ say!("Choose one only where the store does not say which it speaks and refuses everything.") }</span></label>
     }
 }

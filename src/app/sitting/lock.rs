@@ -6,6 +6,7 @@ use crate::app::route::Route;
 use crate::app::sitting::jobs;
 use crate::app::sitting::overview::Elsewhere;
 use crate::app::sitting::running;
+use crate::say;
 
 /// The screen may not be shown now.
 pub fn lock(route: &Route) -> bool {
@@ -72,7 +73,7 @@ pub fn Lock() -> Html {
         <main class="page page--narrow" id="main" tabindex="-1">
             <h1>{ heading }</h1>
             <p>{ words }</p>
-            <p><a class="button button--main" href={Route::Sitting.href()}>{ "To the assessment" }</a></p>
+            <p><a class="button button--main" href={Route::Sitting.href()}>{ say!("To the assessment") }</a></p>
         </main>
     }
 }

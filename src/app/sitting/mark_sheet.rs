@@ -12,6 +12,7 @@ use crate::assess::decide::Decision;
 use crate::assess::decide::Taken;
 use crate::bench::safety;
 use crate::records::record::Record;
+use crate::say;
 
 /// What the sheet shows.
 #[derive(Properties, PartialEq)]
@@ -58,12 +59,12 @@ pub fn MarkSheet(props: &MarkSheetProps) -> Html {
         .unwrap_or_default();
     html! {
         <section aria-labelledby="sheet">
-            <h2 id="sheet">{ "Mark sheet" }</h2>
-            <div class="table__wrap" tabindex="0" role="region" aria-label="Mark sheet, a table">
+            <h2 id="sheet">{ say!("Mark sheet") }</h2>
+            <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Mark sheet, a table")}>
                 <table class="table">
-                    <thead><tr><th scope="col">{ "Job" }</th><th scope="col" class="numbers">{ "Marks" }</th>
+                    <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th>
                         { for names.iter().map(|name| html! { <th scope="col" class="numbers">{ name }</th> }) }
-                        <th scope="col">{ "Ended" }</th><th scope="col" class="numbers">{ "On site" }</th><th scope="col" class="numbers">{ "Cost" }</th></tr></thead>
+                        <th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Cost") }</th></tr></thead>
                     <tbody>{ for props.records.iter().enumerate().map(|(at, record)| row(at, record)) }</tbody>
                 </table>
             </div>
@@ -125,11 +126,11 @@ fn broken(records: &[Record]) -> Html {
         *counts.entry((&one.severity, &one.rule)).or_default() += 1;
     }
     if counts.is_empty() {
-        return html! { <p>{ "No safety rule was broken." }</p> };
+        return html! { <p>{ say!("No safety rule was broken.") }</p> };
     }
     html! {
         <>
-            <h3>{ "Safety rules broken" }</h3>
+            <h3>{ say!("Safety rules broken") }</h3>
             <ul>{ for counts.iter().map(|((severity, id), n)| html! {
                 <li>{ format!("{severity}: {}, {}", safety::rule(id).map_or(*id, |rule| rule.title), format::times(*n)) }</li>
             }) }</ul>

@@ -1,6 +1,7 @@
 //! The observer's sheet: a page to print for a witnessed practical, since no result of a simulation
 //! says anything about hands.
 
+use crate::say;
 use yew::prelude::*;
 
 /// What a witness looks at, by heading. Common practice.
@@ -51,22 +52,22 @@ pub fn ObserverScreen() -> Html {
     html! {
         <main class="page page--narrow sheet" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ "Observer’s sheet" }</h1>
-                <p class="page__lead">{ "For a practical on a real machine, before a witness. The simulation tells of finding faults, order of work and decisions about safety; this sheet tells of hands." }</p>
+                <h1>{ say!("Observer’s sheet") }</h1>
+                <p class="page__lead">{ say!("For a practical on a real machine, before a witness. The simulation tells of finding faults, order of work and decisions about safety; this sheet tells of hands.") }</p>
             </header>
             <dl class="sheet__head">{ blank("Candidate’s number") }{ blank("Machine and fault set") }{ blank("Place and date") }{ blank("Observer") }</dl>
             { for LOOKED_AT.iter().map(|(heading, lines)| html! {
                 <section>
                     <h2>{ *heading }</h2>
                     <table class="table sheet__table">
-                        <thead><tr><th scope="col">{ "Seen" }</th><th scope="col">{ "yes" }</th><th scope="col">{ "with help" }</th><th scope="col">{ "no" }</th><th scope="col">{ "note" }</th></tr></thead>
+                        <thead><tr><th scope="col">{ say!("Seen") }</th><th scope="col">{ say!("yes") }</th><th scope="col">{ say!("with help") }</th><th scope="col">{ say!("no") }</th><th scope="col">{ say!("note") }</th></tr></thead>
                         <tbody>{ for lines.iter().map(|line| html! { <tr><th scope="row">{ *line }</th><td></td><td></td><td></td><td></td></tr> }) }</tbody>
                     </table>
                 </section>
             }) }
-            <p>{ "A step that endangers anybody ends the practical: stop, make safe, write it down." }</p>
+            <p>{ say!("A step that endangers anybody ends the practical: stop, make safe, write it down.") }</p>
             <dl class="sheet__head">{ blank("May work alone: yes, or what comes first") }{ blank("Signature of the observer") }{ blank("Signature of the candidate") }</dl>
-            <p class="no-print"><button type="button" class="button button--main" onclick={print}>{ "Print" }</button></p>
+            <p class="no-print"><button type="button" class="button button--main" onclick={print}>{ say!("Print") }</button></p>
         </main>
     }
 }

@@ -14,6 +14,7 @@ use crate::app::sitting::room_pause::RoomPause;
 use crate::app::sitting::running;
 use crate::app::store::SavedJob;
 use crate::app::training_system;
+use crate::say;
 
 /// Changes with every look at the clock, so that the time shown does.
 #[derive(Properties, PartialEq)]
@@ -28,8 +29,8 @@ pub fn SittingScreen(props: &TickProps) -> Html {
     match running::with(|now| now.sitting.handed_in) {
         None => html! {
             <main class="page page--narrow" id="main" tabindex="-1">
-                <h1>{ "No assessment is running" }</h1>
-                <p><a href={Route::Assessment(None).href()}>{ "Open one" }</a></p>
+                <h1>{ say!("No assessment is running") }</h1>
+                <p><a href={Route::Assessment(None).href()}>{ say!("Open one") }</a></p>
             </main>
         },
         Some(true) => html! { <ResultScreen trouble={training_system::trouble()} /> },
@@ -45,10 +46,10 @@ pub fn Elsewhere() -> Html {
     html! {
         <main class="page page--narrow assessment" id="main" tabindex="-1">
             <section class="notice notice--rule" role="alert">
-                <h1 class="notice__title">{ "This assessment is open in another tab" }</h1>
-                <p>{ "It goes on there, with its clock: work and hand in there. Nothing that is done here counts, and this tab hands nothing in." }</p>
-                <p>{ "To go on here instead, close the other tab, then load this page again. Nothing is lost." }</p>
-                <p><button type="button" class="button" onclick={again}>{ "Load this page again" }</button></p>
+                <h1 class="notice__title">{ say!("This assessment is open in another tab") }</h1>
+                <p>{ say!("It goes on there, with its clock: work and hand in there. Nothing that is done here counts, and this tab hands nothing in.") }</p>
+                <p>{ say!("To go on here instead, close the other tab, then load this page again. Nothing is lost.") }</p>
+                <p><button type="button" class="button" onclick={again}>{ say!("Load this page again") }</button></p>
             </section>
         </main>
     }
@@ -115,22 +116,22 @@ fn Between(_props: &TickProps) -> Html {
             <header class="page__head">
                 <h1>{ title }</h1>
                 <p class="page__lead"><bdi>{ candidate }</bdi>{ " · " }<b class="numbers" role="timer">{ limits::in_words(left_s) }</b>
-                    if paused || room_pauses { { ", the clock stands" } }</p>
+                    if paused || room_pauses { { say!(", the clock stands") } }</p>
             </header>
-            <ol class="opened__list" aria-label="Jobs">
+            <ol class="opened__list" aria-label={say!("Jobs")}>
                 { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused || room_pauses || handing_in.is_some())) }
             </ol>
             if let Some(paused) = room.filter(|_| handing_in.is_none()) { <RoomPause {paused} /> }
             if let Some(far) = handing_in { { wait(far) } } else {
             <p class="row">
                 if may_pause && !room_pauses {
-                    <button key="pause" type="button" class="button" onclick={pause}>{ if paused { "Go on: the clock starts again" } else { "Stop the clock" } }</button>
+                    <button key="pause" type="button" class="button" onclick={pause}>{ if paused { say!("Go on: the clock starts again") } else { say!("Stop the clock") } }</button>
                 }
                 <button key="hand-in" type="button" class={classes!("button", (open == 0 && !*sure).then_some("button--main"))} aria-expanded={sure.to_string()} onclick={ask}>
-                    { if *sure { "Not yet" } else { "Hand in" } }
+                    { if *sure { say!("Not yet") } else { say!("Hand in") } }
                 </button>
                 if *sure {
-                    <button key="yes" type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
+                    <button key="yes" type="button" class={classes!("button", if open == 0 { say!("button--main") } else { say!("button--danger") })} onclick={hand_in}>
                         { match open { 0 => "Yes, hand in".to_owned(), 1 => "Yes, hand in with one job open".to_owned(), n => format!("Yes, hand in with {n} jobs open") } }
                     </button>
                 }
@@ -138,7 +139,7 @@ fn Between(_props: &TickProps) -> Html {
             }
             <p role="alert">{ (*trouble).clone() }</p>
             { training_system::notice("status") }
-            <p class="field__hint">{ "A job that is not handed over counts as it stands; one that was never opened counts as 0." }</p>
+            <p class="field__hint">{ say!("A job that is not handed over counts as it stands; one that was never opened counts as 0.") }</p>
         </main>
     }
 }
@@ -147,7 +148,7 @@ fn Between(_props: &TickProps) -> Html {
 fn wait(far: HandingIn) -> Html {
     html! {
         <p role="status">
-            <label>{ "Handing in: working out what your decisions were worth. Leave this page open. " }
+            <label>{ say!("Handing in: working out what your decisions were worth. Leave this page open. ") }
                 <progress max={far.of.max(1).to_string()} value={far.done.to_string()} /></label>
         </p>
     }

@@ -23,6 +23,7 @@ use crate::app::worker::Worked;
 use crate::assess::decide::Decided;
 use crate::records::record::Record;
 use crate::records::slip;
+use crate::say;
 
 /// What the screen shows beside the sitting's own result.
 #[derive(Properties, PartialEq)]
@@ -89,16 +90,16 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
         <main class="page assessment" id="main" tabindex="-1">
             <header class="page__head">
                 <h1>{ format!("Result: {}", file.title) }</h1>
-                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { " · sealed with the start code" } else if training_system::learner().is_some() { " · told to your training system; not sealed with a start code" } else { " · practice: not sealed, proves nothing to others" } }</p>
+                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { say!(" · sealed with the start code") } else if training_system::learner().is_some() { say!(" · told to your training system; not sealed with a start code") } else { say!(" · practice: not sealed, proves nothing to others") } }</p>
             </header>
             if let Some(trouble) = props.trouble { <p class="notice" role="alert">{ trouble }</p> }
             { verdict_of(&decision) }
             <section class="receipt stack" aria-labelledby="receipt">
-                <h2 id="receipt">{ "Receipt" }</h2>
+                <h2 id="receipt">{ say!("Receipt") }</h2>
                 <p class="receipt__hash">{ own.records.last().map_or_else(|| "nothing was done".to_owned(), short) }</p>
                 <p>{ format!("{} of {} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", own.records.len(), file.n_jobs()) }</p>
                 <p class="row no-print">
-                    <button type="button" class="button button--main" onclick={save}>{ "Save the file" }</button>
+                    <button type="button" class="button button--main" onclick={save}>{ say!("Save the file") }</button>
                     <span role="status">{ *told }</span>
                 </p>
                 { codes(&own.records) }
@@ -110,11 +111,11 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
             if let Some(line) = kept_for(&file) { <p>{ line }</p> }
             <p class="row no-print">
                 if training_system::way_back().is_some() {
-                    <button type="button" class="button button--main" onclick={|_: MouseEvent| training_system::go_back()}>{ "Back to the course" }</button>
+                    <button type="button" class="button button--main" onclick={|_: MouseEvent| training_system::go_back()}>{ say!("Back to the course") }</button>
                 }
-                <button type="button" class="button" onclick={print}>{ "Print this sheet" }</button>
-                <a class="button" href={Route::Observer.href()}>{ "Observer’s sheet" }</a>
-                <button type="button" class="button button--danger" onclick={forget}>{ if *sure { "Yes, the file is handed over: clear" } else { "Clear for the next candidate" } }</button>
+                <button type="button" class="button" onclick={print}>{ say!("Print this sheet") }</button>
+                <a class="button" href={Route::Observer.href()}>{ say!("Observer’s sheet") }</a>
+                <button type="button" class="button button--danger" onclick={forget}>{ if *sure { say!("Yes, the file is handed over: clear") } else { say!("Clear for the next candidate") } }</button>
             </p>
         </main>
     }
@@ -122,7 +123,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
 
 fn verdict_of(decided: &Decided) -> Html {
     html! {
-        <section class="notice" aria-label="Decision">
+        <section class="notice" aria-label={say!("Decision")}>
             <p class="notice__title">{ format!("{} · {:.0} of 100 marks on average, {:.0} are asked", verdict(decided.decision), decided.marks, decided.cut) }</p>
             <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
         </section>
@@ -146,7 +147,7 @@ fn codes(records: &[Record]) -> Html {
         )
     };
     html! {
-        <details class="no-print"><summary>{ "As QR codes, to be read with a telephone at the same server" }</summary>
+        <details class="no-print"><summary>{ say!("As QR codes, to be read with a telephone at the same server") }</summary>
             { for records.iter().filter_map(code) }
         </details>
     }

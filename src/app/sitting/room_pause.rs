@@ -7,6 +7,7 @@ use yew::prelude::*;
 use crate::app::hooks::focus_on;
 use crate::app::sitting::room::NoCode;
 use crate::app::sitting::running;
+use crate::say;
 
 /// Whether the clock stands for the room.
 #[derive(Properties, PartialEq)]
@@ -49,28 +50,28 @@ pub fn RoomPause(props: &RoomPauseProps) -> Html {
     let form = html! {
         <form class="stack" {onsubmit} novalidate=true>
             <div class="field">
-                <label class="field__label" for="room-code">{ "Pause code" }</label>
+                <label class="field__label" for="room-code">{ say!("Pause code") }</label>
                 <input id="room-code" type="text" value={(*code).clone()} {oninput} autocomplete="off" spellcheck="false"
                     aria-invalid={wrong.is_some().to_string()} aria-describedby="room-code-wrong" />
             </div>
             <div id="room-code-wrong" role="alert">
                 if let Some(why) = &*wrong { <p class="field__error">{ why.to_string() }</p> }
             </div>
-            <p><button type="submit" class="button">{ if props.paused { "Go on: the clock starts again" } else { "Stop the clock for the room" } }</button></p>
+            <p><button type="submit" class="button">{ if props.paused { say!("Go on: the clock starts again") } else { say!("Stop the clock for the room") } }</button></p>
         </form>
     };
     if props.paused {
         html! {
             <section key="paused" class="notice" aria-labelledby="room-pauses">
-                <h2 id="room-pauses" class="notice__title">{ "The room pauses: the clock stands" }</h2>
-                <p>{ "Nothing can be done at the jobs meanwhile, and the time does not count. Type the code that your instructor reads out to go on." }</p>
+                <h2 id="room-pauses" class="notice__title">{ say!("The room pauses: the clock stands") }</h2>
+                <p>{ say!("Nothing can be done at the jobs meanwhile, and the time does not count. Type the code that your instructor reads out to go on.") }</p>
                 { form }
             </section>
         }
     } else {
         html! {
-            <details key="runs"><summary>{ "Pause of the whole room" }</summary>
-                <p>{ "When your instructor reads out a pause code, type it here. The clock stands until you type the next one." }</p>
+            <details key="runs"><summary>{ say!("Pause of the whole room") }</summary>
+                <p>{ say!("When your instructor reads out a pause code, type it here. The clock stands until you type the next one.") }</p>
                 { form }
             </details>
         }

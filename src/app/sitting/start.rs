@@ -29,6 +29,7 @@ use crate::records::check::ENGINE;
 use crate::records::record::Person;
 use crate::records::seal::Hash;
 use crate::records::sitting::Assessment;
+use crate::say;
 use crate::scenario::Problem;
 
 /// Where the assessment comes from.
@@ -106,8 +107,8 @@ pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
                 <Offer key={offered.file.id.clone()} offered={offered.clone()} />
             } else {
                 <header class="page__head">
-                    <h1>{ "Sit an assessment" }</h1>
-                    <p class="page__lead">{ "Open the file or the link that your instructor gave you." }</p>
+                    <h1>{ say!("Sit an assessment") }</h1>
+                    <p class="page__lead">{ say!("Open the file or the link that your instructor gave you.") }</p>
                 </header>
                 <OpenFiles {on_files} what="The assessment’s file" />
             }
@@ -225,27 +226,27 @@ fn Offer(props: &OfferProps) -> Html {
                 <h1>{ &file.title }</h1>
                 <p class="page__lead">{ format!("{}, {:.0} minutes for all of them.", n_jobs(file), file.time_limit_min) }</p>
             </header>
-            <section aria-labelledby="rules"><h2 id="rules">{ "The rules" }</h2>
+            <section aria-labelledby="rules"><h2 id="rules">{ say!("The rules") }</h2>
                 <ul>{ for rules(file).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
             </section>
-            <section aria-labelledby="checks"><h2 id="checks">{ "This computer" }</h2><Checks /></section>
+            <section aria-labelledby="checks"><h2 id="checks">{ say!("This computer") }</h2><Checks /></section>
             <form class="stack" onsubmit={begin} aria-labelledby="who" novalidate=true>
-                <h2 id="who">{ "Who sits it" }</h2>
+                <h2 id="who">{ say!("Who sits it") }</h2>
                 { field("candidate", "Your number", "As on your slip. A number is enough; no name is needed.", &form.candidate, |f, to| f.candidate = to) }
                 { field("name", "Your name", "May stay empty. It can be struck out of the result later.", &form.name, |f, to| f.name = to) }
                 <details class="stack" open={launched.is_none() || !form.code.is_empty()}>
-                <summary>{ if launched.is_some() { "You have a slip with a start code" } else { "From your slip" } }</summary>
+                <summary>{ if launched.is_some() { say!("You have a slip with a start code") } else { say!("From your slip") } }</summary>
                 { field("code", "Start code", "Sixteen characters on your slip. Without it this is practice, and the result says so.", &form.code, |f, to| f.code = to) }
                 { field("check", "The four letters beside it", "They find a misread code.", &form.check, |f, to| f.check = to) }
                 { field("release", "Word for today", "Your instructor tells it when all begin.", &form.release, |f, to| f.release = to) }
                 </details>
                 <div>
                     <label class="choice"><input type="checkbox" checked={form.agreed} onchange={agree} />
-                        <span>{ "I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it." }</span></label>
+                        <span>{ say!("I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it.") }</span></label>
                     if let Some(error) = wrong.get("agreed") { <p class="field__error">{ error }</p> }
                 </div>
                 <p class="row">
-                    <button type="submit" class="button button--main">{ if form.is_sealed() || launched.is_some() { "Begin: the clock starts" } else { "Begin as practice" } }</button>
+                    <button type="submit" class="button button--main">{ if form.is_sealed() || launched.is_some() { say!("Begin: the clock starts") } else { say!("Begin as practice") } }</button>
                     <span role="status">{ (*trouble).clone() }</span>
                 </p>
             </form>

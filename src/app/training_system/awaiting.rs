@@ -15,6 +15,7 @@ use yew::prelude::*;
 
 use crate::app::training_system::first::Either;
 use crate::app::training_system::first::first;
+use crate::say;
 
 /// From here on the learner can do something about it, s.
 const PATIENCE_S: u32 = 8;
@@ -148,13 +149,13 @@ fn view(shown: Option<(What, &str, u32)>) -> Html {
     let go_on = Callback::from(|_: MouseEvent| give(Order::GoOn));
     html! {
         <main class="page page--narrow" id="main" tabindex="-1">
-            if shown.is_some() { <h1>{ "Waiting for the training system" }</h1> }
+            if shown.is_some() { <h1>{ say!("Waiting for the training system") }</h1> }
             <p role="status">{ shown.map(|(what, address, _)| said(what, address, late.is_some())).unwrap_or_default() }</p>
             if let Some((_, _, seconds)) = shown { <p class="numbers">{ format!("{seconds} s so far.") }</p> }
             if let Some((what, ..)) = late {
                 <p class="row">
-                    if what.can_be_asked_again() { <button type="button" class="button button--main" onclick={again}>{ "Ask again" }</button> }
-                    <button type="button" class="button" onclick={go_on}>{ "Go on without it" }</button>
+                    if what.can_be_asked_again() { <button type="button" class="button button--main" onclick={again}>{ say!("Ask again") }</button> }
+                    <button type="button" class="button" onclick={go_on}>{ say!("Go on without it") }</button>
                 </p>
             }
         </main>

@@ -4,6 +4,7 @@
 use crate::assess::decide::Decided;
 use crate::assess::decide::Decision;
 use crate::records::record::Record;
+use crate::say;
 
 /// Which data model.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -192,7 +193,11 @@ impl Model {
             } else {
                 "not put right"
             },
-            if result.safe { "safe" } else { "not safe" }
+            if result.safe {
+                say!("safe")
+            } else {
+                say!("not safe")
+            }
         );
         let took = self.time(result.minutes * 60.0);
         let id = format!("job-{}", at + 1);
@@ -201,14 +206,28 @@ impl Model {
                 ("id", &id),
                 ("type", "performance"),
                 ("student_response", &response),
-                ("result", if right { "correct" } else { "wrong" }),
+                (
+                    "result",
+                    if right {
+                        say!("correct")
+                    } else {
+                        say!("wrong")
+                    },
+                ),
                 ("latency", &took),
             ],
             Self::Scorm2004 => vec![
                 ("id", &id),
                 ("type", "other"),
                 ("learner_response", &response),
-                ("result", if right { "correct" } else { "incorrect" }),
+                (
+                    "result",
+                    if right {
+                        say!("correct")
+                    } else {
+                        say!("incorrect")
+                    },
+                ),
                 ("latency", &took),
             ],
         };

@@ -7,6 +7,7 @@ use yew::prelude::*;
 use crate::app::sitting::running;
 use crate::app::training_system::go_back;
 use crate::app::training_system::way_back;
+use crate::say;
 
 /// A training system has started the page, which works without it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,7 +68,7 @@ pub fn notice(role: &'static str) -> Html {
     html! {
         <div class="notice" {role}>
             <p>{ trouble }</p>
-            if leads_back { <p><button type="button" class="button" onclick={|_: MouseEvent| go_back()}>{ "Back to the course" }</button></p> }
+            if leads_back { <p><button type="button" class="button" onclick={|_: MouseEvent| go_back()}>{ say!("Back to the course") }</button></p> }
         </div>
     }
 }

@@ -10,6 +10,7 @@ use crate::bench::rules::SafetyFinding;
 use crate::bench::safety;
 use crate::bench::scenario::Rules;
 use crate::machine::MachineError;
+use crate::say;
 use crate::score;
 use crate::score::Part;
 use crate::score::Report;
@@ -179,7 +180,7 @@ pub fn in_words(report: &Report) -> String {
 
 /// The head line; `settled` once the decisions are judged, or cannot be.
 pub fn verdict(report: &Report, settled: bool) -> String {
-    let for_now = if settled { "" } else { " for now" };
+    let for_now = if settled { "" } else { say!(" for now") };
     format!("{} · {:.0} of 100{for_now}", in_words(report), report.total)
 }
 
@@ -203,7 +204,13 @@ pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
         rows.push(("chance", format!("{}{luck}", format::money(chance))));
     }
     rows.push(("on site", format!("{:.0} min", report.minutes)));
-    let met = |is: bool| if is { "reached" } else { "not reached" };
+    let met = |is: bool| {
+        if is {
+            say!("reached")
+        } else {
+            say!("not reached")
+        }
+    };
     if let Some(most) = rules.budget_price {
         let words = format!(
             "at most {}: {}",

@@ -16,6 +16,7 @@ use crate::bench::visit::PHONE_QUESTIONS;
 use crate::bench::visit::Payer;
 use crate::bench::visit::PictureOf;
 use crate::bench::visit::Ready;
+use crate::say;
 
 /// The visit as it stands.
 pub fn visit(job: &Job) -> VisitView {
@@ -114,7 +115,11 @@ fn groups(job: &Job) -> Vec<(&'static str, Vec<VerbView>)> {
             "With care",
             vec![
                 said(
-                    if gloves { "gloves on" } else { "gloves off" },
+                    if gloves {
+                        say!("gloves on")
+                    } else {
+                        say!("gloves off")
+                    },
                     Action::Gloves { on: gloves },
                 ),
                 said("blanket on the floor", Action::ProtectFloor),
