@@ -14,7 +14,10 @@ use crate::app::handbook::worked::Worked;
 use crate::app::handbook::worked::title_of;
 use crate::app::markdown;
 use crate::app::route::Route;
+use crate::language::said;
+use crate::language::worded;
 use crate::say;
+use crate::text;
 
 /// What stands below a chapter's text.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,7 +41,7 @@ macro_rules! chapter {
     ($id:literal, $title:literal, $below:expr) => {
         Chapter {
             id: $id,
-            title: $title,
+            title: text!($title),
             text: include_str!(concat!(env!("OUT_DIR"), "/", $id, ".txt")),
             below: $below,
         }
@@ -62,11 +65,11 @@ const CHAPTERS: &[Chapter] = &[
     chapter!("after", "After a repair", Below::Nothing),
     chapter!("marks", "How marks are given", Below::Nothing),
     chapter!("machine_p", "How machine P works", Below::Machine("P")),
-    parts("parts_p", "Parts of machine P", "P"),
+    parts("parts_p", text!("Parts of machine P"), "P"),
     chapter!("machine_t", "How machine T works", Below::Machine("T")),
-    parts("parts_t", "Parts of machine T", "T"),
+    parts("parts_t", text!("Parts of machine T"), "T"),
     chapter!("machine_n", "How machine N works", Below::Machine("N")),
-    parts("parts_n", "Parts of machine N", "N"),
+    parts("parts_n", text!("Parts of machine N"), "N"),
     chapter!("desk", "Writing a job", Below::Nothing),
     chapter!("sharing", "Sharing a job", Below::Nothing),
     chapter!("assess", "Assessing", Below::Nothing),
@@ -101,10 +104,10 @@ pub fn HandbookScreen(props: &HandbookProps) -> Html {
             { contents(here) }
             <article class="handbook__text prose" key={asked.to_owned()}>
                 if let Some(id) = worked {
-                    <h1>{ format!("Worked job: {}", title_of(id).unwrap_or_default()) }</h1>
+                    <h1>{ say!("Worked job: {title}", title = worded(&title_of(id).unwrap_or_default())) }</h1>
                     <Worked id={id.to_owned()} />
                 } else {
-                    <h1>{ chapter.title }</h1>
+                    <h1>{ said(chapter.title) }</h1>
                     { match chapter.below {
                         Below::Machine(machine) => html! { <LiveMachine key={machine} machine={machine} /> },
                         Below::Parts(machine) => html! { <Parts machine={machine} /> },
@@ -123,7 +126,7 @@ pub fn contents(here: &str) -> Html {
         <nav class="handbook__contents" aria-label={say!("Chapters")}>
             { for CHAPTERS.iter().map(|c| html! {
                 <a href={Route::Handbook(Some(c.id.to_owned())).href()}
-                   aria-current={(c.id == here).then_some("page")}>{ c.title }</a>
+                   aria-current={(c.id == here).then_some("page")}>{ said(c.title) }</a>
             }) }
             <a href={Route::faults().href()} aria-current={(here == FAULTS).then_some("page")}>{ say!("Faults") }</a>
             <a href={Route::Readings(None).href()}>{ say!("Readings and faults") }</a>
@@ -154,7 +157,8 @@ mod tests {
             for address in chapter
                 .text
                 .lines()
-                .filter_map(|line| line.strip_prefix('@'))
+                .flat_map(|line| line.split("](").skip(1))
+                .filter_map(|after| after.split(')').next())
                 .filter(|address| address.starts_with("#/"))
             {
                 let route = Route::parse(address);

@@ -5,7 +5,9 @@ use yew::virtual_dom::VNode;
 use yew::virtual_dom::VTag;
 use yew::virtual_dom::VText;
 
-/// A chapter's lines as nodes.
+use crate::language::said;
+
+/// A chapter's lines as nodes, in the reader's language.
 pub fn rendered(lines: &'static str) -> Html {
     let mut open: Vec<VTag> = Vec::new();
     let mut done: Vec<VNode> = Vec::new();
@@ -18,15 +20,69 @@ pub fn rendered(lines: &'static str) -> Html {
                     put(&mut open, &mut done, closed.into());
                 }
             }
-            "@" => {
-                if let Some(link) = open.last_mut() {
-                    link.add_attribute("href", words);
+            _ => {
+                for node in marked(said(words)) {
+                    put(&mut open, &mut done, node);
                 }
             }
-            _ => put(&mut open, &mut done, VText::new(words).into()),
         }
     }
     done.into_iter().collect()
+}
+
+/// Marks inside a text, each with the element it stands for.
+const MARKS: [(&str, &str); 3] = [("**", "strong"), ("*", "em"), ("`", "code")];
+
+/// A text with its marks as elements; a mark without its other half is a letter like any other.
+fn marked(text: &str) -> Vec<VNode> {
+    let mut nodes = Vec::new();
+    let mut rest = text;
+    while let Some(at) = rest.find(['*', '`', '[']) {
+        let (before, from) = rest.split_at(at);
+        let Some((node, after)) = first_marked(from) else {
+            // Only a sign: it goes with what stands before it.
+            let sign = at + 1;
+            nodes.push(letters(&rest[..sign]));
+            rest = &rest[sign..];
+            continue;
+        };
+        if !before.is_empty() {
+            nodes.push(letters(before));
+        }
+        nodes.push(node);
+        rest = after;
+    }
+    if !rest.is_empty() {
+        nodes.push(letters(rest));
+    }
+    nodes
+}
+
+fn letters(text: &str) -> VNode {
+    VText::new(text.to_owned()).into()
+}
+
+/// The element that a text begins with, and what comes after it.
+fn first_marked(text: &str) -> Option<(VNode, &str)> {
+    if let Some(inner) = text.strip_prefix('[') {
+        let (words, after) = inner.split_once("](")?;
+        let (address, after) = after.split_once(')')?;
+        let mut link = element("a");
+        // Languages come in files of their own: a link in them leads to this page too, or nowhere.
+        if address.starts_with("#/") || !address.contains(['/', ':']) {
+            link.add_attribute("href", address.to_owned());
+        }
+        link.add_children(marked(words));
+        return Some((link.into(), after));
+    }
+    let (mark, name) = MARKS.iter().find(|(mark, _)| text.starts_with(mark))?;
+    let (words, after) = text[mark.len()..].split_once(mark)?;
+    let mut tag = element(name);
+    match *name {
+        "code" => tag.add_child(letters(words)),
+        _ => tag.add_children(marked(words)),
+    }
+    Some((tag.into(), after))
 }
 
 /// The lines under the second-level heading with this title.

@@ -24,6 +24,7 @@ mod job_host;
 mod jobs;
 mod keeping;
 mod kept_sets;
+mod languages;
 mod library;
 mod loading;
 mod lost_points;
@@ -70,9 +71,15 @@ pub fn start() {
     }
     crash::watch();
     let root = gloo::utils::document().get_element_by_id("app");
-    if let Some(root) = root {
+    let Some(root) = root else {
+        return;
+    };
+    wasm_bindgen_futures::spawn_local(async move {
+        let settings = settings::kept().await;
+        languages::begin(&settings).await;
         // What stands there until now is the page's own text.
         root.set_inner_html("");
-        yew::Renderer::<shell::App>::with_root(root).render();
-    }
+        let props = shell::AppProps { settings };
+        yew::Renderer::<shell::App>::with_root_and_props(root, props).render();
+    });
 }

@@ -7,9 +7,11 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::bench::keys::KEYS;
+use crate::app::languages;
 use crate::app::outbox::StoreSection;
 use crate::app::sitting;
 use crate::app::store::Store;
+use crate::language::said;
 use crate::say;
 
 const KEY: &str = "settings";
@@ -33,9 +35,9 @@ impl Theme {
     /// On its button, and in the style sheets.
     fn words(self) -> (&'static str, Option<&'static str>) {
         match self {
-            Self::Device => ("as the device is set", None),
-            Self::Light => ("light", Some("light")),
-            Self::Dark => ("dark", Some("dark")),
+            Self::Device => (say!("as the device is set"), None),
+            Self::Light => (say!("light" as "of colours"), Some("light")),
+            Self::Dark => (say!("dark" as "of colours"), Some("dark")),
         }
     }
 }
@@ -58,6 +60,8 @@ pub struct Settings {
     pub theme: Theme,
     /// Strong contrast, whatever the device asks for.
     pub strong_contrast: bool,
+    /// Tag of the language, as BCP 47 has it; none as the device is set.
+    pub language: Option<String>,
 }
 
 impl Default for Settings {
@@ -70,6 +74,7 @@ impl Default for Settings {
             volume: 0.5,
             theme: Theme::Device,
             strong_contrast: false,
+            language: None,
         }
     }
 }
@@ -91,23 +96,17 @@ pub fn use_settings() -> Settings {
         .unwrap_or_default()
 }
 
-/// Reads the settings once and keeps every change.
+/// What was set before; settings that cannot be read are the usual ones.
+pub async fn kept() -> Settings {
+    let kept = Store::open().await.get(KEY).await.ok().flatten();
+    kept.and_then(|text| serde_json::from_str(&text).ok())
+        .unwrap_or_default()
+}
+
+/// Starts from what was set before and keeps every change.
 #[hook]
-pub fn use_kept_settings() -> SettingsHandle {
-    let now = use_state(Settings::default);
-    {
-        let now = now.clone();
-        use_effect_with((), move |()| {
-            spawn_local(async move {
-                let kept = Store::open().await.get(KEY).await.ok().flatten();
-                // Settings that cannot be read are the usual ones.
-                now.set(
-                    kept.and_then(|text| serde_json::from_str(&text).ok())
-                        .unwrap_or_default(),
-                );
-            });
-        });
-    }
+pub fn use_kept_settings(kept: &Settings) -> SettingsHandle {
+    let now = use_state(|| kept.clone());
     use_effect_with((now.theme, now.strong_contrast), |(theme, is_strong)| {
         mark_root("data-theme", theme.words().1);
         mark_root("data-contrast", is_strong.then_some("strong"));
@@ -115,11 +114,16 @@ pub fn use_kept_settings() -> SettingsHandle {
     let change = {
         let now = now.clone();
         Callback::from(move |next: Settings| {
+            let speaks_anew = next.language != now.language;
             now.set(next.clone());
             spawn_local(async move {
                 if let Ok(text) = serde_json::to_string(&next) {
                     // What cannot be kept holds for this visit; the page says so below.
                     let _ = Store::open().await.put(KEY, &text).await;
+                }
+                if speaks_anew {
+                    // Every text on every screen is another one; jobs are kept with every act.
+                    let _ = gloo::utils::window().location().reload();
                 }
             });
         })
@@ -162,20 +166,21 @@ pub fn SettingsScreen() -> Html {
         <main class="page page--narrow settings" id="main" tabindex="-1">
             <header class="page__head"><h1>{ say!("Settings") }</h1></header>
             <div class="page__body stack">
+                { languages(&handle) }
                 <fieldset class="settings__group">
                     <legend>{ say!("Bench") }</legend>
-                    { choice("Give hints in the opening jobs", now.hints, set(|s, on| s.hints = on)) }
-                    { choice("Show all names on the pictures", now.all_names, set(|s, on| s.all_names = on)) }
-                    { choice("Single keys work on the bench", now.single_keys, set(|s, on| s.single_keys = on)) }
+                    { choice(say!("Give hints in the opening jobs"), now.hints, set(|s, on| s.hints = on)) }
+                    { choice(say!("Show all names on the pictures"), now.all_names, set(|s, on| s.all_names = on)) }
+                    { choice(say!("Single keys work on the bench"), now.single_keys, set(|s, on| s.single_keys = on)) }
                 </fieldset>
                 <fieldset class="settings__group">
                     <legend>{ say!("Colours") }</legend>
                     { for Theme::ALL.into_iter().map(|theme| colours(&handle, theme)) }
-                    { choice("Strong contrast", now.strong_contrast, set(|s, on| s.strong_contrast = on)) }
+                    { choice(say!("Strong contrast"), now.strong_contrast, set(|s, on| s.strong_contrast = on)) }
                 </fieldset>
                 <fieldset class="settings__group">
                     <legend>{ say!("Sound") }</legend>
-                    { choice("Hear the machine", now.sound, set(|s, on| s.sound = on)) }
+                    { choice(say!("Hear the machine"), now.sound, set(|s, on| s.sound = on)) }
                     { volume(&handle) }
                     <p class="settings__note">{ say!("What sounds is also written under the picture.") }</p>
                 </fieldset>
@@ -209,6 +214,37 @@ fn colours(handle: &SettingsHandle, theme: Theme) -> Html {
     }
 }
 
+/// The languages, each under its own name; nothing where the page comes in English only.
+fn languages(handle: &SettingsHandle) -> Html {
+    let offered = languages::offered();
+    if offered.is_empty() {
+        return Html::default();
+    }
+    let chosen = handle.now.language.clone();
+    let one = |code: Option<String>, name: String| {
+        let is_chosen = code == chosen;
+        let lang = code.clone();
+        let handle = handle.clone();
+        let onchange = Callback::from(move |_: Event| {
+            handle.change.emit(Settings {
+                language: code.clone(),
+                ..handle.now.clone()
+            })
+        });
+        html! {
+            <label class="choice" {lang}><input type="radio" name="language" checked={is_chosen} {onchange} /><span>{ name }</span></label>
+        }
+    };
+    html! {
+        <fieldset class="settings__group">
+            <legend>{ say!("Language") }</legend>
+            { one(None, say!("as the device is set").to_owned()) }
+            { one(Some("en".to_owned()), "English".to_owned()) }
+            { for offered.into_iter().map(|language| one(Some(language.code), language.name)) }
+        </fieldset>
+    }
+}
+
 fn volume(handle: &SettingsHandle) -> Html {
     let percent = (handle.now.volume * 100.0).round();
     let oninput = {
@@ -224,7 +260,7 @@ fn volume(handle: &SettingsHandle) -> Html {
         <label class="choice">
             <span>{ say!("Volume") }</span>
             <input type="range" min="0" max="100" step="5" value={percent.to_string()} disabled={!handle.now.sound} {oninput}
-                aria-valuetext={format!("{percent} percent")} />
+                aria-valuetext={say!("{percent} percent", percent)} />
         </label>
     }
 }
@@ -238,7 +274,7 @@ fn keys() -> Html {
                 <table class="table">
                     <thead><tr><th scope="col">{ say!("Key") }</th><th scope="col">{ say!("What it does") }</th></tr></thead>
                     <tbody>{ for KEYS.iter().map(|(key, _, words)| html! {
-                        <tr><td><kbd>{ *key }</kbd></td><td>{ *words }</td></tr>
+                        <tr><td><kbd>{ *key }</kbd></td><td>{ said(words) }</td></tr>
                     }) }</tbody>
                 </table>
             </div>
@@ -286,7 +322,7 @@ fn StoredData() -> Html {
 async fn erase_jobs() -> &'static str {
     let store = Store::open().await;
     let Ok(jobs) = store.all("job/").await else {
-        return "The browser did not let the page erase anything.";
+        return say!("The browser did not let the page erase anything.");
     };
     let at_work = sitting::running::is_running();
     let is_free = |key: &str| {
@@ -297,8 +333,8 @@ async fn erase_jobs() -> &'static str {
     };
     for (key, _) in jobs.into_iter().filter(|(key, _)| is_free(key)) {
         if store.remove(&key).await.is_err() {
-            return "The browser did not let the page erase everything.";
+            return say!("The browser did not let the page erase everything.");
         }
     }
-    "All jobs are erased."
+    say!("All jobs are erased.")
 }

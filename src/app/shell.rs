@@ -20,6 +20,7 @@ use crate::app::open_job::OpenJobScreen;
 use crate::app::readings::ReadingsScreen;
 use crate::app::route::JobScreen;
 use crate::app::route::Route;
+use crate::app::settings::Settings;
 use crate::app::settings::SettingsHandle;
 use crate::app::settings::SettingsScreen;
 use crate::app::settings::use_kept_settings;
@@ -31,11 +32,18 @@ use crate::app::sitting::SittingScreen;
 use crate::app::sitting::Watch;
 use crate::say;
 
+/// What the page begins with.
+#[derive(Properties, PartialEq)]
+pub struct AppProps {
+    /// What the person has set before.
+    pub settings: Settings,
+}
+
 /// The whole page.
 #[component]
-pub fn App() -> Html {
+pub fn App(props: &AppProps) -> Html {
     let route = use_route();
-    let settings = use_kept_settings();
+    let settings = use_kept_settings(&props.settings);
     let skip = Callback::from(|_: MouseEvent| focus_on("main"));
     {
         let (route, arrived) = (route.clone(), use_mut_ref(|| false));
@@ -68,23 +76,23 @@ pub fn App() -> Html {
 
 fn title(route: &Route) -> &'static str {
     match route {
-        Route::Jobs | Route::Unknown => "Jobs",
-        Route::Bench(_) => "Bench",
-        Route::Finding(_) => "Fault found",
-        Route::Report(_) => "Report",
-        Route::Sheets(_) => "Sheets to print",
-        Route::Debrief(_) => "Debrief",
-        Route::Handbook(_) | Route::Faults { .. } => "Handbook",
-        Route::Desk(_) => "Desk",
-        Route::OpenJob(_) => "A job for you",
-        Route::Readings(_) => "Readings and faults",
-        Route::Assessment(_) | Route::SitLink(_) | Route::Sitting => "Assessment",
-        Route::Observer => "Observer’s sheet",
-        Route::Result(_) | Route::Cohort => "Results",
-        Route::MakeAssessment => "Make an assessment",
-        Route::MakeSet => "Make a training set",
-        Route::Me => "Me",
-        Route::Settings => "Settings",
+        Route::Jobs | Route::Unknown => say!("Jobs"),
+        Route::Bench(_) => say!("Bench"),
+        Route::Finding(_) => say!("Fault found"),
+        Route::Report(_) => say!("Report"),
+        Route::Sheets(_) => say!("Sheets to print"),
+        Route::Debrief(_) => say!("Debrief"),
+        Route::Handbook(_) | Route::Faults { .. } => say!("Handbook"),
+        Route::Desk(_) => say!("Desk"),
+        Route::OpenJob(_) => say!("A job for you"),
+        Route::Readings(_) => say!("Readings and faults"),
+        Route::Assessment(_) | Route::SitLink(_) | Route::Sitting => say!("Assessment"),
+        Route::Observer => say!("Observer’s sheet"),
+        Route::Result(_) | Route::Cohort => say!("Results"),
+        Route::MakeAssessment => say!("Make an assessment"),
+        Route::MakeSet => say!("Make a training set"),
+        Route::Me => say!("Me"),
+        Route::Settings => say!("Settings"),
     }
 }
 

@@ -21,6 +21,7 @@ pub use numbers::decimals;
 pub use present::code;
 pub use present::filled;
 pub use present::in_english;
+pub use present::is_right_to_left;
 pub use present::said;
 pub use present::said_as;
 pub use present::speak;

@@ -28,6 +28,11 @@ pub fn code() -> &'static str {
     PRESENT.get().map_or("en", Catalogue::code)
 }
 
+/// Does the present language run from right to left?
+pub fn is_right_to_left() -> bool {
+    PRESENT.get().is_some_and(Catalogue::is_right_to_left)
+}
+
 /// What stands between a number's whole and its parts.
 pub(super) fn decimal() -> char {
     PRESENT.get().map_or('.', Catalogue::decimal)

@@ -8,6 +8,7 @@ use web_sys::MessageEvent;
 
 use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Question;
+use crate::app::worker::messages::Sent;
 use crate::app::worker::work;
 use crate::scenario::read::read_back;
 
@@ -19,7 +20,15 @@ pub fn serve() {
     let asked = scope.clone();
     let on_message = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
         let answer = match read(&event) {
-            Ok(question) => work::answer(question, &mut |progress| tell(&asked, &progress)),
+            Ok(Sent::Speak(spoken)) => match spoken.begin() {
+                Ok(()) => return,
+                Err(error) => Answer::Failed {
+                    why: error.to_string(),
+                },
+            },
+            Ok(Sent::Ask(question)) => {
+                work::answer(question, &mut |progress| tell(&asked, &progress))
+            }
             Err(why) => Answer::Failed { why },
         };
         tell(&asked, &answer);
@@ -30,7 +39,7 @@ pub fn serve() {
     tell(&scope, &Answer::Ready);
 }
 
-fn read(event: &MessageEvent) -> Result<Question, String> {
+fn read(event: &MessageEvent) -> Result<Sent<Question>, String> {
     let text = event.data().as_string().unwrap_or_default();
     read_back(&text).ok_or_else(|| "The question cannot be read.".to_owned())
 }

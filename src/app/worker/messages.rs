@@ -3,6 +3,7 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::app::languages::Spoken;
 use crate::bench::job::Entry;
 use crate::expert::Reckoning;
 use crate::expert::crowd::Kind;
@@ -21,6 +22,16 @@ pub struct Worked {
     pub seed: u64,
     /// What was done.
     pub log: Vec<Entry>,
+}
+
+/// What the page sends; `Q` is a question, borrowed on its way out.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Sent<Q> {
+    /// Answers are to be in this language from now on.
+    Speak(Spoken),
+    /// Something is asked.
+    Ask(Q),
 }
 
 /// What the page asks.

@@ -9,8 +9,10 @@ use web_sys::WorkerOptions;
 use web_sys::WorkerType;
 use yew::Callback;
 
+use crate::app::languages::Spoken;
 use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Question;
+use crate::app::worker::messages::Sent;
 use crate::scenario::read::read_back;
 
 /// Where the page says the thread's script is.
@@ -25,7 +27,11 @@ pub struct Thread {
 impl Thread {
     /// Starts a thread and asks; none where the browser has no threads.
     pub fn ask(question: &Question, answered: Callback<Answer>) -> Option<Self> {
-        let text = serde_json::to_string(question).ok()?;
+        let text = serde_json::to_string(&Sent::Ask(question)).ok()?;
+        let language = match Spoken::here() {
+            Some(spoken) => Some(serde_json::to_string(&Sent::<&Question>::Speak(spoken)).ok()?),
+            None => None,
+        };
         let options = WorkerOptions::new();
         options.set_type(WorkerType::Module);
         let worker = Worker::new_with_options(&address()?, &options).ok()?;
@@ -39,7 +45,9 @@ impl Thread {
             match told {
                 Some(Answer::Ready) => {
                     // A thread that has ended meanwhile is heard of below.
-                    let _ = asked.post_message(&JsValue::from_str(&text));
+                    for text in language.iter().chain([&text]) {
+                        let _ = asked.post_message(&JsValue::from_str(text));
+                    }
                 }
                 Some(answer) => answered.emit(answer),
                 None => {}
@@ -61,7 +69,7 @@ impl Thread {
 impl Thread {
     /// Asks the next question, once the one before is answered.
     pub fn again(&self, question: &Question) {
-        if let Ok(text) = serde_json::to_string(question) {
+        if let Ok(text) = serde_json::to_string(&Sent::Ask(question)) {
             // A thread that has ended meanwhile has told so.
             let _ = self.worker.post_message(&JsValue::from_str(&text));
         }
