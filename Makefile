@@ -1,7 +1,7 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve room dist test check bench shots tables run setup clean help validate pars fuzz
+.PHONY: serve room dist test check bench shots tables run setup clean help validate pars words fuzz
 
 # Build the app and serve it on this machine; prints the address.
 serve:
@@ -40,6 +40,10 @@ shots:
 # Compute anew what each fault shows to a customer (scenarios/symptoms.json); takes minutes.
 tables:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --test expert shipped_table
+
+# Write locales/en anew: the texts that translators translate from.
+words:
+	@TUBWRIGHT_WRITE=1 cargo test --locked --test languages english_files
 
 # Work out every outside check anew and write the handbook's validation page.
 validate:

@@ -24,7 +24,8 @@ const put = (name, text) => {
   writeFileSync(join(next, hashed), text);
   return `./${hashed}`;
 };
-const offline = join(dirname(fileURLToPath(import.meta.url)), "offline");
+const here = dirname(fileURLToPath(import.meta.url));
+const offline = join(here, "offline");
 
 const program = readdirSync(next).filter((name) => name.endsWith("_bg.wasm"));
 if (program.length !== 1) fail(`expected one program in ${staged}, found ${program.length}: run 'make clean' and build again.`);
@@ -57,9 +58,33 @@ page = page.replace(
 );
 
 const glue = /<link rel="modulepreload" href="([^"]+)"/.exec(page)?.[1] ?? fail("the page names no program: did trunk change its output?");
-const threadSource = readFileSync(join(dirname(fileURLToPath(import.meta.url)), "../src/app/worker/thread.js"), "utf8");
+const threadSource = readFileSync(join(here, "../src/app/worker/thread.js"), "utf8");
 const thread = put("thread.js", threadSource.replace("{{program}}", glue));
 page = page.replace("</head>", `<meta name="thread" content="${thread}">\n</head>`);
+
+// Languages beside English, each one file: its messages without comments. The page names them.
+const locales = join(here, "../locales");
+const aside = ["glossary.ftl", "language.ftl"];
+const languages = readdirSync(locales)
+  .filter((code) => code !== "en")
+  .sort()
+  .map((code) => {
+    const folder = join(locales, code);
+    const about = readFileSync(join(folder, "language.ftl"), "utf8");
+    const said = (name) => new RegExp(`^${name} = (.+)$`, "m").exec(about)?.[1];
+    const messages = readdirSync(folder)
+      .filter((name) => name.endsWith(".ftl") && !aside.includes(name))
+      .sort()
+      .map((name) => readFileSync(join(folder, name), "utf8").replace(/^(#.*)?\n/gm, ""));
+    return {
+      code,
+      name: said("language-name") ?? fail(`locales/${code}/language.ftl: 'language-name' is missing: write what the language calls itself.`),
+      numbers: said("language-numbers") ?? code,
+      file: put(`language_${code}.ftl`, messages.join("")),
+    };
+  });
+const attribute = (value) => JSON.stringify(value).replaceAll("&", "&amp;").replaceAll("'", "&#39;").replaceAll("<", "&lt;");
+page = page.replace("</head>", `<meta name="languages" content='${attribute(languages)}'>\n</head>`);
 
 const walk = (folder) =>
   readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
@@ -96,9 +121,12 @@ const paths = walk(next).sort();
 const build = createHash("sha256");
 for (const path of paths) build.update(path).update(readFileSync(path));
 const files = [...paths.map((path) => `./${named(path)}`).map((path) => (path === "./index.html" ? "./" : path)), "./offline.js"];
+// Whoever reads one language does not download the others, nor their letters.
+const wanted = [...languages.map((language) => language.file), ...files.filter((file) => file.endsWith("devanagari.woff2"))];
 const worker = readFileSync(join(offline, "worker.js"), "utf8")
   .replace("{{build}}", build.digest("hex").slice(0, 16))
-  .replace("{{files}}", JSON.stringify(files, null, 2));
+  .replace("{{files}}", JSON.stringify(files.filter((file) => !wanted.includes(file)), null, 2))
+  .replace("{{wanted}}", JSON.stringify(wanted));
 writeFileSync(join(next, "offline.js"), worker);
 
 // The new site replaces the old one in one step.

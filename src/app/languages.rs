@@ -27,6 +27,8 @@ pub struct Offered {
     pub code: String,
     /// Its own name for itself.
     pub name: String,
+    /// Tag of how its numbers are written.
+    pub numbers: String,
     /// Where its file is.
     pub file: String,
 }
@@ -99,7 +101,7 @@ async fn fetch(wanted: Offered) {
         return;
     };
     let spoken = Spoken {
-        decimal: decimal_sign(&wanted.code),
+        decimal: decimal_sign(&wanted.numbers),
         code: wanted.code,
         text,
     };
@@ -159,6 +161,7 @@ mod tests {
         let one = |code: &&str| Offered {
             code: (*code).to_owned(),
             name: String::new(),
+            numbers: String::new(),
             file: String::new(),
         };
         codes.iter().map(one).collect()

@@ -1,0 +1,2 @@
+language-name = हिन्दी
+language-numbers = hi-IN-u-nu-latn
