@@ -31,7 +31,7 @@ bench:
 	@.ci/setup bench
 	@.ci/bench
 
-# Pictures of each screen at three sizes, into target/shots/.
+# Pictures of each screen at four sizes, light and dark, and in each language, into target/shots/.
 shots:
 	@.ci/setup test
 	@.ci/dist

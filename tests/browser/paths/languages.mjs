@@ -51,12 +51,13 @@ export async function a_language_is_there_with_the_cable_pulled({ visit, pullCab
 export async function every_screen_fits_and_is_accessible_in_every_language({ visit }) {
   for (const locale of ["es-MX", "hi-IN"]) {
     const person = await visit({ locale, size: sizes.telephone });
-    for (const { at } of screens) {
+    const all = await screens(person);
+    for (const { at } of all) {
       await person.go(at);
       await person.fits();
     }
     await person.page.setViewportSize(sizes.laptop);
-    for (const { at } of screens) {
+    for (const { at } of all) {
       await person.go(at);
       await person.fits();
       await person.accessible();
@@ -91,7 +92,7 @@ export async function every_text_can_be_translated_and_lines_may_run_from_right_
   const person = await visit();
   person.url = `${person.url}?marked-texts`;
   const left = [];
-  for (const { at } of screens) {
+  for (const { at } of await screens(person)) {
     await person.page.goto("about:blank");
     await person.go(at);
     assert.deepEqual(await languageOf(person), ["ar-x-pseudo", "rtl"]);
