@@ -12,11 +12,14 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::assess::pause_code;
+use crate::say;
 use crate::scenario::FileError;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
+use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
 use crate::scenario::read::read;
+use crate::text;
 
 /// The format this version reads and writes.
 pub const ASSESSMENT_FORMAT: &str = "tubwright-assessment-1";
@@ -24,7 +27,13 @@ pub const ASSESSMENT_FORMAT: &str = "tubwright-assessment-1";
 /// parallel forms is a fifth of a logit.
 const EQUAL_LOGITS: f64 = 0.2;
 /// Parts of the mark sheet.
-const PARTS: [&str; 5] = ["safety", "diagnosis", "economy", "procedure", "evidence"];
+const PARTS: [&str; 5] = [
+    text!("safety"),
+    text!("diagnosis"),
+    text!("economy"),
+    text!("procedure"),
+    text!("evidence"),
+];
 /// Results are kept for so long at most, months. Design choice.
 const MOST_MONTHS: u32 = 240;
 /// Jobs in one assessment at most: a working week.
@@ -218,7 +227,10 @@ pub fn read_assessment(
     let read: AssessmentFile = read(file, text)?;
     let mut problems = Problems::new(file);
     if read.format != ASSESSMENT_FORMAT {
-        let remedy = format!("this version reads \"{ASSESSMENT_FORMAT}\"");
+        let remedy = say!(
+            "this version reads {format}",
+            format = quoted(ASSESSMENT_FORMAT)
+        );
         problems.add("format", &read.format, remedy);
     }
     problems.not_blank("id", &read.id);
@@ -243,7 +255,9 @@ pub fn read_assessment(
     if let Some(anchor) = read.room_pause.as_deref()
         && !pause_code::is_code(anchor)
     {
-        let remedy = "eight letters as the page makes them from the assessment’s key, such as \"K7QF-2M9D\"; leave it out where the room has no pauses";
+        let remedy = say!(
+            "eight letters as the page makes them from the assessment’s key, such as \"K7QF-2M9D\"; leave it out where the room has no pauses"
+        );
         problems.add("room_pause", anchor, remedy);
     }
     check_slots(&read, library, &mut problems);
@@ -259,14 +273,14 @@ fn check_slots(
 ) {
     let total = read.n_jobs();
     if total == 0 || total > MOST_JOBS {
-        let remedy = format!("ask for 1 to {MOST_JOBS} jobs in all");
+        let remedy = say!("ask for 1 to {most} jobs in all", most = MOST_JOBS);
         problems.add("jobs", total, remedy);
     }
     for (index, slot) in read.jobs.iter().enumerate() {
         for (at, name) in slot.from.iter().enumerate() {
             if !library.contains_key(name) {
                 let path = format!("jobs[{index}].from[{at}]");
-                problems.add(&path, name, "name a job of the library");
+                problems.add(&path, name, say!("name a job of the library"));
             }
         }
         let found = library
@@ -274,7 +288,10 @@ fn check_slots(
             .filter(|(id, job)| slot.takes(id, job))
             .count();
         if found < slot.n {
-            let remedy = format!("the library has {found} such jobs: ask for fewer or widen it");
+            let remedy = say!(
+                "the library has {n} such jobs: ask for fewer or widen it",
+                n = found
+            );
             problems.add(&format!("jobs[{index}].n"), slot.n, remedy);
         }
     }
@@ -311,14 +328,16 @@ fn check_variants(variants: &VariantsFile, catalogue: &CatalogueFile, problems: 
                 problems.add(
                     &format!("{path}.id"),
                     &fault.id,
-                    "name a fault of the catalogue",
+                    say!("name a fault of the catalogue"),
                 );
             }
             let first = set[0].difficulty;
             let away = (fault.difficulty - first).abs();
             if away.is_nan() || away > EQUAL_LOGITS {
-                let remedy = format!(
-                    "equal faults lie within {EQUAL_LOGITS} logits of the first, at {first}"
+                let remedy = say!(
+                    "equal faults lie within {most} logits of the first, at {first}",
+                    most = EQUAL_LOGITS,
+                    first
                 );
                 problems.add(&format!("{path}.difficulty"), fault.difficulty, remedy);
             }
@@ -333,7 +352,8 @@ fn check_pass(read: &AssessmentFile, problems: &mut Problems<'_>) {
         let path = format!("pass.parts.{part}");
         problems.in_range(&path, *share, 0.0, 1.0);
         if !PARTS.contains(&part.as_str()) {
-            problems.add(&path, part, format!("name one of {}", PARTS.join(", ")));
+            let remedy = say!("name one of {parts}", parts = PARTS.join(", "));
+            problems.add(&path, part, remedy);
         }
     }
     let n_jobs = read.n_jobs();
@@ -341,12 +361,12 @@ fn check_pass(read: &AssessmentFile, problems: &mut Problems<'_>) {
         CutFile::Fixed(marks) => problems.in_range("pass.cut.fixed", *marks, 0.0, 100.0),
         CutFile::Judges(judges) => {
             if judges.is_empty() {
-                problems.add("pass.cut.judges", 0, "ask five judges or more");
+                problems.add("pass.cut.judges", 0, say!("ask five judges or more"));
             }
             for (judge, marks) in judges.iter().enumerate() {
                 let path = format!("pass.cut.judges[{judge}]");
                 if marks.len() != n_jobs {
-                    let remedy = format!("one number for each of the {n_jobs} jobs");
+                    let remedy = say!("one number for each of the {n} jobs", n = n_jobs);
                     problems.add(&path, marks.len(), remedy);
                 }
                 for (job, marks) in marks.iter().enumerate() {

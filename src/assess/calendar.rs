@@ -6,6 +6,8 @@ use std::collections::BTreeMap;
 
 use crate::assess::date::civil;
 use crate::assess::refresher::Due;
+use crate::language::worded;
+use crate::say;
 
 /// Octets in a line at most, the end of line left out. RFC 5545, section 3.1.
 const LONGEST_LINE: usize = 75;
@@ -26,22 +28,20 @@ pub fn calendar(due: &[Due], now_s: u64, home: &str) -> String {
     line("METHOD:PUBLISH");
     let stamp = stamp(now_s);
     for (day, skills) in days {
-        let names: Vec<&str> = skills.iter().map(|one| one.skill.as_str()).collect();
+        let names: Vec<_> = skills.iter().map(|one| worded(&one.skill)).collect();
         let safety = skills.iter().any(|one| one.is_safety);
         line("BEGIN:VEVENT");
         line(&format!("UID:{day}-{}@tubwright.invalid", plain(home)));
         line(&format!("DTSTAMP:{stamp}"));
         line(&format!("DTSTART;VALUE=DATE:{}", date(day)));
         line(&format!("DTEND;VALUE=DATE:{}", date(day + 1)));
-        line(&format!(
-            "SUMMARY:{}",
-            escaped(&format!("Refresher: {}", names.join(", ")))
-        ));
+        let summary = say!("Refresher: {skills}", skills = names.join(", "));
+        line(&format!("SUMMARY:{}", escaped(&summary)));
         line(&format!("PRIORITY:{}", if safety { 1 } else { 5 }));
         line("TRANSP:TRANSPARENT");
         line("BEGIN:VALARM");
         line("ACTION:DISPLAY");
-        line("DESCRIPTION:Refresher due");
+        line(&format!("DESCRIPTION:{}", escaped(say!("Refresher due"))));
         line("TRIGGER:PT9H");
         line("END:VALARM");
         line("END:VEVENT");

@@ -3,11 +3,17 @@
 //! Minima stand beside the cut: good marks never buy off a broken safety rule.
 
 use std::collections::BTreeMap;
+use std::fmt;
 
 use serde::Serialize;
+use serde::Serializer;
 
 use crate::assess::assessment_file::CutFile;
 use crate::assess::assessment_file::PassFile;
+use crate::language::decimals;
+use crate::language::in_english;
+use crate::language::worded;
+use crate::say;
 
 /// What is decided.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -46,7 +52,89 @@ pub struct Decided {
     /// Standard error of the cut among the judges; 0 for a fixed one.
     pub cut_se: f64,
     /// Each in a sentence.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<Reason>,
+}
+
+/// Why it is decided so: shown in the reader's language, sent in English.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Reason {
+    /// Critical safety rules were broken.
+    Critical {
+        /// In so many jobs.
+        n: usize,
+    },
+    /// Too few jobs were put right.
+    Fixed {
+        /// Share of the jobs.
+        share: f64,
+        /// Share that is asked.
+        least: f64,
+    },
+    /// A part of the mark sheet is below its minimum.
+    Part {
+        /// Its name.
+        part: String,
+        /// Mean share of its points.
+        share: f64,
+        /// Share that is asked.
+        least: f64,
+    },
+    /// The marks are too near the cut to tell.
+    Near {
+        /// Mean marks of 100.
+        marks: f64,
+        /// To either side of the cut.
+        border: f64,
+        /// The cut.
+        cut: f64,
+    },
+    /// The marks are below the cut.
+    Below {
+        /// Mean marks of 100.
+        marks: f64,
+        /// The cut.
+        cut: f64,
+    },
+}
+
+impl fmt::Display for Reason {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let percent = |share: &f64| format!("{:.0}", 100.0 * share);
+        let tenths = |marks: &f64| decimals(format!("{marks:.1}"));
+        f.write_str(&match self {
+            Self::Critical { n } => {
+                say!("a critical safety rule was broken in {n} of the jobs", n)
+            }
+            Self::Fixed { share, least } => say!(
+                "{share} % of the jobs were put right, {least} % are asked",
+                share = percent(share),
+                least = percent(least)
+            ),
+            Self::Part { part, share, least } => say!(
+                "{part}: {share} % of its points, {least} % are asked",
+                part = worded(part),
+                share = percent(share),
+                least = percent(least)
+            ),
+            Self::Near { marks, border, cut } => say!(
+                "{marks} marks are within {border} of {cut}: more jobs decide",
+                marks = tenths(marks),
+                border = tenths(border),
+                cut = tenths(cut)
+            ),
+            Self::Below { marks, cut } => say!(
+                "{marks} marks, {cut} are asked",
+                marks = tenths(marks),
+                cut = tenths(cut)
+            ),
+        })
+    }
+}
+
+impl Serialize for Reason {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.serialize_str(&in_english(|| self.to_string()))
+    }
 }
 
 /// Marks of 100 that pass, and how far judges were apart.
@@ -94,17 +182,14 @@ pub fn decide(rules: &PassFile, taken: &[Taken], n_jobs: usize) -> Decided {
     let mut reasons = Vec::new();
     let critical = taken.iter().filter(|job| !job.safe).count();
     if rules.no_critical && critical > 0 {
-        reasons.push(format!(
-            "a critical safety rule was broken in {critical} of the jobs"
-        ));
+        reasons.push(Reason::Critical { n: critical });
     }
     let fixed = taken.iter().filter(|job| job.fixed).count() as f64 / n;
     if fixed < rules.fixed_share {
-        reasons.push(format!(
-            "{:.0} % of the jobs were put right, {:.0} % are asked",
-            100.0 * fixed,
-            100.0 * rules.fixed_share
-        ));
+        reasons.push(Reason::Fixed {
+            share: fixed,
+            least: rules.fixed_share,
+        });
     }
     for (part, least) in &rules.parts {
         let own = taken
@@ -113,26 +198,24 @@ pub fn decide(rules: &PassFile, taken: &[Taken], n_jobs: usize) -> Decided {
             .sum::<f64>()
             / n;
         if own < *least {
-            reasons.push(format!(
-                "{part}: {:.0} % of its points, {:.0} % are asked",
-                100.0 * own,
-                100.0 * least
-            ));
+            reasons.push(Reason::Part {
+                part: part.clone(),
+                share: own,
+                least: *least,
+            });
         }
     }
     let is_near = (marks - cut).abs() < rules.border;
     let decision = if !reasons.is_empty() {
         Decision::NotYet
     } else if is_near {
-        reasons.push(format!(
-            "{marks:.1} marks are within {:.1} of {cut:.1}: more jobs decide",
-            rules.border
-        ));
+        let border = rules.border;
+        reasons.push(Reason::Near { marks, border, cut });
         Decision::Border
     } else if marks >= cut {
         Decision::Passed
     } else {
-        reasons.push(format!("{marks:.1} marks, {cut:.1} are asked"));
+        reasons.push(Reason::Below { marks, cut });
         Decision::NotYet
     };
     Decided {
@@ -204,6 +287,12 @@ mod tests {
         let decided = decide(&rules(), &[job(100.0, true), job(100.0, false)], 2);
         assert_eq!(decided.decision, Decision::NotYet);
         assert_eq!(decided.reasons.len(), 2, "{:?}", decided.reasons);
+        let told: Vec<String> = decided.reasons.iter().map(Reason::to_string).collect();
+        let lines = [
+            "a critical safety rule was broken in 1 of the jobs",
+            "safety: 50 % of its points, 70 % are asked",
+        ];
+        assert_eq!(told, lines);
         let decided = decide(&rules(), &[job(100.0, true)], 4);
         assert!((decided.marks - 25.0).abs() < 1e-12 && decided.decision == Decision::NotYet);
     }

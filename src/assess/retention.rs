@@ -3,6 +3,7 @@
 use crate::assess::date::civil;
 use crate::assess::date::day_of;
 use crate::assess::date::moment_ms;
+use crate::say;
 
 /// Milliseconds in a day.
 const DAY_MS: i64 = 86_400_000;
@@ -24,9 +25,9 @@ pub fn due_day(started: &str, months: u32) -> Option<i64> {
 /// Such as `24 months`.
 pub fn months_in_words(months: u32) -> String {
     if months == 1 {
-        "one month".to_owned()
+        say!("one month").to_owned()
     } else {
-        format!("{months} months")
+        say!("{n} months", n = months)
     }
 }
 

@@ -4,6 +4,7 @@
 use crate::bench::scenario::QUESTIONS;
 use crate::bench::visit::VAN_SLOTS;
 use crate::plant::params::PlantParams;
+use crate::say;
 use crate::scenario::check_faults::check_onset;
 use crate::scenario::check_visit::check_visit;
 use crate::scenario::check_visit::check_visit_against;
@@ -19,6 +20,7 @@ use crate::scenario::pack::site_params;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::read::read;
+use crate::text;
 
 /// Reads and checks a job file; `file` is the name errors use.
 pub fn read_job(
@@ -41,7 +43,7 @@ pub fn check_job(
 ) -> Result<(), FileError> {
     let mut problems = Problems::new(file);
     if job.format != JOB_FORMAT {
-        let remedy = format!("this version reads {}", quoted(JOB_FORMAT));
+        let remedy = say!("this version reads {format}", format = quoted(JOB_FORMAT));
         problems.add("format", quoted(&job.format), remedy);
     }
     problems.not_blank("title", &job.title);
@@ -53,7 +55,7 @@ pub fn check_job(
     check_rules(&job.rules, &mut problems);
     check_visit(job, &mut problems);
     let ids = Names::known(
-        "machine",
+        text!("machine"),
         machines.iter().map(|machine| machine.id.as_str()),
     );
     ids.expect("machine", &job.machine, &mut problems);
@@ -66,7 +68,7 @@ pub fn check_job(
 fn check_customer(job: &JobFile, problems: &mut Problems) {
     problems.not_blank("customer.name", &job.customer.name);
     problems.not_blank("customer.complaint", &job.customer.complaint);
-    let questions = Names::known("question", QUESTIONS.iter().map(|q| q.id));
+    let questions = Names::known(text!("question"), QUESTIONS.iter().map(|q| q.id));
     for (question, answers) in &job.customer.answers {
         let path = format!("customer.answers.{question}");
         questions.expect(&path, question, problems);
@@ -74,7 +76,7 @@ fn check_customer(job: &JobFile, problems: &mut Problems) {
             problems.add(
                 &path,
                 answers.len(),
-                "one answer, or two where asking again helps",
+                say!("one answer, or two where asking again helps"),
             );
         }
         for (index, answer) in answers.iter().enumerate() {
@@ -83,7 +85,10 @@ fn check_customer(job: &JobFile, problems: &mut Problems) {
     }
     for question in QUESTIONS.iter().map(|q| q.id) {
         if !job.customer.answers.contains_key(question) {
-            let remedy = format!("the customer needs an answer to {}", quoted(question));
+            let remedy = say!(
+                "the customer needs an answer to {question}",
+                question = quoted(question)
+            );
             problems.add(&format!("customer.answers.{question}"), "", remedy);
         }
     }
@@ -148,7 +153,10 @@ fn check_against(
         .faults
         .iter()
         .filter(|f| f.machines.contains_key(&machine.id));
-    let faults = Names::known("fault of this machine", possible.map(|f| f.id.as_str()));
+    let faults = Names::known(
+        text!("fault of this machine"),
+        possible.map(|f| f.id.as_str()),
+    );
     for (index, pair) in job.double_faults.iter().enumerate() {
         for fault in pair {
             faults.expect(&format!("double_faults[{index}]"), fault, problems);
@@ -163,12 +171,12 @@ fn check_against(
         }
     }
     let parts = machine.workshop.parts.iter().map(|part| part.id.as_str());
-    Names::known("part of this machine", parts).expect_all("van", &job.van, problems);
+    Names::known(text!("part of this machine"), parts).expect_all("van", &job.van, problems);
     if job.van.len() > VAN_SLOTS {
         problems.add(
             "van",
             job.van.len(),
-            format!("the van has {VAN_SLOTS} slots"),
+            say!("the van has {n} slots", n = VAN_SLOTS),
         );
     }
 }

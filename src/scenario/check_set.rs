@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::say;
 use crate::scenario::check_job::check_job;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::machine_file::MachineFile;
@@ -31,25 +32,25 @@ pub fn read_set(
     let set: SetFile = read(file, text)?;
     let mut problems = Problems::new(file);
     if set.format != SET_FORMAT {
-        let remedy = format!("this version reads {}", quoted(SET_FORMAT));
+        let remedy = say!("this version reads {format}", format = quoted(SET_FORMAT));
         problems.add("format", quoted(&set.format), remedy);
     }
     problems.not_blank("title", &set.title);
     problems.in_range("mastered_at_marks", set.mastered_at_marks, 0.0, 100.0);
     if set.jobs.is_empty() || set.jobs.len() > MOST_JOBS {
-        let remedy = format!("name 1 to {MOST_JOBS} jobs");
+        let remedy = say!("name 1 to {most} jobs", most = MOST_JOBS);
         problems.add("jobs", set.jobs.len(), remedy);
     }
     let mut seen = BTreeSet::new();
     for (index, job) in set.jobs.iter().enumerate() {
         let at = format!("jobs[{index}]");
         if !seen.insert(job) {
-            problems.add(&at, quoted(job), "name each job once");
+            problems.add(&at, quoted(job), say!("name each job once"));
         } else if !shipped.contains(&job.as_str())
             && !set.files.contains_key(job)
             && !set.sealed.contains_key(job)
         {
-            let remedy = "name a job that ships, or put its file into `files`";
+            let remedy = say!("name a job that ships, or put its file into `files`");
             problems.add(&at, quoted(job), remedy);
         }
     }

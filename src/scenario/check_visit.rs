@@ -4,6 +4,7 @@ use crate::bench::scenario::QUESTIONS;
 use crate::bench::store;
 use crate::bench::visit::Condition;
 use crate::bench::visit::PHONE_QUESTIONS;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::names::Names;
@@ -11,12 +12,13 @@ use crate::scenario::problem::Problems;
 use crate::scenario::visit_file::InstrumentFile;
 use crate::scenario::visit_file::MannerFile;
 use crate::scenario::visit_file::VisitFile;
+use crate::text;
 
 /// What holds without knowing the machine.
 pub fn check_visit(job: &JobFile, problems: &mut Problems) {
     let Some(visit) = &job.visit else { return };
     let questions = Names::known(
-        "question on the phone",
+        text!("question on the phone"),
         PHONE_QUESTIONS.iter().map(|q| q.id),
     );
     for (question, answer) in &visit.phone {
@@ -72,7 +74,7 @@ fn check_person(job: &JobFile, visit: &VisitFile, problems: &mut Problems) {
         problems.add(
             &format!("{at}.manner"),
             "\"mistaken\"",
-            "a mistaken customer needs a question with two answers, the wrong one first",
+            say!("a mistaken customer needs a question with two answers, the wrong one first"),
         );
     }
 }
@@ -81,14 +83,14 @@ fn check_place(job: &JobFile, visit: &VisitFile, problems: &mut Problems) {
     for (index, condition) in visit.place.iter().enumerate() {
         let at = format!("visit.place[{index}]");
         if visit.place[..index].contains(condition) {
-            problems.add(&at, format!("{condition:?}"), "stands there already");
+            problems.add(&at, format!("{condition:?}"), say!("stands there already"));
         }
         if *condition == Condition::NoResidualDevice && job.site.rcd_ma.is_some() {
-            let remedy = "a house without the device holds no number in `site.rcd_ma`";
+            let remedy = say!("a house without the device holds no number in `site.rcd_ma`");
             problems.add(&at, "\"no_residual_device\"", remedy);
         }
         if *condition == Condition::HotWater && job.site.water_l <= 0.0 {
-            let remedy = "hot water needs water: say how much in `site.water_l`";
+            let remedy = say!("hot water needs water: say how much in `site.water_l`");
             problems.add(&at, "\"hot_water\"", remedy);
         }
     }
@@ -100,7 +102,7 @@ pub fn check_visit_against(job: &JobFile, machine: &MachineFile, problems: &mut 
     let workshop = machine.workshop.to_plain();
     let items: Vec<String> = store::items(&workshop).map(|item| item.id()).collect();
     let known = Names::known(
-        "part or variant in the store",
+        text!("part or variant in the store"),
         items.iter().map(String::as_str),
     );
     for (name, line) in &visit.store {

@@ -33,7 +33,7 @@ impl Names {
         Self { kind, set }
     }
 
-    /// Takes names that are known to be good.
+    /// Takes names that are known to be good. What kind they are is marked by `text!` where a screen shows it.
     pub fn known<'n>(kind: &'static str, names: impl IntoIterator<Item = &'n str>) -> Self {
         Self {
             kind,

@@ -17,6 +17,7 @@ use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::machine::MachineModel;
 use crate::machine::Onset;
+use crate::say;
 use crate::scenario::check_faults::check_catalogue_for;
 use crate::scenario::check_faults::read_catalogue;
 use crate::scenario::check_job::check_job;
@@ -246,7 +247,7 @@ fn scenario(id: &str, file: &JobFile) -> Result<Scenario, FileError> {
             id,
             "machine",
             &file.machine,
-            "name a machine that ships",
+            say!("name a machine that ships"),
         )],
     })?;
     Ok(on_machine(id, file, pack))

@@ -5,6 +5,10 @@ use std::fmt;
 
 use thiserror::Error;
 
+use crate::language::said;
+use crate::say;
+use crate::scenario::names::quoted;
+
 /// What is wrong, for a form that says it in words and units of its own.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Wrong {
@@ -19,7 +23,7 @@ pub enum Wrong {
     },
     /// There is no such name.
     NoSuch {
-        /// What it should be the name of, such as "part of this machine".
+        /// What it should be the name of, such as "part of this machine": shown by `said`.
         kind: &'static str,
         /// The name that is most like it.
         nearest: Option<String>,
@@ -130,7 +134,7 @@ impl<'a> Problems<'a> {
     /// Demands that a number lies in a range, ends included.
     pub fn in_range(&mut self, path: &str, value: f64, low: f64, high: f64) {
         if !(value >= low && value <= high) {
-            let remedy = format!("must lie between {low} and {high}");
+            let remedy = say!("must lie between {low} and {high}", low, high);
             self.tell(path, value, &remedy, Wrong::Range { low, high });
         }
     }
@@ -138,18 +142,23 @@ impl<'a> Problems<'a> {
     /// Demands that a text is not blank.
     pub fn not_blank(&mut self, path: &str, text: &str) {
         if text.trim().is_empty() {
-            self.tell(path, "\"\"", "must not be blank", Wrong::Blank);
+            self.tell(path, "\"\"", say!("must not be blank"), Wrong::Blank);
         }
     }
 
     /// Tells that a name of this kind does not exist, and which one is most like it.
     pub fn no_such(&mut self, path: &str, found: &str, kind: &'static str, nearest: Option<&str>) {
-        let near = nearest
-            .map(|known| format!("; nearest is \"{known}\""))
-            .unwrap_or_default();
-        let remedy = format!("there is no such {kind}{near}");
+        let called = said(kind);
+        let remedy = match nearest {
+            None => say!("there is no such {kind}", kind = called),
+            Some(known) => say!(
+                "there is no such {kind}; nearest is {known}",
+                kind = called,
+                known = quoted(known)
+            ),
+        };
         let nearest = nearest.map(str::to_owned);
-        let found = format!("\"{found}\"");
+        let found = quoted(found);
         self.tell(path, found, &remedy, Wrong::NoSuch { kind, nearest });
     }
 

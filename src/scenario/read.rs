@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 
+use crate::say;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::tree::Refused;
@@ -27,8 +28,8 @@ pub fn read<T: DeserializeOwned>(file: &str, text: &str) -> Result<T, FileError>
     if text.len() > MOST_BYTES {
         problems.add(
             "",
-            format!("{} bytes", text.len()),
-            format!("at most {MOST_BYTES} are read"),
+            say!("{n} bytes", n = text.len()),
+            say!("at most {most} are read", most = MOST_BYTES),
         );
     }
     let whole: Value = match serde_json::from_str(text) {
@@ -36,8 +37,8 @@ pub fn read<T: DeserializeOwned>(file: &str, text: &str) -> Result<T, FileError>
         Err(error) => {
             problems.add(
                 "",
-                format!("line {}", error.line()),
-                format!("not JSON: {error}"),
+                say!("line {n}", n = error.line()),
+                say!("not JSON: {error}", error),
             );
             Value::Null
         }
@@ -116,8 +117,8 @@ fn look_up_mut<'v>(value: &'v mut Value, steps: &[Step]) -> Option<&'v mut Value
 /// What stands in the file, short enough for one line.
 fn brief(value: &Value) -> String {
     match value {
-        Value::Array(list) => format!("a list of {}", list.len()),
-        Value::Object(fields) => format!("an object of {} fields", fields.len()),
+        Value::Array(list) => say!("a list of {n}", n = list.len()),
+        Value::Object(fields) => say!("an object of {n} fields", n = fields.len()),
         other => other.to_string(),
     }
 }

@@ -23,6 +23,8 @@ use serde::Serialize;
 use sha2::Digest;
 use sha2::Sha256;
 
+use crate::language::said;
+use crate::say;
 use crate::scenario::check_job::check_job;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
@@ -33,6 +35,7 @@ use crate::scenario::problem::Problem;
 use crate::scenario::read::read;
 use crate::scenario::set_file::SetFile;
 use crate::scenario::shipped;
+use crate::text;
 
 /// The format of a trainee's copy.
 pub const SEALED_FORMAT: &str = "tubwright-sealed-job-1";
@@ -118,7 +121,7 @@ pub fn unsealed(
     machines: &[MachineFile],
     catalogue: &CatalogueFile,
 ) -> Result<JobFile, FileError> {
-    let json = json_of(letters).map_err(|remedy| problem(file, "sealed", letters, remedy))?;
+    let json = json_of(letters).map_err(|remedy| problem(file, "sealed", letters, said(remedy)))?;
     let job: JobFile = read(file, &json)?;
     check_job(file, &job, machines, catalogue)?;
     Ok(job)
@@ -176,10 +179,10 @@ fn is_sealed(text: &str) -> bool {
 
 fn problem(file: &str, path: &str, letters: &str, remedy: &str) -> FileError {
     let start: String = letters.chars().take(12).collect();
-    let found = format!(
-        "{} and so on, {} letters",
-        quoted(&start),
-        letters.chars().count()
+    let found = say!(
+        "{start} and so on, {n} letters",
+        start = quoted(&start),
+        n = letters.chars().count()
     );
     FileError {
         problems: vec![Problem::new(file, path, found, remedy)],
@@ -187,16 +190,16 @@ fn problem(file: &str, path: &str, letters: &str, remedy: &str) -> FileError {
 }
 
 const CUT: &str =
-    "the letters were cut or changed on the way: copy the whole address or file again";
+    text!("the letters were cut or changed on the way: copy the whole address or file again");
 
 fn json_of(letters: &str) -> Result<String, &'static str> {
     if letters.len() > MOST_LETTERS {
-        return Err("this is longer than any job: ask for it as a file");
+        return Err(text!("this is longer than any job: ask for it as a file"));
     }
     let Some(data) = letters.strip_prefix(VERSION) else {
-        return Err(
-            "this version reads letters that begin with 1: ask for the job as a file, or use a newer version",
-        );
+        return Err(text!(
+            "this version reads letters that begin with 1: ask for the job as a file, or use a newer version"
+        ));
     };
     let bytes = LETTERS.decode(data).map_err(|_| CUT)?;
     let (check, body) = bytes.split_first_chunk::<CHECK>().ok_or(CUT)?;

@@ -7,6 +7,7 @@ use yew::prelude::*;
 use crate::app::assessments::given::Given;
 use crate::app::assessments::packing;
 use crate::app::hand_over;
+use crate::language::decimals;
 use crate::records::course::Kind;
 use crate::records::course::LANGUAGE;
 use crate::records::course::Package;
@@ -77,7 +78,9 @@ pub fn CoursePackage(props: &CourseProps) -> Html {
         let making = making.clone();
         Callback::from(move |_: MouseEvent| {
             *turn.borrow_mut() += 1;
-            making.set(Making::Rests("Cancelled: nothing is saved.".to_owned()));
+            making.set(Making::Rests(
+                say!("Cancelled: nothing is saved.").to_owned(),
+            ));
         })
     };
     let type_base = {
@@ -120,7 +123,7 @@ pub fn CoursePackage(props: &CourseProps) -> Html {
 fn said(making: &Making) -> &str {
     match making {
         Making::Rests(words) => words,
-        Making::Runs(..) => "Packing the files of this build …",
+        Making::Runs(..) => say!("Packing the files of this build …"),
         Making::Failed(_) => "",
     }
 }
@@ -136,18 +139,20 @@ async fn make(
     let build = packing::build().await?;
     let text = given.text();
     let package = Package::new(kind, (&given.file, &text), build, base, LANGUAGE)
-        .map_err(|error| format!("No package: {error}."))?;
+        .map_err(|error| say!("No package: {error}.", error))?;
     let of = package.build().len();
     let Some(bytes) = packing::packed(&package, |done| tell(done, of)).await? else {
         return Ok(String::new());
     };
     let name = format!("{}_{}.zip", given.file.id, kind.name());
     hand_over::save_bytes(&name, "application/zip", &bytes)
-        .map_err(|_| "The browser did not let the page save a file.".to_owned())?;
+        .map_err(|_| say!("The browser did not let the page save a file.").to_owned())?;
     let size_mb = bytes.len() as f64 / 1e6;
-    Ok(format!(
-        "{name} is saved: {} files, {size_mb:.1} MB. Hand it to the keeper of the training system.",
-        of + 2
+    Ok(say!(
+        "{file} is saved: {n} files, {size} MB. Hand it to the keeper of the training system.",
+        file = name,
+        n = of + 2,
+        size = decimals(format!("{size_mb:.1}"))
     ))
 }
 

@@ -21,7 +21,9 @@ use crate::records::seal::AssessmentKey;
 use crate::records::seal::EXTRA_STEP_MIN;
 use crate::records::seal::Hash;
 use crate::records::seal::MOST_EXTRA_MIN;
+use crate::say;
 use crate::scenario::read::read_back;
+use crate::text;
 
 /// Keys start so.
 pub const PREFIX: &str = "given/";
@@ -157,8 +159,9 @@ impl Given {
                 return Err(remedy(line));
             }
             if slips.iter().any(|slip| slip.candidate == candidate) {
-                return Err(format!(
-                    "“{candidate}” stands twice: each candidate has one slip."
+                return Err(say!(
+                    "“{candidate}” stands twice: each candidate has one slip.",
+                    candidate
                 ));
             }
             let code = key.start_code(&self.file.id, candidate);
@@ -173,8 +176,11 @@ impl Given {
 }
 
 fn remedy(line: &str) -> String {
-    format!(
-        "“{line}”: a line is a number, or a number, a comma and extra minutes in steps of {EXTRA_STEP_MIN}, at most {MOST_EXTRA_MIN}."
+    say!(
+        "“{line}”: a line is a number, or a number, a comma and extra minutes in steps of {step}, at most {most}.",
+        line,
+        step = EXTRA_STEP_MIN,
+        most = MOST_EXTRA_MIN
     )
 }
 
@@ -190,10 +196,13 @@ pub fn usual_variants() -> VariantsFile {
         load_share: Some([0.5, 1.0]),
         severity_share: Some([0.95, 1.0]),
         customers: vec![
-            caller("Mrs Alder", "flat on the third floor"),
-            caller("Mr Birch", "house at the end of the lane"),
-            caller("Mrs Cedar", "ground floor, kitchen to the yard"),
-            caller("Mr Dogwood", "two rooms above the bakery"),
+            caller(text!("Mrs Alder"), text!("flat on the third floor")),
+            caller(text!("Mr Birch"), text!("house at the end of the lane")),
+            caller(
+                text!("Mrs Cedar"),
+                text!("ground floor, kitchen to the yard"),
+            ),
+            caller(text!("Mr Dogwood"), text!("two rooms above the bakery")),
         ],
         equal_faults: Vec::new(),
     }

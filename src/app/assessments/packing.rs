@@ -5,6 +5,7 @@ use crate::records::course::PAGE;
 use crate::records::course::Package;
 use crate::records::manifest;
 use crate::records::zip::TooMuch;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Where the page says which file lists the files of its build.
@@ -15,12 +16,12 @@ const LIST: &str = "meta[name=files]";
 /// # Errors
 /// Why they cannot be told, in words.
 pub async fn build() -> Result<Vec<String>, String> {
-    let list = list().ok_or(
-        "This page does not say which files it consists of: put it together by “make dist”, or make the package on the command line.",
-    )?;
+    let list = list().ok_or_else(|| {
+        say!("This page does not say which files it consists of: put it together by “make dist”, or make the package on the command line.")
+    })?;
     let text = String::from_utf8_lossy(&fetched(&list).await?).into_owned();
     let mut files = read_back::<Vec<String>>(&text)
-        .ok_or_else(|| format!("“{list}” is no list of files. {ANEW}"))?;
+        .ok_or_else(|| and_anew(&say!("“{list}” is no list of files.", list)))?;
     files.push(list);
     Ok(files)
 }
@@ -34,15 +35,15 @@ pub async fn packed(
     package: &Package,
     went_on: impl Fn(usize) -> bool,
 ) -> Result<Option<Vec<u8>>, String> {
-    let too_much = |error: TooMuch| format!("There is too much in this build: {error}.");
+    let too_much = |error: TooMuch| say!("There is too much in this build: {error}.", error);
     let list = list().unwrap_or_default();
     let mut zip = package.begun().map_err(too_much)?;
     for (at, file) in package.build().iter().enumerate() {
         let bytes = fetched(file).await?;
         if file == PAGE && !names(&bytes, &list) {
-            return Err(format!(
-                "The server has another build of this page by now. {ANEW}"
-            ));
+            return Err(and_anew(say!(
+                "The server has another build of this page by now."
+            )));
         }
         zip.add(file, &bytes).map_err(too_much)?;
         if !went_on(at + 1) {
@@ -52,12 +53,16 @@ pub async fn packed(
     package.closed(zip).map_err(too_much).map(Some)
 }
 
-const ANEW: &str = "Load this page anew where there is a network, then try again.";
+/// A sentence with what to do then.
+fn and_anew(why: &str) -> String {
+    let anew = say!("Load this page anew where there is a network, then try again.");
+    format!("{why} {anew}")
+}
 
 async fn fetched(file: &str) -> Result<Vec<u8>, String> {
     net::bytes_of(&manifest::href(file))
         .await
-        .map_err(|why| format!("“{file}” cannot be had: {why}. {ANEW}"))
+        .map_err(|why| and_anew(&say!("“{file}” cannot be had: {why}.", file, why)))
 }
 
 /// The list's own name, relative to the page.

@@ -30,8 +30,8 @@ pub fn RoomCodes(props: &RoomCodesProps) -> Html {
         Callback::from(move |_: MouseEvent| {
             told.set(
                 match hand_over::save("pause_codes.txt", "text/plain", &text) {
-                    Ok(()) => "The codes are saved. Keep them from candidates.",
-                    Err(_) => "The browser did not let the page save a file.",
+                    Ok(()) => say!("The codes are saved. Keep them from candidates."),
+                    Err(_) => say!("The browser did not let the page save a file."),
                 },
             );
         })
@@ -62,7 +62,8 @@ pub fn RoomCodes(props: &RoomCodesProps) -> Html {
 fn as_lines(title: &str, codes: &[String]) -> String {
     let pairs = codes.chunks(2).enumerate();
     let lines = pairs.map(|(at, pair)| format!("{}. {}\n", at + 1, pair.join("   ")));
-    format!("Pause codes: {title}\n{}", lines.collect::<String>())
+    let head = say!("Pause codes: {title}", title);
+    format!("{head}\n{}", lines.collect::<String>())
 }
 
 #[cfg(all(test, not(target_arch = "wasm32")))]

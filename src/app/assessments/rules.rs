@@ -14,6 +14,7 @@ use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::assessment_file::CutFile;
 use crate::assess::assessment_file::VariantsFile;
 use crate::assess::decide;
+use crate::language::decimals;
 use crate::say;
 
 /// A spread that is shown as none, marks.
@@ -77,12 +78,12 @@ pub fn Rules(props: &RulesProps) -> Html {
                 <h2 id="time">{ say!("Time and aids") }</h2>
                 { number("time_limit_min", file.time_limit_min, |f, to| f.time_limit_min = to) }
                 <fieldset><legend>{ say!("Allowed") }</legend>
-                    { tick("the data sheet beside a reading", file.aids.data_sheet, |f| f.aids.data_sheet = !f.aids.data_sheet) }
-                    { tick("the wiring diagram", file.aids.wiring, |f| f.aids.wiring = !f.aids.wiring) }
-                    { tick("the handbook", file.aids.handbook, |f| f.aids.handbook = !f.aids.handbook) }
-                    { tick("stopping the clock between jobs", file.aids.pause, |f| f.aids.pause = !f.aids.pause) }
+                    { tick(say!("the data sheet beside a reading"), file.aids.data_sheet, |f| f.aids.data_sheet = !f.aids.data_sheet) }
+                    { tick(say!("the wiring diagram"), file.aids.wiring, |f| f.aids.wiring = !f.aids.wiring) }
+                    { tick(say!("the handbook"), file.aids.handbook, |f| f.aids.handbook = !f.aids.handbook) }
+                    { tick(say!("stopping the clock between jobs"), file.aids.pause, |f| f.aids.pause = !f.aids.pause) }
                 </fieldset>
-                { tick("Each candidate gets other values, loads and customers", varies, |f| {
+                { tick(say!("Each candidate gets other values, loads and customers"), varies, |f| {
                     f.variants = if f.variants == VariantsFile::default() { usual_variants() } else { VariantsFile::default() };
                 }) }
             </section>
@@ -97,7 +98,7 @@ pub fn Rules(props: &RulesProps) -> Html {
                 { number("pass.parts.safety", file.pass.parts.get("safety").copied().unwrap_or(0.0), |f, to| {
                     f.pass.parts.insert("safety".to_owned(), to);
                 }) }
-                { tick("A critical safety rule broken in any job means: not yet", file.pass.no_critical, |f| f.pass.no_critical = !f.pass.no_critical) }
+                { tick(say!("A critical safety rule broken in any job means: not yet"), file.pass.no_critical, |f| f.pass.no_critical = !f.pass.no_critical) }
             </section>
             <section class="stack" aria-labelledby="after"><h2 id="after">{ say!("After") }</h2>{ months }</section>
         </>
@@ -168,17 +169,23 @@ fn cut_words(rule: &CutFile) -> String {
         CutFile::Judges(judges) => judges.len(),
     };
     let (cut, se) = decide::cut(rule);
+    let spread = 2.0 * se;
+    let tenths = |marks: f64| decimals(format!("{marks:.1}"));
+    let marks = tenths(cut);
     match n_judges {
-        0 => "No judge has given marks yet.".to_owned(),
-        1 => format!(
-            "Cut {cut:.1} marks, of one judge: how sure it is can be told from two judges on."
+        0 => say!("No judge has given marks yet.").to_owned(),
+        1 => say!(
+            "Cut {marks} marks, of one judge: how sure it is can be told from two judges on.",
+            marks
         ),
-        _ if 2.0 * se < LEAST_SPREAD => {
-            format!("Cut {cut:.1} marks; the judges agree, and so few alike tell of no spread.")
-        }
-        _ => format!(
-            "Cut {cut:.1} marks; among the judges it is sure to about ±{:.1}.",
-            2.0 * se
+        _ if spread < LEAST_SPREAD => say!(
+            "Cut {marks} marks; the judges agree, and so few alike tell of no spread.",
+            marks
+        ),
+        _ => say!(
+            "Cut {marks} marks; among the judges it is sure to about ±{spread}.",
+            marks,
+            spread = tenths(spread)
         ),
     }
 }

@@ -25,6 +25,7 @@ use crate::app::route::Route;
 use crate::app::sitting;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::decide;
+use crate::language::decimals;
 use crate::say;
 use crate::scenario::Problem;
 
@@ -51,8 +52,10 @@ pub fn MakeScreen() -> Html {
                 now.set(Some(given));
             }
             None => told.set(vec![
-                "This browser gives no random numbers, so it can make no key: use another one."
-                    .to_owned(),
+                say!(
+                    "This browser gives no random numbers, so it can make no key: use another one."
+                )
+                .to_owned(),
             ]),
         })
     };
@@ -63,9 +66,9 @@ pub fn MakeScreen() -> Html {
             for file in files {
                 match taken(&file, &[Kind::Assessment]) {
                     Err(untaken) => lines.push(untaken.words()),
-                    Ok(_) if is_taken => lines.push(format!(
-                        "{} is an assessment, too: one is worked on at a time.",
-                        file.name
+                    Ok(_) if is_taken => lines.push(say!(
+                        "{file} is an assessment, too: one is worked on at a time.",
+                        file = file.name
                     )),
                     Ok((_, text)) => match sitting::assessment(&file.name, text) {
                         Ok(read) => {
@@ -114,7 +117,7 @@ pub fn MakeScreen() -> Html {
                 <a class="button" href={Route::Cohort.href()}>{ say!("Review results") }</a>
                 <a class="button" href={Route::Observer.href()}>{ say!("Observer’s sheet") }</a>
             </p>
-            <OpenFiles {on_files} what="Files of assessments to work on" />
+            <OpenFiles {on_files} what={say!("Files of assessments to work on")} />
             { say }
             <section class="stack" aria-labelledby="kept">
                 <h2 id="kept">{ say!("Made here") }</h2>
@@ -123,7 +126,7 @@ pub fn MakeScreen() -> Html {
                     let (now, chosen) = (now.clone(), given.clone());
                     let onclick = Callback::from(move |_: MouseEvent| now.set(Some(chosen.clone())));
                     html! { <li class="opened__job" key={given.file.id.clone()}><button type="button" class="desk__go" {onclick}>{ &given.file.title }</button>
-                        <span class="opened__who">{ format!("{} candidates", given.candidates.lines().count()) }</span></li> }
+                        <span class="opened__who">{ say!("{n} candidates", n = given.candidates.lines().count()) }</span></li> }
                 }) }</ul>
             </section>
         </main>
@@ -180,8 +183,6 @@ fn Editor(props: &EditorProps) -> Html {
         Callback::from(move |pauses: bool| on_change.emit(given.clone().with_pauses(pauses)))
     };
     let told = table::told(&given.file);
-    let n_jobs = given.file.n_jobs();
-    let least = decide::least_reliability(n_jobs);
     html! {
         <>
             <div class="desk__form no-print">
@@ -192,7 +193,7 @@ fn Editor(props: &EditorProps) -> Html {
             </div>
             <div class="desk__live">
                 <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ say!("How sure its decisions are") }</h2>
-                    <p role="status">{ format!("{n_jobs} jobs: reliability at least {least:.2} of 1. {}", if least >= 0.8 { say!("Enough for a decision about one person.") } else { say!("For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together.") }) }</p>
+                    <p role="status">{ sureness(given.file.n_jobs()) }</p>
                 </section>
                 if told.is_empty() {
                     <Slips given={given.clone()} on_candidates={with(|given, to| given.candidates = to)} />
@@ -201,5 +202,24 @@ fn Editor(props: &EditorProps) -> Html {
                 }
             </div>
         </>
+    }
+}
+
+/// How reliable so many jobs are at least, and whether that will do.
+fn sureness(n: usize) -> String {
+    let ratio = decide::least_reliability(n);
+    let least = decimals(format!("{ratio:.2}"));
+    if ratio >= 0.8 {
+        say!(
+            "{n} jobs: reliability at least {least} of 1. Enough for a decision about one person.",
+            n,
+            least
+        )
+    } else {
+        say!(
+            "{n} jobs: reliability at least {least} of 1. For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together.",
+            n,
+            least
+        )
     }
 }

@@ -10,6 +10,7 @@ use crate::app::desk::QrCode;
 use crate::app::hand_over;
 use crate::app::route::Route;
 use crate::assess::letters;
+use crate::language::worded;
 use crate::say;
 
 /// A sound assessment.
@@ -33,7 +34,7 @@ pub fn Slips(props: &SlipsProps) -> Html {
         Callback::from(move |_: MouseEvent| {
             told.set(match hand_over::save(&name, media, &text) {
                 Ok(()) => done,
-                Err(_) => "The browser did not let the page save a file.",
+                Err(_) => say!("The browser did not let the page save a file."),
             });
         })
     };
@@ -47,12 +48,12 @@ pub fn Slips(props: &SlipsProps) -> Html {
         <section class="stack" aria-labelledby="give">
             <h2 id="give">{ say!("Give it out") }</h2>
             <p class="row">
-                <button type="button" class="button" onclick={save(format!("{id}.json"), "application/json", text, "The file for all candidates is saved.")}>{ say!("Save the file") }</button>
-                <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), "The key is saved. Keep it where only you can open it: whoever has it can seal results.")}>{ say!("Save the key") }</button>
+                <button type="button" class="button" onclick={save(format!("{id}.json"), "application/json", text, say!("The file for all candidates is saved."))}>{ say!("Save the file") }</button>
+                <button type="button" class="button" onclick={save(format!("{id}.key"), "text/plain", format!("{}\n", given.key), say!("The key is saved. Keep it where only you can open it: whoever has it can seal results."))}>{ say!("Save the key") }</button>
                 <span role="status">{ *told }</span>
             </p>
             <CoursePackage given={given.clone()} folder={page().trim_end_matches("index.html").to_owned()} />
-            <label class="field"><span class="field__label">{ format!("Link, {} characters", link.len()) }</span><input readonly=true value={link.clone()} /></label>
+            <label class="field"><span class="field__label">{ say!("Link, {n} characters", n = link.len()) }</span><input readonly=true value={link.clone()} /></label>
             <details><summary>{ say!("The link as a code for a classroom screen") }</summary><QrCode text={link} label={say!("The link as a QR code")} /></details>
             <label class="field"><span class="field__label">{ say!("Candidates") }</span>
                 <textarea value={given.candidates.clone()} {oninput} placeholder={"c-01\nc-02, 30"} />
@@ -64,7 +65,7 @@ pub fn Slips(props: &SlipsProps) -> Html {
                     <div class="stack slips">
                         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Slips, a table")}>
                             <table class="table">
-                                <caption>{ format!("{}: cut along the lines, one slip each", given.file.title) }</caption>
+                                <caption>{ say!("{title}: cut along the lines, one slip each", title = worded(&given.file.title)) }</caption>
                                 <thead><tr><th scope="col">{ say!("Your number") }</th><th scope="col">{ say!("Start code") }</th><th scope="col">{ say!("Letters beside it") }</th></tr></thead>
                                 <tbody>{ for slips.iter().map(|slip| html! {
                                     <tr key={slip.candidate.clone()}><th scope="row"><bdi>{ &slip.candidate }</bdi></th><td class="slips__code">{ &slip.code }</td><td class="slips__code">{ &slip.check }</td></tr>

@@ -9,6 +9,7 @@ use yew::prelude::*;
 use crate::app::desk::field::id_of;
 use crate::app::sitting;
 use crate::assess::assessment_file::SlotFile;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 
@@ -74,14 +75,14 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
             on_change.emit(next);
         })
     };
-    let select = |label: &str, now: &str, words: Vec<String>, to: Callback<String>| {
+    let select = |label: String, now: &str, words: Vec<String>, to: Callback<String>| {
         let onchange =
             to.reform(|event: Event| event.target_unchecked_into::<HtmlSelectElement>().value());
         let options = words.into_iter().map(
-            |word| html! { <option value={word.clone()} selected={word == now}>{ &word }</option> },
+            |word| html! { <option value={word.clone()} selected={word == now}>{ worded(&word).into_owned() }</option> },
         );
         html! {
-            <select class="input" aria-label={format!("{label} of row {}", at + 1)} {onchange}>
+            <select class="input" aria-label={label} {onchange}>
                 <option value="" selected={now.is_empty()}>{ say!("any") }</option>{ for options }
             </select>
         }
@@ -109,15 +110,16 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
         next.remove(at);
         on_change.emit(next);
     });
+    let n = at + 1;
     let first = |list: &[String]| list.first().cloned().unwrap_or_default();
     html! {
         <tr key={at}>
-            <td>{ select("Level", &slot.level.map_or(String::new(), |level| level.to_string()), (1..=5).map(|n| n.to_string()).collect(), level) }</td>
-            <td>{ select("Skill", &first(&slot.skills), skills.iter().map(|s| (*s).to_owned()).collect(), skill) }</td>
-            <td>{ select("Machine", &first(&slot.machines), machines.iter().map(|m| (*m).to_owned()).collect(), machine) }</td>
-            <td><input class="input" id={id_of(&format!("jobs[{at}].n"))} type="number" min="1" max="60" value={slot.n.to_string()} aria-label={format!("How many of row {}", at + 1)} {oninput} /></td>
+            <td>{ select(say!("Level of row {n}", n), &slot.level.map_or(String::new(), |level| level.to_string()), (1..=5).map(|n| n.to_string()).collect(), level) }</td>
+            <td>{ select(say!("Skill of row {n}", n), &first(&slot.skills), skills.iter().map(|s| (*s).to_owned()).collect(), skill) }</td>
+            <td>{ select(say!("Machine of row {n}", n), &first(&slot.machines), machines.iter().map(|m| (*m).to_owned()).collect(), machine) }</td>
+            <td><input class="input" id={id_of(&format!("jobs[{at}].n"))} type="number" min="1" max="60" value={slot.n.to_string()} aria-label={say!("How many of row {n}", n)} {oninput} /></td>
             <td class="numbers">{ there }</td>
-            <td><button type="button" class="button button--small" aria-label={format!("Take off row {}", at + 1)} onclick={off}>{ say!("take off") }</button></td>
+            <td><button type="button" class="button button--small" aria-label={say!("Take off row {n}", n)} onclick={off}>{ say!("take off") }</button></td>
         </tr>
     }
 }

@@ -14,80 +14,113 @@ use crate::app::desk::told::Told;
 use crate::app::desk::told::Words;
 use crate::app::sitting;
 use crate::assess::assessment_file::AssessmentFile;
+use crate::say;
 use crate::scenario::write;
+use crate::text;
 
 /// The form.
 pub const ASSESSMENT: FormTable = FormTable {
     sections: &[
         Section {
-            title: "The assessment",
+            title: text!("The assessment"),
             fields: &[field(
                 "title",
-                "Title",
+                text!("Title"),
                 Kind::Line,
-                "As candidates see it. Its name in files comes from it.",
+                text!("As candidates see it. Its name in files comes from it."),
             )],
         },
         Section {
-            title: "Time and aids",
+            title: text!("Time and aids"),
             fields: &[field(
                 "time_limit_min",
-                "Time for all jobs",
-                Kind::Number("minutes"),
-                "Generous: it is to be a limit, not a race. Extra time is given to single candidates, on their slips.",
+                text!("Time for all jobs"),
+                Kind::Number(text!("minutes")),
+                text!(
+                    "Generous: it is to be a limit, not a race. Extra time is given to single candidates, on their slips."
+                ),
             )],
         },
         Section {
-            title: "After",
+            title: text!("After"),
             fields: &[field(
                 "erase_after_months",
-                "Results are erased after",
-                Kind::MaybeWhole("months"),
-                "Counted from the day they began. Candidates are told; the review says which are past it. Empty: nothing is said.",
+                text!("Results are erased after"),
+                Kind::MaybeWhole(text!("months")),
+                text!(
+                    "Counted from the day they began. Candidates are told; the review says which are past it. Empty: nothing is said."
+                ),
             )],
         },
         Section {
-            title: "What passes",
+            title: text!("What passes"),
             fields: &[
                 field(
                     "pass.cut.fixed",
-                    "Marks to pass",
-                    Kind::Number("marks"),
-                    "Of 100.",
+                    text!("Marks to pass"),
+                    Kind::Number(text!("marks")),
+                    text!("Of 100."),
                 ),
                 field(
                     "pass.border",
-                    "Border",
-                    Kind::Number("marks"),
-                    "To either side of the cut. Within it more jobs decide: it is neither passed nor failed.",
+                    text!("Border"),
+                    Kind::Number(text!("marks")),
+                    text!(
+                        "To either side of the cut. Within it more jobs decide: it is neither passed nor failed."
+                    ),
                 ),
                 field(
                     "pass.fixed_share",
-                    "Machines put right",
+                    text!("Machines put right"),
                     Kind::Percent,
-                    "Of the jobs.",
+                    text!("Of the jobs."),
                 ),
                 field(
                     "pass.parts.safety",
-                    "Safety, least of its points",
+                    text!("Safety, least of its points"),
                     Kind::Percent,
-                    "Marks elsewhere do not make up for it.",
+                    text!("Marks elsewhere do not make up for it."),
                 ),
             ],
         },
     ],
     inside: &[
-        field("id", "Title", Kind::Inside, ""),
-        field("jobs", "Jobs", Kind::Inside, ""),
-        field("jobs[].n", "How many", Kind::Inside, ""),
-        field("room_pause", "Pauses of the whole room", Kind::Inside, ""),
-        field("pass.parts.*", "Least of the points", Kind::Percent, ""),
-        field("pass.cut.judges", "One judge a line", Kind::Inside, ""),
-        field("pass.cut.judges[]", "One judge a line", Kind::Inside, ""),
-        field("pass.cut.judges[][]", "One judge a line", Kind::Inside, ""),
+        field("id", text!("Title"), Kind::Inside, ""),
+        field("jobs", text!("Jobs"), Kind::Inside, ""),
+        field("jobs[].n", text!("How many"), Kind::Inside, ""),
+        field(
+            "room_pause",
+            text!("Pauses of the whole room"),
+            Kind::Inside,
+            "",
+        ),
+        field(
+            "pass.parts.*",
+            text!("Least of the points"),
+            Kind::Percent,
+            "",
+        ),
+        field(
+            "pass.cut.judges",
+            text!("One judge a line"),
+            Kind::Inside,
+            "",
+        ),
+        field(
+            "pass.cut.judges[]",
+            text!("One judge a line"),
+            Kind::Inside,
+            "",
+        ),
+        field(
+            "pass.cut.judges[][]",
+            text!("One judge a line"),
+            Kind::Inside,
+            "",
+        ),
         field(
             "variants",
-            "Each candidate gets other values, loads and customers",
+            text!("Each candidate gets other values, loads and customers"),
             Kind::Inside,
             "",
         ),
@@ -102,7 +135,7 @@ pub fn row(path: &'static str, value: Value, told: &[Told], edit: Callback<Edit>
     let here = told.iter().filter(|told| told.path == path);
     let problems: Vec<String> = here.map(|told| told.words.clone()).collect();
     html! {
-        <FieldRow {path} label={field.label} kind={field.kind} hint={field.hint} {value} {problems} {edit} />
+        <FieldRow {path} label={field.label()} kind={field.kind} hint={field.hint()} {value} {problems} {edit} />
     }
 }
 
@@ -124,7 +157,8 @@ pub fn told(file: &AssessmentFile) -> Vec<Told> {
                 continue;
             }
             told.path = "title".to_owned();
-            told.words = "needs a letter from a to z or a digit, for the names of files".to_owned();
+            told.words =
+                say!("needs a letter from a to z or a digit, for the names of files").to_owned();
         }
         all.push(told);
     }

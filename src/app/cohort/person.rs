@@ -120,7 +120,7 @@ fn decided(props: &PersonProps) -> Html {
         if let Some(decided) = &props.decided {
             <section class="notice" aria-label={say!("Decision")}>
                 <p class="notice__title">{ format!("{}: {:.0} of 100 marks on average, {:.0} are asked", format::sentence(decision::word(decided.decision)), decided.marks, decided.cut) }</p>
-                <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+                <ul>{ for decided.reasons.iter().map(|reason| html! { <li>{ reason.to_string() }</li> }) }</ul>
                 if let Some(ruling) = &props.ruling {
                     <p><b>{ format!("Overridden: {}", ruling.holds) }</b>{ say!(" by ") }<bdi>{ &ruling.by }</bdi>{ format!(", {}: ", ruling.day) }<bdi>{ &ruling.why }</bdi></p>
                 }

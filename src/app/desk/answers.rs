@@ -12,6 +12,7 @@ use crate::app::desk::form_table::holders;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
 use crate::bench::scenario::QUESTIONS;
+use crate::language::said;
 use crate::scenario::job_file::JobFile;
 
 /// The job and what is wrong in its answers.
@@ -42,7 +43,7 @@ pub fn AnswerList(props: &AnswerListProps) -> Html {
         let told: Vec<String> = here.map(|told| told.words.clone()).collect();
         html! {
             <fieldset class="desk__answer" key={question.id} id={id_of(&path)} tabindex="-1">
-                <legend class="field__label">{ question.text }</legend>
+                <legend class="field__label">{ said(question.text) }</legend>
                 { area(props, &format!("{path}[0]"), text(0)) }
                 { area(props, &format!("{path}[1]"), text(1)) }
                 { notes(&id_of(&path), "", &told) }

@@ -11,6 +11,7 @@ use crate::app::worker::Thread;
 use crate::bench::job::Entry;
 use crate::bench::scenario::Scenario;
 use crate::expert::crowd::Kind;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
@@ -53,8 +54,9 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
                 let (watched, job, on_replay) = (watched.clone(), job.clone(), on_replay.clone());
                 Callback::from(move |answer: Answer| {
                     let told = match answer {
-                        Answer::Expert { log } => replayed(&job, kind, &log)
-                            .ok_or_else(|| "The machine of this job cannot be set up.".to_owned()),
+                        Answer::Expert { log } => replayed(&job, kind, &log).ok_or_else(|| {
+                            say!("The machine of this job cannot be set up.").to_owned()
+                        }),
                         Answer::Failed { why } => Err(why),
                         _ => return,
                     };
@@ -69,7 +71,9 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
             };
             let asked = Thread::ask(&question, hears);
             if asked.is_none() {
-                watched.set(Watched::Failed("This browser has no threads.".to_owned()));
+                watched.set(Watched::Failed(
+                    say!("This browser has no threads.").to_owned(),
+                ));
             }
             *thread.borrow_mut() = asked;
         })
@@ -85,27 +89,27 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
                 <td class="numbers">{ format!("{:.0}", one.minutes) }</td>
                 <td>{ broken(one) }</td>
                 <td><button type="button" class="button button--small" disabled={is_working} onclick={watch(one.kind)}
-                    aria-label={format!("Watch one: {}", words(one.kind))}>{ say!("Watch one") }</button></td>
+                    aria-label={say!("Watch one: {who}", who = words(one.kind))}>{ say!("Watch one") }</button></td>
             </tr>
         }
     };
     let of_each = props.fared.first().map_or(0, |one| one.runs);
     let told = match &*watched {
         Watched::Nobody => String::new(),
-        Watched::Working(kind) => format!("Working it: {} …", words(*kind)),
+        Watched::Working(kind) => say!("Working it: {who} …", who = words(*kind)),
         Watched::Failed(why) => why.clone(),
     };
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("How apprentices fare")}>
             <table class="table">
-                <caption>{ format!("How simulated apprentices fare, {of_each} of each kind: a first impression of how hard it is") }</caption>
+                <caption>{ say!("How simulated apprentices fare, {n} of each kind: a first impression of how hard it is", n = of_each) }</caption>
                 <thead><tr>
                     <th scope="col">{ say!("who") }</th><th scope="col">{ say!("right") }</th><th scope="col">{ say!("cost") }</th>
                     <th scope="col">{ say!("min") }</th><th scope="col">{ say!("safety") }</th><th scope="col"><span class="visually-hidden">{ say!("watch") }</span></th>
                 </tr></thead>
                 <tbody>{ for props.fared.iter().map(row) }</tbody>
             </table>
-            <p class="field__hint">{ format!("Safety: in how many of the {of_each} a critical, a major, a minor rule was broken. “Watch one” shows the first of the {of_each}.") }</p>
+            <p class="field__hint">{ say!("Safety: in how many of the {n} a critical, a major, a minor rule was broken. “Watch one” shows the first of the {n}.", n = of_each) }</p>
             <p role="status">{ told }</p>
         </div>
     }
@@ -113,19 +117,19 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
 
 /// In how many runs a rule was broken, by how serious it is.
 fn broken(one: &Fared) -> String {
-    let kinds = [
-        (one.unsafe_ratio, "critical"),
-        (one.risky_ratio, "major"),
-        (one.careless_ratio, "minor"),
+    let runs = |share: f64| libm::round(share * one.runs as f64) as usize;
+    let kinds: [(usize, fn(usize) -> String); 3] = [
+        (runs(one.unsafe_ratio), |n| say!("critical in {n}", n)),
+        (runs(one.risky_ratio), |n| say!("major in {n}", n)),
+        (runs(one.careless_ratio), |n| say!("minor in {n}", n)),
     ];
-    let runs = kinds.map(|(share, word)| (libm::round(share * one.runs as f64), word));
-    let told: Vec<String> = runs
+    let told: Vec<String> = kinds
         .iter()
-        .filter(|(runs, _)| *runs > 0.0)
-        .map(|(runs, word)| format!("{word} in {runs}"))
+        .filter(|(runs, _)| *runs > 0)
+        .map(|(runs, words)| words(*runs))
         .collect();
     if told.is_empty() {
-        "none broken".to_owned()
+        say!("none broken").to_owned()
     } else {
         told.join(", ")
     }
@@ -134,11 +138,11 @@ fn broken(one: &Fared) -> String {
 /// As the desk calls them.
 pub fn words(kind: Kind) -> &'static str {
     match kind {
-        Kind::Novice => "unsure beginner",
-        Kind::Careless => "in a hurry",
-        Kind::PartSwapper => "changes parts first",
-        Kind::MeterShy => "avoids the meter",
-        Kind::Methodical => "step by step",
+        Kind::Novice => say!("unsure beginner"),
+        Kind::Careless => say!("in a hurry"),
+        Kind::PartSwapper => say!("changes parts first"),
+        Kind::MeterShy => say!("avoids the meter"),
+        Kind::Methodical => say!("step by step"),
     }
 }
 
@@ -146,7 +150,11 @@ fn replayed(job: &JobFile, kind: Kind, log: &[Entry]) -> Option<Replayed> {
     let about = worked(job);
     let scenario = scenario::job_of(&about.job, job).ok()?;
     let titled = Scenario {
-        title: format!("{} · {}", format::sentence(words(kind)), scenario.title),
+        title: format!(
+            "{} · {}",
+            format::sentence(words(kind)),
+            worded(&scenario.title)
+        ),
         ..scenario
     };
     Replayed::of(titled, job, about.seed, log)

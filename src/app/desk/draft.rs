@@ -18,6 +18,7 @@ use crate::scenario::job_file::RulesFile;
 use crate::scenario::job_file::SiteFile;
 use crate::scenario::read::read_back;
 use crate::scenario::read::read_value;
+use crate::text;
 
 const PREFIX: &str = "draft/";
 
@@ -118,13 +119,13 @@ fn key(id: &str) -> String {
 pub fn blank() -> JobFile {
     let answers = QUESTIONS.iter().map(|q| {
         let text = match q.id {
-            "since" => "Since a few days.",
-            "always" => "Yes, every time.",
-            "smell" | "worked_on" | "power" => "No.",
-            "noise" => "Not that I noticed.",
-            "load" => "The usual, about half full.",
-            "water" => "Yes, the tap is open.",
-            _ => "I could not say.",
+            "since" => text!("Since a few days."),
+            "always" => text!("Yes, every time."),
+            "smell" | "worked_on" | "power" => text!("No."),
+            "noise" => text!("Not that I noticed."),
+            "load" => text!("The usual, about half full."),
+            "water" => text!("Yes, the tap is open."),
+            _ => text!("I could not say."),
         };
         (q.id.to_owned(), vec![text.to_owned()])
     });

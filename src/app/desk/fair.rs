@@ -61,29 +61,29 @@ fn progress(judged: &Judged) -> String {
     let (done, of) = judged.progress();
     match judged.stage() {
         Stage::Resting if judged.lines.is_some() => {
-            "The job has changed: it is judged anew once you pause.".to_owned()
+            say!("The job has changed: it is judged anew once you pause.").to_owned()
         }
-        Stage::Resting => "Judged once you pause.".to_owned(),
+        Stage::Resting => say!("Judged once you pause.").to_owned(),
         Stage::Comparing if of > 0 => {
-            format!("Comparing with other causes: {done} of {of} …")
+            say!("Comparing with other causes: {done} of {of} …", done, of)
         }
-        Stage::Comparing => "Comparing with other causes …".to_owned(),
-        Stage::Expert => "The expert is working the job; this takes some seconds …".to_owned(),
-        Stage::Crowd if of > 0 => format!("Apprentices are working it: {done} of {of} …"),
-        Stage::Crowd => "Apprentices are working it …".to_owned(),
+        Stage::Comparing => say!("Comparing with other causes …").to_owned(),
+        Stage::Expert => {
+            say!("The expert is working the job; this takes some seconds …").to_owned()
+        }
+        Stage::Crowd if of > 0 => {
+            say!("Apprentices are working it: {done} of {of} …", done, of)
+        }
+        Stage::Crowd => say!("Apprentices are working it …").to_owned(),
         Stage::Done if judged.lines.iter().flatten().all(|line| line.fair) => {
-            "Judged: nothing to mend.".to_owned()
+            say!("Judged: nothing to mend.").to_owned()
         }
-        Stage::Done => "Judged: there is something to mend.".to_owned(),
+        Stage::Done => say!("Judged: there is something to mend.").to_owned(),
     }
 }
 
 fn line(line: &FairnessLine) -> Html {
-    let kind = if line.fair {
-        say!("fair")
-    } else {
-        say!("unfair")
-    };
+    let kind = if line.fair { "fair" } else { "unfair" };
     html! { <li class={format!("fairness__line fairness__line--{kind}")}>{ &line.words }</li> }
 }
 
@@ -123,7 +123,7 @@ fn ExpertsWay(props: &WayProps) -> Html {
             if told.line.fair && props.job.reference.is_none() {
                 <p><button type="button" class="button button--small" onclick={take}>{ say!("Take this as the target") }</button></p>
             }
-            <details><summary>{ format!("The expert's way: {}", told.way.sum) }</summary>
+            <details><summary>{ say!("The expert's way: {sum}", sum = told.way.sum) }</summary>
                 <div class="table__wrap desk__way" tabindex="0" role="region" aria-label={say!("The expert's way")}>
                     <table class="table">
                         <thead><tr><th scope="col">{ say!("min") }</th><th scope="col">{ say!("act") }</th><th scope="col">{ say!("cost") }</th></tr></thead>

@@ -11,12 +11,15 @@ use crate::app::desk::field::text_of;
 use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
+use crate::language::said;
+use crate::language::worded;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::say;
 use crate::scenario;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
+use crate::text;
 
 /// The job and what is wrong in its list of faults.
 #[derive(Properties, PartialEq)]
@@ -38,28 +41,28 @@ type OnsetKind = (
 );
 
 const ONSETS: [OnsetKind; 5] = [
-    ("constant", "always", || json!("constant"), &[]),
+    ("constant", text!("always"), || json!("constant"), &[]),
     (
         "from",
-        "from a time on",
+        text!("from a time on"),
         || json!({"from": {"start_min": 10.0}}),
         &["start_min"],
     ),
     (
         "intermittent",
-        "on and off by chance",
+        text!("on and off by chance"),
         || json!({"intermittent": {"period_s": 60.0, "chance": 0.3}}),
         &["period_s", "chance"],
     ),
     (
         "hot",
-        "while the motor is hot",
+        text!("while the motor is hot"),
         || json!({"hot": {"above_degc": 80.0}}),
         &["above_degc"],
     ),
     (
         "vibration",
-        "while the basket turns fast",
+        text!("while the basket turns fast"),
         || json!({"vibration": {"above_rpm": 300.0}}),
         &["above_rpm"],
     ),
@@ -88,8 +91,8 @@ pub fn FaultList(props: &FaultListProps) -> Html {
         let name = known
             .iter()
             .find(|def| def.id == fault.id)
-            .map_or(fault.id.as_str(), |def| def.what.as_str());
-        fault_row(props, index, name, &value)
+            .map_or(fault.id.as_str().into(), |def| worded(&def.what));
+        fault_row(props, index, &name, &value)
     };
     html! {
         <div class="stack">
@@ -109,7 +112,7 @@ pub(super) fn options(known: &[FaultDef]) -> Html {
     let group = |(title, list): (&'static str, Vec<&FaultDef>)| {
         html! {
             <optgroup label={title}>
-                { for list.into_iter().map(|def| html! { <option value={def.id.clone()}>{ &def.what }</option> }) }
+                { for list.into_iter().map(|def| html! { <option value={def.id.clone()}>{ worded(&def.what).into_owned() }</option> }) }
             </optgroup>
         }
     };
@@ -127,14 +130,14 @@ pub(super) fn defs(machine: &str) -> &'static [FaultDef] {
 /// By what kind of cause it is, then by its words.
 fn groups(known: &[FaultDef]) -> Vec<(&'static str, Vec<&FaultDef>)> {
     let classes = [
-        (FaultClass::Part, "a part has failed"),
-        (FaultClass::Harness, "wires, pins, terminals"),
-        (FaultClass::Site, "outside the machine"),
-        (FaultClass::Refit, "left wrong last time"),
+        (FaultClass::Part, say!("a part has failed")),
+        (FaultClass::Harness, say!("wires, pins, terminals")),
+        (FaultClass::Site, say!("outside the machine")),
+        (FaultClass::Refit, say!("left wrong last time")),
     ];
     let group = |(class, title): (FaultClass, &'static str)| {
         let mut list: Vec<&FaultDef> = known.iter().filter(|def| def.class == class).collect();
-        list.sort_by(|a, b| a.what.cmp(&b.what));
+        list.sort_by_cached_key(|def| worded(&def.what));
         (title, list)
     };
     classes.into_iter().map(group).collect()
@@ -175,7 +178,7 @@ fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) ->
         let problems = told(&path);
         html! {
             if let Some(field) = field {
-                <FieldRow key={path.clone()} path={path.clone()} label={field.label} kind={field.kind} hint={field.hint}
+                <FieldRow key={path.clone()} path={path.clone()} label={field.label()} kind={field.kind} hint={field.hint()}
                           value={value.clone()} {problems} edit={props.edit.clone()} />
             }
         }
@@ -184,15 +187,15 @@ fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) ->
     html! {
         <li class="desk__fault stack" key={format!("{index}-{}", text_of(&fault["id"]))} id={id_of(&at)} tabindex="-1">
             <p class="row"><strong>{ name }</strong>
-                <button type="button" class="button button--small" aria-label={format!("Take out: {name}")}
+                <button type="button" class="button button--small" aria-label={say!("Take out: {name}", name)}
                         onclick={set.reform(|_: MouseEvent| (String::new(), Value::Null))}>{ say!("Take out") }</button></p>
             { for told(&format!("{at}.id")).into_iter().map(|words| html! { <span class="field__error">{ words }</span> }) }
             { number(format!("{at}.severity"), &fault["severity"]) }
             <label class="field"><span class="field__label">{ JOB.label(&onset_at) }</span>
                 <select id={id_of(&onset_at)} {onchange}>
                     <option value="" selected={kind.is_none()}>{ say!("as it usually comes on") }</option>
-                    { for ONSETS.iter().map(|(id, words, ..)| html! {
-                        <option value={*id} selected={kind.as_deref() == Some(*id)}>{ *words }</option>
+                    { for ONSETS.iter().map(|&(id, words, ..)| html! {
+                        <option value={id} selected={kind.as_deref() == Some(id)}>{ said(words) }</option>
                     }) }
                 </select>
             </label>

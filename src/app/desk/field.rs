@@ -10,6 +10,9 @@ use yew::prelude::*;
 use crate::app::desk::form_table::Kind;
 use crate::app::desk::state::Edit;
 use crate::app::desk::state::Unread;
+use crate::language::said;
+use crate::language::worded;
+use crate::say;
 use crate::scenario;
 
 /// A field and what stands in it.
@@ -60,8 +63,8 @@ impl Typed {
 pub fn unread_words(kind: Kind, value: &Value) -> String {
     let wanted = kind.wanted();
     match shown_as(kind, value).as_str() {
-        "" => format!("{wanted}; until then nothing stands here"),
-        kept => format!("{wanted}; until then {kept} stays"),
+        "" => say!("{wanted}; until then nothing stands here", wanted),
+        kept => say!("{wanted}; until then {kept} stays", wanted, kept),
     }
 }
 
@@ -238,19 +241,23 @@ fn choices(kind: Kind, value: &Value) -> Vec<(String, String)> {
     let mut list = match kind {
         Kind::Choice(list) => list
             .iter()
-            .map(|(value, words)| pair(value, words))
+            .map(|(value, words)| pair(value, said(words)))
             .collect(),
         Kind::Machine => machines(),
         Kind::Level => [
-            ("1", "1, an opening job"),
-            ("2", "2, one clear cause"),
-            ("3", "3, needs measuring"),
-            ("4", "4, misleading"),
-            ("5", "5, several causes or none"),
+            ("1", say!("1, an opening job")),
+            ("2", say!("2, one clear cause")),
+            ("3", say!("3, needs measuring")),
+            ("4", say!("4, misleading")),
+            ("5", say!("5, several causes or none")),
         ]
         .map(|(value, words)| pair(value, words))
         .to_vec(),
-        Kind::MaybeYes(usual) => vec![pair("", usual), pair("true", "yes"), pair("false", "no")],
+        Kind::MaybeYes(usual) => vec![
+            pair("", said(usual)),
+            pair("true", say!("yes")),
+            pair("false", say!("no")),
+        ],
         _ => Vec::new(),
     };
     let present = text_of(value);
@@ -263,7 +270,7 @@ fn choices(kind: Kind, value: &Value) -> Vec<(String, String)> {
 fn machines() -> Vec<(String, String)> {
     let packs = scenario::machines().into_iter().flatten();
     packs
-        .map(|(id, pack)| (id.clone(), pack.model.name.clone()))
+        .map(|(id, pack)| (id.clone(), worded(&pack.model.name).into_owned()))
         .collect()
 }
 

@@ -7,6 +7,7 @@ use crate::app::desk::form_table::Section;
 use crate::app::desk::form_table::field;
 use crate::app::desk::inside_fields::INSIDE;
 use crate::app::desk::visit_fields::VISIT;
+use crate::text;
 
 /// The form of a job.
 pub const JOB: FormTable = FormTable {
@@ -15,219 +16,246 @@ pub const JOB: FormTable = FormTable {
 };
 
 const ATTITUDES: &[(&str, &str)] = &[
-    ("friendly", "friendly"),
-    ("worried", "worried"),
-    ("impatient", "impatient"),
-    ("sceptical", "sceptical"),
-    ("haggling", "haggling"),
+    ("friendly", text!("friendly")),
+    ("worried", text!("worried")),
+    ("impatient", text!("impatient")),
+    ("sceptical", text!("sceptical")),
+    ("haggling", text!("haggling")),
 ];
 
 /// The form, from the machine to the marks.
 const SECTIONS: &[Section] = &[
     Section {
-        title: "The job",
+        title: text!("The job"),
         fields: &[
             field(
                 "title",
-                "Title",
+                text!("Title"),
                 Kind::Line,
-                "What the call is about. It must not give the cause away.",
+                text!("What the call is about. It must not give the cause away."),
             ),
-            field("machine", "Machine", Kind::Machine, ""),
-            field("level", "Level", Kind::Level, ""),
+            field("machine", text!("Machine"), Kind::Machine, ""),
+            field("level", text!("Level"), Kind::Level, ""),
             field(
                 "skills",
-                "Skills practised",
+                text!("Skills practised"),
                 Kind::Words,
-                "With commas between, such as: ask first, water supply.",
+                text!("With commas between, such as: ask first, water supply."),
             ),
         ],
     },
     Section {
-        title: "The place",
+        title: text!("The place"),
         fields: &[
-            field("site.notes", "What anyone sees there", Kind::Text, ""),
-            field("site.tap_open", "The tap is open", Kind::Yes, ""),
+            field(
+                "site.notes",
+                text!("What anyone sees there"),
+                Kind::Text,
+                "",
+            ),
+            field("site.tap_open", text!("The tap is open"), Kind::Yes, ""),
             field(
                 "site.water_mpa",
-                "Water pressure",
+                text!("Water pressure"),
                 Kind::Number("MPa"),
-                "Usual: 0.3. A tank just above the tap: 0.01.",
+                text!("Usual: 0.3. A tank just above the tap: 0.01."),
             ),
             field(
                 "site.rcd_ma",
-                "Residual current device",
+                text!("Residual current device"),
                 Kind::MaybeNumber("mA"),
-                "Empty where the house has none. A socket without earth or with low voltage is a fault: see below.",
+                text!(
+                    "Empty where the house has none. A socket without earth or with low voltage is a fault: see below."
+                ),
             ),
             field(
                 "site.floor_tilt_deg",
-                "Slope of the floor",
-                Kind::Number("degrees"),
+                text!("Slope of the floor"),
+                Kind::Number(text!("degrees")),
                 "",
             ),
-            field("site.room_degc", "Room temperature", Kind::Number("°C"), ""),
+            field(
+                "site.room_degc",
+                text!("Room temperature"),
+                Kind::Number("°C"),
+                "",
+            ),
         ],
     },
     Section {
-        title: "The load",
+        title: text!("The load"),
         fields: &[
             field(
                 "site.load_kg",
-                "Dry washing in the basket",
+                text!("Dry washing in the basket"),
                 Kind::Number("kg"),
                 "",
             ),
             field(
                 "site.unbalance_kg",
-                "Of it on one side",
+                text!("Of it on one side"),
                 Kind::Number("kg"),
                 "",
             ),
             field(
                 "site.water_l",
-                "Water left in the tub",
+                text!("Water left in the tub"),
                 Kind::Number("L"),
-                "What an interrupted wash left behind.",
+                text!("What an interrupted wash left behind."),
             ),
         ],
     },
     Section {
-        title: "What is wrong",
+        title: text!("What is wrong"),
         fields: &[
             field(
                 "faults",
-                "Faults",
+                text!("Faults"),
                 Kind::Faults,
-                "None is a sound machine: the right answer is then to say so, and to show the customer.",
+                text!(
+                    "None is a sound machine: the right answer is then to say so, and to show the customer."
+                ),
             ),
             field(
                 "double_faults",
-                "Pairs that may come together",
+                text!("Pairs that may come together"),
                 Kind::Pairs,
-                "For a job with two faults: pairs that likely causes are to reckon with, the true one among others.",
+                text!(
+                    "For a job with two faults: pairs that likely causes are to reckon with, the true one among others."
+                ),
             ),
         ],
     },
     Section {
-        title: "The customer",
+        title: text!("The customer"),
         fields: &[
-            field("customer.name", "Name", Kind::Line, "An invented one."),
+            field(
+                "customer.name",
+                text!("Name"),
+                Kind::Line,
+                text!("An invented one."),
+            ),
             field(
                 "customer.home",
-                "Home",
+                text!("Home"),
                 Kind::Line,
-                "A few words, such as: third floor, no lift.",
+                text!("A few words, such as: third floor, no lift."),
             ),
             field(
                 "customer.attitude",
-                "How they meet the technician",
+                text!("How they meet the technician"),
                 Kind::Choice(ATTITUDES),
                 "",
             ),
             field(
                 "customer.complaint",
-                "Complaint",
+                text!("Complaint"),
                 Kind::Text,
-                "In their own words. The machine's own behaviour, at the side, suggests one.",
+                text!(
+                    "In their own words. The machine's own behaviour, at the side, suggests one."
+                ),
             ),
             field(
                 "customer.answers",
-                "Answers to the technician’s questions",
+                text!("Answers to the technician’s questions"),
                 Kind::Answers,
-                "They need not be true. A second answer comes when the question is asked again, differently.",
+                text!(
+                    "They need not be true. A second answer comes when the question is asked again, differently."
+                ),
             ),
         ],
     },
     VISIT,
     Section {
-        title: "Van, instruments, hints",
+        title: text!("Van, instruments, hints"),
         fields: &[
             field(
                 "van",
-                "Parts in the van",
+                text!("Parts in the van"),
                 Kind::Van,
-                "At most eight. Others come from the store on a second visit.",
+                text!("At most eight. Others come from the store on a second visit."),
             ),
             field(
                 "rules.instruments",
-                "Instruments in the bag",
+                text!("Instruments in the bag"),
                 Kind::Instruments,
                 "",
             ),
             field(
                 "rules.hints",
-                "Hints",
-                Kind::MaybeYes("in opening jobs only"),
+                text!("Hints"),
+                Kind::MaybeYes(text!("in opening jobs only")),
                 "",
             ),
         ],
     },
     Section {
-        title: "Money and time",
+        title: text!("Money and time"),
         fields: &[
             field(
                 "money.call_out",
-                "Call-out",
-                Kind::Number("units"),
-                "One unit is a minute of labour unless labour says otherwise.",
+                text!("Call-out"),
+                Kind::Number(text!("units")),
+                text!("One unit is a minute of labour unless labour says otherwise."),
             ),
             field(
                 "money.labour_per_min",
-                "Labour",
-                Kind::Number("units a minute"),
+                text!("Labour"),
+                Kind::Number(text!("units a minute")),
                 "",
             ),
             field(
                 "money.second_visit",
-                "Second visit",
-                Kind::Number("units"),
+                text!("Second visit"),
+                Kind::Number(text!("units")),
                 "",
             ),
             field(
                 "money.callback",
-                "Callback",
-                Kind::Number("units"),
-                "What it costs when the machine still fails.",
+                text!("Callback"),
+                Kind::Number(text!("units")),
+                text!("What it costs when the machine still fails."),
             ),
             field(
                 "money.new_machine",
-                "A new machine",
-                Kind::Number("units"),
+                text!("A new machine"),
+                Kind::Number(text!("units")),
                 "",
             ),
             field(
                 "rules.budget",
-                "Budget",
-                Kind::MaybeNumber("units"),
-                "Empty: no bar.",
+                text!("Budget"),
+                Kind::MaybeNumber(text!("units")),
+                text!("Empty: no bar."),
             ),
             field(
                 "rules.minutes",
-                "Time allowed",
+                text!("Time allowed"),
                 Kind::MaybeNumber("min"),
-                "Empty: no bar.",
+                text!("Empty: no bar."),
             ),
         ],
     },
     Section {
-        title: "Marks",
+        title: text!("Marks"),
         fields: &[
             field(
                 "rules.pass_marks",
-                "Marks to reach",
-                Kind::MaybeNumber("marks"),
-                "Of 100. Empty: no bar. A critical safety finding caps the marks at 39 in any case.",
+                text!("Marks to reach"),
+                Kind::MaybeNumber(text!("marks")),
+                text!(
+                    "Of 100. Empty: no bar. A critical safety finding caps the marks at 39 in any case."
+                ),
             ),
             field(
                 "reference.cost",
-                "Target cost",
-                Kind::MaybeNumber("units"),
-                "What a skilled technician's way costs.",
+                text!("Target cost"),
+                Kind::MaybeNumber(text!("units")),
+                text!("What a skilled technician's way costs."),
             ),
             field(
                 "reference.minutes",
-                "Target time",
+                text!("Target time"),
                 Kind::MaybeNumber("min"),
                 "",
             ),
@@ -359,7 +387,7 @@ mod tests {
             let path = known.iter().find(|(known, _)| known == id);
             let path = path.map_or_else(|| panic!("{id} is of no field"), |(_, path)| *path);
             let field = JOB.field_at(path).expect("in the table");
-            assert!(html.contains(field.label), "{path}: {}", field.label);
+            assert!(html.contains(field.label()), "{path}: {}", field.label());
         }
     }
 }

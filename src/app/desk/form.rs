@@ -18,6 +18,7 @@ use crate::app::desk::van::Van;
 use crate::app::desk::visit_lists::Phone;
 use crate::app::desk::visit_lists::Place;
 use crate::app::desk::visit_lists::Stock;
+use crate::language::said;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 
@@ -39,8 +40,8 @@ pub fn Form(props: &FormProps) -> Html {
     html! {
         <div class="desk__form">
             { for JOB.sections.iter().map(|section| html! {
-                <section class="card stack" aria-label={section.title} key={section.title}>
-                    <h2 class="card__title">{ section.title }</h2>
+                <section class="card stack" aria-label={said(section.title)} key={section.title}>
+                    <h2 class="card__title">{ said(section.title) }</h2>
                     { for section.fields.iter().map(|field| row(props, field, &whole)) }
                 </section>
             }) }
@@ -59,15 +60,15 @@ fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
     match field.kind {
         Kind::Faults => html! {
             <>
-                <p class="field__label">{ field.label }</p>
-                <p class="field__hint">{ field.hint }</p>
+                <p class="field__label">{ field.label() }</p>
+                <p class="field__hint">{ field.hint() }</p>
                 <FaultList {job} told={here} {edit} />
             </>
         },
         Kind::Answers => html! {
             <details class="desk__answers">
-                <summary class="field__label">{ field.label }</summary>
-                <p class="field__hint">{ field.hint }</p>
+                <summary class="field__label">{ field.label() }</summary>
+                <p class="field__hint">{ field.hint() }</p>
                 <AnswerList {job} told={here} {edit} />
             </details>
         },
@@ -78,7 +79,7 @@ fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
         Kind::Van => html! { <Van {job} {problems} {edit} /> },
         Kind::Instruments => html! { <Bag {job} {problems} {edit} /> },
         kind => html! {
-            <FieldRow key={field.path} path={field.path} label={field.label} hint={field.hint} {kind}
+            <FieldRow key={field.path} path={field.path} label={field.label()} hint={field.hint()} {kind}
                       value={edit::get(whole, field.path).cloned().unwrap_or_default()}
                       {problems} {edit} />
         },

@@ -3,6 +3,9 @@
 
 use std::iter::successors;
 
+use crate::language::said;
+use crate::say;
+
 /// How a field is filled in.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Kind {
@@ -57,24 +60,39 @@ pub enum Kind {
 pub struct Field {
     /// Where it stands in the file; `[]` is any entry of a list, `*` any name.
     pub path: &'static str,
-    /// What it is called.
-    pub label: &'static str,
-    /// What helps to fill it in; may be empty.
-    pub hint: &'static str,
+    label: &'static str,
+    hint: &'static str,
     /// How.
     pub kind: Kind,
+}
+
+impl Field {
+    /// What it is called.
+    pub fn label(&self) -> &'static str {
+        said(self.label)
+    }
+
+    /// What helps to fill it in; may be empty.
+    pub fn hint(&self) -> &'static str {
+        unless_empty(self.hint)
+    }
+}
+
+/// Of a text that a table may leave out.
+fn unless_empty(text: &'static str) -> &'static str {
+    if text.is_empty() { "" } else { said(text) }
 }
 
 /// A group of fields.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Section {
-    /// Its heading.
+    /// Its heading as the table has it.
     pub title: &'static str,
     /// Its fields.
     pub fields: &'static [Field],
 }
 
-/// A field as one line of a table.
+/// A field as one line of a table; label, hint and words of its kind are marked by `text!`.
 pub const fn field(
     path: &'static str,
     label: &'static str,
@@ -111,7 +129,7 @@ impl FormTable {
 
     /// What a field is called.
     pub fn label(&self, path: &str) -> &'static str {
-        self.field_at(path).map_or("", |field| field.label)
+        self.field_at(path).map_or("", Field::label)
     }
 }
 
@@ -122,7 +140,7 @@ impl Kind {
             Self::Number(unit)
             | Self::MaybeNumber(unit)
             | Self::Whole(unit)
-            | Self::MaybeWhole(unit) => unit,
+            | Self::MaybeWhole(unit) => unless_empty(unit),
             Self::Percent => "%",
             _ => "",
         }
@@ -131,10 +149,14 @@ impl Kind {
     /// What a field of this kind takes, in a sentence for somebody who typed something else.
     pub fn wanted(self) -> &'static str {
         match self {
-            Self::Whole(_) => "a whole number is needed here, such as 12",
-            Self::MaybeWhole(_) => "a whole number is needed here, such as 12, or nothing",
-            Self::MaybeNumber(_) => "a number is needed here, such as 3.5 or 3,5, or nothing",
-            _ => "a number is needed here, such as 3.5 or 3,5",
+            Self::Whole(_) => say!("a whole number is needed here, such as 12"),
+            Self::MaybeWhole(_) => {
+                say!("a whole number is needed here, such as 12, or nothing")
+            }
+            Self::MaybeNumber(_) => {
+                say!("a number is needed here, such as 3.5 or 3,5, or nothing")
+            }
+            _ => say!("a number is needed here, such as 3.5 or 3,5"),
         }
     }
 }

@@ -14,6 +14,7 @@ use crate::app::open_files::OpenFiles;
 use crate::app::route::Route;
 use crate::app::told_files::Told;
 use crate::app::told_files::ToldFiles;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::FileError;
@@ -85,7 +86,7 @@ pub fn DeskHome() -> Html {
                 <label class="field"><span class="field__label">{ say!("Or begin with one that ships") }</span>
                     <select onchange={from_shipped}>
                         <option value="" selected=true>{ say!("choose a job") }</option>
-                        { for ships.iter().map(|job| html! { <option value={job.id}>{ &job.file.title }</option> }) }
+                        { for ships.iter().map(|job| html! { <option value={job.id}>{ worded(&job.file.title) }</option> }) }
                     </select>
                 </label>
             </div>
@@ -94,7 +95,7 @@ pub fn DeskHome() -> Html {
                 <a class="button" href={Route::MakeAssessment.href()}>{ say!("Make an assessment") }</a>
                 <a class="button" href={Route::Cohort.href()}>{ say!("Review results") }</a>
             </p>
-            <OpenFiles {on_files} what="Job files and training sets to work on" />
+            <OpenFiles {on_files} what={say!("Job files and training sets to work on")} />
             <ToldFiles told={(*told).clone()} />
             { list(&drafts, &refresh) }
             <p><a href={Route::Readings(None).href()}>{ say!("Readings and faults: what each reading tells apart") }</a></p>
@@ -117,7 +118,7 @@ fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
     let name = |draft: &Draft| {
         let title = draft.job.title.trim();
         if title.is_empty() {
-            "A job without a title".to_owned()
+            say!("A job without a title").to_owned()
         } else {
             title.to_owned()
         }
@@ -130,9 +131,9 @@ fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
                 { for drafts.iter().map(|draft| html! {
                     <li class="opened__job" key={draft.id.clone()}>
                         <a href={Route::Desk(Some(draft.id.clone())).href()}>{ name(draft) }</a>
-                        <span class="opened__who">{ format!("machine {}, level {}", draft.job.machine, draft.job.level) }</span>
+                        <span class="opened__who">{ say!("machine {machine}, level {level}", machine = draft.job.machine, level = draft.job.level) }</span>
                         <button type="button" class="button button--small" onclick={forget(draft.id.clone())}
-                                aria-label={format!("Forget the draft “{}”", name(draft))}>{ say!("Forget") }</button>
+                                aria-label={say!("Forget the draft “{title}”", title = name(draft))}>{ say!("Forget") }</button>
                     </li>
                 }) }
             </ul>
@@ -150,9 +151,9 @@ async fn take(files: Vec<OpenedFile>) -> Told {
             Err(untaken) => told.not_taken(untaken),
             Ok((kind, text)) => match read(&file.name, kind, text) {
                 Err(error) => told.not_sound(&error),
-                Ok(some) if some.is_empty() => told.passed.push(format!(
-                    "{}: this training set holds no open job: it names jobs that ship, or is a class’s copy.",
-                    file.name
+                Ok(some) if some.is_empty() => told.passed.push(say!(
+                    "{file}: this training set holds no open job: it names jobs that ship, or is a class’s copy.",
+                    file = file.name
                 )),
                 Ok(some) => jobs.extend(some.into_iter().map(|job| (file.name.clone(), job))),
             },
@@ -162,9 +163,11 @@ async fn take(files: Vec<OpenedFile>) -> Told {
         let mut draft = Draft::of(job);
         draft.id = format!("{}n{index}", draft.id);
         match draft.keep().await {
-            Ok(()) => told
-                .opened
-                .push(format!("{file}: “{}” is a draft now.", draft.job.title)),
+            Ok(()) => told.opened.push(say!(
+                "{file}: “{title}” is a draft now.",
+                file,
+                title = draft.job.title
+            )),
             Err(error) => told.wrong.push(format!("{file}: {error}")),
         }
     }

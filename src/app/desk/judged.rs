@@ -19,6 +19,7 @@ use crate::app::worker::Thread;
 use crate::app::worker::Worked;
 use crate::bench::job::Entry;
 use crate::expert::crowd::Kind;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
 use crate::score::FairnessLine;
@@ -305,7 +306,7 @@ fn ask(
     line.is_busy = line.thread.is_some();
     if !line.is_busy {
         drop(held);
-        let why = "This browser has no threads, so the job cannot be judged here.".to_owned();
+        let why = say!("This browser has no threads, so the job cannot be judged here.").to_owned();
         dispatch.dispatch(Happens::Answered(stage, Answer::Failed { why }));
     }
 }

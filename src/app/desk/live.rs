@@ -142,8 +142,8 @@ fn comes_and_goes(job: &JobFile) -> bool {
 
 /// The machine needs the machine's half of the job only: a complaint may still be missing.
 fn run(job: &JobFile, seed: u64) -> Result<Behaviour, String> {
-    let scenario =
-        playable(job).ok_or("The machine runs once place, load and faults are in order.")?;
+    let scenario = playable(job)
+        .ok_or_else(|| say!("The machine runs once place, load and faults are in order."))?;
     score::behaviour(&scenario, seed).map_err(|error| error.to_string())
 }
 
@@ -178,7 +178,7 @@ fn behaviour_of(props: &MachineProps, behaviour: &Behaviour) -> Html {
             <p class="field__hint">{ say!("Computed: the program as it starts, with this load at this place, beside a sound machine.") }</p>
             if wrong.is_empty() { <p>{ say!("Nothing in a whole program differs from a sound machine.") }</p> }
             <ul class="fairness desk__list">{ for wrong.into_iter().map(line) }</ul>
-            <details><summary>{ format!("{usual} figures as on a sound machine") }</summary>
+            <details><summary>{ say!("{n} figures as on a sound machine", n = usual) }</summary>
                 <ul class="fairness desk__list">{ for right.into_iter().map(line) }</ul></details>
             { suggestion(props, &behaviour.complaint) }
         </>

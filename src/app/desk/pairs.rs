@@ -31,7 +31,7 @@ pub struct PairsProps {
 #[component]
 pub fn Pairs(props: &PairsProps) -> Html {
     let chosen = use_state(<[String; 2]>::default);
-    let Field { path, label, .. } = props.field;
+    let Field { path, .. } = props.field;
     let set = {
         let edit = props.edit.clone();
         move |pairs: &[[String; 2]]| {
@@ -57,7 +57,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
         };
         html! {
             <li class="row" key={index}><span>{ &name }</span>
-                <button type="button" class="button button--small" onclick={out} aria-label={format!("Take out: {name}")}>{ say!("Take out") }</button></li>
+                <button type="button" class="button button--small" onclick={out} aria-label={say!("Take out: {name}", name)}>{ say!("Take out") }</button></li>
         }
     };
     let choice = |place: usize, label: &'static str| {
@@ -79,11 +79,11 @@ pub fn Pairs(props: &PairsProps) -> Html {
     let id = id_of(path);
     html! {
         <fieldset class="field stack" id={id.clone()} tabindex="-1">
-            <legend class="field__label">{ label }</legend>
-            { notes(&id, props.field.hint, &props.problems) }
+            <legend class="field__label">{ props.field.label() }</legend>
+            { notes(&id, props.field.hint(), &props.problems) }
             <ul class="opened__told">{ for pairs.iter().enumerate().map(row) }</ul>
-            { choice(0, "One fault") }
-            { choice(1, "The fault it may come with") }
+            { choice(0, say!("One fault")) }
+            { choice(1, say!("The fault it may come with")) }
             <p><button type="button" class="button button--small" disabled={!is_pair(&chosen)} onclick={add}>{ say!("Add the pair") }</button></p>
         </fieldset>
     }
@@ -98,7 +98,7 @@ fn words(job: &JobFile, pair: &[String; 2]) -> String {
     let [one, other] = pair
         .each_ref()
         .map(|name| called(&job.machine, name).unwrap_or_else(|| name.clone()));
-    format!("{one}, and {other}")
+    say!("{one}, and {other}", one, other)
 }
 
 #[cfg(test)]

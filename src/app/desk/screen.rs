@@ -28,9 +28,6 @@ use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::problem::Problem;
 
-/// Said of a change that a job cannot hold.
-const REFUSED: &str = "what was entered cannot stand here; what stood here before is kept";
-
 /// Which draft.
 #[derive(Properties, PartialEq)]
 pub struct DeskScreenProps {
@@ -53,9 +50,9 @@ pub fn DeskScreen(props: &DeskScreenProps) -> Html {
     }
     let words = match &*draft {
         Some(Ok(Some(draft))) => return html! { <Editor draft={draft.clone()} /> },
-        Some(Ok(None)) => "There is no such draft in this browser.",
+        Some(Ok(None)) => say!("There is no such draft in this browser."),
         Some(Err(why)) => why,
-        None => "Opening the draft …",
+        None => say!("Opening the draft …"),
     };
     html! {
         <main class="page page--narrow" id="main" tabindex="-1">
@@ -75,7 +72,7 @@ struct EditorProps {
 fn Editor(props: &EditorProps) -> Html {
     let first = props.draft.job.clone();
     let desk = use_reducer(move || Desk::of(first));
-    let saved = use_state(|| "Kept in this browser".to_owned());
+    let saved = use_state(|| say!("Kept in this browser").to_owned());
     let replayed = use_state(|| None::<Replayed>);
     let job = desk.history.now().clone();
     {
@@ -88,7 +85,7 @@ fn Editor(props: &EditorProps) -> Html {
             };
             spawn_local(async move {
                 let words = match draft.keep().await {
-                    Ok(()) => "Kept in this browser".to_owned(),
+                    Ok(()) => say!("Kept in this browser").to_owned(),
                     Err(error) => error.to_string(),
                 };
                 saved.set(words);
@@ -113,7 +110,7 @@ fn Editor(props: &EditorProps) -> Html {
             let replayed = replayed.clone();
             Callback::from(move |()| replayed.set(None))
         };
-        return html! { <Replay replayed={one.clone()} back="Back to the desk" {on_back} /> };
+        return html! { <Replay replayed={one.clone()} back={say!("Back to the desk")} {on_back} /> };
     }
     // The browser's own undoing knows nothing of the draft's steps and would write into its fields.
     let onkeydown = {
@@ -157,7 +154,10 @@ fn told(job: &JobFile, refused: Option<&str>, unread: &Unread) -> Vec<Told> {
         whole: &whole,
         called: &|name| called(&job.machine, name),
     };
-    let refused = refused.map(|path| Problem::new("", path, "", REFUSED));
+    let refused = refused.map(|path| {
+        let words = say!("what was entered cannot stand here; what stood here before is kept");
+        Problem::new("", path, "", words)
+    });
     let unread = unread.0.iter().filter_map(|(path, text)| {
         let field = JOB.field_at(path)?;
         let value = edit::get(&whole, path).unwrap_or(&Value::Null);
@@ -200,7 +200,7 @@ fn Bar(props: &BarProps) -> Html {
         })
     };
     let title = if props.title.is_empty() {
-        "A new job"
+        say!("A new job")
     } else {
         &props.title
     };

@@ -15,6 +15,8 @@ use crate::app::desk::told::Words;
 use crate::app::desk::told::called;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
+use crate::language::worded;
+use crate::say;
 use crate::scenario;
 use crate::scenario::edit;
 use crate::scenario::problem::Problem;
@@ -23,28 +25,29 @@ use crate::scenario::set_file::SET_FORMAT;
 use crate::scenario::set_file::SetFile;
 use crate::scenario::share;
 use crate::scenario::write;
+use crate::text;
 
 /// The form of a training set.
 pub const SET: FormTable = FormTable {
     sections: &[Section {
-        title: "The set",
+        title: text!("The set"),
         fields: &[
-            field("title", "Title", Kind::Line, ""),
+            field("title", text!("Title"), Kind::Line, ""),
             field(
                 "about",
-                "What it is for",
+                text!("What it is for"),
                 Kind::Text,
-                "A sentence or two for those who work it.",
+                text!("A sentence or two for those who work it."),
             ),
             field(
                 "mastered_at_marks",
-                "The next job opens from",
-                Kind::Number("marks of 100"),
+                text!("The next job opens from"),
+                Kind::Number(text!("marks of 100")),
                 "",
             ),
         ],
     }],
-    inside: &[field("jobs", "Jobs", Kind::Inside, "")],
+    inside: &[field("jobs", text!("Jobs"), Kind::Inside, "")],
 };
 
 /// What it is kept under: one is made at a time.
@@ -129,7 +132,7 @@ impl SetDraft {
         }
         let shipped = scenario::job_files().unwrap_or_default();
         let found = shipped.iter().find(|shipped| shipped.id == job.id);
-        found.map(|found| found.file.title.clone())
+        found.map(|found| worded(&found.file.title).into_owned())
     }
 
     /// The set as a file, drafts as they now are.
@@ -154,7 +157,8 @@ impl SetDraft {
             }
             match drafts.iter().find(|draft| draft.id == job.id) {
                 None => told.push(
-                    "A draft of this set is no longer in this browser: take it out.".to_owned(),
+                    say!("A draft of this set is no longer in this browser: take it out.")
+                        .to_owned(),
                 ),
                 Some(draft) => {
                     let name = share::name_of(&draft.job);
@@ -196,11 +200,11 @@ fn in_words(problem: &Problem, set: &SetFile) -> String {
         whole: &whole,
         called: &|name| called(&job.machine, name),
     };
-    let title = match job.title.trim() {
-        "" => "A draft without a title".to_owned(),
-        title => format!("Draft “{title}”"),
-    };
-    format!("{title}. {}", words.told(problem).line())
+    let problem = words.told(problem).line();
+    match job.title.trim() {
+        "" => say!("A draft without a title. {problem}", problem),
+        title => say!("Draft “{title}”. {problem}", title, problem),
+    }
 }
 
 #[cfg(test)]

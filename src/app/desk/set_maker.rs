@@ -15,6 +15,8 @@ use crate::app::desk::share::data_address;
 use crate::app::desk::share::file_stem;
 use crate::app::desk::state::Edit;
 use crate::app::route::Route;
+use crate::language::said;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::set_file::SetFile;
@@ -29,7 +31,7 @@ const DRAFT: &str = "draft:";
 pub fn SetMaker() -> Html {
     let set = use_state(|| None::<SetDraft>);
     let drafts = use_state(Vec::<Draft>::new);
-    let saved = use_state(|| "Kept in this browser".to_owned());
+    let saved = use_state(|| say!("Kept in this browser").to_owned());
     {
         let (set, drafts) = (set.clone(), drafts.clone());
         use_effect_with((), move |()| {
@@ -46,7 +48,7 @@ pub fn SetMaker() -> Html {
             set.set(Some(next.clone()));
             spawn_local(async move {
                 saved.set(match next.keep().await {
-                    Ok(()) => "Kept in this browser".to_owned(),
+                    Ok(()) => say!("Kept in this browser").to_owned(),
                     Err(error) => error.to_string(),
                 });
             });
@@ -101,11 +103,11 @@ fn about(set: &SetDraft, change: &Callback<SetDraft>) -> Html {
             "about" => json!(set.about),
             _ => json!(set.mastered_at_marks),
         };
-        html! { <FieldRow path={field.path} label={field.label} kind={field.kind} hint={field.hint} {value} edit={edit.clone()} /> }
+        html! { <FieldRow path={field.path} label={field.label()} kind={field.kind} hint={field.hint()} {value} edit={edit.clone()} /> }
     };
     html! {
         { for SET.sections.iter().map(|section| html! {
-            <section class="card stack" aria-label={section.title}>{ for section.fields.iter().map(row) }</section>
+            <section class="card stack" aria-label={said(section.title)}>{ for section.fields.iter().map(row) }</section>
         }) }
     }
 }
@@ -139,15 +141,15 @@ fn jobs(set: &SetDraft, drafts: &[Draft], change: &Callback<SetDraft>) -> Html {
         let of = shipped.iter();
         let of = of.filter(move |job| job.file.level == level && !is_in(job.id));
         html! {
-            <optgroup label={format!("Level {level}")}>
-                { for of.map(|job| option(job.id.to_owned(), &job.file.title)) }
+            <optgroup label={say!("Level {level}", level)}>
+                { for of.map(|job| option(job.id.to_owned(), &worded(&job.file.title))) }
             </optgroup>
         }
     };
     let own = drafts.iter().filter(|draft| !is_in(&draft.id));
     html! {
         <section class="card stack" aria-labelledby="set-jobs">
-            <h2 class="card__title" id="set-jobs">{ format!("Jobs: {}", set.jobs.len()) }</h2>
+            <h2 class="card__title" id="set-jobs">{ say!("Jobs: {n}", n = set.jobs.len()) }</h2>
             <ol class="opened__list">{ for set.jobs.iter().enumerate().map(|(index, job)| row(set, index, job, drafts, change)) }</ol>
             <label class="field"><span class="field__label">{ say!("Add a job") }</span>
                 <select onchange={add}>
@@ -170,21 +172,26 @@ fn row(
     change: &Callback<SetDraft>,
 ) -> Html {
     let title = SetDraft::title_of(job, drafts)
-        .unwrap_or_else(|| "A draft that is no longer here".to_owned());
+        .unwrap_or_else(|| say!("A draft that is no longer here").to_owned());
     let to = |next: SetDraft| change.reform(move |_: MouseEvent| next.clone());
     let without = {
         let mut next = set.clone();
         next.jobs.remove(index);
         next
     };
+    let line = if job.is_draft {
+        say!("{n}. {title} (draft)", n = index + 1, title)
+    } else {
+        format!("{}. {title}", index + 1)
+    };
     html! {
         <li class="opened__job" key={job.id.clone()}>
-            <span class="opened__title">{ format!("{}. {title}", index + 1) }{ job.is_draft.then_some(" (draft)") }</span>
+            <span class="opened__title">{ line }</span>
             <button type="button" class="button button--small" disabled={index == 0} onclick={to(set.moved(index, true))}
-                aria-label={format!("Earlier: {title}")}>{ say!("Earlier") }</button>
+                aria-label={say!("Earlier: {title}", title)}>{ say!("Earlier") }</button>
             <button type="button" class="button button--small" disabled={index + 1 == set.jobs.len()} onclick={to(set.moved(index, false))}
-                aria-label={format!("Later: {title}")}>{ say!("Later") }</button>
-            <button type="button" class="button button--small" onclick={to(without)} aria-label={format!("Take out: {title}")}>{ say!("Take out") }</button>
+                aria-label={say!("Later: {title}", title)}>{ say!("Later") }</button>
+            <button type="button" class="button button--small" onclick={to(without)} aria-label={say!("Take out: {name}", name = title)}>{ say!("Take out") }</button>
         </li>
     }
 }

@@ -45,7 +45,7 @@ pub fn Share(props: &ShareProps) -> Html {
     };
     html! {
         <div class="stack">
-            <label class="field"><span class="field__label">{ format!("Link, {} characters", address.len()) }</span>
+            <label class="field"><span class="field__label">{ say!("Link, {n} characters", n = address.len()) }</span>
                 <input ref={field} readonly=true value={(*address).clone()} onfocus={move |_| select()} />
                 <span class="field__hint">{ say!("The whole job is in the address: it works offline, wherever this page is open. What is wrong with the machine cannot be read from it at a glance.") }</span>
             </label>
@@ -78,10 +78,14 @@ fn files(job: &JobFile) -> Vec<(String, &'static str, String)> {
     vec![
         (
             format!("{stem}_trainee.json"),
-            "File for trainees",
+            say!("File for trainees"),
             data(copy),
         ),
-        (format!("{stem}.json"), "File with the answer", data(whole)),
+        (
+            format!("{stem}.json"),
+            say!("File with the answer"),
+            data(whole),
+        ),
     ]
 }
 
@@ -111,11 +115,13 @@ pub(super) fn file_stem(title: &str) -> String {
 async fn copied(text: &str) -> &'static str {
     let window = gloo::utils::window();
     if !window.is_secure_context() {
-        return "The link is selected: copy it with the keyboard.";
+        return say!("The link is selected: copy it with the keyboard.");
     }
     match JsFuture::from(window.navigator().clipboard().write_text(text)).await {
-        Ok(_) => "Copied.",
-        Err(_) => "The browser did not allow it: the link is selected, copy it with the keyboard.",
+        Ok(_) => say!("Copied."),
+        Err(_) => {
+            say!("The browser did not allow it: the link is selected, copy it with the keyboard.")
+        }
     }
 }
 

@@ -9,6 +9,10 @@ use crate::app::desk::form_table::open_steps;
 use crate::bench::scenario::QUESTIONS;
 use crate::bench::store;
 use crate::bench::visit::PHONE_QUESTIONS;
+use crate::language::decimals;
+use crate::language::said;
+use crate::language::worded;
+use crate::say;
 use crate::scenario;
 use crate::scenario::MachinePack;
 use crate::scenario::edit;
@@ -29,7 +33,7 @@ pub struct Told {
 impl Told {
     /// As one line of text.
     pub fn line(&self) -> String {
-        format!("{}: {}", self.label, self.words)
+        say!("{label}: {words}", label = self.label, words = self.words)
     }
 }
 
@@ -47,12 +51,8 @@ impl Words<'_> {
     /// The problem in the words of the form.
     pub fn told(&self, problem: &Problem) -> Told {
         let kind = self.form.field_at(&problem.path).map(|field| field.kind);
-        let unit = match kind.map_or("", Kind::unit) {
-            "" => String::new(),
-            unit => format!(" {unit}"),
-        };
-        let words = match &problem.wrong {
-            Wrong::Blank => "must not be empty".to_owned(),
+        let words = match problem.wrong {
+            Wrong::Blank => say!("must not be empty").to_owned(),
             Wrong::Range { low, high } => {
                 // A share of the file is a percentage on the form.
                 let times = if kind == Some(Kind::Percent) {
@@ -60,17 +60,26 @@ impl Words<'_> {
                 } else {
                     1.0
                 };
-                format!(
-                    "must lie between {} and {}{unit}",
-                    times * low,
-                    times * high
-                )
+                let [low, high] = [low, high].map(|end| decimals((times * end).to_string()));
+                match kind.map_or("", Kind::unit) {
+                    "" => say!("must lie between {low} and {high}", low, high),
+                    unit => say!("must lie between {low} and {high} {unit}", low, high, unit),
+                }
             }
-            Wrong::NoSuch { kind, nearest } => {
+            Wrong::NoSuch { kind, ref nearest } => {
                 let found = self.plain(&problem.found);
-                let near = nearest.as_deref().and_then(self.called);
-                let near = near.map_or_else(String::new, |name| format!("; nearest is “{name}”"));
-                format!("{found} is no {kind}{near}")
+                let kind = said(kind);
+                match nearest.as_deref().and_then(self.called) {
+                    None => say!("{found} is no {kind}", found, kind),
+                    Some(name) => {
+                        say!(
+                            "{found} is no {kind}; nearest is “{name}”",
+                            found,
+                            kind,
+                            name
+                        )
+                    }
+                }
             }
             Wrong::Said => self.plain(&problem.remedy),
         };
@@ -84,16 +93,16 @@ impl Words<'_> {
     /// What the form calls a field; of an entry, with the entry's name behind it.
     pub fn label(&self, path: &str) -> String {
         let Some(field) = self.form.field_at(path) else {
-            return "As a whole".to_owned();
+            return say!("As a whole").to_owned();
         };
         let entries: Vec<String> = open_steps(field.path, path)
             .into_iter()
             .map(|step| self.entry(step))
             .collect();
         if entries.is_empty() {
-            field.label.to_owned()
+            field.label().to_owned()
         } else {
-            format!("{} ({})", field.label, entries.join(", "))
+            format!("{} ({})", field.label(), entries.join(", "))
         }
     }
 
@@ -102,7 +111,7 @@ impl Words<'_> {
         let id = edit::get(self.whole, &format!("{step}.id")).and_then(Value::as_str);
         let number = || {
             let index = step.strip_suffix(']')?.rsplit('[').next()?;
-            Some(format!("no. {}", index.parse::<usize>().ok()? + 1))
+            Some(say!("no. {n}", n = index.parse::<usize>().ok()? + 1))
         };
         (self.called)(id.unwrap_or(step))
             .or_else(number)
@@ -111,12 +120,12 @@ impl Words<'_> {
 
     /// Fields in backticks by their labels, names in quotes by their plain names.
     fn plain(&self, words: &str) -> String {
-        let in_marks = |words: &str, mark: char, said: &dyn Fn(&str) -> String| -> String {
+        let in_marks = |words: &str, mark: char, shown: &dyn Fn(&str) -> String| -> String {
             let parts = words.split(mark).enumerate();
             parts
                 .map(|(index, part)| match index % 2 {
                     0 => part.to_owned(),
-                    _ => format!("“{}”", said(part)),
+                    _ => format!("“{}”", shown(part)),
                 })
                 .collect()
         };
@@ -131,11 +140,11 @@ impl Words<'_> {
 pub fn called(machine: &str, name: &str) -> Option<String> {
     let question = QUESTIONS.iter().chain(&PHONE_QUESTIONS);
     if let Some(question) = question.into_iter().find(|question| question.id == name) {
-        return Some(question.text.to_owned());
+        return Some(said(question.text).to_owned());
     }
     let packs = scenario::machines().ok()?;
     if let Some(pack) = packs.get(name) {
-        return Some(pack.model.name.clone());
+        return Some(worded(&pack.model.name).into_owned());
     }
     let own = packs.get(machine).into_iter();
     own.chain(packs.values())
@@ -143,11 +152,11 @@ pub fn called(machine: &str, name: &str) -> Option<String> {
 }
 
 fn called_by(pack: &MachinePack, name: &str) -> Option<String> {
-    let fault = pack.model.fault(name).map(|fault| fault.what.clone());
-    fault.or_else(|| {
-        let item = store::item(&pack.workshop, name)?;
-        Some(item.name().to_owned())
-    })
+    if let Some(fault) = pack.model.fault(name) {
+        return Some(worded(&fault.what).into_owned());
+    }
+    let item = store::item(&pack.workshop, name)?;
+    Some(worded(item.name()).into_owned())
 }
 
 #[cfg(test)]

@@ -12,6 +12,8 @@ use crate::app::format;
 use crate::bench::action::MeterMode;
 use crate::bench::gauge::Gauge;
 use crate::bench::words;
+use crate::language::said;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
@@ -52,11 +54,11 @@ pub fn Van(props: &VanProps) -> Html {
     };
     html! {
         <fieldset class="field" id="field-van" tabindex="-1">
-            <legend class="field__label">{ format!("{}: {} of 8", JOB.label("van"), van.len()) }</legend>
+            <legend class="field__label">{ say!("{label}: {n} of 8", label = JOB.label("van"), n = van.len()) }</legend>
             { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
             <div class="desk__ticks">
-                { for foreign.map(|id| tick(id, format!("{id} (of another machine)"))) }
-                { for parts.iter().map(|part| tick(&part.id, format!("{}, {}", part.name, format::money(part.price)))) }
+                { for foreign.map(|id| tick(id, say!("{id} (of another machine)", id))) }
+                { for parts.iter().map(|part| tick(&part.id, format!("{}, {}", worded(&part.name), format::money(part.price)))) }
             </div>
             <span class="field__hint">{ say!("Others come from the store on a second visit.") }</span>
         </fieldset>
@@ -91,14 +93,14 @@ pub fn Bag(props: &VanProps) -> Html {
         "rules.gauges",
         &Gauge::ALL,
         rules.gauges.as_deref(),
-        |gauge| gauge.about().name,
+        |gauge| said(gauge.about().name),
     );
     html! {
         <fieldset class="field" id="field-rules-instruments" tabindex="-1">
             <legend class="field__label">{ JOB.label("rules.instruments") }</legend>
             { for props.problems.iter().map(|told| html! { <span class="field__error">{ told }</span> }) }
-            { choice("All instruments", !is_ruled, false) }
-            { choice("Only those that are ticked here", is_ruled, true) }
+            { choice(say!("All instruments"), !is_ruled, false) }
+            { choice(say!("Only those that are ticked here"), is_ruled, true) }
             <div class="desk__ticks">{ for modes }</div>
             <p class="field__label">{ JOB.label("rules.gauges") }</p>
             <div class="desk__ticks" id={id_of("rules.gauges")} tabindex="-1">{ for gauges }</div>

@@ -16,11 +16,14 @@ use crate::app::desk::told::Told;
 use crate::bench::store;
 use crate::bench::visit::Condition;
 use crate::bench::visit::PHONE_QUESTIONS;
+use crate::language::said;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::visit_file::ReadyFile;
 use crate::scenario::visit_file::StockFile;
+use crate::text;
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -35,27 +38,30 @@ pub struct VisitProps {
 }
 
 const READY: [(ReadyFile, &str, &str); 3] = [
-    (ReadyFile::Today, "today", "today"),
-    (ReadyFile::Tomorrow, "tomorrow", "for a second visit"),
-    (ReadyFile::Never, "never", "never: no longer made"),
+    (ReadyFile::Today, "today", text!("today")),
+    (ReadyFile::Tomorrow, "tomorrow", text!("for a second visit")),
+    (ReadyFile::Never, "never", text!("never: no longer made")),
 ];
 
 const CONDITIONS: [(Condition, &str); 12] = [
-    (Condition::GasSmell, "it smells of gas"),
-    (Condition::Flood, "water stands in the room"),
-    (Condition::Threat, "somebody threatens"),
-    (Condition::ScorchedSocket, "the socket is scorched"),
-    (Condition::Adaptor, "an adaptor in between"),
-    (Condition::ExtensionReel, "a rolled-up extension reel"),
+    (Condition::GasSmell, text!("it smells of gas")),
+    (Condition::Flood, text!("water stands in the room")),
+    (Condition::Threat, text!("somebody threatens")),
+    (Condition::ScorchedSocket, text!("the socket is scorched")),
+    (Condition::Adaptor, text!("an adaptor in between")),
+    (
+        Condition::ExtensionReel,
+        text!("a rolled-up extension reel"),
+    ),
     (
         Condition::NoResidualDevice,
-        "no residual current device in the house",
+        text!("no residual current device in the house"),
     ),
-    (Condition::Child, "a small child about"),
-    (Condition::Dog, "a dog about"),
-    (Condition::DelicateFloor, "a floor that marks"),
-    (Condition::BareEdges, "bare edges on the cabinet"),
-    (Condition::HotWater, "hot water in the tub"),
+    (Condition::Child, text!("a small child about")),
+    (Condition::Dog, text!("a dog about")),
+    (Condition::DelicateFloor, text!("a floor that marks")),
+    (Condition::BareEdges, text!("bare edges on the cabinet")),
+    (Condition::HotWater, text!("hot water in the tub")),
 ];
 
 fn told(problems: &[String]) -> Html {
@@ -65,34 +71,34 @@ fn told(problems: &[String]) -> Html {
 /// An answer for each question asked before the drive.
 #[component]
 pub fn Phone(props: &VisitProps) -> Html {
-    let said: BTreeMap<String, String> = props
+    let answers: BTreeMap<String, String> = props
         .job
         .visit
         .as_ref()
         .map(|visit| visit.phone.clone())
         .unwrap_or_default();
     // Afterwards it is the person's to fold.
-    let begins_open = use_state(|| !said.is_empty());
+    let begins_open = use_state(|| !answers.is_empty());
     let row = |question: &crate::bench::scenario::Question| {
         let id = question.id;
         let oninput = {
-            let (edit, said) = (props.edit.clone(), said.clone());
+            let (edit, answers) = (props.edit.clone(), answers.clone());
             Callback::from(move |event: InputEvent| {
                 let text = event.target_unchecked_into::<HtmlInputElement>().value();
-                let mut said = said.clone();
+                let mut answers = answers.clone();
                 if text.is_empty() {
-                    said.remove(id);
+                    answers.remove(id);
                 } else {
-                    said.insert(id.to_owned(), text);
+                    answers.insert(id.to_owned(), text);
                 }
-                edit.emit(Edit::Set("visit.phone".to_owned(), json!(said)));
+                edit.emit(Edit::Set("visit.phone".to_owned(), json!(answers)));
             })
         };
         let onblur = props.edit.reform(|_: FocusEvent| Edit::Settle);
         html! {
-            <label class="field" key={id}><span class="field__label">{ question.text }</span>
+            <label class="field" key={id}><span class="field__label">{ said(question.text) }</span>
                 <input id={id_of(&format!("visit.phone.{id}"))} type="text" autocomplete="off"
-                    value={said.get(id).cloned().unwrap_or_default()} {oninput} {onblur} /></label>
+                    value={answers.get(id).cloned().unwrap_or_default()} {oninput} {onblur} /></label>
         }
     };
     html! {
@@ -131,7 +137,7 @@ pub fn Stock(props: &StockProps) -> Html {
     let parts = pack.map_or(&[][..], |pack| &pack.workshop.parts);
     let name = |id: &str| {
         let item = pack.and_then(|pack| store::item(&pack.workshop, id));
-        item.map_or_else(|| id.to_owned(), |item| item.name().to_owned())
+        item.map_or_else(|| id.to_owned(), |item| worded(item.name()).into_owned())
     };
     let on_add = set_store(props, &store, |store, part| {
         let line = StockFile {
@@ -163,7 +169,7 @@ pub fn Stock(props: &StockProps) -> Html {
             <label class="field"><span class="field__label">{ say!("Not in the store today") }</span>
                 <select onchange={on_add}>
                     <option value="" selected=true>{ say!("choose a part") }</option>
-                    { for left.map(|part| html! { <option value={part.id.clone()}>{ &part.name }</option> }) }
+                    { for left.map(|part| html! { <option value={part.id.clone()}>{ worded(&part.name) }</option> }) }
                 </select></label>
         </fieldset>
     }
@@ -214,15 +220,15 @@ fn stock_row(
     html! {
         <li class="desk__fault" key={id.to_owned()}>
             <span class="row"><strong>{ name }</strong>
-                <button type="button" class="button button--small" onclick={on_out} aria-label={format!("Take out: {name}")}>{ say!("Take out") }</button></span>
+                <button type="button" class="button button--small" onclick={on_out} aria-label={say!("Take out: {name}", name)}>{ say!("Take out") }</button></span>
             <label class="field"><span class="field__label">{ JOB.label(&ready_at) }</span>
                 <select id={id_of(&ready_at)} onchange={on_ready}>
-                    { for READY.iter().map(|(ready, value, words)| html! {
-                        <option value={*value} selected={*ready == line.ready}>{ *words }</option>
+                    { for READY.iter().map(|&(ready, value, words)| html! {
+                        <option value={value} selected={ready == line.ready}>{ said(words) }</option>
                     }) }
                 </select></label>
             if let Some(field) = JOB.field_at(&price_at) {
-                <FieldRow path={price_at} label={field.label} kind={field.kind} hint={field.hint}
+                <FieldRow path={price_at} label={field.label()} kind={field.kind} hint={field.hint()}
                     value={json!(line.price)} {problems} edit={props.edit.clone()} />
             }
         </li>
@@ -238,9 +244,9 @@ pub fn Place(props: &VisitProps) -> Html {
         .as_ref()
         .map(|visit| visit.place.clone())
         .unwrap_or_default();
-    let tick = |(condition, words): &(Condition, &'static str)| {
+    let tick = |&(condition, words): &(Condition, &'static str)| {
         let onchange = {
-            let (edit, place, condition) = (props.edit.clone(), place.clone(), *condition);
+            let (edit, place) = (props.edit.clone(), place.clone());
             Callback::from(move |_: Event| {
                 let mut next = place.clone();
                 next.retain(|other| *other != condition);
@@ -251,8 +257,8 @@ pub fn Place(props: &VisitProps) -> Html {
             })
         };
         html! {
-            <label class="choice"><input type="checkbox" checked={place.contains(condition)} {onchange} />
-                <span>{ *words }</span></label>
+            <label class="choice"><input type="checkbox" checked={place.contains(&condition)} {onchange} />
+                <span>{ said(words) }</span></label>
         }
     };
     html! {

@@ -6,9 +6,11 @@ use yew::prelude::*;
 use crate::app::desk::draft::Draft;
 use crate::app::own;
 use crate::app::route::Route;
+use crate::language::said;
+use crate::text;
 
-/// What the way back is called.
-pub const BACK_TO_DRAFT: &str = "Back to the draft";
+/// What the way back is called: shown by `said`.
+pub const BACK_TO_DRAFT: &str = text!("Back to the draft");
 
 /// The draft a job of one's own was tried from, as long as there still is one.
 #[hook]
@@ -43,7 +45,7 @@ pub fn BackToDraft(props: &BackToDraftProps) -> Html {
     let draft = use_draft_of(&props.job);
     html! {
         if let Some(draft) = draft {
-            <a class="button" href={Route::Desk(Some(draft)).href()}>{ BACK_TO_DRAFT }</a>
+            <a class="button" href={Route::Desk(Some(draft)).href()}>{ said(BACK_TO_DRAFT) }</a>
         }
     }
 }

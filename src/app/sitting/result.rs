@@ -125,7 +125,7 @@ fn verdict_of(decided: &Decided) -> Html {
     html! {
         <section class="notice" aria-label={say!("Decision")}>
             <p class="notice__title">{ format!("{} · {:.0} of 100 marks on average, {:.0} are asked", verdict(decided.decision), decided.marks, decided.cut) }</p>
-            <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+            <ul>{ for decided.reasons.iter().map(|reason| html! { <li>{ reason.to_string() }</li> }) }</ul>
         </section>
     }
 }

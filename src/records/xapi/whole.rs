@@ -136,6 +136,7 @@ fn judged(whole: &Whole<'_>, took: &str) -> (&'static str, Value) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::assess::decide::Reason;
 
     fn place() -> Deployment {
         Deployment {
@@ -151,7 +152,7 @@ mod tests {
             marks,
             cut: 65.0,
             cut_se: 0.0,
-            reasons: vec!["why".to_owned()],
+            reasons: vec![Reason::Critical { n: 1 }],
         };
         let one = Whole {
             id: "autumn",
