@@ -37,6 +37,7 @@ mod open_job;
 mod opened;
 mod outbox;
 mod own;
+mod phrase;
 mod proves;
 mod readings;
 mod replay;

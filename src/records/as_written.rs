@@ -13,12 +13,14 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::words;
 use crate::bench::workshop::Workshop;
+use crate::language::worded;
 use crate::records::check::ENGINE;
 use crate::records::library::Library;
 use crate::records::record::Person;
 use crate::records::record::Sitting;
 use crate::records::result::JobResult;
 use crate::records::result::JudgedResult;
+use crate::say;
 use crate::scenario::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::read::read_value;
@@ -94,25 +96,32 @@ impl AsWritten {
     pub fn read(file: &str, text: &str, library: &Library) -> Result<Self, FileError> {
         let mut problems = Problems::new(file);
         let whole = if text.len() > MOST_BYTES {
-            let remedy = format!("a record has at most {MOST_BYTES}");
-            problems.add("", format!("{} bytes", text.len()), remedy);
+            let remedy = say!("a record has at most {n}", n = MOST_BYTES);
+            problems.add("", say!("{n} bytes", n = text.len()), remedy);
             Value::Null
         } else {
             serde_json::from_str(text).unwrap_or_else(|error| {
-                problems.add("", "no JSON", format!("a record is JSON: {error}"));
+                problems.add(
+                    "",
+                    say!("no JSON"),
+                    say!("a record is JSON: {error}", error),
+                );
                 Value::Null
             })
         };
         let () = problems.into_result(())?;
         let mut problems = Problems::new(file);
         if !said(&whole["format"]).starts_with(FORMATS) {
-            let remedy = format!("the format of a record begins with {FORMATS}");
+            let remedy = say!(
+                "the format of a record begins with {format}",
+                format = FORMATS
+            );
             problems.add("format", said(&whole["format"]), remedy);
         } else if !whole["body"].is_object() {
             problems.add(
                 "body",
                 said(&whole["body"]),
-                "a record says everything in it",
+                say!("a record says everything in it"),
             );
         }
         problems.into_result(())?;
@@ -153,15 +162,18 @@ impl AsWritten {
 
     /// The sentence that stands under it.
     pub fn caution(&self) -> String {
-        let why = if self.is_of_this_engine() {
-            String::new()
-        } else {
-            format!(" Only version {} can run it again to the bit.", self.engine)
-        };
-        format!(
-            "This is the record as version {} of the program wrote it. It was not worked out again here: nothing on this page shows that its readings and marks come out.{why}",
-            self.engine
-        )
+        let caution = say!(
+            "This is the record as version {version} of the program wrote it. It was not worked out again here: nothing on this page shows that its readings and marks come out.",
+            version = self.engine
+        );
+        if self.is_of_this_engine() {
+            return caution;
+        }
+        let only = say!(
+            "Only version {version} can run it again to the bit.",
+            version = self.engine
+        );
+        format!("{caution} {only}")
     }
 }
 
@@ -239,7 +251,7 @@ fn line(note: &Value, workshop: &Workshop) -> String {
     let shown = words::note(&known, workshop);
     match &known.entry {
         NoteEntry::Reading(reading) => match &reading.warning {
-            Some(warning) => format!("{shown} ({warning})"),
+            Some(warning) => format!("{shown} ({})", worded(warning)),
             None => shown,
         },
         _ => shown,

@@ -15,6 +15,7 @@ use thiserror::Error;
 use crate::records::record::Record;
 use crate::records::record::link;
 use crate::records::seal::Hash;
+use crate::say;
 
 /// The format of what is left of a record.
 pub const ERASED_FORMAT: &str = "tubwright-erased-1";
@@ -125,13 +126,13 @@ impl Member {
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum Broken {
     /// A link does not follow from its body.
-    #[error("record {0} of the row: its link does not follow from it, it was edited")]
+    #[error("{}", say!("record {n} of the row: its link does not follow from it, it was edited", n = .0))]
     Link(usize),
     /// Records that follow on nothing here.
-    #[error("record {0} of the row follows on one that is not here: one was dropped")]
+    #[error("{}", say!("record {n} of the row follows on one that is not here: one was dropped", n = .0))]
     Gap(usize),
     /// Two that follow on the same one.
-    #[error("record {0} of the row follows on one that another follows on too: one was added")]
+    #[error("{}", say!("record {n} of the row follows on one that another follows on too: one was added", n = .0))]
     Fork(usize),
 }
 

@@ -26,6 +26,7 @@ use crate::records::result::JobResult;
 use crate::records::result::JudgedResult;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
+use crate::say;
 use crate::score;
 use crate::score::Report;
 
@@ -38,7 +39,7 @@ const MOST_TICKS: Tick = 24 * 36_000;
 #[derive(Clone, Debug, PartialEq, Error)]
 pub enum Difference {
     /// The body does not hash to the link.
-    #[error("the link is {link}, body and link before give {own}: the record was edited")]
+    #[error("{}", say!("the link is {link}, body and link before give {own}: the record was edited", link = .link, own = .own))]
     Link {
         /// As it stands.
         link: Hash,
@@ -46,15 +47,13 @@ pub enum Difference {
         own: Hash,
     },
     /// The name is not the one that was there when the record was made.
-    #[error("the name is not the one of the day: it was changed")]
+    #[error("{}", say!("the name is not the one of the day: it was changed"))]
     Name,
     /// A record of an assessment without its seal.
-    #[error("no seal: a record of an assessment has one")]
+    #[error("{}", say!("no seal: a record of an assessment has one"))]
     NoSeal,
     /// The seal is another's.
-    #[error(
-        "the seal is not {candidate}'s for {assessment}: edited, or another candidate's record"
-    )]
+    #[error("{}", say!("the seal is not {candidate}'s for {assessment}: edited, or another candidate's record", candidate = .candidate, assessment = .assessment))]
     Seal {
         /// Who it says it is of.
         candidate: String,
@@ -62,13 +61,13 @@ pub enum Difference {
         assessment: String,
     },
     /// Another engine wrote it.
-    #[error("engine {0} wrote it: verify it with that engine, this is {ENGINE}")]
+    #[error("{}", say!("engine {engine} wrote it: verify it with that engine, this is {own}", engine = .0, own = ENGINE))]
     Engine(String),
     /// No such job here.
-    #[error("job {0} is not in the library: give its file")]
+    #[error("{}", say!("job {job} is not in the library: give its file", job = .0))]
     NoJob(String),
     /// The job of that name is another now.
-    #[error("job {job} is another now: {own} instead of {said}")]
+    #[error("{}", say!("job {job} is another now: {own} instead of {said}", job = .job, own = .own, said = .said))]
     Scenario {
         /// Its name.
         job: String,
@@ -78,7 +77,7 @@ pub enum Difference {
         own: Hash,
     },
     /// An act later than a day after the bell.
-    #[error("act {act}: tick {tick} is later than a day after the bell")]
+    #[error("{}", say!("act {act}: tick {tick} is later than a day after the bell", act = .act, tick = .tick))]
     Late {
         /// Which, from 1.
         act: usize,
@@ -86,7 +85,7 @@ pub enum Difference {
         tick: Tick,
     },
     /// Hands could not do it.
-    #[error("act {act}, {words}: hands could not do this then")]
+    #[error("{}", say!("act {act}, {words}: hands could not do this then", act = .act, words = .words))]
     Refused {
         /// Which, from 1.
         act: usize,
@@ -94,7 +93,7 @@ pub enum Difference {
         words: String,
     },
     /// It was not done at that tick.
-    #[error("act {act}, {words}: at tick {said}, could begin at {own} only")]
+    #[error("{}", say!("act {act}, {words}: at tick {said}, could begin at {own} only", act = .act, words = .words, said = .said, own = .own))]
     Tick {
         /// Which, from 1.
         act: usize,
@@ -106,7 +105,7 @@ pub enum Difference {
         own: Tick,
     },
     /// A notebook line reads otherwise.
-    #[error("line {line}: {said:?}, replay gives {own:?}")]
+    #[error("{}", say!("line {line}: {said}, replay gives {own}", line = .line, said = quoted(.said), own = quoted(.own)))]
     Line {
         /// Which, from 1.
         line: usize,
@@ -116,7 +115,7 @@ pub enum Difference {
         own: String,
     },
     /// A mark or another number of the result.
-    #[error("result, {field}: {said}, replay gives {own}")]
+    #[error("{}", say!("result, {field}: {said}, replay gives {own}", field = .field, said = .said, own = .own))]
     Result {
         /// Which field.
         field: String,
@@ -126,11 +125,21 @@ pub enum Difference {
         own: String,
     },
     /// The machine ended in another state.
-    #[error("the machine's last state is another")]
+    #[error("{}", say!("the machine's last state is another"))]
     State,
     /// The machine cannot be run.
-    #[error("the job cannot be run: {0}")]
+    #[error("{}", say!("the job cannot be run: {why}", why = .0))]
     Machine(String),
+}
+
+/// In quotes, with what nobody would see written out; signs of vowels are seen.
+fn quoted(text: &str) -> String {
+    let shown = |c: char| match c {
+        '\'' | '\u{900}'..='\u{97f}' => c.to_string(),
+        c => c.escape_debug().to_string(),
+    };
+    let shown: String = text.chars().map(shown).collect();
+    format!("\"{shown}\"")
 }
 
 /// How far the seal was looked at.
@@ -201,7 +210,7 @@ pub fn check_seal(record: &Record, key: Option<&AssessmentKey>) -> Result<SealSt
             None => Ok(SealState::Practice),
             Some(_) => Err(Difference::Seal {
                 candidate: body.candidate.clone(),
-                assessment: "practice".to_owned(),
+                assessment: say!("practice").to_owned(),
             }),
         };
     };

@@ -9,6 +9,7 @@ use crate::records::manifest;
 use crate::records::manifest::Course;
 use crate::records::zip::TooMuch;
 use crate::records::zip::Zip;
+use crate::say;
 
 /// The page itself, in every build.
 pub const PAGE: &str = "index.html";
@@ -61,12 +62,10 @@ impl Kind {
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum NoPackage {
     /// What should be a build has no page.
-    #[error("there is no {PAGE} among the files of the build")]
+    #[error("{}", say!("there is no {file} among the files of the build", file = PAGE))]
     NoPage,
     /// The names in the course would be no addresses.
-    #[error(
-        "“{0}” cannot begin names: give an address such as https://school.example/, without ? and #"
-    )]
+    #[error("{}", say!("“{base}” cannot begin names: give an address such as https://school.example/, without ? and #", base = .0))]
     Base(String),
 }
 

@@ -19,11 +19,12 @@ use crate::records::measurement::tracing::MASTERED;
 use crate::records::measurement::tracing::Tracing;
 use crate::records::result::JobResult;
 use crate::scenario::read::read_back;
+use crate::text;
 
 /// The format this version keeps and reads.
 pub const PRACTICE_FORMAT: &str = "tubwright-practice-1";
 /// The skill that every job shows.
-pub const SAFELY: &str = "work safely";
+pub const SAFELY: &str = text!("work safely");
 /// A job shows its skills from this graded score on: put right, safely, with evidence.
 const RIGHT_FROM: u8 = 2;
 const MS_PER_DAY: f64 = 86_400_000.0;

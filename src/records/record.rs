@@ -18,6 +18,7 @@ use crate::records::result::JudgedResult;
 use crate::records::room_pause::Pause;
 use crate::records::seal::Hash;
 use crate::records::seal::StartCode;
+use crate::say;
 use crate::scenario::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::read::read;
@@ -210,8 +211,8 @@ impl Record {
     pub fn read(file: &str, text: &str) -> Result<Self, FileError> {
         let mut problems = Problems::new(file);
         if text.len() > MOST_BYTES {
-            let remedy = format!("a record has at most {MOST_BYTES}");
-            problems.add("", format!("{} bytes", text.len()), remedy);
+            let remedy = say!("a record has at most {n}", n = MOST_BYTES);
+            problems.add("", say!("{n} bytes", n = text.len()), remedy);
             return Err(failed(problems));
         }
         let record: Self = read(file, text)?;
@@ -219,16 +220,16 @@ impl Record {
             problems.add(
                 "format",
                 &record.format,
-                format!("this version reads {RECORD_FORMAT}"),
+                say!("this version reads {format}", format = RECORD_FORMAT),
             );
         } else if record.write().ok().as_deref() != Some(text) {
             let own = record.write().unwrap_or_default();
             let at = own.bytes().zip(text.bytes()).take_while(|(a, b)| a == b);
-            let place = format!("byte {}", at.count() + 1);
+            let place = say!("byte {n}", n = at.count() + 1);
             problems.add(
                 "",
                 place,
-                "not as a record is written: it was edited or saved anew by another program",
+                say!("not as a record is written: it was edited or saved anew by another program"),
             );
         }
         problems.into_result(record)

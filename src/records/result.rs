@@ -11,6 +11,7 @@ use crate::machine::MachineError;
 use crate::scenario::job_file::ReferenceFile;
 use crate::score;
 use crate::score::Report;
+use crate::text;
 
 /// A part's share of its points from which it counts as shown. Design choice.
 const SHOWN: f64 = 0.5;
@@ -213,8 +214,8 @@ fn parts(report: &Report) -> Vec<PartResult> {
 
 fn severity_name(severity: Severity) -> &'static str {
     match severity {
-        Severity::Minor => "minor",
-        Severity::Major => "major",
-        Severity::Critical => "critical",
+        Severity::Minor => text!("minor"),
+        Severity::Major => text!("major"),
+        Severity::Critical => text!("critical"),
     }
 }

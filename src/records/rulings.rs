@@ -4,6 +4,8 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::say;
+
 /// Longest text taken, letters.
 const LONGEST: usize = 400;
 
@@ -54,10 +56,10 @@ impl Missing {
     /// In words for the person at the form.
     pub fn words(self) -> &'static str {
         match self {
-            Self::Assessment => "Of which assessment? Choose one.",
-            Self::Holds => "What holds? Choose one.",
-            Self::By => "Who rules? Give a name.",
-            Self::Why => "Why? A ruling stands with its reason.",
+            Self::Assessment => say!("Of which assessment? Choose one."),
+            Self::Holds => say!("What holds? Choose one."),
+            Self::By => say!("Who rules? Give a name."),
+            Self::Why => say!("Why? A ruling stands with its reason."),
         }
     }
 }

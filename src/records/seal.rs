@@ -25,6 +25,8 @@ use serde::Serialize;
 use sha2::Digest;
 use sha2::Sha256;
 
+use crate::say;
+
 /// Letters of a start code: no I, L, O, U, which are misread (Crockford's base 32).
 const LETTERS: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 /// Letters in a code; five bits each.
@@ -86,7 +88,7 @@ impl TryFrom<String> for Hash {
     type Error = String;
 
     fn try_from(text: String) -> Result<Self, String> {
-        let wrong = || "must be 64 hexadecimal digits 0-9 a-f".to_owned();
+        let wrong = || say!("must be 64 hexadecimal digits 0-9 a-f").to_owned();
         let digits: Vec<u8> = text
             .chars()
             .map(|c| match c {
@@ -164,15 +166,19 @@ impl StartCode {
         let code = plain_letters(typed);
         for c in code.chars() {
             if !LETTERS.contains(&(c as u32).try_into().unwrap_or(0)) {
-                return Err(format!("'{c}' is in no start code: use digits and letters"));
+                return Err(say!(
+                    "'{letter}' is in no start code: use digits and letters",
+                    letter = c
+                ));
             }
         }
         if code.len() == CODE_LETTERS {
             Ok(Self(code))
         } else {
-            Err(format!(
-                "{} letters: a start code has {CODE_LETTERS}",
-                code.len()
+            Err(say!(
+                "{n} letters: a start code has {wanted}",
+                n = code.len(),
+                wanted = CODE_LETTERS
             ))
         }
     }

@@ -4,6 +4,8 @@
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::language;
+use crate::language::in_english;
 use crate::records::as_written;
 use crate::records::chain::ERASED_FORMAT;
 use crate::records::chain::Erased;
@@ -19,6 +21,7 @@ use crate::records::room_pause::Pause;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
 use crate::records::sitting::Assessment;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::read::read_back;
 
@@ -50,6 +53,9 @@ pub struct Sifted {
     pub pauses: Vec<Pause>,
     /// Why it is not accepted; none when it is, as far as it was looked at.
     pub difference: Option<String>,
+    /// The same in the reader's language, where that is not English.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub told: Option<String>,
     /// How far its seal was looked at.
     pub seal: Option<SealState>,
     /// What a candidate's first record stands on, the link before this one, and its own.
@@ -59,16 +65,28 @@ pub struct Sifted {
 impl Sifted {
     /// What is known of a record that was erased.
     pub fn erased(erased: &Erased) -> Self {
-        let difference = if erased.holds() {
-            "erased; its place in the row is kept"
-        } else {
-            "erased, but its link does not follow from what is left: it was edited"
+        let why = || {
+            if erased.holds() {
+                say!("erased; its place in the row is kept").to_owned()
+            } else {
+                say!("erased, but its link does not follow from what is left: it was edited")
+                    .to_owned()
+            }
         };
         Self {
             links: [erased.previous, erased.previous, erased.link],
-            difference: Some(difference.to_owned()),
+            difference: Some(in_english(why)),
+            told: elsewhere(|| Some(why())),
             ..nothing()
         }
+    }
+
+    /// Why it is not accepted, as the reader is told it.
+    pub fn why(&self) -> Option<&str> {
+        self.told
+            .as_ref()
+            .or(self.difference.as_ref())
+            .map(String::as_str)
     }
 }
 
@@ -91,27 +109,31 @@ impl Against<'_> {
             .iter()
             .enumerate()
             .map(|(at, line)| {
-                let name = if one_a_line {
-                    format!("{file}, line {}", at + 1)
-                } else {
-                    file.to_owned()
+                let name = || {
+                    if one_a_line {
+                        say!("{file}, line {n}", file, n = at + 1)
+                    } else {
+                        file.to_owned()
+                    }
                 };
                 self.line(&name, line)
             })
             .collect()
     }
 
-    fn line(&self, name: &str, line: &str) -> Sifted {
+    fn line(&self, name: &dyn Fn() -> String, line: &str) -> Sifted {
         if line.contains(ERASED_FORMAT)
             && let Some(erased) = read_back::<Erased>(line)
         {
             return Sifted::erased(&erased);
         }
-        match Record::read(name, line) {
+        let read = || Record::read(&name(), line).map_err(|error| error.to_string());
+        match in_english(read) {
             Ok(record) => self.record(record),
-            Err(error) => Sifted {
+            Err(why) => Sifted {
                 engine: as_written::engine_of(line),
-                difference: Some(error.to_string()),
+                difference: Some(why),
+                told: elsewhere(|| read().err()),
                 ..nothing()
             },
         }
@@ -121,19 +143,11 @@ impl Against<'_> {
     pub fn record(&self, record: Record) -> Sifted {
         let body = &record.body;
         let sitting = body.sitting.as_ref();
-        let task = self.task(&record);
-        let checked = task
-            .as_ref()
-            .map_err(Clone::clone)
-            .and_then(|(task, _, key)| {
-                let held = if self.replays {
-                    check::check_on(&record, task, key.as_ref())
-                } else {
-                    check::check_seal(&record, key.as_ref())
-                };
-                held.map_err(|difference| difference.to_string())
-            });
-        let file = task.ok().map(|(_, file, _)| file);
+        let (file, checked) = in_english(|| self.checked(&record));
+        let told = match checked {
+            Ok(_) => None,
+            Err(_) => elsewhere(|| self.checked(&record).1.err()),
+        };
         let target = file.as_ref().and_then(|file| file.reference);
         let truth = file
             .as_ref()
@@ -150,6 +164,7 @@ impl Against<'_> {
             pauses: body.pauses.clone(),
             seal: checked.as_ref().ok().copied(),
             difference: checked.err(),
+            told,
             links: [
                 Body::root(&body.candidate, sitting),
                 body.previous,
@@ -163,6 +178,23 @@ impl Against<'_> {
                 job: record.body.job,
             }),
         }
+    }
+
+    /// The file of the job that was given, where it is known, and how far the record holds.
+    fn checked(&self, record: &Record) -> (Option<JobFile>, Result<SealState, String>) {
+        let (task, file, key) = match self.task(record) {
+            Ok(found) => found,
+            Err(why) => return (None, Err(why)),
+        };
+        let held = if self.replays {
+            check::check_on(record, &task, key.as_ref())
+        } else {
+            check::check_seal(record, key.as_ref())
+        };
+        (
+            Some(file),
+            held.map_err(|difference| difference.to_string()),
+        )
     }
 
     /// Names of the jobs its candidate was given; empty where the assessment is not known.
@@ -193,12 +225,12 @@ impl Against<'_> {
             let found = self.library.task(&body.job).zip(file);
             return found
                 .map(|(task, file)| (task.clone(), file.clone(), None))
-                .ok_or_else(|| format!("job {} is not among those here", body.job));
+                .ok_or_else(|| say!("job {job} is not among those here", job = body.job));
         };
         let Some((assessment, key)) = self.of(sitting) else {
-            return Err(format!(
-                "assessment {} is not here: open its file too",
-                sitting.assessment
+            return Err(say!(
+                "assessment {assessment} is not here: open its file too",
+                assessment = sitting.assessment
             ));
         };
         let (task, file) = assessment
@@ -206,6 +238,14 @@ impl Against<'_> {
             .map_err(|error| error.to_string())?;
         Ok((task, file, key.clone()))
     }
+}
+
+/// What is said in the reader's language; none where that is English.
+fn elsewhere(why: impl FnOnce() -> Option<String>) -> Option<String> {
+    if language::code() == "en" {
+        return None;
+    }
+    why()
 }
 
 fn nothing() -> Sifted {
@@ -221,7 +261,34 @@ fn nothing() -> Sifted {
         n_away: 0,
         pauses: Vec::new(),
         difference: None,
+        told: None,
         seal: None,
         links: [Hash([0; 32]); 3],
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language::Catalogue;
+    use crate::language::speak;
+
+    #[test]
+    fn why_not_stays_english_for_files_and_is_told_in_the_language_that_is_spoken() {
+        let left = Erased {
+            format: ERASED_FORMAT.to_owned(),
+            body: Hash([1; 32]),
+            previous: Hash([2; 32]),
+            link: Hash([3; 32]),
+            seal: None,
+        };
+        let english = Sifted::erased(&left);
+        assert_eq!(english.told, None);
+        assert_eq!(english.why(), english.difference.as_deref());
+        speak(Some(Catalogue::pseudo()));
+        let told = Sifted::erased(&left);
+        speak(None);
+        assert_eq!(told.difference, english.difference);
+        assert!(told.why().is_some_and(|why| why.starts_with('⟦')));
     }
 }

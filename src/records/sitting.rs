@@ -19,6 +19,7 @@ use crate::records::record::Sitting;
 use crate::records::result::JobResult;
 use crate::records::seal::AssessmentKey;
 use crate::records::seal::Hash;
+use crate::say;
 use crate::scenario;
 use crate::scenario::FileError;
 use crate::scenario::job_file::JobFile;
@@ -37,10 +38,10 @@ pub struct Assessment {
 #[derive(Clone, Debug, PartialEq, Error)]
 pub enum NotDrawn {
     /// It belongs to another assessment or none.
-    #[error("it is of another assessment than {0}")]
+    #[error("{}", say!("it is of another assessment than {assessment}", assessment = .0))]
     OtherAssessment(String),
     /// The candidate was given another job at this place.
-    #[error("job {place} of this candidate is {own}, not {said}")]
+    #[error("{}", say!("job {n} of this candidate is {own}, not {said}", n = .place, own = .own, said = .said))]
     OtherJob {
         /// Which, from 1.
         place: u32,
@@ -50,7 +51,7 @@ pub enum NotDrawn {
         said: String,
     },
     /// The drawn variant is no job.
-    #[error("the variant that was drawn is no job: {0}")]
+    #[error("{}", say!("the variant that was drawn is no job: {why}", why = .0))]
     Variant(FileError),
     /// The record itself.
     #[error(transparent)]
@@ -141,9 +142,10 @@ impl Assessment {
         let Some(own) = own.filter(is_own) else {
             return Err(NotDrawn::OtherJob {
                 place: sitting.place,
-                own: drawn
-                    .get(place)
-                    .map_or("none".to_owned(), |own| format!("{} {}", own.job, own.seed)),
+                own: drawn.get(place).map_or_else(
+                    || say!("none" as "no job").to_owned(),
+                    |own| format!("{} {}", own.job, own.seed),
+                ),
                 said: format!("{} {}", body.job, body.seed),
             });
         };

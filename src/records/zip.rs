@@ -5,6 +5,8 @@
 use miniz_oxide::deflate::compress_to_vec;
 use thiserror::Error;
 
+use crate::say;
+
 /// How hard it looks for repetitions, 0 to 10: what programs for archives use when not told.
 const LEVEL: u8 = 6;
 /// Version of the format that an entry needs: 2.0, deflated.
@@ -16,7 +18,7 @@ const NO_DAY: u16 = 0x21;
 
 /// The format has no room for it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
-#[error("a zip file takes 65,535 files and 4 GB at most")]
+#[error("{}", say!("a zip file takes 65,535 files and 4 GB at most"))]
 pub struct TooMuch;
 
 /// An archive being written.

@@ -10,6 +10,7 @@ use crate::app::replay::Replayed;
 use crate::app::sitting;
 use crate::records::as_written::AsWritten;
 use crate::records::record::Record;
+use crate::say;
 
 /// Which.
 #[derive(Clone, PartialEq)]
@@ -34,7 +35,7 @@ impl Aside {
         let replayed = replay::of_line(name, text, line, against);
         replayed
             .map(|replayed| Self::Replayed(Box::new(replayed)))
-            .ok_or_else(|| format!("{name}: this record cannot be run again here: its job or its assessment is not known. It can still be read as it was written."))
+            .ok_or_else(|| say!("{file}: this record cannot be run again here: its job or its assessment is not known. It can still be read as it was written.", file = name))
     }
 
     /// One line of a text, to be read.

@@ -9,11 +9,14 @@ use crate::assess::decide;
 use crate::assess::decide::Decided;
 use crate::assess::decide::Decision;
 use crate::assess::decide::Taken;
+use crate::language::worded;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::lines::Cohort;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::is_void;
 use crate::records::rulings::of_candidate;
+use crate::say;
+use crate::text;
 
 /// The assessment's decision about a candidate; none where its records are of no assessment here.
 pub fn of(
@@ -94,7 +97,11 @@ pub fn all(
         let own = by_person.get(candidate).map_or(&[][..], Vec::as_slice);
         let by_rules = of_own(own, rulings, files).map(|d| word(d.decision).to_owned());
         match of_candidate(rulings, candidate, sat(own)) {
-            Some(ruling) => format!("{}, by {}", ruling.holds, ruling.by),
+            Some(ruling) => say!(
+                "{decision}, by {who}",
+                decision = worded(&ruling.holds),
+                who = ruling.by
+            ),
             None => by_rules.unwrap_or_default(),
         }
     };
@@ -108,14 +115,18 @@ pub fn all(
 /// Such as `passed`.
 pub fn word(decision: Decision) -> &'static str {
     match decision {
-        Decision::Passed => "passed",
-        Decision::Border => "border: more jobs",
-        Decision::NotYet => "not yet",
+        Decision::Passed => say!("passed"),
+        Decision::Border => say!("border: more jobs"),
+        Decision::NotYet => say!("not yet"),
     }
 }
 
-/// What a ruling may set in its place.
-pub const WORDS: [&str; 3] = ["passed", "border: more jobs", "not yet"];
+/// What a ruling may set in its place, as it is kept.
+pub const WORDS: [&str; 3] = [
+    text!("passed"),
+    text!("border: more jobs"),
+    text!("not yet"),
+];
 
 #[cfg(test)]
 mod tests {
@@ -160,6 +171,7 @@ mod tests {
             n_away: 0,
             pauses: Vec::new(),
             difference: None,
+            told: None,
             seal: None,
             links: [Hash([0; 32]); 3],
         }

@@ -162,7 +162,7 @@ impl Component for CohortScreen {
                 }
             }
             Msg::Files(files) => {
-                self.told = vec!["Opening …".to_owned()];
+                self.told = vec![say!("Opening …").to_owned()];
                 ctx.link().send_future(async move {
                     let (all, told) = sources(files).await;
                     Msg::Sources(all, told)
@@ -231,7 +231,10 @@ impl Component for CohortScreen {
     fn view(&self, ctx: &Context<Self>) -> Html {
         let link = ctx.link();
         if let Some(aside) = &self.aside {
-            let back = self.opened.as_ref().map_or("Back", Opened::back);
+            let back = self
+                .opened
+                .as_ref()
+                .map_or_else(|| say!("Back"), Opened::back);
             return aside.page(back, link.callback(|()| Msg::Back));
         }
         let on_save = link.callback(|()| Msg::Save("rulings"));

@@ -56,6 +56,7 @@ pub fn Erase(props: &EraseProps) -> Html {
         html! { <button key={words.clone()} type="button" class="button button--danger" disabled={props.works} {onclick}>{ if is_asked { sure } else { words } }</button> }
     };
     let n: usize = props.past.iter().map(|one| one.n).sum();
+    let (erase, sure) = erase_words(n);
     let who = props.people.iter().find(|name| **name == *chosen).cloned();
     html! {
         <>
@@ -64,7 +65,7 @@ pub fn Erase(props: &EraseProps) -> Html {
             if props.works { <p class="field__hint">{ say!("Erasing waits until everything is checked.") }</p> }
             if props.n_left > 0 {
                 <section class="notice" aria-label={say!("What is left")}>
-                    <p>{ format!("Changed here by erasing: {}. The files on your disk are as they were.", files(props.n_left)) }</p>
+                    <p>{ changed(props.n_left) }</p>
                     <p><button type="button" class="button button--main" onclick={props.on_save.clone()}>{ say!("Save what is left") }</button></p>
                 </section>
             }
@@ -73,7 +74,7 @@ pub fn Erase(props: &EraseProps) -> Html {
                     <p>{ say!("No result here is past the time that its assessment sets, or none sets one.") }</p>
                 } else {
                     { table(props) }
-                    <p>{ key(Whose::Past(props.today), format!("Erase {}", records(n)), format!("Yes, erase {}", records(n))) }</p>
+                    <p>{ key(Whose::Past(props.today), erase, sure) }</p>
                 }
             </section>
             <section class="stack" aria-labelledby="one-person"><h2 id="one-person">{ say!("One person") }</h2>
@@ -82,7 +83,7 @@ pub fn Erase(props: &EraseProps) -> Html {
                         { for props.people.iter().map(|name| html! { <option key={name.clone()} value={name.clone()} selected={who.as_ref() == Some(name)}>{ name }</option> }) }
                     </select></label>
                 if let Some(name) = who {
-                    <p>{ key(Whose::Person(name.clone()), format!("Erase everything of {name}"), format!("Yes, erase everything of {name}")) }</p>
+                    <p>{ key(Whose::Person(name.clone()), say!("Erase everything of {person}", person = name), say!("Yes, erase everything of {person}", person = name)) }</p>
                 }
             </section>
         </>
@@ -103,17 +104,28 @@ fn table(props: &EraseProps) -> Html {
     }
 }
 
-fn records(n: usize) -> String {
+/// Words of the button that erases records, and what it says once it is pressed.
+fn erase_words(n: usize) -> (String, String) {
     match n {
-        1 => "this one record".to_owned(),
-        n => format!("these {n} records"),
+        1 => (
+            say!("Erase this one record").to_owned(),
+            say!("Yes, erase this one record").to_owned(),
+        ),
+        n => (
+            say!("Erase these {n} records", n),
+            say!("Yes, erase these {n} records", n),
+        ),
     }
 }
 
-fn files(n: usize) -> String {
-    match n {
-        1 => "one file".to_owned(),
-        n => format!("{n} files"),
+fn changed(n_files: usize) -> String {
+    match n_files {
+        1 => say!("Changed here by erasing: one file. The files on your disk are as they were.")
+            .to_owned(),
+        n => say!(
+            "Changed here by erasing: {n} files. The files on your disk are as they were.",
+            n
+        ),
     }
 }
 

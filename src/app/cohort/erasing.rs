@@ -13,6 +13,7 @@ use crate::records::chain::Erased;
 use crate::records::chain::erase_lines;
 use crate::records::zip::TooMuch;
 use crate::records::zip::Zip;
+use crate::say;
 
 /// Results of one person in one assessment that are past their time.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -99,11 +100,14 @@ pub fn places(
 /// What is said once it is done.
 pub fn done_words(n: usize) -> String {
     match n {
-        0 => "Nothing was erased.".to_owned(),
-        1 => "One record is erased here. Save what is left, and delete the file it came from."
-            .to_owned(),
-        n => format!(
-            "{n} records are erased here. Save what is left, and delete the files they came from."
+        0 => say!("Nothing was erased.").to_owned(),
+        1 => {
+            say!("One record is erased here. Save what is left, and delete the file it came from.")
+                .to_owned()
+        }
+        n => say!(
+            "{n} records are erased here. Save what is left, and delete the files they came from.",
+            n
         ),
     }
 }
@@ -114,8 +118,9 @@ pub async fn erased(places: Vec<(usize, Source, BTreeSet<usize>)>) -> (Vec<Text>
     for (source, of, lines) in places {
         let name = of.name.clone();
         let Some(text) = of.text().await else {
-            told.push(format!(
-                "{name}: it cannot be read any more, so nothing of it was erased: drop it again."
+            told.push(say!(
+                "{file}: it cannot be read any more, so nothing of it was erased: drop it again.",
+                file = name
             ));
             continue;
         };
@@ -126,8 +131,10 @@ pub async fn erased(places: Vec<(usize, Source, BTreeSet<usize>)>) -> (Vec<Text>
                 text: left,
                 erased,
             }),
-            Err(line) => told.push(format!(
-                "{name}: line {line} is not the record that was taken in, so nothing of it was erased: drop it again."
+            Err(line) => told.push(say!(
+                "{file}: line {line} is not the record that was taken in, so nothing of it was erased: drop it again.",
+                file = name,
+                line
             )),
         }
     }

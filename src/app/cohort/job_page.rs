@@ -10,6 +10,7 @@ use crate::app::cohort::rows::Row;
 use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::hooks::focus_on;
+use crate::language::decimals;
 use crate::records::cohort::Attempt;
 use crate::records::cohort::kinds;
 use crate::records::cohort::lines::JobLine;
@@ -46,7 +47,7 @@ pub fn JobPage(props: &JobPageProps) -> Html {
         <article class="stack" aria-labelledby="one-job">
             <p class="row no-print"><button type="button" class="button" onclick={back}>{ say!("Back to all") }</button>
                 <button type="button" class="button" onclick={print}>{ say!("Print this job") }</button></p>
-            <h2 id="one-job" tabindex="-1">{ words::title_of(&props.job) }</h2>
+            <h2 id="one-job" tabindex="-1">{ words::title_of(&props.job).into_owned() }</h2>
             if let Some(line) = &props.line {
                 { numbers(line, &props.rows) }
                 { marks_picture::of(&all().map(|a| a.result.total).collect::<Vec<_>>()) }
@@ -73,10 +74,10 @@ fn numbers(line: &JobLine, rows: &[Row]) -> Html {
         <dl class="facts">
             <dt>{ say!("People") }</dt><dd>{ line.n_people }</dd>
             <dt>{ say!("Marks of 100") }</dt><dd>{ marks }</dd>
-            <dt>{ say!("Score, 0 to 3") }</dt><dd>{ format!("{:.1} on average", line.mean_score) }</dd>
-            <dt>{ say!("Difficulty") }</dt><dd>{ difficulty(line) }</dd>
+            <dt>{ say!("Score, 0 to 3") }</dt><dd>{ say!("{mean} on average", mean = decimals(format!("{:.1}", line.mean_score))) }</dd>
+            <dt>{ say!("Difficulty") }</dt><dd>{ words::difficulty(line) }</dd>
             <dt>{ say!("Tells people apart") }</dt><dd>{ apart(line.discrimination) }</dd>
-            <dt>{ say!("Fit") }</dt><dd>{ fit_words(line) }</dd>
+            <dt>{ say!("Fit" as "of a job to the model") }</dt><dd>{ fit_words(line) }</dd>
             <dt>{ say!("On site") }</dt><dd>{ time }</dd>
             <dt>{ say!("Cost") }</dt><dd>{ cost_words(line) }</dd>
         </dl>
@@ -84,29 +85,42 @@ fn numbers(line: &JobLine, rows: &[Row]) -> Html {
 }
 
 fn marks_words(marks: Spread) -> String {
-    let Spread {
-        mean, least, most, ..
-    } = marks;
+    let whole = |number: f64| format!("{number:.0}");
+    let mean = whole(marks.mean);
     marks.deviation.map_or_else(
-        || format!("{mean:.0} on average; from so few or equal marks no spread can be told"),
+        || {
+            say!(
+                "{mean} on average; from so few or equal marks no spread can be told",
+                mean
+            )
+        },
         |deviation| {
-            format!("{mean:.0} on average, from {least:.0} to {most:.0}; standard deviation {deviation:.0}")
+            say!(
+                "{mean} on average, from {least} to {most}; standard deviation {deviation}",
+                mean,
+                least = whole(marks.least),
+                most = whole(marks.most),
+                deviation = whole(deviation)
+            )
         },
     )
 }
 
 fn time_words(time: Spread) -> String {
+    let whole = |minutes: f64| format!("{minutes:.0}");
     match time.deviation {
-        None => format!("{:.0} min", time.mean),
-        Some(_) => format!(
-            "{:.0} min on average, from {:.0} to {:.0} min",
-            time.mean, time.least, time.most
+        None => words::minutes(time.mean),
+        Some(_) => say!(
+            "{mean} min on average, from {least} to {most} min",
+            mean = whole(time.mean),
+            least = whole(time.least),
+            most = whole(time.most)
         ),
     }
 }
 
 fn cost_words(line: &JobLine) -> String {
-    let own = format!("{} on average", format::money(line.cost));
+    let own = say!("{mean} on average", mean = format::money(line.cost));
     words::beside(
         &own,
         line.target_cost.map(format::money),
@@ -114,32 +128,30 @@ fn cost_words(line: &JobLine) -> String {
     )
 }
 
-fn difficulty(line: &JobLine) -> String {
-    line.difficulty.map_or_else(
-        || line.words.clone(),
-        |d| format!("{:+.2} ± {:.2}: {}", d.value, d.se, line.words),
-    )
-}
-
 fn apart(discrimination: Option<f64>) -> String {
     discrimination.map_or_else(
-        || "too few people, or all alike: it cannot be told".to_owned(),
-        |d| format!("{d:.2}: how far the score goes with the person’s other jobs, 1 at most"),
+        || say!("too few people, or all alike: it cannot be told").to_owned(),
+        |d| {
+            say!(
+                "{n}: how far the score goes with the person’s other jobs, 1 at most",
+                n = decimals(format!("{d:.2}"))
+            )
+        },
     )
 }
 
 fn fit_words(line: &JobLine) -> String {
     if line.infit.is_none() {
-        return "too few people to say".to_owned();
+        return say!("too few people to say").to_owned();
     }
-    format!("{}; 1 is as expected", fit(line))
+    say!("{fit}; 1 is as expected", fit = fit(line))
 }
 
 fn table(props: &JobPageProps) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("People at this job, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ say!("Person") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col" class="numbers">{ say!("Score") }</th><th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Target time") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col" class="numbers">{ say!("Target cost") }</th><th scope="col">{ say!("Safety") }</th><th scope="col" class="no-print">{ say!("Step by step") }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Person") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col" class="numbers">{ say!("Score") }</th><th scope="col">{ say!("Ended" as "how a job ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Target time") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col" class="numbers">{ say!("Target cost") }</th><th scope="col">{ say!("Safety") }</th><th scope="col" class="no-print">{ say!("Step by step") }</th></tr></thead>
                 <tbody>{ for props.rows.iter().map(|row| person(row, props)) }</tbody>
             </table>
         </div>
@@ -158,7 +170,7 @@ fn person(row: &Row, props: &JobPageProps) -> Html {
     let target = |known: Option<String>| known.unwrap_or_else(|| "–".to_owned());
     html! {
         <tr key={format!("{at:?}")}>
-            <th scope="row">{ words::go(candidate, format!("{candidate}: the person’s page"), open) }</th>
+            <th scope="row">{ words::go(candidate, say!("{person}: the person’s page", person = candidate), open) }</th>
             <td class="numbers">{ format!("{:.0}", result.total) }</td>
             <td class="numbers">{ result.graded() }</td>
             <td>{ words::ended(result) }</td>
@@ -167,7 +179,7 @@ fn person(row: &Row, props: &JobPageProps) -> Html {
             <td class="numbers">{ format::money(result.cost) }</td>
             <td class="numbers">{ target(words::target_cost(result)) }</td>
             <td>{ words::broken(result) }</td>
-            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Replay {candidate}")} onclick={replay}>{ say!("Replay") }</button></td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={say!("Replay {what}", what = candidate)} onclick={replay}>{ say!("Replay" as "verb") }</button></td>
         </tr>
     }
 }

@@ -8,6 +8,8 @@ use yew::prelude::*;
 use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::shared::Shared;
+use crate::language::decimals;
+use crate::language::worded;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::JobLine;
 use crate::say;
@@ -40,7 +42,7 @@ pub fn Jobs(props: &JobsProps) -> Html {
             if known > 0 { { map(&props.cohort) } } else { <p>{ say!("With fewer than ten people no number is given for a job: it would be noise.") }</p> }
             <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Jobs, a table")}>
                 <table class="table">
-                    <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("People") }</th><th scope="col" class="numbers">{ say!("Mean score, 0 to 3") }</th><th scope="col">{ say!("Difficulty") }</th><th scope="col" class="numbers">{ say!("Tells people apart") }</th><th scope="col">{ say!("Fit") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Time to target") }</th><th scope="col" class="numbers">{ say!("Cost to target") }</th><th scope="col"><span class="visually-hidden">{ say!("Void") }</span></th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("People") }</th><th scope="col" class="numbers">{ say!("Mean score, 0 to 3") }</th><th scope="col">{ say!("Difficulty") }</th><th scope="col" class="numbers">{ say!("Tells people apart") }</th><th scope="col">{ say!("Fit" as "of a job to the model") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Time to target") }</th><th scope="col" class="numbers">{ say!("Cost to target") }</th><th scope="col"><span class="visually-hidden">{ say!("Void" as "verb, of a job") }</span></th></tr></thead>
                     <tbody>{ for jobs.iter().map(|job| row(job, props)) }</tbody>
                 </table>
             </div>
@@ -53,21 +55,18 @@ fn row(job: &JobLine, props: &JobsProps) -> Html {
     let onclick = props.on_void.reform(move |_: MouseEvent| name.clone());
     let (name, title) = (job.job.clone(), words::title_of(&job.job));
     let open = props.on_open.reform(move |_: MouseEvent| name.clone());
-    let difficulty = job
-        .difficulty
-        .map_or_else(String::new, |d| format!("{:+.2} ± {:.2}: ", d.value, d.se));
     html! {
         <tr key={job.job.clone()}>
-            <th scope="row">{ words::go(title, format!("{title}: more about this job"), open) }</th>
+            <th scope="row">{ words::go(&title, say!("{job}: more about this job", job = title), open) }</th>
             <td class="numbers">{ job.n_people }</td>
-            <td class="numbers">{ format!("{:.1}", job.mean_score) }</td>
-            <td>{ difficulty }{ &job.words }</td>
-            <td class="numbers">{ job.discrimination.map_or_else(|| "–".to_owned(), |d| format!("{d:.2}")) }</td>
+            <td class="numbers">{ decimals(format!("{:.1}", job.mean_score)) }</td>
+            <td>{ words::difficulty(job) }</td>
+            <td class="numbers">{ words::ratio(job.discrimination) }</td>
             <td>{ fit(job) }</td>
-            <td class="numbers">{ format!("{:.0} min", job.minutes) }</td>
+            <td class="numbers">{ words::minutes(job.minutes) }</td>
             <td class="numbers">{ words::ratio(job.time_to_target) }</td>
             <td class="numbers">{ words::ratio(job.cost_to_target) }</td>
-            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={format!("Void {} for everybody", job.job)} {onclick}>{ say!("void") }</button> }</td>
+            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={say!("Void {job} for everybody", job = job.job)} {onclick}>{ say!("void" as "verb, of a job") }</button> }</td>
         </tr>
     }
 }
@@ -77,10 +76,12 @@ pub fn fit(job: &JobLine) -> String {
     match (job.infit, job.outfit) {
         (Some(infit), Some(outfit)) => {
             let odd = [infit, outfit].iter().any(|ms| *ms > WORST_FIT);
-            format!(
-                "{infit:.2} in, {outfit:.2} out{}",
-                if odd { say!(": look at it") } else { "" }
-            )
+            let [infit, outfit] = [infit, outfit].map(|ms| decimals(format!("{ms:.2}")));
+            if odd {
+                say!("{infit} in, {outfit} out: look at it", infit, outfit)
+            } else {
+                say!("{infit} in, {outfit} out", infit, outfit)
+            }
         }
         _ => "–".to_owned(),
     }
@@ -107,7 +108,7 @@ fn map(cohort: &Cohort) -> Html {
     let text = |at: f64, y: f64, words: String| html! { <text x={format!("{at:.1}")} y={format!("{y:.1}")} text-anchor="middle" class="cohort__ink">{ words }</text> };
     html! {
         <figure class="cohort__map">
-            <figcaption>{ format!("People (bars, {} of them) and jobs (dots with their error) on one scale: who stands above a job gets it right more often than not. The numbers are in the tables.", cohort.people.len()) }</figcaption>
+            <figcaption>{ say!("People (bars, {n} of them) and jobs (dots with their error) on one scale: who stands above a job gets it right more often than not. The numbers are in the tables.", n = cohort.people.len()) }</figcaption>
             <svg viewBox={format!("0 0 600 {height:.0}")} role="img" aria-label={say!("Abilities of people and difficulties of jobs on one scale; the same numbers stand in the tables")}>
                 { for counts.iter().enumerate().map(|(at, n)| {
                     let share = 70.0 * *n as f64 / most;
@@ -118,7 +119,7 @@ fn map(cohort: &Cohort) -> Html {
                 { for (-4..=4).map(|n| text(x(f64::from(n)), 95.0, n.to_string())) }
                 { for jobs.iter().enumerate().map(|(at, (job, value, se))| {
                     let y = 108.0 + 14.0 * at as f64;
-                    html! { <g><title>{ format!("{}: {}", job.job, format::sentence(&job.words)) }</title>
+                    html! { <g><title>{ say!("{job}: {difficulty}", job = job.job, difficulty = format::sentence(&worded(&job.words))) }</title>
                         <path d={format!("M{:.1} {y:.1}H{:.1}", x(value - se), x(value + se))} class="cohort__axis" />
                         <circle cx={format!("{:.1}", x(*value))} cy={format!("{y:.1}")} r="3.5" class="cohort__dot" /></g> }
                 }) }

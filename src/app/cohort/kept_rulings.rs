@@ -7,48 +7,17 @@ use std::ops::Deref;
 use yew::prelude::*;
 
 use crate::app::cohort::ruling_store;
+use crate::app::cohort::ruling_store::Keeping;
 use crate::app::cohort::ruling_store::Write;
+use crate::app::phrase::HOLES;
+use crate::app::phrase::bdi;
+use crate::app::phrase::phrase;
 use crate::app::shared::Shared;
 use crate::app::store::StorageError;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::merged;
 use crate::say;
-
-/// Whether rulings outlive this visit.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Keeping {
-    /// Not known yet.
-    #[default]
-    Asking,
-    /// They are kept.
-    Kept,
-    /// The browser keeps nothing, or has no room.
-    Not(StorageError),
-}
-
-impl Keeping {
-    /// What whoever rules has to know; nothing while it is not known.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Asking => "",
-            Self::Kept => {
-                "Rulings are kept in this browser; save their file to take them to another one, or to keep them with the results."
-            }
-            Self::Not(StorageError::Full) => {
-                "This browser has no room left: rulings made now are gone when this page is closed or loaded again. Save them as a file."
-            }
-            Self::Not(_) => {
-                "This browser does not let the page keep rulings: they are gone when this page is closed or loaded again. Save them as a file."
-            }
-        }
-    }
-
-    /// Nothing is kept.
-    pub fn is_not(self) -> bool {
-        matches!(self, Self::Not(_))
-    }
-}
 
 /// Rulings in force, and those of an earlier look or another tab that nobody has decided on yet.
 #[derive(Clone, Debug, PartialEq)]
@@ -212,13 +181,24 @@ impl Rulings {
             return Html::default();
         };
         let choice = |holds| on_choice.reform(move |_: MouseEvent| Change::Decided(holds));
-        let n = match self.earlier.len() {
-            1 => "One ruling".to_owned(),
-            n => format!("{n} rulings"),
+        let [who, _, _] = HOLES;
+        let day = &last.day;
+        let told = match self.earlier.len() {
+            1 => say!(
+                "One ruling made earlier in this browser, or in another tab of it, the last on {day} by {who}. They are not in force for what is dropped here now.",
+                day,
+                who
+            ),
+            n => say!(
+                "{n} rulings made earlier in this browser, or in another tab of it, the last on {day} by {who}. They are not in force for what is dropped here now.",
+                n,
+                day,
+                who
+            ),
         };
         html! {
             <section class="notice no-print" aria-label={say!("Rulings made earlier")}>
-                <p>{ format!("{n} made earlier in this browser, or in another tab of it, the last on {} by ", last.day) }<bdi>{ &last.by }</bdi>{ say!(". They are not in force for what is dropped here now.") }</p>
+                <p>{ phrase(&told, &[bdi(&last.by)]) }</p>
                 <p class="row"><button type="button" class="button" onclick={choice(true)}>{ say!("Put them in force") }</button>
                     <button type="button" class="button" onclick={choice(false)}>{ say!("Forget them") }</button></p>
             </section>
@@ -233,7 +213,7 @@ impl Rulings {
         }
         html! {
             <section class="notice no-print" role="alert" aria-label={say!("Rulings not kept")}>
-                <p>{ self.keeping.words() }if self.refused { { say!(" The last change was not kept.") } }</p>
+                <p>{ self.keeping.words() }if self.refused { { " " }{ say!("The last change was not kept.") } }</p>
                 <p><button type="button" class="button" onclick={on_save}>{ say!("Save the rulings as a file") }</button></p>
             </section>
         }

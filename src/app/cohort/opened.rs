@@ -13,9 +13,11 @@ use crate::app::cohort::person::Person;
 use crate::app::cohort::rows::Row;
 use crate::app::cohort::shown::Looks;
 use crate::app::cohort::skill_page::SkillPage;
+use crate::language::worded;
 use crate::records::cohort::Attempt;
 use crate::records::rulings::Ruling;
 use crate::records::rulings::of_candidate;
+use crate::say;
 
 /// Which page.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -32,9 +34,9 @@ impl Opened {
     /// Words of the way back to it from a replay.
     pub fn back(&self) -> &'static str {
         match self {
-            Self::Person(_) => "Back to the person",
-            Self::Skill(..) => "Back to the skill",
-            Self::Job(_) => "Back to the job",
+            Self::Person(_) => say!("Back to the person"),
+            Self::Skill(..) => say!("Back to the skill"),
+            Self::Job(_) => say!("Back to the job"),
         }
     }
 
@@ -96,7 +98,7 @@ fn person(looks: &Looks<'_>, candidate: &str, link: &Scope<CohortScreen>) -> Htm
             .iter()
             .find(|file| file.id == row.is.assessment)?;
         Some((
-            file.title.clone(),
+            worded(&file.title).into_owned(),
             decision::asked(row, looks.rulings, file),
         ))
     });

@@ -3,7 +3,8 @@
 use yew::prelude::*;
 
 use crate::app::cohort::rows::Refused;
-use crate::bench::safety;
+use crate::app::cohort::words;
+use crate::language::worded;
 use crate::records::cohort::lines::ConfusedLine;
 use crate::records::cohort::lines::SafetyLine;
 use crate::say;
@@ -17,11 +18,11 @@ pub fn safety_table(lines: &[SafetyLine]) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Safety, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ say!("Rule") }</th><th scope="col">{ say!("How grave") }</th><th scope="col" class="numbers">{ say!("Times") }</th><th scope="col" class="numbers">{ say!("People") }</th><th scope="col"><span class="visually-hidden">{ say!("Bar") }</span></th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Rule" as "of safety") }</th><th scope="col">{ say!("How grave") }</th><th scope="col" class="numbers">{ say!("Times" as "how often") }</th><th scope="col" class="numbers">{ say!("People") }</th><th scope="col"><span class="visually-hidden">{ say!("Bar" as "drawn in a table") }</span></th></tr></thead>
                 <tbody>{ for lines.iter().map(|line| html! {
                     <tr key={format!("{} {}", line.rule, line.severity)}>
-                        <th scope="row">{ safety::rule(&line.rule).map_or(line.rule.as_str(), |rule| rule.title) }</th>
-                        <td>{ &line.severity }</td><td class="numbers">{ line.n }</td><td class="numbers">{ line.n_people }</td>
+                        <th scope="row">{ words::rule_title(&line.rule) }</th>
+                        <td>{ worded(&line.severity).into_owned() }</td><td class="numbers">{ line.n }</td><td class="numbers">{ line.n_people }</td>
                         <td>{ bar(line.n, most) }</td>
                     </tr>
                 }) }</tbody>
@@ -39,7 +40,7 @@ pub fn confused_table(lines: &[ConfusedLine], name: impl Fn(&str) -> String) -> 
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Faults taken for others, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ say!("Was wrong") }</th><th scope="col">{ say!("Was stated") }</th><th scope="col" class="numbers">{ say!("Times") }</th><th scope="col"><span class="visually-hidden">{ say!("Bar") }</span></th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Was wrong") }</th><th scope="col">{ say!("Was stated") }</th><th scope="col" class="numbers">{ say!("Times" as "how often") }</th><th scope="col"><span class="visually-hidden">{ say!("Bar" as "drawn in a table") }</span></th></tr></thead>
                 <tbody>{ for lines.iter().map(|line| html! {
                     <tr key={format!("{} {}", line.is, line.stated)}><th scope="row">{ name(&line.is) }</th><td>{ name(&line.stated) }</td><td class="numbers">{ line.n }</td><td>{ bar(line.n, most) }</td></tr>
                 }) }</tbody>
@@ -68,26 +69,26 @@ pub fn refused_list(
             }
             if refused.is_empty() { <p>{ say!("Every record is accepted as far as it was looked at.") }</p> } else {
                 <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Not accepted, a table")}>
-                    <table class="table"><thead><tr><th scope="col">{ say!("Record") }</th><th scope="col">{ say!("First difference") }</th><th scope="col" class="no-print">{ say!("As written") }</th></tr></thead>
+                    <table class="table"><thead><tr><th scope="col">{ say!("Record" as "of a job") }</th><th scope="col">{ say!("First difference") }</th><th scope="col" class="no-print">{ say!("As written") }</th></tr></thead>
                     <tbody>{ for refused.iter().take(MOST).map(|one| refused_row(one, on_read)) }</tbody></table>
                 </div>
             }
-            if refused.len() > MOST { <p>{ format!("And {} more.", refused.len() - MOST) }</p> }
+            if refused.len() > MOST { <p>{ say!("And {n} more.", n = refused.len() - MOST) }</p> }
         </>
     }
 }
 
 fn refused_row(one: &Refused, on_read: &Callback<(usize, usize)>) -> Html {
     let label = if one.who.is_empty() {
-        "Read this record as it was written".to_owned()
+        say!("Read this record as it was written").to_owned()
     } else {
-        format!("Read {} as it was written", one.who)
+        say!("Read {what} as it was written", what = one.who)
     };
     let read = |at: (usize, usize)| {
         let onclick = on_read.reform(move |_: MouseEvent| at);
-        html! { <button type="button" class="button button--small" aria-label={label} {onclick}>{ say!("Read") }</button> }
+        html! { <button type="button" class="button button--small" aria-label={label} {onclick}>{ say!("Read" as "verb, of a record") }</button> }
     };
     html! {
-        <tr><th scope="row"><bdi>{ &one.who }</bdi></th><td>{ &one.why }</td><td class="no-print">{ for one.read.map(read) }</td></tr>
+        <tr><th scope="row"><bdi>{ &one.who }</bdi></th><td>{ &one.told }</td><td class="no-print">{ for one.read.map(read) }</td></tr>
     }
 }

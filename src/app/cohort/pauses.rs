@@ -17,13 +17,13 @@ pub fn pauses(rows: &[Row], files: &[AssessmentFile]) -> Html {
     let line = |(assessment, pause): &(&str, &Pause)| {
         let file = files.iter().find(|file| file.id == *assessment);
         html! {
-            <tr key={pause.from.clone()}><th scope="row" class="numbers">{ minute(&pause.from) }</th><td class="numbers">{ pause.to.as_deref().map_or_else(|| "not ended".to_owned(), minute) }</td><td class="numbers">{ lasted(pause) }</td><td>{ code_words(pause, file) }</td></tr>
+            <tr key={pause.from.clone()}><th scope="row" class="numbers">{ minute(&pause.from) }</th><td class="numbers">{ pause.to.as_deref().map_or_else(|| say!("not ended").to_owned(), minute) }</td><td class="numbers">{ lasted(pause) }</td><td>{ code_words(pause, file) }</td></tr>
         }
     };
     html! {
         <section class="stack" aria-labelledby="pauses"><h3 id="pauses">{ say!("Pauses of the whole room") }</h3>
             <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Pauses, a table")}>
-                <table class="table"><thead><tr><th scope="col">{ say!("From, by their clock") }</th><th scope="col">{ say!("To") }</th><th scope="col" class="numbers">{ say!("Minutes") }</th><th scope="col">{ say!("Codes") }</th></tr></thead>
+                <table class="table"><thead><tr><th scope="col">{ say!("From, by their clock") }</th><th scope="col">{ say!("To" as "until when") }</th><th scope="col" class="numbers">{ say!("Minutes") }</th><th scope="col">{ say!("Codes") }</th></tr></thead>
                 <tbody>{ for all.iter().map(line) }</tbody></table>
             </div>
             <p>{ say!("This time did not count. Compare it with the pauses you called: a pause that only one person had was not the room’s.") }</p>
@@ -62,11 +62,11 @@ fn lasted(pause: &Pause) -> String {
 /// Whether its codes are the assessment's, where its file is known.
 fn code_words(pause: &Pause, file: Option<&AssessmentFile>) -> &'static str {
     let Some(file) = file else {
-        return "not looked at: the assessment’s file is not here";
+        return say!("not looked at: the assessment’s file is not here");
     };
     match &file.room_pause {
-        Some(anchor) if pause.is_of(anchor) => "the assessment’s",
-        _ => "none of the assessment’s",
+        Some(anchor) if pause.is_of(anchor) => say!("the assessment’s"),
+        _ => say!("none of the assessment’s"),
     }
 }
 

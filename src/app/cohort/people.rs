@@ -7,6 +7,7 @@ use crate::app::cohort::opened::Opened;
 use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::shared::Shared;
+use crate::language::worded;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Shown;
@@ -58,11 +59,7 @@ pub fn People(props: &PeopleProps) -> Html {
     let to = (*first + IN_VIEW + SPARE).min(n);
     let sort = |to: By, word: &'static str| {
         let (by, first) = (by.clone(), first.clone());
-        let sorted = if *by == to {
-            say!("ascending")
-        } else {
-            say!("none")
-        };
+        let sorted = if *by == to { "ascending" } else { "none" };
         let onclick = Callback::from(move |_: MouseEvent| {
             by.set(to);
             first.set(0);
@@ -78,16 +75,16 @@ pub fn People(props: &PeopleProps) -> Html {
         <div class="cohort__people readings" tabindex="0" role="region" aria-label={say!("People and skills, a table")} {onscroll}>
             <table class="table" aria-rowcount={(n + 1).to_string()}>
                 <thead><tr>
-                    { sort(By::Name, "Person") }
+                    { sort(By::Name, say!("Person")) }
                     <th scope="col">{ say!("Decision") }</th>
-                    { sort(By::Ability, "Ability ± error") }
-                    { sort(By::Marks, "Marks") }
+                    { sort(By::Ability, say!("Ability ± error")) }
+                    { sort(By::Marks, say!("Marks")) }
                     <th scope="col">{ say!("Put right") }</th>
-                    { sort(By::Critical, "Critical") }
+                    { sort(By::Critical, say!("Critical")) }
                     <th scope="col">{ say!("On site") }</th>
                     <th scope="col">{ say!("Time to target") }</th>
                     <th scope="col">{ say!("Cost to target") }</th>
-                    { for cohort.skills.iter().map(|skill| html! { <th scope="col">{ format::sentence(skill) }</th> }) }
+                    { for cohort.skills.iter().map(|skill| html! { <th scope="col">{ format::sentence(&worded(skill)) }</th> }) }
                 </tr></thead>
                 <tbody>
                     { space(from) }
@@ -126,15 +123,24 @@ fn row(line: &PersonLine, decision: Option<&String>, at: usize, props: &PeoplePr
         <tr key={at} aria-rowindex={(at + 2).to_string()}>
             <th scope="row"><button type="button" class="desk__go" {onclick}><bdi>{ &line.candidate }</bdi></button></th>
             <td>{ decision.cloned().unwrap_or_default() }</td>
-            <td class="numbers">{ format!("{:+.2} ± {:.2}{}", line.ability.value, line.ability.se, if line.is_unusual { say!(", unusual") } else { "" }) }</td>
+            <td class="numbers">{ ability(line) }</td>
             <td class="numbers">{ format!("{:.0}", line.marks) }</td>
-            <td class="numbers">{ format!("{} of {}", line.n_fixed, line.n_jobs) }</td>
+            <td class="numbers">{ say!("{n} of {of}", n = line.n_fixed, of = line.n_jobs) }</td>
             <td class="numbers">{ line.n_critical }</td>
-            <td class="numbers">{ format!("{:.0} min", line.minutes) }</td>
+            <td class="numbers">{ words::minutes(line.minutes) }</td>
             <td class="numbers">{ words::ratio(line.time_to_target) }</td>
             <td class="numbers">{ words::ratio(line.cost_to_target) }</td>
             { for skills.map(|(skill, shown)| cell(&line.candidate, skill, shown, &props.on_open)) }
         </tr>
+    }
+}
+
+fn ability(line: &PersonLine) -> String {
+    let ability = words::measured(line.ability);
+    if line.is_unusual {
+        say!("{ability}, unusual", ability)
+    } else {
+        ability
     }
 }
 
@@ -146,8 +152,13 @@ fn cell(candidate: &str, skill: &str, shown: &Shown, on_open: &Callback<Opened>)
         (n, right) if right >= 2 * n => "cell cell--near",
         _ => "cell cell--not-yet",
     };
-    let count = format!("{} of {}", shown.n_right, shown.n);
-    let label = format!("{count}, {skill}, {candidate}: the jobs behind it");
+    let count = say!("{n} of {of}", n = shown.n_right, of = shown.n);
+    let label = say!(
+        "{count}, {skill}, {person}: the jobs behind it",
+        count,
+        skill = worded(skill),
+        person = candidate
+    );
     let opened = Opened::Skill(candidate.to_owned(), skill.to_owned());
     let onclick = on_open.reform(move |_: MouseEvent| opened.clone());
     html! { <td {class}>{ words::go(&count, label, onclick) }</td> }

@@ -12,8 +12,13 @@ use crate::app::format;
 use crate::app::hooks::focus_on;
 use crate::app::lost_points::LostPoints;
 use crate::app::lost_points::Marked;
+use crate::app::phrase::HOLES;
+use crate::app::phrase::bdi;
+use crate::app::phrase::phrase;
 use crate::app::proves::Proves;
 use crate::assess::decide::Decided;
+use crate::language::decimals;
+use crate::language::worded;
 use crate::records::check::SealState;
 use crate::records::cohort::lines::PersonLine;
 use crate::records::cohort::lines::Shown;
@@ -91,7 +96,7 @@ pub fn Person(props: &PersonProps) -> Html {
             { table(props) }
             <LostPoints jobs={props.lost.clone()} />
             <Proves n_jobs={props.sat.as_ref().map_or(props.marks.len(), |(_, n_jobs)| *n_jobs)} marks={props.marks.clone()}
-                computed={format!("this sheet was made on {}.", format::date(js_sys::Date::now() / 86_400_000.0))} />
+                computed={say!("this sheet was made on {day}.", day = format::date(js_sys::Date::now() / 86_400_000.0))} />
         </article>
     }
 }
@@ -102,31 +107,74 @@ fn sat(props: &PersonProps) -> String {
     let day = row
         .or(props.rows.first())
         .and_then(|row| row.is.started.get(..10))
-        .unwrap_or("an unknown day");
+        .unwrap_or_else(|| say!("an unknown day"));
     let what = match (&props.sat, row) {
-        (Some((title, n_jobs)), _) => format!("{title}, {n_jobs} jobs that count"),
-        (None, Some(row)) => format!("assessment {}, whose file is not here", row.is.assessment),
-        (None, None) => "Practice, of no assessment".to_owned(),
+        (Some((title, n_jobs)), _) => {
+            say!(
+                "{assessment}, {n} jobs that count",
+                assessment = title,
+                n = n_jobs
+            )
+        }
+        (None, Some(row)) => say!(
+            "assessment {assessment}, whose file is not here",
+            assessment = row.is.assessment
+        ),
+        (None, None) => say!("Practice, of no assessment").to_owned(),
     };
-    let word = match row.map(|row| row.is.release.as_str()) {
-        None | Some("") => String::new(),
-        Some(word) => format!(" with the word “{word}”"),
-    };
-    format!("{what}; begun on {day}{word}")
+    match row.map(|row| row.is.release.as_str()) {
+        None | Some("") => say!("{what}; begun on {day}", what, day),
+        Some(word) => say!(
+            "{what}; begun on {day} with the word “{word}”",
+            what,
+            day,
+            word
+        ),
+    }
 }
 
 fn decided(props: &PersonProps) -> Html {
     html! {
         if let Some(decided) = &props.decided {
             <section class="notice" aria-label={say!("Decision")}>
-                <p class="notice__title">{ format!("{}: {:.0} of 100 marks on average, {:.0} are asked", format::sentence(decision::word(decided.decision)), decided.marks, decided.cut) }</p>
-                <ul>{ for decided.reasons.iter().map(|reason| html! { <li>{ reason.to_string() }</li> }) }</ul>
+                <p class="notice__title">{ decision_words(decided) }</p>
+                <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line.to_string() }</li> }) }</ul>
                 if let Some(ruling) = &props.ruling {
-                    <p><b>{ format!("Overridden: {}", ruling.holds) }</b>{ say!(" by ") }<bdi>{ &ruling.by }</bdi>{ format!(", {}: ", ruling.day) }<bdi>{ &ruling.why }</bdi></p>
+                    <p>{ overridden(ruling) }</p>
                 }
             </section>
         }
     }
+}
+
+fn decision_words(decided: &Decided) -> String {
+    let whole = |marks: f64| format!("{marks:.0}");
+    say!(
+        "{decision}: {marks} of 100 marks on average, {cut} are asked",
+        decision = format::sentence(decision::word(decided.decision)),
+        marks = whole(decided.marks),
+        cut = whole(decided.cut)
+    )
+}
+
+fn overridden(ruling: &Ruling) -> Html {
+    let [holds, who, why] = HOLES;
+    let sentence = say!(
+        "{holds} by {who}, {day}: {why}",
+        holds,
+        who,
+        day = ruling.day,
+        why
+    );
+    let holds = say!("Overridden: {decision}", decision = worded(&ruling.holds));
+    phrase(
+        &sentence,
+        &[
+            html! { <b>{ holds }</b> },
+            bdi(&ruling.by),
+            bdi(&ruling.why),
+        ],
+    )
 }
 
 fn summary(line: &PersonLine, props: &PersonProps) -> Html {
@@ -138,17 +186,34 @@ fn summary(line: &PersonLine, props: &PersonProps) -> Html {
     let skill = |(skill, shown): (&String, &Shown)| {
         let name = skill.clone();
         let onclick = props.on_skill.reform(move |_: MouseEvent| name.clone());
-        let count = format!("{skill} {} of {}", shown.n_right, shown.n);
-        html! { <li>{ words::go(&count, format!("{count}: the jobs behind it"), onclick) }</li> }
+        let count = say!(
+            "{skill} {n} of {of}",
+            skill = worded(skill),
+            n = shown.n_right,
+            of = shown.n
+        );
+        html! { <li>{ words::go(&count, say!("{count}: the jobs behind it", count), onclick) }</li> }
     };
+    let ability = say!(
+        "{ability}, sure to about ±{range}; 0 is the middle of these people",
+        ability = decimals(format!("{:+.2}", line.ability.value)),
+        range = decimals(format!("{:.2}", 2.0 * line.ability.se))
+    );
+    let jobs = say!(
+        "{n} counted, {fixed} put right, {marks} of 100 marks on average",
+        n = line.n_jobs,
+        fixed = line.n_fixed,
+        marks = format!("{:.0}", line.marks)
+    );
+    let each = |taken: String| say!("{taken} each", taken);
     html! {
         <dl class="facts">
-            <dt>{ say!("Ability") }</dt><dd>{ format!("{:+.2}, sure to about ±{:.2}; 0 is the middle of these people", line.ability.value, 2.0 * line.ability.se) }</dd>
-            <dt>{ say!("Jobs") }</dt><dd>{ format!("{} counted, {} put right, {:.0} of 100 marks on average", line.n_jobs, line.n_fixed, line.marks) }</dd>
-            <dt>{ say!("On site") }</dt><dd>{ words::beside(&format!("{} each", words::minutes(line.minutes)), line.target_minutes.map(words::minutes), line.time_to_target) }</dd>
-            <dt>{ say!("Cost") }</dt><dd>{ words::beside(&format!("{} each", format::money(line.cost)), line.target_cost.map(format::money), line.cost_to_target) }</dd>
-            <dt>{ say!("Safety") }</dt><dd>{ format!("{} rules broken, {} of them critical", line.n_safety, line.n_critical) }</dd>
-            if line.is_unusual { <dt>{ say!("Pattern") }</dt><dd>{ say!("unusual: right on hard jobs and wrong on easy ones; look at the records") }</dd> }
+            <dt>{ say!("Ability") }</dt><dd>{ ability }</dd>
+            <dt>{ say!("Jobs") }</dt><dd>{ jobs }</dd>
+            <dt>{ say!("On site") }</dt><dd>{ words::beside(&each(words::minutes(line.minutes)), line.target_minutes.map(words::minutes), line.time_to_target) }</dd>
+            <dt>{ say!("Cost") }</dt><dd>{ words::beside(&each(format::money(line.cost)), line.target_cost.map(format::money), line.cost_to_target) }</dd>
+            <dt>{ say!("Safety") }</dt><dd>{ say!("{n} rules broken, {critical} of them critical", n = line.n_safety, critical = line.n_critical) }</dd>
+            if line.is_unusual { <dt>{ say!("Pattern" as "of scores") }</dt><dd>{ say!("unusual: right on hard jobs and wrong on easy ones; look at the records") }</dd> }
             <dt>{ say!("Skills") }</dt><dd><ul class="row">{ for shown.map(skill) }</ul></dd>
         </dl>
     }
@@ -158,7 +223,7 @@ fn table(props: &PersonProps) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Records, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col">{ say!("Safety") }</th><th scope="col">{ say!("Began, by their clock") }</th><th scope="col" class="numbers">{ say!("Page left") }</th><th scope="col">{ say!("Checked") }</th><th scope="col" class="no-print">{ say!("As written") }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th><th scope="col">{ say!("Ended" as "how a job ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Cost") }</th><th scope="col">{ say!("Safety") }</th><th scope="col">{ say!("Began, by their clock") }</th><th scope="col" class="numbers">{ say!("Page left" as "how often it was left") }</th><th scope="col">{ say!("Checked") }</th><th scope="col" class="no-print">{ say!("As written") }</th></tr></thead>
                 <tbody>{ for props.rows.iter().map(|row| line(row, props)) }</tbody>
             </table>
         </div>
@@ -174,14 +239,14 @@ fn line(row: &Row, props: &PersonProps) -> Html {
     let at = (row.source, row.line);
     let read = props.on_read.reform(move |_: MouseEvent| at);
     let (label, onclick) = if row.is_foreign() {
-        (format!("Read {title}"), read.clone())
+        (say!("Read {what}", what = title), read.clone())
     } else {
         let replay = props.on_replay.reform(move |_: MouseEvent| at);
-        (format!("Replay {title}"), replay)
+        (say!("Replay {what}", what = title), replay)
     };
     html! {
         <tr key={format!("{at:?}")}>
-            <th scope="row">{ words::go(title, label, onclick) }</th>
+            <th scope="row">{ words::go(&title, label, onclick) }</th>
             <td class="numbers">{ format!("{:.0}", result.total) }</td><td>{ words::ended(result) }</td>
             <td class="numbers">{ words::of_target(&words::minutes(result.minutes), result.target_minutes.map(words::minutes)) }</td>
             <td class="numbers">{ words::of_target(&format::money(result.cost), words::target_cost(result)) }</td>
@@ -189,24 +254,21 @@ fn line(row: &Row, props: &PersonProps) -> Html {
             <td class="numbers">{ row.is.started.get(..16).unwrap_or("–").replace('T', " ") }</td>
             <td class="numbers">{ row.is.n_away }</td>
             <td>{ checked(row) }</td>
-            <td class="no-print"><button type="button" class="button button--small" aria-label={format!("Read {title} as it was written")} onclick={read}>{ say!("Read") }</button></td>
+            <td class="no-print"><button type="button" class="button button--small" aria-label={say!("Read {what} as it was written", what = title)} onclick={read}>{ say!("Read" as "verb, of a record") }</button></td>
         </tr>
     }
 }
 
 fn checked(row: &Row) -> String {
-    let seal = match (&row.is.difference, row.is.seal) {
-        (Some(difference), _) => return format!("not accepted: {difference}"),
-        (None, Some(SealState::Good)) => "sealed",
-        (None, Some(SealState::Practice)) => "practice, no seal",
-        (None, _) => "seal not looked at: no key here",
+    let seal = match (row.is.why(), row.is.seal) {
+        (Some(why), _) => return say!("not accepted: {why}", why),
+        (None, Some(SealState::Good)) => say!("sealed" as "of a record"),
+        (None, Some(SealState::Practice)) => say!("practice, no seal"),
+        (None, _) => say!("seal not looked at: no key here"),
     };
-    format!(
-        "{seal}, {}",
-        if row.replayed {
-            "run again"
-        } else {
-            "not run again yet"
-        }
-    )
+    if row.replayed {
+        say!("{seal}, run again", seal)
+    } else {
+        say!("{seal}, not run again yet", seal)
+    }
 }

@@ -5,6 +5,9 @@ use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
 use crate::app::hand_over;
+use crate::app::phrase::HOLES;
+use crate::app::phrase::bdi;
+use crate::app::phrase::phrase;
 use crate::app::sitting;
 use crate::records::record::Record;
 use crate::records::seal::AssessmentKey;
@@ -49,14 +52,19 @@ pub fn ReceivedScreen(props: &ReceivedProps) -> Html {
             let say = told.clone();
             let save = Callback::from(move |_: MouseEvent| {
                 say.set(match hand_over::save(&name, "application/json", &text) {
-                    Ok(()) => "Saved.",
-                    Err(_) => "The browser did not let the page save a file.",
+                    Ok(()) => say!("Saved."),
+                    Err(_) => say!("The browser did not let the page save a file."),
                 });
             });
+            let came_out = match sifted.why() {
+                Some(why) => say!("Not accepted: {why}", why),
+                None => say!("It is as it was made: run again, everything came out the same.")
+                    .to_owned(),
+            };
             html! {
                 <>
-                    <p><bdi>{ &record.body.candidate }</bdi>{ format!(", job {} of {}: {:.0} of 100 marks.", sifted.place, sifted.assessment, record.body.counted().total) }</p>
-                    <p>{ sifted.difference.as_ref().map_or_else(|| "It is as it was made: run again, everything came out the same.".to_owned(), |why| format!("Not accepted: {why}")) }</p>
+                    <p>{ marks(record, sifted) }</p>
+                    <p>{ came_out }</p>
                     <p class="row"><button type="button" class="button button--main" onclick={save}>{ say!("Save the file") }</button><span role="status">{ *told }</span></p>
                 </>
             }
@@ -70,14 +78,26 @@ pub fn ReceivedScreen(props: &ReceivedProps) -> Html {
     }
 }
 
+fn marks(record: &Record, sifted: &Sifted) -> Html {
+    let sentence = say!(
+        "{candidate}, job {n} of {assessment}: {marks} of 100 marks.",
+        candidate = HOLES[0],
+        n = sifted.place,
+        assessment = sifted.assessment,
+        marks = format!("{:.0}", record.body.counted().total)
+    );
+    phrase(&sentence, &[bdi(&record.body.candidate)])
+}
+
 async fn read(letters: &str) -> Came {
+    let not = |why: &str| Came::Not(why.to_owned());
     let Some(short) = slip::read(letters) else {
-        return Came::Not(
-            "The letters were cut or changed on the way: read the code again.".to_owned(),
-        );
+        return not(say!(
+            "The letters were cut or changed on the way: read the code again."
+        ));
     };
     let Ok(library) = sitting::library() else {
-        return Came::Not("The jobs of this page cannot be read.".to_owned());
+        return not(say!("The jobs of this page cannot be read."));
     };
     let kept = Given::all().await;
     let read = |given: &Given| {
@@ -91,13 +111,15 @@ async fn read(letters: &str) -> Came {
     };
     let (task, _, _) = match against.task(&short) {
         Ok(found) => found,
-        Err(why) => return Came::Not(format!("This browser cannot make it whole: {why}.")),
+        Err(why) => return Came::Not(say!("This browser cannot make it whole: {why}.", why)),
     };
     match slip::whole(short, &task) {
         Some(record) => {
             let sifted = against.record(record.clone());
             Came::Whole(Box::new(record), Box::new(sifted))
         }
-        None => Came::Not("Run again, it does not come out as it says: it was changed, or made by another version.".to_owned()),
+        None => not(say!(
+            "Run again, it does not come out as it says: it was changed, or made by another version."
+        )),
     }
 }

@@ -8,9 +8,11 @@ use crate::app::replay::Replayed;
 use crate::app::sitting;
 use crate::app::worker::Worked;
 use crate::bench::scenario::Scenario;
+use crate::language::worded;
 use crate::records::library::Task;
 use crate::records::record::Record;
 use crate::records::sift::Against;
+use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
 
@@ -19,7 +21,7 @@ pub fn of(record: &Record, task: &Task, file: &JobFile) -> Option<Replayed> {
     let body = &record.body;
     let scenario = Scenario {
         id: own_name(record),
-        title: format!("{} · {}", body.candidate, task.scenario.title),
+        title: format!("{} · {}", body.candidate, worded(&task.scenario.title)),
         ..Scenario::clone(&task.scenario)
     };
     let replayed = Replayed::of(scenario, file, body.seed, &body.log)?;
@@ -55,8 +57,8 @@ fn marked_of(record: &Record, file: &JobFile) -> Marked {
     let title = words::title_of(&body.job);
     Marked {
         name: match &body.sitting {
-            Some(sitting) => format!("Job {}, {title}", sitting.place),
-            None => title.to_owned(),
+            Some(sitting) => say!("Job {n}, {title}", n = sitting.place, title),
+            None => title.into_owned(),
         },
         worked: Worked {
             job: own_name(record),

@@ -12,6 +12,7 @@ use crate::records::rulings::Ruling;
 use crate::records::rulings::is_void;
 use crate::records::seal::Hash;
 use crate::records::sift::Sifted;
+use crate::say;
 
 /// A record and where it is read again.
 #[derive(Clone, Debug, PartialEq)]
@@ -48,8 +49,10 @@ impl Row {
 pub struct Refused {
     /// Whose, and which job; empty where it cannot be read.
     pub who: String,
-    /// The first thing that does not hold.
+    /// The first thing that does not hold, as files have it.
     pub why: String,
+    /// The same as the reader is told it.
+    pub told: String,
     /// Where it can be read as it was written; none for what is no record.
     pub read: Option<(usize, usize)>,
 }
@@ -141,13 +144,19 @@ impl Rows {
     pub fn refused(&self) -> Vec<Refused> {
         let one = |row: &Row| {
             let why = row.is.difference.clone()?;
+            let told = row.is.why().unwrap_or_default().to_owned();
             let who = row
                 .is
                 .attempt
                 .as_ref()
                 .map_or_else(String::new, |a| format!("{}, {}", a.candidate, a.job));
             let read = row.can_be_read().then_some((row.source, row.line));
-            Some(Refused { who, why, read })
+            Some(Refused {
+                who,
+                why,
+                told,
+                read,
+            })
         };
         self.all().filter_map(one).collect()
     }
@@ -182,7 +191,7 @@ impl Rows {
                     links.push(erased.swap_remove(at));
                 }
                 let broken = chain::order(root, &links).err()?;
-                Some(format!("{candidate}: {broken}"))
+                Some(say!("{candidate}: {broken}", candidate, broken))
             })
             .collect()
     }

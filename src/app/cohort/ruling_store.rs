@@ -5,6 +5,7 @@ use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::records::rulings::Ruling;
 use crate::records::seal::Hash;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Keys start so.
@@ -13,6 +14,47 @@ const PREFIX: &str = "ruling/";
 const OLD: &str = "rulings";
 /// Where it is tried whether anything can be kept.
 const TRIED: &str = "check-rulings";
+
+/// Whether rulings outlive this visit.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Keeping {
+    /// Not known yet.
+    #[default]
+    Asking,
+    /// They are kept.
+    Kept,
+    /// The browser keeps nothing, or has no room.
+    Not(StorageError),
+}
+
+impl Keeping {
+    /// What whoever rules has to know; nothing while it is not known.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Asking => "",
+            Self::Kept => {
+                say!(
+                    "Rulings are kept in this browser; save their file to take them to another one, or to keep them with the results."
+                )
+            }
+            Self::Not(StorageError::Full) => {
+                say!(
+                    "This browser has no room left: rulings made now are gone when this page is closed or loaded again. Save them as a file."
+                )
+            }
+            Self::Not(_) => {
+                say!(
+                    "This browser does not let the page keep rulings: they are gone when this page is closed or loaded again. Save them as a file."
+                )
+            }
+        }
+    }
+
+    /// Nothing is kept.
+    pub fn is_not(self) -> bool {
+        matches!(self, Self::Not(_))
+    }
+}
 
 /// A change of what is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]

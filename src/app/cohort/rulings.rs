@@ -8,10 +8,15 @@ use yew::prelude::*;
 
 use crate::app::cohort::half_typed;
 use crate::app::cohort::half_typed::HalfTyped;
-use crate::app::cohort::kept_rulings::Keeping;
+use crate::app::cohort::ruling_store::Keeping;
 use crate::app::cohort::words;
 use crate::app::format;
+use crate::app::phrase::HOLES;
+use crate::app::phrase::bdi;
+use crate::app::phrase::phrase;
 use crate::assess::assessment_file::AssessmentFile;
+use crate::language::said;
+use crate::language::worded;
 use crate::records::rulings::About;
 use crate::records::rulings::Missing;
 use crate::records::rulings::Ruling;
@@ -31,7 +36,7 @@ pub struct RulingPlace {
 pub struct RuleProps {
     /// About what.
     pub about: About,
-    /// What may hold.
+    /// What may hold, as it is kept.
     pub words: Vec<&'static str>,
     /// Assessments it may be of, name and title; where there is none, whoever takes the ruling says it.
     #[prop_or_default]
@@ -130,8 +135,8 @@ pub fn Rule(props: &RuleProps) -> Html {
             .reform(move |_: MouseEvent| half_typed::forget(&about))
     };
     let heading = match &props.about {
-        About::Job(job) => format!("Void job {job} for everybody"),
-        About::Candidate(candidate) => format!("Override the decision about {candidate}"),
+        About::Job(job) => say!("Void job {job} for everybody", job),
+        About::Candidate(person) => say!("Override the decision about {person}", person),
     };
     let lacks = |one: Missing| missing.contains(&one).to_string();
     html! {
@@ -141,11 +146,11 @@ pub fn Rule(props: &RuleProps) -> Html {
                 <label class="field"><span class="field__label">{ say!("Of which assessment") }</span>
                     <select onchange={chosen(|form, to| form.assessment = to.strip_prefix('=').map(str::to_owned))} aria-required="true" aria-invalid={lacks(Missing::Assessment)} aria-describedby="rule-missing"><option value="" selected={form.assessment.is_none()}>{ say!("Choose") }</option>{ for props.of.iter().map(|(id, title)| html! { <option value={format!("={id}")} selected={form.assessment.as_ref() == Some(id)}>{ title }</option> }) }</select></label>
             } else if let Some((_, title)) = props.of.first() {
-                <p>{ say!("Of ") }<bdi>{ title }</bdi>{ say!(" alone.") }</p>
+                <p>{ phrase(&say!("Of {assessment} alone.", assessment = HOLES[0]), &[bdi(title)]) }</p>
             }
             if props.words.len() > 1 {
                 <label class="field"><span class="field__label">{ say!("What holds") }</span>
-                    <select onchange={chosen(|form, to| form.holds = to)} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={form.holds.is_empty()}>{ say!("Choose") }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == form.holds.as_str()}>{ *word }</option> }) }</select></label>
+                    <select onchange={chosen(|form, to| form.holds = to)} aria-required="true" aria-invalid={lacks(Missing::Holds)} aria-describedby="rule-missing"><option value="" selected={form.holds.is_empty()}>{ say!("Choose") }</option>{ for props.words.iter().map(|word| html! { <option value={*word} selected={*word == form.holds.as_str()}>{ said(word) }</option> }) }</select></label>
             }
             <label class="field"><span class="field__label">{ say!("Who rules") }</span><input type="text" value={form.by.clone()} oninput={typed(|form, to| form.by = to)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
             <label class="field"><span class="field__label">{ say!("Why") }</span><input type="text" value={form.why.clone()} oninput={typed(|form, to| form.why = to)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
@@ -170,7 +175,7 @@ fn where_to(place: Option<&RulingPlace>, rule: impl Fn() -> bool + 'static) -> H
     });
     html! {
         <>
-            <p class={if place.keeping.is_not() { say!("field__error") } else { say!("field__hint") }}>{ place.keeping.words() }</p>
+            <p class={if place.keeping.is_not() { "field__error" } else { "field__hint" }}>{ place.keeping.words() }</p>
             if place.keeping.is_not() {
                 <p><button type="button" class="button" onclick={save}>{ say!("It holds; save as a file") }</button></p>
             }
@@ -185,7 +190,7 @@ pub fn left(all: &[HalfTyped], on_forget: &Callback<About>) -> Html {
         let forget = one.about.clone();
         let onclick = on_forget.reform(move |_: MouseEvent| forget.clone());
         html! {
-            <li key={about.clone()}><bdi>{ about.clone() }</bdi>{ " " }<button type="button" class="button button--small" aria-label={format!("Throw away what is typed about {about}")} {onclick}>{ say!("throw away") }</button></li>
+            <li key={about.clone()}><bdi>{ about.clone() }</bdi>{ " " }<button type="button" class="button button--small" aria-label={say!("Throw away what is typed about {what}", what = about)} {onclick}>{ say!("throw away") }</button></li>
         }
     };
     if all.is_empty() {
@@ -201,7 +206,7 @@ pub fn left(all: &[HalfTyped], on_forget: &Callback<About>) -> Html {
 
 fn about_words(about: &About) -> String {
     match about {
-        About::Job(job) => format!("Job {job}"),
+        About::Job(job) => say!("Job {job}", job),
         About::Candidate(candidate) => candidate.clone(),
     }
 }
@@ -220,13 +225,13 @@ pub fn list(
         let about = about_words(&ruling.about);
         let onclick = take_back.reform(move |_: MouseEvent| at);
         html! {
-            <tr key={at}><th scope="row"><bdi>{ about.clone() }</bdi></th><td><bdi>{ of_what(ruling, files, here) }</bdi></td><td>{ &ruling.holds }</td><td><bdi>{ &ruling.by }</bdi></td><td class="numbers">{ &ruling.day }</td><td><bdi>{ &ruling.why }</bdi></td>
-                <td><button type="button" class="button button--small no-print" aria-label={format!("Take back the ruling about {about}")} {onclick}>{ say!("take back") }</button></td></tr>
+            <tr key={at}><th scope="row"><bdi>{ about.clone() }</bdi></th><td><bdi>{ of_what(ruling, files, here) }</bdi></td><td>{ worded(&ruling.holds).into_owned() }</td><td><bdi>{ &ruling.by }</bdi></td><td class="numbers">{ &ruling.day }</td><td><bdi>{ &ruling.why }</bdi></td>
+                <td><button type="button" class="button button--small no-print" aria-label={say!("Take back the ruling about {what}", what = about)} {onclick}>{ say!("take back" as "verb, of a ruling") }</button></td></tr>
         }
     };
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Rulings, a table")}>
-            <table class="table"><thead><tr><th scope="col">{ say!("About") }</th><th scope="col">{ say!("Assessment") }</th><th scope="col">{ say!("Holds") }</th><th scope="col">{ say!("By") }</th><th scope="col">{ say!("Day") }</th><th scope="col">{ say!("Why") }</th><th scope="col"><span class="visually-hidden">{ say!("Take back") }</span></th></tr></thead>
+            <table class="table"><thead><tr><th scope="col">{ say!("About") }</th><th scope="col">{ say!("Assessment") }</th><th scope="col">{ say!("Holds" as "what holds from now on") }</th><th scope="col">{ say!("By" as "who ruled") }</th><th scope="col">{ say!("Day") }</th><th scope="col">{ say!("Why") }</th><th scope="col"><span class="visually-hidden">{ say!("Take back" as "verb, of a ruling") }</span></th></tr></thead>
             <tbody>{ for rulings.iter().enumerate().map(line) }</tbody></table>
         </div>
     }
@@ -235,13 +240,16 @@ pub fn list(
 /// Which assessment a ruling is of, and whether it is applied here.
 fn of_what(ruling: &Ruling, files: &[AssessmentFile], here: &BTreeSet<String>) -> String {
     match &ruling.assessment {
-        None => "any: it names none".to_owned(),
+        None => say!("any: it names none").to_owned(),
         Some(own) => {
             let title = words::title_of_assessment(own, files);
             if here.contains(own) {
                 title
             } else {
-                format!("{title}: not applied, no result here is of it")
+                say!(
+                    "{assessment}: not applied, no result here is of it",
+                    assessment = title
+                )
             }
         }
     }

@@ -24,10 +24,13 @@ use crate::app::cohort::words;
 use crate::app::lost_points::Marked;
 use crate::app::shared::Shared;
 use crate::assess::assessment_file::AssessmentFile;
+use crate::language::decimals;
 use crate::records::cohort::lines::Cohort;
+use crate::records::cohort::reliability_words;
 use crate::records::rulings::About;
 use crate::records::rulings::Ruling;
 use crate::say;
+use crate::text;
 
 /// The desk as it stands.
 pub struct Looks<'a> {
@@ -72,25 +75,30 @@ pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
     let n = looks.n_sources;
     let [looked, run] = looks.done;
     let words = if looked < n {
-        format!("Looking at links and seals: {looked} of {n} files")
+        say!(
+            "Looking at links and seals: {looked} of {n} files",
+            looked,
+            n
+        )
     } else if looks.works && !looks.stopped {
-        format!("Running the work again: {run} of {n} files")
+        say!("Running the work again: {run} of {n} files", run, n)
     } else if looks.stopped && looks.rows.all().any(|row| !row.replayed) {
-        "Stopped: not every record was run again.".to_owned()
+        say!("Stopped: not every record was run again.").to_owned()
     } else if n > 0 {
-        format!(
-            "{} records from {n} files checked.",
-            looks.rows.all().count()
+        say!(
+            "{records} records from {files} files checked.",
+            records = looks.rows.all().count(),
+            files = n
         )
     } else {
         String::new()
     };
     html! {
         <div class="no-print stack">
-            <p class="row"><span role="status">{ words }{ if looks.reckons { say!(" Working out the cohort …") } else { "" } }</span>
+            <p class="row"><span role="status">{ words }if looks.reckons { { " " }{ say!("Working out the cohort …") } }</span>
                 if looks.works {
                     <progress max={(2 * n).max(1).to_string()} value={(looked + run).to_string()} aria-label={say!("Checking")} />
-                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={link.callback(|_: MouseEvent| Msg::Stop)}>{ say!("Stop") }</button> }
+                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={link.callback(|_: MouseEvent| Msg::Stop)}>{ say!("Stop" as "verb, of the checking") }</button> }
                 }
             </p>
             <ul class="opened__told">{ for looks.told.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
@@ -111,22 +119,22 @@ pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
         looks
             .cohort
             .map_or_else(
-                || "People".to_owned(),
-                |cohort| format!("People {}", cohort.people.len()),
+                || say!("People").to_owned(),
+                |cohort| say!("People {n}", n = cohort.people.len()),
             )
             .into(),
         looks
             .cohort
             .map_or_else(
-                || "Jobs".to_owned(),
-                |cohort| format!("Jobs {}", cohort.jobs.len()),
+                || say!("Jobs").to_owned(),
+                |cohort| say!("Jobs {n}", n = cohort.jobs.len()),
             )
             .into(),
-        "Safety".into(),
-        "Faults confused".into(),
-        format!("Not accepted {}", refused.len()).into(),
-        format!("Rulings {}", looks.rulings.len()).into(),
-        "Save and print".into(),
+        say!("Safety").into(),
+        say!("Faults confused").into(),
+        say!("Not accepted {n}", n = refused.len()).into(),
+        say!("Rulings {n}", n = looks.rulings.len()).into(),
+        say!("Save and print").into(),
         erase_words(looks).into(),
     ];
     html! {
@@ -144,12 +152,17 @@ fn reliability(looks: &Looks<'_>) -> Html {
     let Some(cohort) = looks.cohort else {
         return Html::default();
     };
-    let value = cohort
-        .reliability
-        .value
-        .map_or_else(String::new, |value| format!("{value:.2}: "));
-    html! { <p>{ format!("Reliability {value}{}.", cohort.reliability.words) }
-    if cohort.n_repeats > 0 { { format!(" {} later attempts at the same job do not count.", cohort.n_repeats) } }</p> }
+    let words = reliability_words(cohort);
+    let told = match cohort.reliability.value {
+        None => say!("Reliability {words}.", words),
+        Some(value) => say!(
+            "Reliability {value}: {words}.",
+            value = decimals(format!("{value:.2}")),
+            words
+        ),
+    };
+    html! { <p>{ told }
+    if cohort.n_repeats > 0 { { " " }{ say!("{n} later attempts at the same job do not count.", n = cohort.n_repeats) } }</p> }
 }
 
 /// The tab of records that were not accepted.
@@ -164,7 +177,7 @@ fn nothing_counts(n_refused: usize, link: &Link) -> Html {
     html! {
         <>
             <p>{ say!("No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key.") }</p>
-            <p><button type="button" class="button" onclick={why}>{ format!("See why: not accepted {n_refused}") }</button></p>
+            <p><button type="button" class="button" onclick={why}>{ say!("See why: not accepted {n}", n = n_refused) }</button></p>
         </>
     }
 }
@@ -192,7 +205,7 @@ fn tab(looks: &Looks<'_>, refused: &[Refused], link: &Link) -> Html {
         1 => html! {
             <>
                 if let Some(job) = looks.voiding {
-                    <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec!["void"]} of={of_job(looks, job)}
+                    <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec![text!("void")]} of={of_job(looks, job)}
                         on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_cancel={link.callback(|()| Msg::Void(None))} />
                 }
                 <Jobs cohort={cohort.clone()} counting={looks.rows.jobs(looks.rulings).into_keys().collect::<BTreeSet<_>>()} on_open={link.callback(|job| Msg::Open(Some(Opened::Job(job))))} on_void={link.callback(|job| Msg::Void(Some(job)))} />
@@ -213,8 +226,8 @@ fn today() -> i64 {
 
 fn erase_words(looks: &Looks<'_>) -> String {
     match erasing::past(looks.rows, looks.files, today()).len() {
-        0 => "Erase".to_owned(),
-        n => format!("Erase, {n} past their time"),
+        0 => say!("Erase" as "verb").to_owned(),
+        n => say!("Erase, {n} past their time", n),
     }
 }
 
@@ -250,8 +263,8 @@ fn save(link: &Link) -> Html {
     };
     html! {
         <>
-            <p class="row">{ key("people", "People, CSV") }{ key("jobs", "Jobs, CSV") }{ key("safety", "Safety, CSV") }{ key("confused", "Faults confused, CSV") }</p>
-            <p class="row">{ key("all", "Everything, JSON") }{ key("rulings", "Rulings, to go on with later") }<button type="button" class="button" onclick={print}>{ say!("Print") }</button></p>
+            <p class="row">{ key("people", say!("People, CSV")) }{ key("jobs", say!("Jobs, CSV")) }{ key("safety", say!("Safety, CSV")) }{ key("confused", say!("Faults confused, CSV")) }</p>
+            <p class="row">{ key("all", say!("Everything, JSON")) }{ key("rulings", say!("Rulings, to go on with later")) }<button type="button" class="button" onclick={print}>{ say!("Print") }</button></p>
             <p class="field__hint">{ say!("The file of rulings takes them to another browser: drop it there with the results.") }</p>
         </>
     }

@@ -12,6 +12,7 @@ use crate::assess::assessment_file::ASSESSMENT_FORMAT;
 use crate::records::rulings::Ruling;
 use crate::records::seal::AssessmentKey;
 use crate::records::unzip;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Largest archive, bytes.
@@ -55,7 +56,7 @@ pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
                     all.extend(inside);
                     passed.extend(others.iter().map(|other| format!("{name}/{other}")));
                 }
-                None => told.push(format!("{name}: this archive cannot be opened: pack it anew as a plain zip, or open the folder.")),
+                None => told.push(say!("{file}: this archive cannot be opened: pack it anew as a plain zip, or open the folder.", file = name)),
             }
         } else if is_ours(&name) {
             all.push(Source {
@@ -68,9 +69,9 @@ pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
     }
     told.extend(passed_words(&passed));
     if all.is_empty() && told.is_empty() {
-        told.push(
-            "There are no results among these files: they end in .json, .jsonl or .zip.".to_owned(),
-        );
+        let none =
+            say!("There are no results among these files: they end in .json, .jsonl or .zip.");
+        told.push(none.to_owned());
     }
     (all, told)
 }
@@ -78,15 +79,10 @@ pub async fn sources(files: Vec<File>) -> (Vec<Source>, Vec<String>) {
 /// What is no result by its name, the first few by name.
 fn passed_words(passed: &[String]) -> Option<String> {
     let (named, more) = passed.split_at(passed.len().min(MOST_NAMED));
-    let more = match more.len() {
-        0 => String::new(),
-        n => format!(" and {n} more"),
-    };
-    (!passed.is_empty()).then(|| {
-        format!(
-            "Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): {}{more}.",
-            named.join(", ")
-        )
+    let files = named.join(", ");
+    (!passed.is_empty()).then(|| match more.len() {
+        0 => say!("Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): {files}.", files),
+        n => say!("Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): {files} and {n} more.", files, n),
     })
 }
 

@@ -6,7 +6,10 @@ use yew::prelude::*;
 use crate::app::cohort::words;
 use crate::app::format;
 use crate::app::hooks::focus_on;
-use crate::bench::safety;
+use crate::app::phrase::HOLES;
+use crate::app::phrase::bdi;
+use crate::app::phrase::phrase;
+use crate::language::worded;
 use crate::records::as_written::ActWritten;
 use crate::records::as_written::AsWritten;
 use crate::records::as_written::LineWritten;
@@ -33,13 +36,18 @@ pub fn Written(props: &WrittenProps) -> Html {
     let back = props.on_back.reform(|_: MouseEvent| ());
     // A browser that does not print says so itself.
     let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
-    let title = written.title.as_ref().unwrap_or(&written.job);
+    let title = worded(written.title.as_ref().unwrap_or(&written.job));
+    let heading = say!(
+        "As written: {candidate}, {job}",
+        candidate = HOLES[0],
+        job = HOLES[1]
+    );
     html! {
         <main class="page page--wide" id="main" tabindex="-1">
             <article class="stack" aria-labelledby="written">
                 <p class="row no-print"><button type="button" class="button" onclick={back}>{ &props.back }</button>
                     <button type="button" class="button" onclick={print}>{ say!("Print this record") }</button></p>
-                <h1 id="written" tabindex="-1">{ say!("As written: ") }<bdi>{ &written.candidate }</bdi>{ ", " }<bdi>{ title }</bdi></h1>
+                <h1 id="written" tabindex="-1">{ phrase(&heading, &[bdi(&written.candidate), bdi(&title)]) }</h1>
                 <p class="notice">{ written.caution() }</p>
                 { facts(written) }
                 <h2>{ say!("Result, as it was sealed") }</h2>
@@ -53,28 +61,34 @@ pub fn Written(props: &WrittenProps) -> Html {
 
 fn facts(written: &AsWritten) -> Html {
     let sitting = written.sitting.as_ref().map_or_else(
-        || "practice, of no assessment".to_owned(),
+        || say!("practice, of no assessment").to_owned(),
         |sitting| {
-            format!(
-                "{}, job {}, with the word “{}”",
-                sitting.assessment, sitting.place, sitting.release
+            say!(
+                "{assessment}, job {n}, with the word “{word}”",
+                assessment = sitting.assessment,
+                n = sitting.place,
+                word = sitting.release
             )
         },
     );
-    let day = written.started.get(..16).unwrap_or("an unknown day");
+    let begun = written.started.get(..16);
+    let begun = begun.map_or_else(
+        || say!("an unknown day").to_owned(),
+        |moment| moment.replace('T', " "),
+    );
     let seal = match written.seal {
-        Some(_) => "there is one; it was not looked at here",
-        None => "none",
+        Some(_) => say!("there is one; it was not looked at here"),
+        None => say!("none" as "no seal"),
     };
     html! {
         <dl class="facts">
             <dt>{ say!("Candidate") }</dt><dd><bdi>{ &written.candidate }</bdi>if let Some(name) = &written.name { { ", " }<bdi>{ name }</bdi> }</dd>
-            <dt>{ say!("Written by") }</dt><dd>{ format!("version {} of the program", written.engine) }</dd>
+            <dt>{ say!("Written by") }</dt><dd>{ say!("version {version} of the program", version = written.engine) }</dd>
             <dt>{ say!("Assessment") }</dt><dd><bdi>{ sitting }</bdi></dd>
             <dt>{ say!("Job") }</dt><dd><bdi>{ &written.job }</bdi></dd>
-            <dt>{ say!("Began, by their clock") }</dt><dd>{ day.replace('T', " ") }</dd>
-            <dt>{ say!("Page left") }</dt><dd>{ format::times(written.n_away) }</dd>
-            <dt>{ say!("Seal") }</dt><dd>{ seal }</dd>
+            <dt>{ say!("Began, by their clock") }</dt><dd>{ begun }</dd>
+            <dt>{ say!("Page left" as "how often it was left") }</dt><dd>{ format::times(written.n_away) }</dd>
+            <dt>{ say!("Seal" as "of a record") }</dt><dd>{ seal }</dd>
             <dt>{ say!("Link begins with") }</dt><dd class="numbers">{ written.link.chars().take(16).collect::<String>() }</dd>
         </dl>
     }
@@ -92,9 +106,9 @@ fn result(written: &AsWritten) -> Html {
     };
     html! {
         <dl class="facts">
-            <dt>{ say!("Marks") }</dt><dd>{ format!("{:.0} of 100", result.total) }</dd>
-            <dt>{ say!("Parts") }</dt><dd>{ parts(result) }</dd>
-            <dt>{ say!("Ended") }</dt><dd>{ words::ended(result) }</dd>
+            <dt>{ say!("Marks") }</dt><dd>{ say!("{marks} of 100", marks = format!("{:.0}", result.total)) }</dd>
+            <dt>{ say!("Parts" as "of the marks") }</dt><dd>{ parts(result) }</dd>
+            <dt>{ say!("Ended" as "how a job ended") }</dt><dd>{ words::ended(result) }</dd>
             <dt>{ say!("On site") }</dt><dd>{ words::of_target(&words::minutes(result.minutes), result.target_minutes.map(words::minutes)) }</dd>
             <dt>{ say!("Cost") }</dt><dd>{ words::of_target(&format::money(result.cost), words::target_cost(result)) }</dd>
             <dt>{ say!("Safety") }</dt><dd>{ words::broken(result) }</dd>
@@ -104,7 +118,14 @@ fn result(written: &AsWritten) -> Html {
 }
 
 fn parts(result: &JobResult) -> String {
-    let one = |part: &PartResult| format!("{} {:.0} of {:.0}", part.name, part.points, part.of);
+    let one = |part: &PartResult| {
+        say!(
+            "{part} {points} of {of}",
+            part = worded(&part.name),
+            points = format!("{:.0}", part.points),
+            of = format!("{:.0}", part.of)
+        )
+    };
     let all: Vec<String> = result.parts.iter().map(one).collect();
     all.join(", ")
 }
@@ -116,7 +137,7 @@ fn stated(result: &JobResult) -> String {
         .map(|id| words::fault_name(id))
         .collect();
     if names.is_empty() {
-        "none".to_owned()
+        say!("none" as "no cause").to_owned()
     } else {
         names.join("; ")
     }
@@ -127,9 +148,7 @@ fn acts(written: &AsWritten) -> Html {
         let safety = written.result.iter().flat_map(|result| &result.safety);
         let of_it = safety.filter(|broken| broken.step == step);
         of_it
-            .map(|broken| {
-                safety::rule(&broken.rule).map_or(broken.rule.as_str(), |rule| rule.title)
-            })
+            .map(|broken| words::rule_title(&broken.rule))
             .collect()
     };
     html! {

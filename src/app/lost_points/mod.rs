@@ -15,6 +15,8 @@ use crate::app::worker::Answer;
 use crate::app::worker::Question;
 use crate::app::worker::Worked;
 use crate::expert::Reckoning;
+use crate::language::decimals;
+use crate::language::worded;
 use crate::records::reasons::Moment;
 use crate::records::reasons::PartReasons;
 use crate::records::reasons::Reason;
@@ -103,9 +105,10 @@ impl Component for LostPoints {
         }
         let (done, of) = (self.came.len(), jobs.len());
         let told = if done < of {
-            format!(
-                "Working out where points were lost: job {} of {of} …",
-                done + 1
+            say!(
+                "Working out where points were lost: job {n} of {of} …",
+                n = done + 1,
+                of
             )
         } else {
             String::new()
@@ -152,7 +155,7 @@ impl LostPoints {
 fn of_job(job: &Marked, came: &Came) -> Html {
     html! {
         <div class="stack" key={job.name.clone()}>
-            <h3>{ format!("{}: {:.0} of 100", job.name, job.result.total) }</h3>
+            <h3>{ say!("{job}: {marks} of 100", job = job.name, marks = format!("{:.0}", job.result.total)) }</h3>
             { match came {
                 Came::Whole(reasons) => all(&job.name, reasons),
                 Came::Partly(reasons) => html! {
@@ -173,22 +176,30 @@ fn all(name: &str, reasons: &Reasons) -> Html {
     }
     html! {
         <>
-            <div class="table__wrap" tabindex="0" role="region" aria-label={format!("{name}: where points were lost, a table")}>
+            <div class="table__wrap" tabindex="0" role="region" aria-label={say!("{job}: where points were lost, a table", job = name)}>
                 <table class="table">
-                    <thead><tr><th scope="col">{ say!("Part") }</th><th scope="col" class="numbers">{ say!("Points") }</th><th scope="col" class="numbers">{ say!("When") }</th><th scope="col">{ say!("What was done") }</th><th scope="col">{ say!("Why") }</th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("Part" as "of the marks") }</th><th scope="col" class="numbers">{ say!("Points" as "of the marks") }</th><th scope="col" class="numbers">{ say!("When") }</th><th scope="col">{ say!("What was done") }</th><th scope="col">{ say!("Why") }</th></tr></thead>
                     <tbody>{ for reasons.parts.iter().flat_map(of_part) }</tbody>
                 </table>
             </div>
             if reasons.capped >= NO_POINTS {
-                <p>{ format!("A rule whose breach can kill was broken: the whole job has at most {CRITICAL_CAP:.0} of 100, {:.1} less than its parts come to.", reasons.capped) }</p>
+                <p>{ capped(reasons.capped) }</p>
             }
         </>
     }
 }
 
+fn capped(points: f64) -> String {
+    say!(
+        "A rule whose breach can kill was broken: the whole job has at most {most} of 100, {points} less than its parts come to.",
+        most = format!("{CRITICAL_CAP:.0}"),
+        points = decimals(format!("{points:.1}")),
+    )
+}
+
 /// A line for each reason, and one for what is too little to be told.
 fn of_part(part: &PartReasons) -> Vec<Html> {
-    let name = format::sentence(&part.name);
+    let name = format::sentence(&worded(&part.name));
     let line = |points: f64, at: Option<&Moment>, why: String| {
         let (when, act) = at.map_or_else(
             || ("–".to_owned(), "–".to_owned()),
@@ -203,7 +214,11 @@ fn of_part(part: &PartReasons) -> Vec<Html> {
         .map(|Reason { at, points, why }| line(*points, at.as_ref(), words::why(why)))
         .collect();
     if part.rest >= NO_POINTS {
-        lines.push(line(part.rest, None, "small amounts together".to_owned()));
+        lines.push(line(
+            part.rest,
+            None,
+            say!("small amounts together").to_owned(),
+        ));
     }
     lines
 }
@@ -213,7 +228,7 @@ fn gone(points: f64) -> String {
     if points < NO_POINTS {
         "0".to_owned()
     } else {
-        format!("−{points:.1}")
+        format!("−{}", decimals(format!("{points:.1}")))
     }
 }
 

@@ -2,6 +2,9 @@
 
 use crate::app::format;
 use crate::bench::safety;
+use crate::language::said;
+use crate::language::worded;
+use crate::say;
 use crate::score::Why;
 use crate::score::formula::CRITICAL_CAP;
 
@@ -9,62 +12,79 @@ use crate::score::formula::CRITICAL_CAP;
 pub fn why(why: &Why) -> String {
     match why {
         Why::Rule { rule, can_kill } => broken(rule, *can_kill),
-        Why::NothingRisked => "nothing was tested or repaired, so nothing was at risk".to_owned(),
-        Why::NothingStated => "no cause was stated".to_owned(),
-        Why::StatedFirst => "the cause stated first is not what is wrong, or not only".to_owned(),
-        Why::StatedLast => "the cause stated last is not what is wrong, or not only".to_owned(),
-        Why::Stated => "the cause stated is not what is wrong, or not only".to_owned(),
-        Why::NotPutRight => "the machine still fails at hand-over".to_owned(),
+        Why::NothingRisked => {
+            say!("nothing was tested or repaired, so nothing was at risk").to_owned()
+        }
+        Why::NothingStated => say!("no cause was stated").to_owned(),
+        Why::StatedFirst => {
+            say!("the cause stated first is not what is wrong, or not only").to_owned()
+        }
+        Why::StatedLast => {
+            say!("the cause stated last is not what is wrong, or not only").to_owned()
+        }
+        Why::Stated => say!("the cause stated is not what is wrong, or not only").to_owned(),
+        Why::NotPutRight => say!("the machine still fails at hand-over").to_owned(),
         Why::WithoutEvidence => {
-            "a right answer counts less where the evidence for it was short".to_owned()
+            say!("a right answer counts less where the evidence for it was short").to_owned()
         }
         Why::Avoidable(cost) => {
             let cost = format::money(*cost);
-            format!("another decision would have saved {cost}")
+            say!("another decision would have saved {cost}", cost)
         }
-        Why::Hint => "a hint was asked for".to_owned(),
-        Why::Damage(price) => format!("something was damaged: {} to pay", format::money(*price)),
-        Why::Callback(price) => format!("somebody has to come again: {}", format::money(*price)),
+        Why::Hint => say!("a hint was asked for").to_owned(),
+        Why::Damage(price) => {
+            let price = format::money(*price);
+            say!("something was damaged: {price} to pay", price)
+        }
+        Why::Callback(price) => {
+            let price = format::money(*price);
+            say!("somebody has to come again: {price}", price)
+        }
         Why::NeedlessPart(price) => {
-            format!("the part fitted was sound: {}", format::money(*price))
+            let price = format::money(*price);
+            say!("the part fitted was sound: {price}", price)
         }
-        Why::AboveTarget { cost, target } => format!(
-            "time and what else it took: the job cost {}, its target is {}",
-            format::money(*cost),
-            format::money(*target)
+        Why::AboveTarget { cost, target } => say!(
+            "time and what else it took: the job cost {cost}, its target is {target}",
+            cost = format::money(*cost),
+            target = format::money(*target)
         ),
-        Why::NoTarget => "this job has no target to compare with".to_owned(),
-        Why::LeftOut(what) => format!("left out: {what}"),
-        Why::NothingDue => "nothing was begun".to_owned(),
+        Why::NoTarget => say!("this job has no target to compare with").to_owned(),
+        Why::LeftOut(what) => say!("left out: {what}", what = worded(what)),
+        Why::NothingDue => say!("nothing was begun").to_owned(),
         Why::Unjustified { p } => unjustified(*p),
-        Why::NothingSpokeForIt => "nothing in the notebook spoke for this part".to_owned(),
-        Why::PartWasSound => "the part fitted was sound".to_owned(),
+        Why::NothingSpokeForIt => say!("nothing in the notebook spoke for this part").to_owned(),
+        Why::PartWasSound => say!("the part fitted was sound").to_owned(),
         Why::Offered {
             n_telling,
             n_offered,
         } => offered(*n_telling, *n_offered),
         Why::TooFewReadings => {
-            "nothing is wrong with the machine, and too few readings show it".to_owned()
+            say!("nothing is wrong with the machine, and too few readings show it").to_owned()
         }
     }
 }
 
 fn broken(rule: &str, can_kill: bool) -> String {
-    let title = safety::rule(rule).map_or(rule, |rule| rule.title);
+    let title = safety::rule(rule).map_or(rule, |rule| said(rule.title));
     if can_kill {
-        format!("{title}: a breach that can kill, at most {CRITICAL_CAP:.0} for the whole job")
+        say!(
+            "{title}: a breach that can kill, at most {most} for the whole job",
+            title,
+            most = format!("{CRITICAL_CAP:.0}")
+        )
     } else {
-        format!("safety rule broken: {title}")
+        say!("safety rule broken: {title}", title)
     }
 }
 
 fn unjustified(p: Option<f64>) -> String {
     p.map_or_else(
-        || "the evidence was short of what this decision needs".to_owned(),
+        || say!("the evidence was short of what this decision needs").to_owned(),
         |p| {
-            format!(
-                "the evidence gave it {:.0} % to put things right, too little",
-                100.0 * p
+            say!(
+                "the evidence gave it {percent} % to put things right, too little",
+                percent = format!("{:.0}", 100.0 * p)
             )
         },
     )
@@ -72,8 +92,12 @@ fn unjustified(p: Option<f64>) -> String {
 
 fn offered(n_telling: usize, n_offered: usize) -> String {
     match (n_telling, n_offered) {
-        (_, 0) => "no line of the notebook was offered for the cause".to_owned(),
-        (n, of) => format!("of {of} lines offered for the cause {n} tell it from a sound machine"),
+        (_, 0) => say!("no line of the notebook was offered for the cause").to_owned(),
+        (n, of) => say!(
+            "of {of} lines offered for the cause {n} tell it from a sound machine",
+            of,
+            n
+        ),
     }
 }
 

@@ -23,6 +23,7 @@ use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::records::practice::Practice;
+use crate::say;
 
 /// The format this version reads and writes.
 pub const EVERYTHING_FORMAT: &str = "tubwright-everything-1";
@@ -72,14 +73,27 @@ pub async fn bring(name: &str, text: &str) -> Vec<String> {
     };
     for (key, text) in &merged.taken {
         if let Err(error) = store.put(key, text).await {
-            return vec![format!("{name}: not all could be kept. {error}")];
+            return vec![say!(
+                "{file}: not all could be kept. {why}",
+                file = name,
+                why = error
+            )];
         }
     }
-    let mut told = vec![format!(
-        "{name}: {} taken in, {} left as they are here.",
-        entries(merged.taken.len()),
-        merged.n_left
-    )];
+    let mut told = vec![match (merged.taken.len(), merged.n_left) {
+        (n @ 1, left) => say!(
+            "{file}: {n} entry taken in, {left} left as they are here.",
+            file = name,
+            n,
+            left
+        ),
+        (n, left) => say!(
+            "{file}: {n} entries taken in, {left} left as they are here.",
+            file = name,
+            n,
+            left
+        ),
+    }];
     told.extend(merged.refused);
     told
 }
@@ -96,33 +110,29 @@ pub async fn erase() -> Result<(), StorageError> {
     Ok(())
 }
 
-fn entries(n: usize) -> String {
-    if n == 1 {
-        "1 entry".to_owned()
-    } else {
-        format!("{n} entries")
-    }
-}
-
 /// What a file brings to what is here.
 ///
 /// # Errors
 /// When it is no such file, in a sentence.
 fn merge(name: &str, text: &str, here: &BTreeMap<String, String>) -> Result<Merged, String> {
     let file: Everything = serde_json::from_str(text).map_err(|error| {
-        format!("{name}: this is no file of everything you have here ({error}); choose the one that “Save everything” made.")
+        say!("{file}: this is no file of everything you have here ({error}); choose the one that “Save everything” made.", file = name, error)
     })?;
     if file.format != EVERYTHING_FORMAT {
-        return Err(format!(
-            "{name}: format: \"{}\": this version reads \"{EVERYTHING_FORMAT}\".",
-            file.format
+        return Err(say!(
+            "{file}: format: \"{found}\": this version reads \"{format}\".",
+            file = name,
+            found = file.format,
+            format = EVERYTHING_FORMAT
         ));
     }
     let mut merged = Merged::default();
     for (key, text) in file.entries {
         if !is_readable(&key, &text) {
-            merged.refused.push(format!(
-                "{name}: entries.{key}: it cannot be read and was left out."
+            merged.refused.push(say!(
+                "{file}: entries.{key}: it cannot be read and was left out.",
+                file = name,
+                key
             ));
         } else if here
             .get(&key)

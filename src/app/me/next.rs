@@ -4,6 +4,7 @@ use crate::app::format;
 use crate::app::jobs::JobTile;
 use crate::app::jobs::Progress;
 use crate::records::practice::Standing;
+use crate::say;
 
 /// Days ahead from which a skill counts as due. Design choice: a fortnight is time to fit it in.
 const SOON_DAYS: f64 = 14.0;
@@ -52,18 +53,20 @@ pub fn next(standings: &[Standing], tiles: &[JobTile], today: f64) -> Vec<Advice
 
 fn why(standing: &Standing, is_due: bool, today: f64) -> String {
     if is_due && standing.due.day < today {
-        "it is due: some time has passed since you last showed it".to_owned()
+        say!("it is due: some time has passed since you last showed it").to_owned()
     } else if is_due {
-        format!("it is due in {:.0} days", (standing.due.day - today).ceil())
+        let n = (standing.due.day - today).ceil() as i64;
+        say!("it is due in {n} days", n)
     } else if standing.n_right < standing.n_shown {
-        format!(
-            "it went right in {} of {} jobs",
-            standing.n_right, standing.n_shown
+        say!(
+            "it went right in {right} of {n} jobs",
+            right = standing.n_right,
+            n = standing.n_shown
         )
     } else {
-        format!(
-            "shown {} so far; once more makes it surer",
-            format::times(standing.n_shown)
+        say!(
+            "shown {times} so far; once more makes it surer",
+            times = format::times(standing.n_shown)
         )
     }
 }

@@ -16,6 +16,8 @@ use crate::app::me::next;
 use crate::app::me::next::Advice;
 use crate::app::me::skills::Skills;
 use crate::app::open_files::OpenFiles;
+use crate::app::phrase::HOLES;
+use crate::app::phrase::phrase;
 use crate::app::route::Route;
 use crate::app::store::SavedJob;
 use crate::app::store::Store;
@@ -23,10 +25,13 @@ use crate::assess::assessment_file::RefreshFile;
 use crate::assess::calendar;
 use crate::assess::refresher::Due;
 use crate::bench::safety;
+use crate::language::said;
+use crate::language::worded;
 use crate::records::practice;
 use crate::records::practice::Practice;
 use crate::records::practice::Standing;
 use crate::say;
+use crate::text;
 
 const MS_PER_DAY: f64 = 86_400_000.0;
 /// Largest file of everything, bytes: some thousand jobs.
@@ -125,7 +130,7 @@ pub fn Known(props: &KnownProps) -> Html {
     html! {
         <>
             <section aria-labelledby="next">
-                <h2 id="next">{ say!("Next") }</h2>
+                <h2 id="next">{ say!("Next" as "what to do next") }</h2>
                 { advice(&model.next) }
             </section>
             <section aria-labelledby="skills">
@@ -152,13 +157,22 @@ fn advice(list: &[Advice]) -> Html {
     }
     html! {
         <ol class="me__next">{ for list.iter().map(|one| html! {
-            <li><b>{ format::sentence(&one.skill) }</b>{ format!(": {}. ", one.why) }
+            <li>{ reason(one) }{ " " }
                 if let Some((id, title)) = &one.job {
-                    <a href={Route::Bench(id.clone()).href()}>{ title }</a>
+                    <a href={Route::Bench(id.clone()).href()}>{ worded(title).into_owned() }</a>
                 }
             </li>
         }) }</ol>
     }
+}
+
+/// Such as `Belt: it is due in 3 days.`
+fn reason(one: &Advice) -> Html {
+    let skill = format::sentence(&worded(&one.skill));
+    phrase(
+        &say!("{skill}: {why}.", skill = HOLES[0], why = one.why),
+        &[html! { <b>{ skill }</b> }],
+    )
 }
 
 /// How often each rule was broken, the worst first.
@@ -177,35 +191,31 @@ fn broken(jobs: &[(Practice, bool)]) -> Html {
         }
     }
     if counts.is_empty() {
-        return html! { <p>{ format!("No rule broken in {}.", n_jobs(jobs.len())) }</p> };
+        let none = match jobs.len() {
+            n @ 1 => say!("No rule broken in {n} job.", n),
+            n => say!("No rule broken in {n} jobs.", n),
+        };
+        return html! { <p>{ none }</p> };
     }
     let severity = |order: u8| {
-        ["critical", "major", "minor"]
+        [text!("critical"), text!("major"), text!("minor")]
             .get(usize::from(order))
-            .copied()
+            .map_or("", |word| said(word))
     };
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Safety rules, a table")}>
             <table class="table">
-                <thead><tr><th scope="col">{ say!("Rule") }</th><th scope="col">{ say!("How grave") }</th><th scope="col" class="numbers">{ say!("Times") }</th><th scope="col" class="numbers">{ say!("Last") }</th></tr></thead>
+                <thead><tr><th scope="col">{ say!("Rule" as "of safety") }</th><th scope="col">{ say!("How grave") }</th><th scope="col" class="numbers">{ say!("Times" as "how often") }</th><th scope="col" class="numbers">{ say!("Last" as "the latest day") }</th></tr></thead>
                 <tbody>{ for counts.iter().map(|((order, id), (n, day))| html! {
                     <tr key={(*id).to_owned()}>
-                        <th scope="row">{ safety::rule(id).map_or(*id, |rule| rule.title) }</th>
-                        <td>{ severity(*order).unwrap_or_default() }</td>
+                        <th scope="row">{ safety::rule(id).map_or(*id, |rule| said(rule.title)) }</th>
+                        <td>{ severity(*order) }</td>
                         <td class="numbers">{ n }</td>
                         <td class="numbers">{ format::date(*day) }</td>
                     </tr>
                 }) }</tbody>
             </table>
         </div>
-    }
-}
-
-fn n_jobs(n: usize) -> String {
-    if n == 1 {
-        "1 job".to_owned()
-    } else {
-        format!("{n} jobs")
     }
 }
 
@@ -218,11 +228,11 @@ fn done(jobs: &[(Practice, bool)]) -> Html {
                     <tr>
                         <td class="numbers">{ format::date(job.day()) }</td>
                         <th scope="row">
-                            if *is_kept { <a href={Route::Debrief(job.job.clone()).href()}>{ &job.title }</a> } else { { &job.title } }
+                            if *is_kept { <a href={Route::Debrief(job.job.clone()).href()}>{ worded(&job.title).into_owned() }</a> } else { { worded(&job.title).into_owned() } }
                         </th>
                         <td class="numbers">{ format!("{:.0}", job.result.total) }</td>
                         <td class="numbers">{ format::money(job.result.cost) }</td>
-                        <td class="numbers">{ format!("{:.0} min", job.result.minutes) }</td>
+                        <td class="numbers">{ say!("{n} min", n = format!("{:.0}", job.result.minutes)) }</td>
                     </tr>
                 }) }</tbody>
             </table>
@@ -246,8 +256,8 @@ fn Reminders(props: &RemindersProps) -> Html {
             let text = calendar::calendar(&due, now_s, "me");
             told.set(
                 match hand_over::save("refreshers.ics", "text/calendar", &text) {
-                    Ok(()) => "Saved. Open the file with your calendar.",
-                    Err(_) => "The browser did not let the page save a file.",
+                    Ok(()) => say!("Saved. Open the file with your calendar."),
+                    Err(_) => say!("The browser did not let the page save a file."),
                 },
             );
         })
@@ -287,7 +297,7 @@ fn Everything(props: &EverythingProps) -> Html {
                 for file in files {
                     match file.text {
                         Ok(text) => lines.extend(everything::bring(&file.name, &text).await),
-                        Err(why) => lines.push(format!("{}: {why}", file.name)),
+                        Err(why) => lines.push(say!("{file}: {why}", file = file.name, why)),
                     }
                 }
                 say.emit(lines);
@@ -306,8 +316,8 @@ fn Everything(props: &EverythingProps) -> Html {
             let (say, on_changed) = (say.clone(), on_changed.clone());
             spawn_local(async move {
                 let said = match everything::erase().await {
-                    Ok(()) => "Everything is erased.",
-                    Err(_) => "The browser did not let the page erase everything.",
+                    Ok(()) => say!("Everything is erased."),
+                    Err(_) => say!("The browser did not let the page erase everything."),
                 };
                 say.emit(vec![said.to_owned()]);
                 on_changed.emit(());
@@ -324,7 +334,7 @@ fn Everything(props: &EverythingProps) -> Html {
                     { if *sure { say!("Yes, erase everything") } else { say!("Erase everything") } }
                 </button>
             </p>
-            <OpenFiles {on_files} what="Files that “Save everything” made" most_bytes={MOST_BYTES} />
+            <OpenFiles {on_files} what={say!("Files that “Save everything” made")} most_bytes={MOST_BYTES} />
             <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
         </section>
     }
@@ -332,11 +342,11 @@ fn Everything(props: &EverythingProps) -> Html {
 
 async fn saved() -> String {
     let Ok(text) = everything::gather().await else {
-        return "The browser did not give what it keeps.".to_owned();
+        return say!("The browser did not give what it keeps.").to_owned();
     };
     match hand_over::save("tubwright_everything.json", "application/json", &text) {
-        Ok(()) => "Saved. Keep the file where only you can open it.".to_owned(),
-        Err(_) => "The browser did not let the page save a file.".to_owned(),
+        Ok(()) => say!("Saved. Keep the file where only you can open it.").to_owned(),
+        Err(_) => say!("The browser did not let the page save a file.").to_owned(),
     }
 }
 

@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::app::format;
+use crate::language::worded;
 use crate::records::measurement::tracing::MASTERED;
 use crate::records::practice::Standing;
 use crate::say;
@@ -35,12 +36,12 @@ pub fn Skills(props: &SkillsProps) -> Html {
 fn row(standing: &Standing) -> Html {
     html! {
         <tr key={standing.skill.clone()}>
-            <th scope="row">{ &standing.skill }</th>
+            <th scope="row">{ worded(&standing.skill).into_owned() }</th>
             <td>
                 { bar(standing) }
                 <span class="me__known">{ in_words(standing) }</span>
             </td>
-            <td class="numbers">{ format!("{} of {}", standing.n_right, standing.n_shown) }</td>
+            <td class="numbers">{ say!("{n} of {of}", n = standing.n_right, of = standing.n_shown) }</td>
             <td class="numbers">{ format::date(standing.due.day) }</td>
         </tr>
     }
@@ -49,20 +50,21 @@ fn row(standing: &Standing) -> Html {
 /// The same in words: a number alone would promise more than it holds.
 pub fn in_words(standing: &Standing) -> String {
     let word = if standing.is_known() {
-        "known"
+        say!("known" as "of a skill")
     } else if standing.known >= 0.7 {
-        "nearly there"
+        say!("nearly there" as "of a skill")
     } else if standing.known >= 0.4 {
-        "on the way"
+        say!("on the way" as "of a skill")
     } else {
-        "not yet"
+        say!("not yet" as "of a skill")
     };
     let percent = |share: f64| format!("{:.0}", share * 100.0);
-    format!(
-        "{word}: chance {} %, between {} and {}",
-        percent(standing.known),
-        percent(standing.lowest),
-        percent(standing.highest)
+    say!(
+        "{word}: chance {known} %, between {lowest} and {highest}",
+        word,
+        known = percent(standing.known),
+        lowest = percent(standing.lowest),
+        highest = percent(standing.highest)
     )
 }
 

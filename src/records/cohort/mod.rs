@@ -16,6 +16,8 @@ use std::collections::BTreeSet;
 use serde::Deserialize;
 use serde::Serialize;
 
+use crate::language::decimals;
+use crate::language::in_english;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::lines::JobLine;
 use crate::records::cohort::lines::Measured;
@@ -38,6 +40,8 @@ use crate::records::measurement::priors::Priors;
 use crate::records::measurement::responses::Responses;
 use crate::records::measurement::responses::Row;
 use crate::records::result::JobResult;
+use crate::say;
+use crate::text;
 
 /// Highest graded score of a job.
 const HIGHEST: u8 = 3;
@@ -118,7 +122,7 @@ pub fn cohort(attempts: &[Attempt]) -> Result<Cohort, MeasurementError> {
         jobs: jobs(&sheet, &responses, &calibration, &abilities),
         reliability: Reliability {
             value: reliability,
-            words: reliability_words(reliability, attempts.len() / sheet.people.len().max(1)),
+            words: in_english(|| allows(reliability, attempts.len() / sheet.people.len().max(1))),
         },
         safety: kinds::safety(sheet.cells.values().copied()),
         confused: kinds::confused(sheet.cells.values().copied()),
@@ -237,7 +241,7 @@ fn jobs(
             n_people: own.len(),
             mean_score: mean(own.iter().map(|r| f64::from(r.graded()))),
             words: difficulty
-                .map_or("too few people to say", difficulty_words)
+                .map_or(text!("too few people to say"), difficulty_words)
                 .to_owned(),
             difficulty,
             discrimination: is_enough.then(|| discrimination(responses, job)).flatten(),
@@ -290,26 +294,35 @@ fn mean(numbers: impl Iterator<Item = f64>) -> f64 {
 /// Words only where the difficulty is surely on one side of the middle.
 fn difficulty_words(difficulty: Measured) -> &'static str {
     if difficulty.value - 2.0 * difficulty.se > 0.0 {
-        "hard for this cohort"
+        text!("hard for this cohort")
     } else if difficulty.value + 2.0 * difficulty.se < 0.0 {
-        "easy for this cohort"
+        text!("easy for this cohort")
     } else {
-        "neither easy nor hard, or not sure yet"
+        text!("neither easy nor hard, or not sure yet")
     }
 }
 
-/// What a reliability allows, and how many jobs a decision would need.
-fn reliability_words(reliability: Option<f64>, n_jobs: usize) -> String {
+/// What a cohort's reliability allows, and how many jobs a decision would need, for the reader.
+pub fn reliability_words(cohort: &Cohort) -> String {
+    let counted: usize = cohort.people.iter().map(|line| line.n_jobs).sum();
+    let n_attempts = counted + cohort.n_repeats;
+    allows(
+        cohort.reliability.value,
+        n_attempts / cohort.people.len().max(1),
+    )
+}
+
+fn allows(reliability: Option<f64>, n_jobs: usize) -> String {
     let Some(value) = reliability else {
-        return "one person alone: reliability cannot be told".to_owned();
+        return say!("one person alone: reliability cannot be told").to_owned();
     };
     let judged = match value {
-        r if r >= 0.9 => "people can be told apart one by one",
+        r if r >= 0.9 => say!("people can be told apart one by one"),
         r if r >= FOR_A_DECISION => {
-            "enough for a decision about one person, with a border zone that means more jobs"
+            say!("enough for a decision about one person, with a border zone that means more jobs")
         }
-        r if r >= 0.7 => "enough to compare groups, not for a decision about one person",
-        _ => "too low for any decision about one person",
+        r if r >= 0.7 => say!("enough to compare groups, not for a decision about one person"),
+        _ => say!("too low for any decision about one person"),
     };
     if value >= FOR_A_DECISION || value <= 0.0 {
         return judged.to_owned();
@@ -317,8 +330,46 @@ fn reliability_words(reliability: Option<f64>, n_jobs: usize) -> String {
     let factor = FOR_A_DECISION * (1.0 - value) / (value * (1.0 - FOR_A_DECISION));
     let needed = (factor * n_jobs as f64).ceil();
     if needed > MOST_JOBS {
-        return format!("{judged}; no number of jobs like these would help");
+        return say!("{judged}; no number of jobs like these would help", judged);
     }
     let reached = spearman_brown(value, needed / n_jobs.max(1) as f64);
-    format!("{judged}; about {needed} jobs a person would reach {reached:.2}")
+    say!(
+        "{judged}; about {n} jobs a person would reach {reached}",
+        judged,
+        n = needed,
+        reached = decimals(format!("{reached:.2}"))
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn attempt(person: usize, job: usize) -> Attempt {
+        Attempt {
+            candidate: format!("c-{person}"),
+            job: format!("j{job}"),
+            skills: Vec::new(),
+            result: JobResult {
+                fixed: job < person,
+                safe: true,
+                ..JobResult::nothing()
+            },
+            truth: Vec::new(),
+        }
+    }
+
+    #[test]
+    fn what_the_reader_is_told_of_reliability_is_what_the_file_says() {
+        let all = (0..5).flat_map(|person| (0..4).map(move |job| attempt(person, job)));
+        let mut attempts: Vec<Attempt> = all.collect();
+        for n in [1, 5, attempts.len()] {
+            let cohort = cohort(&attempts[..n]).expect("there are attempts");
+            assert_eq!(reliability_words(&cohort), cohort.reliability.words, "{n}");
+        }
+        attempts.extend((0..4).map(|job| attempt(1, job)));
+        let repeated = cohort(&attempts).expect("there are attempts");
+        assert_eq!(repeated.n_repeats, 4);
+        assert_eq!(reliability_words(&repeated), repeated.reliability.words);
+    }
 }

@@ -9,6 +9,7 @@ use crate::bench::action::Action;
 use crate::bench::notebook::Tick;
 use crate::bench::safety;
 use crate::bench::workshop::WorkKind;
+use crate::language::in_english;
 use crate::records::library::Task;
 use crate::records::record::Body;
 use crate::records::record::Record;
@@ -52,6 +53,10 @@ pub fn statements_under(
     place: &Deployment,
     above: Option<&str>,
 ) -> Vec<Value> {
+    in_english(|| all(record, task, place, above))
+}
+
+fn all(record: &Record, task: &Task, place: &Deployment, above: Option<&str>) -> Vec<Value> {
     let body = &record.body;
     let frame = Frame {
         place,

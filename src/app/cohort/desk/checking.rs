@@ -16,6 +16,7 @@ use crate::app::cohort::source::kind;
 use crate::app::worker::Answer;
 use crate::app::worker::Question;
 use crate::app::worker::Thread;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Threads at most; more than a few only take turns.
@@ -32,8 +33,8 @@ impl CohortScreen {
             let at = self.hands.len();
             let answered = ctx.link().callback(move |answer| Msg::Answer(at, answer));
             let Some(thread) = Thread::ask(&hello(), answered) else {
-                self.told
-                    .push("This browser has no threads: nothing can be checked in it.".to_owned());
+                let why = say!("This browser has no threads: nothing can be checked in it.");
+                self.told.push(why.to_owned());
                 return;
             };
             self.hands.push(Hand {
@@ -81,8 +82,9 @@ impl CohortScreen {
     ) -> bool {
         let name = self.sources[task.source].name.clone();
         match text.map(|text| kind(&name, text)) {
-            None => self.told.push(format!(
-                "{name}: it cannot be read as text, or is too large."
+            None => self.told.push(say!(
+                "{file}: it cannot be read as text, or is too large.",
+                file = name
             )),
             Some(Kind::Key(key)) => {
                 // A key that came before is looked at once: what follows is checked with it.
@@ -95,7 +97,7 @@ impl CohortScreen {
                     if self.known.take(text, String::new()) {
                         self.rounds.restart();
                     } else {
-                        self.told.push(format!("{name}: this assessment does not fit the jobs here; open it where assessments are made to see why."));
+                        self.told.push(say!("{file}: this assessment does not fit the jobs here; open it where assessments are made to see why.", file = name));
                     }
                 }
             }
