@@ -187,7 +187,7 @@ fn takes(minutes: f64) -> String {
 fn progress(saved: &SavedJob) -> Progress {
     match &saved.verdict {
         Some(verdict) => Progress::Done {
-            words: verdict.words.clone(),
+            words: crate::app::view::shown::verdict(&verdict.words),
             marks: format!("{:.0} of 100", verdict.marks),
         },
         None if saved.log.is_empty() => Progress::New,

@@ -8,12 +8,21 @@
 use std::collections::BTreeMap;
 
 use crate::drawing::input::{DrawingInput, View};
-use crate::drawing::svg::{Element, Node, circle, group, label, num, path, rect, rounded};
+use crate::drawing::svg::{
+    Element, Node, circle, fitted, group, letters, num, path, rect, room_for, rounded,
+};
 use crate::drawing::touch::{self, Area};
-use crate::drawing::world::{AXIS, FLOOR, LEFT, RECEDE, RIGHT, SMALLEST_TARGET, VIEW_BOX};
+use crate::drawing::world::{
+    AXIS, EDGE, FLOOR, LEFT, LETTER, RECEDE, RIGHT, SMALLEST_TARGET, VIEW_BOX,
+};
+use crate::language::worded;
 
 /// Height of a line of names in the margin.
 const NAME_LINE: f64 = 27.0;
+/// How wide a letter is at least in the margin: a name may reach to the sheet's edge.
+const MARGIN_LETTER: f64 = 11.0;
+/// How wide a letter is on the tray.
+const TRAY_LETTER: f64 = 11.5;
 
 /// Adds all of it to the drawing.
 pub fn furnish(input: &DrawingInput, view: View, drawing: &mut Element) {
@@ -222,7 +231,7 @@ fn plug(x: f64, y: f64, apart: bool) -> Vec<Element> {
 fn test_point(
     input: &DrawingInput,
     node: &str,
-    name: &str,
+    english: &str,
     (x, y): (f64, f64),
     stalk: (f64, f64),
 ) -> Element {
@@ -233,19 +242,21 @@ fn test_point(
     } else {
         ""
     };
+    let name = worded(english);
+    let room = room_for(english, (EDGE - x - 11.0) / LETTER);
     group(&format!("point{probe}"))
         .with("data-point", node)
         .with("role", "button")
         .with("tabindex", "-1")
-        .with("aria-label", name)
-        .child(Element::new("title").text(name))
+        .with("aria-label", &*name)
+        .child(Element::new("title").text(&*name))
         .child(path(
             format!("M{} {} L{} {}", num(x), num(y), num(stalk.0), num(stalk.1)),
             "point__stalk",
         ))
         .child(circle(x, y, 7.0, "point__dot"))
         .child(rect(x - 25.0, y - 25.0, 50.0, 50.0, "hit").with("rx", "25"))
-        .child(label(x + 11.0, y - 12.0, "tag", name).with("aria-hidden", "true"))
+        .child(fitted(x + 11.0, y - 12.0, "tag", &*name, room).with("aria-hidden", "true"))
 }
 
 /// Parts and places the section has no shape for, named on a tray beside the machine.
@@ -266,7 +277,9 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
     let mut row = group("tray");
     let (mut x, mut y) = (24.0, FLOOR - 320.0);
     for id in missing {
-        let width = 30.0 + 11.5 * input.name(id).chars().count() as f64;
+        let name = input.name(id);
+        let room = room_for(&input.english_name(id), (LEFT - 74.0) / TRAY_LETTER);
+        let width = 30.0 + TRAY_LETTER * letters(&name).min(room);
         if x + width > LEFT - 20.0 {
             x = 24.0;
             y += 48.0;
@@ -274,7 +287,7 @@ fn tray(input: &DrawingInput, drawing: &Element, extra: &[Element]) -> Option<El
         let area = (x, y, width, 38.0);
         let shape = vec![
             rounded(x, y, width, 38.0, 6.0, "tray-card line"),
-            label(x + width / 2.0, y + 26.0, "tray-name", input.name(id)),
+            fitted(x + width / 2.0, y + 26.0, "tray-name", name, room),
         ];
         row = row.child(touch::part(input, id, area, shape));
         x += width + 12.0;
@@ -356,13 +369,18 @@ fn spread(wanted: &[f64]) -> Vec<f64> {
 
 fn margin_name(words: Vec<Node>, area: Area, (x, y, left): (f64, f64, bool)) -> Element {
     let (to_x, to_y) = middle(area);
-    let (edge, anchor) = if left {
-        (x + 8.0, "end")
+    let (edge, anchor, room) = if left {
+        (x + 8.0, "end", x - VIEW_BOX.0)
     } else {
-        (x - 8.0, "start")
+        (x - 8.0, "start", EDGE - x)
     };
-    let mut text = label(x, y + 7.0, "tag__text", "").with("text-anchor", anchor);
-    text.children = words;
+    let words = words.into_iter().filter_map(|node| match node {
+        Node::Text(text) => Some(text),
+        Node::Element(_) => None,
+    });
+    let words: String = words.collect();
+    let text = fitted(x, y + 7.0, "tag__text", words, room / MARGIN_LETTER);
+    let text = text.with("text-anchor", anchor);
     group("tag")
         .with("aria-hidden", "true")
         .child(path(

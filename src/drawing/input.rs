@@ -3,6 +3,8 @@
 use std::collections::BTreeSet;
 
 use crate::bench::workshop::Workshop;
+use crate::language::in_english;
+use crate::language::worded;
 use crate::machine::Pose;
 
 /// Which picture of the machine.
@@ -132,8 +134,13 @@ impl DrawingInput<'_> {
             .or_else(|| known.place(id).map(|place| &place.name))
             .or_else(|| known.connector(id).map(|connector| &connector.name))
             .or_else(|| known.step(id).map(|step| &step.name))
-            .cloned()
+            .map(|name| worded(name).into_owned())
             .unwrap_or_else(|| (self.names)(id))
+    }
+
+    /// The name pictures are laid out for.
+    pub fn english_name(&self, id: &str) -> String {
+        in_english(|| self.name(id))
     }
 }
 

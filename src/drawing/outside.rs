@@ -2,10 +2,11 @@
 
 use crate::drawing::input::{Command, DrawingInput};
 use crate::drawing::svg::{
-    Element, circle, ellipse, group, label, line, outline, path, rect, rounded,
+    Element, circle, ellipse, fitted, group, line, outline, path, rect, rounded,
 };
 use crate::drawing::touch;
 use crate::drawing::world::{DECK, LEFT, RECEDE, RIGHT, SHOULDER, SKIRT, receded};
+use crate::say;
 
 /// Depth at which the panel's front face stands, and where it leans back to.
 const PANEL_FOOT: f64 = 0.74;
@@ -260,9 +261,13 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
         ],
     )];
     for (id, across, words) in [
-        ("program", 0.56, "program"),
-        ("water_level", 0.68, "water"),
-        ("start_pause", 0.80, "start"),
+        ("program", 0.56, say!("program" as "lettering of a key")),
+        (
+            "water_level",
+            0.68,
+            say!("water" as "lettering of a key: water level"),
+        ),
+        ("start_pause", 0.80, say!("start" as "lettering of a key")),
     ] {
         let (x, y) = on_panel(across, 0.52);
         drawn.push(touch::key(
@@ -271,7 +276,7 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             (x - 26.0, y - 26.0, 52.0, 52.0),
             vec![
                 rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key"),
-                label(x, y + 30.0, "panel-word", words),
+                panel_word(x, y + 30.0, words),
             ],
         ));
     }
@@ -286,7 +291,8 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
                 path(format!("M{x} {} v10 M{} {} h0", y - 14.0, x, y), "bold"),
             ],
         ));
-        drawn.push(label(x, y + 30.0, "panel-word", "off on"));
+        let words = say!("off on" as "lettering of a switch, its two sides");
+        drawn.push(panel_word(x, y + 30.0, words));
     } else {
         let (x, y) = on_panel(0.92, 0.52);
         drawn.push(touch::key(
@@ -295,9 +301,15 @@ fn board_panel(input: &DrawingInput) -> Vec<Element> {
             (x - 26.0, y - 26.0, 52.0, 52.0),
             vec![rounded(x - 22.0, y - 16.0, 44.0, 26.0, 13.0, "key").id("on-off-key")],
         ));
-        drawn.push(label(x, y + 30.0, "panel-word", "on/off"));
+        let words = say!("on/off" as "lettering of a key");
+        drawn.push(panel_word(x, y + 30.0, words));
     }
     drawn
+}
+
+/// The panel's lettering, between the keys' middles.
+fn panel_word(x: f64, y: f64, words: &str) -> Element {
+    fitted(x, y, "panel-word", words, 8.0)
 }
 
 fn timer_panel(input: &DrawingInput) -> Vec<Element> {
@@ -334,6 +346,10 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
                 rounded(lx - 4.0, ly - 21.0, 8.0, 42.0, 4.0, "key"),
             ],
         ),
-        label(lx, ly + 42.0, "panel-word", "water"),
+        panel_word(
+            lx,
+            ly + 42.0,
+            say!("water" as "lettering of a key: water level"),
+        ),
     ]
 }

@@ -239,6 +239,40 @@ pub fn outline(points: &[(f64, f64)], class: &str) -> Element {
     path(data, class)
 }
 
+/// Lettering is drawn no smaller than this share of its size.
+const SMALLEST_LETTERING: f64 = 0.65;
+/// What a translated name may be longer than the English one before it is drawn smaller.
+const GROWTH: f64 = 1.15;
+
+/// How many letters wide words are: signs over and under a letter take no width of their own.
+pub fn letters(words: &str) -> f64 {
+    words.chars().filter(|c| !is_mark(*c)).count().max(1) as f64
+}
+
+/// Non-spacing marks of Devanagari. Source: Unicode, general category Mn, from memory.
+fn is_mark(c: char) -> bool {
+    matches!(c, '\u{900}'..='\u{902}' | '\u{93a}' | '\u{93c}' | '\u{941}'..='\u{948}' | '\u{94d}')
+}
+
+/// Letters that fit where a picture was laid out for the English words: those and a few more, or
+/// `free` where there is more room.
+pub fn room_for(english: &str, free: f64) -> f64 {
+    (GROWTH * letters(english)).max(free)
+}
+
+/// Text with its anchor at (x, y), drawn smaller where it is longer than `room` letters.
+pub fn fitted(x: f64, y: f64, class: &str, words: impl Into<String>, room: f64) -> Element {
+    let words = words.into();
+    let share = (room / letters(&words)).clamp(SMALLEST_LETTERING, 1.0);
+    let drawn = label(x, y, class, words);
+    if share >= 1.0 {
+        return drawn;
+    }
+    let (x, y) = (x * (1.0 - share), y * (1.0 - share));
+    let smaller = format!("translate({} {}) scale({})", num(x), num(y), num(share));
+    drawn.with("transform", smaller)
+}
+
 /// Text with its anchor at (x, y).
 pub fn label(x: f64, y: f64, class: &str, words: impl Into<String>) -> Element {
     Element::new("text")
@@ -259,6 +293,28 @@ mod tests {
             drawn,
             "<text class=\"a&quot;b\" x=\"1\" y=\"2\">&lt;script&gt;&amp;</text>"
         );
+    }
+
+    #[test]
+    fn words_longer_than_their_room_are_drawn_smaller_from_the_same_point() {
+        assert_eq!(
+            fitted(10.0, 20.0, "", "motor", 5.0),
+            label(10.0, 20.0, "", "motor")
+        );
+        let long = fitted(100.0, 20.0, "", "interruptor", 8.8);
+        let smaller = long.attribute("transform");
+        assert_eq!(smaller, Some("translate(20 4) scale(0.8)"));
+        let longest = fitted(0.0, 0.0, "", "x".repeat(99), 8.0);
+        assert_eq!(
+            longest.attribute("transform"),
+            Some("translate(0 0) scale(0.65)")
+        );
+    }
+
+    #[test]
+    fn the_english_words_always_have_room_and_signs_take_none() {
+        assert!(room_for("lid", 0.0) > letters("lid"));
+        assert!((letters("कुर्सी") - 4.0).abs() < 1e-9);
     }
 
     #[test]

@@ -4,8 +4,8 @@
 //! stop for the whole picture; arrow keys move inside) and an area of at least 24 px.
 
 use crate::drawing::input::DrawingInput;
-use crate::drawing::svg::{Element, group, label, rect};
-use crate::drawing::world::SMALLEST_TARGET;
+use crate::drawing::svg::{Element, fitted, group, rect, room_for};
+use crate::drawing::world::{EDGE, LETTER, SMALLEST_TARGET};
 
 /// A rectangle in the picture: x, y, width, height.
 pub type Area = (f64, f64, f64, f64);
@@ -71,13 +71,15 @@ fn touch(
         .child(Element::new("title").text(name.clone()))
         .children(drawn)
         .child(rect(x, y, width, height, "hit").with("rx", "8"))
-        .child(tag(area, &name))
+        .child(tag(area, &name, &input.english_name(id)))
 }
 
 /// The name beside a part; shown when all labels are on, or on hover and focus.
-fn tag(area: Area, name: &str) -> Element {
+fn tag(area: Area, name: &str, english: &str) -> Element {
     let (x, y, width, height) = area;
-    label(x + width / 2.0, y + height / 2.0 + 7.0, "tag", name).with("aria-hidden", "true")
+    let (x, y) = (x + width / 2.0, y + height / 2.0 + 7.0);
+    let room = room_for(english, (EDGE - x) / LETTER);
+    fitted(x, y, "tag", name, room).with("aria-hidden", "true")
 }
 
 /// The area made large enough for a finger.

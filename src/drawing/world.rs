@@ -8,6 +8,11 @@
 /// Left edge, top edge, width and height of the picture.
 pub const VIEW_BOX: (f64, f64, f64, f64) = (0.0, -50.0, 1560.0, 1130.0);
 
+/// The right edge of the picture.
+pub const EDGE: f64 = VIEW_BOX.0 + VIEW_BOX.2;
+/// How wide a letter of a name is, at the names' usual size.
+pub const LETTER: f64 = 12.5;
+
 /// The floor line under the feet.
 pub const FLOOR: f64 = 1000.0;
 /// Where wall and floor meet, behind the machine.

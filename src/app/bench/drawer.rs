@@ -28,7 +28,7 @@ pub fn Drawer(props: &DrawerProps) -> Html {
         <aside id={props.id.clone()} class={classes!("drawer", props.class.clone())} aria-label={&props.word}
                data-open={props.open.to_string()}>
             <button type="button" class="drawer__close button button--small" {onclick}
-                    aria-label={format!("Put away: {}", props.word)}>{ say!("put away") }</button>
+                    aria-label={say!("Put away: {what}", what = props.word)}>{ say!("put away") }</button>
             <div class="drawer__body">{ props.children.clone() }</div>
         </aside>
     }

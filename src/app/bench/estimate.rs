@@ -12,17 +12,23 @@ use crate::app::view::Order;
 use crate::bench::action::Action;
 use crate::bench::visit::OfferKind;
 use crate::bench::visit::OfferOption;
+use crate::language::said;
 use crate::say;
+use crate::text;
 
 /// The ways out, in the order they are named.
 const WAYS: [(OfferKind, &str, &str); 3] = [
-    (OfferKind::Repair, "price", "Price for the whole job"),
+    (OfferKind::Repair, "price", text!("Price for the whole job")),
     (
         OfferKind::OtherPart,
         "price-other",
-        "Or with a part of another make",
+        text!("Or with a part of another make"),
     ),
-    (OfferKind::NewMachine, "price-new", "Or a new machine"),
+    (
+        OfferKind::NewMachine,
+        "price-new",
+        text!("Or a new machine"),
+    ),
 ];
 
 /// What the form shows and tells.
@@ -72,7 +78,7 @@ pub fn Estimate(props: &EstimateProps) -> Html {
         });
         html! {
             <div class="field">
-                <label class="field__label" for={*id}>{ *word }</label>
+                <label class="field__label" for={*id}>{ said(word) }</label>
                 <input id={*id} type="text" inputmode="decimal" autocomplete="off" {value} {oninput}
                        aria-describedby={(index == 0).then_some("price-hint")} aria-invalid={is_wrong.to_string()} />
             </div>
@@ -90,8 +96,8 @@ pub fn Estimate(props: &EstimateProps) -> Html {
                 </select>
             </div>
             { for WAYS.iter().enumerate().map(way) }
-            <p class="field__hint" id="price-hint">{ say!("So far ") }<b class="numbers">{ &props.so_far }</b>
-                { say!(". Add the part and the time still needed. A way without a price is not named.") }</p>
+            <p class="field__hint" id="price-hint">{ say!("So far") }{ " " }<b class="numbers">{ &props.so_far }</b>
+                { ". " }{ say!("Add the part and the time still needed. A way without a price is not named.") }</p>
             if *wrong { <p class="field__error" role="alert">{ say!("A price is a number above zero, such as 95. At least one is needed.") }</p> }
             <button type="submit" class="button">{ say!("Name the price") }</button>
         </form>

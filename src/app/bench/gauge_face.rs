@@ -4,6 +4,8 @@
 use yew::prelude::*;
 
 use crate::bench::gauge::Gauge;
+use crate::language::said;
+use crate::say;
 
 /// What a scale shows.
 #[derive(Properties, PartialEq)]
@@ -21,9 +23,13 @@ pub struct GaugeFaceProps {
 /// The scale with its digits.
 #[component]
 pub fn GaugeFace(props: &GaugeFaceProps) -> Html {
-    let name = props.gauge.about().name;
+    let label = say!(
+        "{label}: {value}",
+        label = said(props.gauge.about().name),
+        value = format!("{} {}", props.value, props.unit),
+    );
     html! {
-        <div class="gauge" role="img" aria-label={format!("{name}: {} {}", props.value, props.unit)}>
+        <div class="gauge" role="img" aria-label={label}>
             <svg class="gauge__scale" viewBox="0 0 96 64" aria-hidden="true">{ scale(props.gauge, props.share) }</svg>
             <span class="gauge__value numbers">{ &props.value }</span>
             <span class="gauge__unit">{ &props.unit }</span>

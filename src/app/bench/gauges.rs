@@ -37,7 +37,7 @@ pub fn Gauges(props: &GaugesProps) -> Html {
             { choice(props, &here) }
             <section class="instrument__panel" aria-label={view.name}>
                 { shown(view, face) }
-                if !view.caution.is_empty() { <p class="instrument__sheet">{ format!("mind: {}", view.caution) }</p> }
+                if !view.caution.is_empty() { <p class="instrument__sheet">{ say!("mind: {caution}", caution = view.caution) }</p> }
                 <div class="instrument__places">{ for view.places.iter().map(|place| at(props, place)) }</div>
             </section>
         </details>
@@ -78,7 +78,7 @@ fn shown(view: &GaugeView, face: Option<&GaugeFaceView>) -> Html {
             <GaugeFace gauge={view.gauge} value={face.value.clone()} unit={face.unit.clone()} share={face.share} />
             <p class="instrument__sheet">
                 { &face.place }
-                if let Some(sheet) = &face.sheet { { say!(", data sheet ") }<b class="numbers">{ sheet }</b> }
+                if let Some(sheet) = &face.sheet { { ", " }{ say!("data sheet") }{ " " }<b class="numbers">{ sheet }</b> }
             </p>
         </>
     }
@@ -93,7 +93,7 @@ fn at(props: &GaugesProps, place: &GaugePlaceView) -> Html {
             .reform(move |_: MouseEvent| Order::Follow(channel.clone()));
         html! {
             <button type="button" class="button button--small" {onclick}
-                    aria-label={format!("Record: {}", place.name)}>{ say!("record") }</button>
+                    aria-label={say!("Record: {place}", place = place.name)}>{ say!("record") }</button>
         }
     });
     html! {

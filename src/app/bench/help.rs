@@ -70,7 +70,7 @@ pub fn Help() -> Html {
                     Said::Nothing => Html::default(),
                     Said::Waiting => html! { <p>{ say!("Thinking about what your notes say; this takes some seconds.") }</p> },
                     Said::Told(words) => html! { <ol class="help__said">{ for words.iter().take(help.used).map(|w| html! { <li>{ w }</li> }) }</ol> },
-                    Said::Failed(why) => html! { <p>{ format!("No hint can be given. {why}") }</p> },
+                    Said::Failed(why) => html! { <p>{ say!("No hint can be given. {why}", why) }</p> },
                 } }
             </div>
             { match next {
@@ -86,16 +86,21 @@ pub fn Help() -> Html {
 
 /// Such as `Hint: where to look (costs 10 % of the target)`.
 fn offer(rung: Rung, used: usize) -> String {
-    let more = if used == 0 {
-        say!("Hint")
+    let gives = rung.words();
+    let percent = format!("{:.0}", 100.0 * rung.cost_ratio());
+    if used == 0 {
+        say!(
+            "Hint: {gives} (costs {percent} % of the target)",
+            gives,
+            percent
+        )
     } else {
-        say!("One more")
-    };
-    format!(
-        "{more}: {} (costs {:.0} % of the target)",
-        rung.words(),
-        100.0 * rung.cost_ratio()
-    )
+        say!(
+            "One more: {gives} (costs {percent} % of the target)",
+            gives,
+            percent
+        )
+    }
 }
 
 /// How many rungs there are for this person; all until it is known what they know.

@@ -44,11 +44,11 @@ pub fn Instrument(props: &InstrumentProps) -> Html {
             if let Some(about) = about(meter.mode) { <p class="instrument__about">{ about }</p> }
             <Face face={props.face.clone()} mode={meter.mode} />
             if !props.over {
-                { lead(props, Lead::Red, if clamp { say!("jaws") } else { say!("red") }) }
-                if !clamp { { lead(props, Lead::Black, "black") } }
+                { lead(props, Lead::Red) }
+                if !clamp { { lead(props, Lead::Black) } }
             }
             if let Some(sheet) = &meter.sheet {
-                <p class="instrument__sheet">{ say!("data sheet ") }<b class="numbers">{ sheet }</b></p>
+                <p class="instrument__sheet">{ say!("data sheet") }{ " " }<b class="numbers">{ sheet }</b></p>
             }
             if !props.over {
                 <button type="button" id="note-it" class="instrument__note button button--main button--wide" onclick={note}>
@@ -78,9 +78,11 @@ pub fn Face(props: &FaceProps) -> Html {
         face.settling.then_some("instrument__display--settling"),
         face.overload.then_some("instrument__display--overload")
     );
+    let value = format!("{} {}", face.value, face.unit);
+    let label = say!("{label}: {value}", label = mode_name(props.mode), value);
     html! {
         <>
-            <div {class} role="img" aria-label={format!("{}: {} {}", mode_name(props.mode), face.value, face.unit)}>
+            <div {class} role="img" aria-label={label}>
                 <span class="instrument__value numbers">{ &face.value }</span>
                 <span class="instrument__unit">{ &face.unit }</span>
                 <span class="instrument__flag">{ face.flag }</span>
@@ -128,13 +130,13 @@ fn mode_key(props: &InstrumentProps, index: usize, checked: bool) -> Html {
     }
 }
 
-fn lead(props: &InstrumentProps, lead: Lead, word: &'static str) -> Html {
+fn lead(props: &InstrumentProps, lead: Lead) -> Html {
     let at = match lead {
         Lead::Red => props.meter.red.clone(),
         Lead::Black => props.meter.black.clone(),
     };
     html! {
-        <PointPicker {lead} {word} {at} points={props.meter.points.clone()}
+        <PointPicker {lead} jaws={props.meter.mode.is_clamp()} {at} points={props.meter.points.clone()}
             in_hand={props.meter.lead == lead}
             on_put={props.on_order.reform(move |to| Order::Put(lead, to))}
             on_take={props.on_order.reform(move |()| Order::TakeLead(lead))} />
@@ -144,12 +146,12 @@ fn lead(props: &InstrumentProps, lead: Lead, word: &'static str) -> Html {
 /// What a technician calls the instrument with this mode.
 fn instrument_name(mode: MeterMode) -> &'static str {
     match mode {
-        MeterMode::Clamp => "Clamp ammeter",
-        MeterMode::Insulation => "Insulation tester",
-        MeterMode::EarthBond => "Earth bond tester",
-        MeterMode::Leakage => "Leakage clamp",
-        MeterMode::TouchCurrent => "Touch current tester",
-        _ => "Multimeter",
+        MeterMode::Clamp => say!("Clamp ammeter"),
+        MeterMode::Insulation => say!("Insulation tester"),
+        MeterMode::EarthBond => say!("Earth bond tester"),
+        MeterMode::Leakage => say!("Leakage clamp"),
+        MeterMode::TouchCurrent => say!("Touch current tester"),
+        _ => say!("Multimeter"),
     }
 }
 
@@ -168,11 +170,11 @@ fn own_class(mode: MeterMode) -> Option<&'static str> {
 /// What is printed on such an instrument: how it is used, and the limit it is used for.
 fn about(mode: MeterMode) -> Option<&'static str> {
     Some(match mode {
-        MeterMode::Clamp => "one conductor only: round a whole cord it reads nothing",
-        MeterMode::Leakage => "line and neutral together on its own lead · limit 3.5 mA",
-        MeterMode::TouchCurrent => "metal to earth through 2 kΩ, running · limit 0.5 mA",
-        MeterMode::Insulation => "500 V DC · plug out, its switch or knob on · limit 1 MΩ",
-        MeterMode::EarthBond => "0.2 A · plug out, earth pin to metal · limit 0.3 Ω",
+        MeterMode::Clamp => say!("one conductor only: round a whole cord it reads nothing"),
+        MeterMode::Leakage => say!("line and neutral together on its own lead · limit 3.5 mA"),
+        MeterMode::TouchCurrent => say!("metal to earth through 2 kΩ, running · limit 0.5 mA"),
+        MeterMode::Insulation => say!("500 V DC · plug out, its switch or knob on · limit 1 MΩ"),
+        MeterMode::EarthBond => say!("0.2 A · plug out, earth pin to metal · limit 0.3 Ω"),
         _ => return None,
     })
 }
@@ -181,18 +183,18 @@ fn about(mode: MeterMode) -> Option<&'static str> {
 fn short(mode: MeterMode) -> &'static str {
     match mode {
         MeterMode::AcVolts => "V~",
-        MeterMode::LowAcVolts => "V~ low",
+        MeterMode::LowAcVolts => say!("V~ low"),
         MeterMode::DcVolts => "V=",
         MeterMode::Ohms => "Ω",
-        MeterMode::Continuity => "tone",
+        MeterMode::Continuity => say!("tone"),
         MeterMode::Capacitance => "µF",
         MeterMode::Frequency => "Hz",
-        MeterMode::Diode => "diode",
+        MeterMode::Diode => say!("diode"),
         MeterMode::Amps => "A~",
-        MeterMode::Clamp => "clamp A",
-        MeterMode::Insulation => "insulation",
-        MeterMode::EarthBond => "earth bond",
-        MeterMode::Leakage => "leakage",
-        MeterMode::TouchCurrent => "touch mA",
+        MeterMode::Clamp => say!("clamp A"),
+        MeterMode::Insulation => say!("insulation"),
+        MeterMode::EarthBond => say!("earth bond"),
+        MeterMode::Leakage => say!("leakage"),
+        MeterMode::TouchCurrent => say!("touch mA"),
     }
 }

@@ -100,7 +100,7 @@ fn answer(props: &JobCardProps, asked: &AskedView) -> Html {
             <span class="job-card__answer">{ &asked.answer }</span>
             if asked.again && !props.over {
                 <button type="button" class="button button--quiet button--small" {onclick}
-                        aria-label={format!("Ask again in other words: {}", asked.question)}>
+                        aria-label={say!("Ask again in other words: {question}", question = asked.question)}>
                     { say!("ask again in other words") }
                 </button>
             }

@@ -3,6 +3,7 @@
 use crate::app::view::Picture;
 use crate::app::view::Speed;
 use crate::app::view::Until;
+use crate::text;
 
 /// What a key does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,44 +28,56 @@ pub enum KeyUse {
 
 /// The keys, what they do, and the words for it.
 pub const KEYS: [(&str, KeyUse, &str); 18] = [
-    ("1", KeyUse::Show(Picture::Outside), "picture: outside"),
-    ("2", KeyUse::Show(Picture::Opened), "picture: opened"),
-    ("3", KeyUse::Show(Picture::Section), "picture: section"),
-    ("4", KeyUse::Show(Picture::Wiring), "picture: wiring"),
-    ("5", KeyUse::Show(Picture::Water), "picture: water"),
+    (
+        "1",
+        KeyUse::Show(Picture::Outside),
+        text!("picture: outside"),
+    ),
+    ("2", KeyUse::Show(Picture::Opened), text!("picture: opened")),
+    (
+        "3",
+        KeyUse::Show(Picture::Section),
+        text!("picture: section"),
+    ),
+    ("4", KeyUse::Show(Picture::Wiring), text!("picture: wiring")),
+    ("5", KeyUse::Show(Picture::Water), text!("picture: water")),
     (
         "d",
         KeyUse::Go("picture"),
-        "to the picture; arrows and page keys move, Enter takes in hand",
+        text!("to the picture; arrows and page keys move, Enter takes in hand"),
     ),
     (
         "v",
         KeyUse::Go("verbs"),
-        "to what can be done with what is in hand",
+        text!("to what can be done with what is in hand"),
     ),
-    ("j", KeyUse::JobCard, "to the job card"),
-    ("n", KeyUse::Notebook, "to the notebook"),
+    ("j", KeyUse::JobCard, text!("to the job card")),
+    ("n", KeyUse::Notebook, text!("to the notebook")),
     (
         "m",
         KeyUse::Go("mode"),
-        "to the instrument's modes; arrows change",
+        text!("to the instrument's modes; arrows change"),
     ),
     (
         "r",
         KeyUse::Go("lead-red"),
-        "to the red lead; type a point's name",
+        text!("to the red lead; type a point's name"),
     ),
-    ("b", KeyUse::Go("lead-black"), "to the black lead"),
-    ("w", KeyUse::Note, "write the reading down"),
-    ("p", KeyUse::Run(Speed::Paused), "stop the clock"),
-    ("g", KeyUse::Run(Speed::One), "let the clock go on"),
+    ("b", KeyUse::Go("lead-black"), text!("to the black lead")),
+    ("w", KeyUse::Note, text!("write the reading down")),
+    ("p", KeyUse::Run(Speed::Paused), text!("stop the clock")),
+    ("g", KeyUse::Run(Speed::One), text!("let the clock go on")),
     (
         "c",
         KeyUse::Wait(Until::Change),
-        "wait until something changes",
+        text!("wait until something changes"),
     ),
-    ("t", KeyUse::Wait(Until::Minute), "wait a minute"),
-    ("Escape", KeyUse::LetGo, "put the card away, or let go"),
+    ("t", KeyUse::Wait(Until::Minute), text!("wait a minute")),
+    (
+        "Escape",
+        KeyUse::LetGo,
+        text!("put the card away, or let go"),
+    ),
 ];
 
 /// What a pressed key does.

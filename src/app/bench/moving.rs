@@ -15,7 +15,6 @@ use crate::app::bench::time_bar::TimeBar;
 use crate::app::hooks::use_slow_words;
 use crate::app::settings::SettingsHandle;
 use crate::app::sitting;
-use crate::app::view::NoteKind;
 use crate::app::view::Order;
 use crate::bench::action::Action;
 use crate::say;
@@ -89,9 +88,9 @@ pub fn Caption() -> Html {
     let live = use_live();
     html! {
         <div class="caption">
-            <p class="caption__sound"><span class="visually-hidden">{ say!("Heard: ") }</span>{ &live.caption }</p>
+            <p class="caption__sound"><span class="visually-hidden">{ say!("Heard:") }{ " " }</span>{ &live.caption }</p>
             if !live.panel.is_empty() {
-                <p class="caption__panel numbers"><span class="visually-hidden">{ say!("Display: ") }</span>{ &live.panel }</p>
+                <p class="caption__panel numbers"><span class="visually-hidden">{ say!("Display:") }{ " " }</span>{ &live.panel }</p>
             }
             <SoundKey />
         </div>
@@ -127,7 +126,7 @@ pub fn MovingEstimate() -> Html {
     let named = bench
         .notes
         .iter()
-        .filter(|note| note.kind == NoteKind::Act && note.text.starts_with("Price named"))
+        .filter(|note| note.is_price)
         .map(|note| note.text.clone())
         .collect::<Vec<_>>();
     html! { <Estimate so_far={live.cost.clone()} {named} causes={bench.causes.clone()} {on_order} /> }

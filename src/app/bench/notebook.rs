@@ -119,7 +119,7 @@ fn line(props: &NotebookProps, note: &NoteView) -> Html {
             <span class="notebook__text">{ &note.text }</span>
             if let Some(value) = &note.value { <b class="notebook__value numbers">{ value }</b> }
             if let Some(sheet) = &note.sheet {
-                <span class="notebook__sheet">{ format!("data sheet {sheet}") }</span>
+                <span class="notebook__sheet">{ say!("data sheet {range}", range = sheet) }</span>
             }
             if let Some(warning) = &note.warning { <span class="notebook__warning">{ warning }</span> }
             if !note.state.is_empty() { <span class="notebook__state">{ &note.state }</span> }
@@ -135,7 +135,7 @@ fn tick_box(props: &NotebookProps, note: &NoteView) -> Html {
     let onchange = on_tick.reform(move |_: Event| number);
     html! {
         <input type="checkbox" class="notebook__tick" checked={props.ticked.contains(&number)} {onchange}
-               aria-label={format!("Evidence: {} {}", note.text, note.value.as_deref().unwrap_or(""))} />
+               aria-label={say!("Evidence: {text} {value}", text = note.text, value = note.value.as_deref().unwrap_or(""))} />
     }
 }
 
@@ -156,6 +156,7 @@ mod tests {
                 sheet: Some("19 to 23 Ω".into()),
                 state: "unplugged".into(),
                 warning: None,
+                is_price: false,
             }]),
             ticked: vec![3],
             on_tick: Some(Callback::noop()),

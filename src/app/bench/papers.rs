@@ -29,7 +29,7 @@ pub fn Papers(props: &PapersProps) -> Html {
     let parts = format!("parts_{}", papers.machine.to_lowercase());
     html! {
         <section class="papers" aria-label={say!("Papers")}>
-            <p>{ say!("The wiring diagram is the picture “wiring”. In a tab of their own: ") }
+            <p>{ say!("The wiring diagram is the picture “wiring”. In a tab of their own:") }{ " " }
                 <a href={faults.href()} target="_blank">{ say!("faults of this machine") }</a>{ ", " }
                 <a href={chapter(&parts)} target="_blank">{ say!("its parts") }</a>{ ", " }
                 <a href={chapter("measure")} target="_blank">{ say!("measuring") }</a>{ ", " }

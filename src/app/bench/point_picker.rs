@@ -17,8 +17,8 @@ const SHOWN: usize = 40;
 pub struct PointPickerProps {
     /// Which lead.
     pub lead: Lead,
-    /// The word before it, such as `red` or `jaws`.
-    pub word: AttrValue,
+    /// The red one is a clamp's jaws.
+    pub jaws: bool,
     /// Where it is.
     pub at: Option<String>,
     /// Where it can go.
@@ -91,9 +91,10 @@ pub fn PointPicker(props: &PointPickerProps) -> Html {
         .filter(|text| !text.is_empty())
         .cloned()
         .unwrap_or(name);
+    let [word, take_off, list] = words(props.lead, props.jaws);
     html! {
         <div {class}>
-            <label class="instrument__probe-label" for={id.clone()}>{ &props.word }</label>
+            <label class="instrument__probe-label" for={id.clone()}>{ word }</label>
             <input id={id.clone()} class="instrument__probe-name" type="text" role="combobox" autocomplete="off"
                    spellcheck="false" placeholder={say!("touch or type a point")} aria-autocomplete="list"
                    aria-expanded={open.to_string()} aria-controls={format!("{id}-list")}
@@ -101,15 +102,36 @@ pub fn PointPicker(props: &PointPickerProps) -> Html {
                    {value} {oninput} {onfocus} {onblur} {onkeydown} />
             if props.at.is_some() {
                 <button type="button" class="instrument__probe-clear" onclick={clear}
-                        aria-label={format!("Take the {} lead off", props.word)}>{ "×" }</button>
+                        aria-label={take_off}>{ "×" }</button>
             }
             <ul id={format!("{id}-list")} class="instrument__points" role="listbox" hidden={!open}
-                aria-label={format!("Points for the {} lead", props.word)}>
+                aria-label={list}>
                 { for found.iter().take(SHOWN).enumerate().map(|(row, index)| {
                     option(&props.points[*index], &id, row, *active == row, choose.reform({ let index = *index; move |_| index }))
                 }) }
             </ul>
         </div>
+    }
+}
+
+/// What a lead is called, taking it off, and the list of its points.
+fn words(lead: Lead, jaws: bool) -> [&'static str; 3] {
+    match lead {
+        Lead::Red if jaws => [
+            say!("jaws"),
+            say!("Take the jaws lead off"),
+            say!("Points for the jaws lead"),
+        ],
+        Lead::Red => [
+            say!("red"),
+            say!("Take the red lead off"),
+            say!("Points for the red lead"),
+        ],
+        Lead::Black => [
+            say!("black"),
+            say!("Take the black lead off"),
+            say!("Points for the black lead"),
+        ],
     }
 }
 

@@ -28,7 +28,7 @@ pub fn Recorder(props: &RecorderProps) -> Html {
     let pens = &props.view.pens;
     html! {
         <details class="instrument__more recorder" open={!pens.is_empty()}>
-            <summary class="instrument__heading">{ format!("recorder, {} of 4 pens", pens.len()) }</summary>
+            <summary class="instrument__heading">{ say!("recorder, {n} of 4 pens", n = pens.len()) }</summary>
             <div class="recorder__keys">
                 <button type="button" class="button button--small" onclick={follow} disabled={!props.can_follow_meter || pens.len() >= 4}>
                     { say!("record the meter") }
@@ -42,7 +42,7 @@ pub fn Recorder(props: &RecorderProps) -> Html {
                 <p class="instrument__sheet">{ say!("Put a pen on the meter as it is set, or on a speed, a pressure or a temperature above.") }</p>
             }
             if !pens.is_empty() {
-                <h2 class="only-print">{ format!("Strip chart, {} s", props.view.seconds) }</h2>
+                <h2 class="only-print">{ say!("Strip chart, {seconds} s", seconds = props.view.seconds) }</h2>
                 { for pens.iter().enumerate().map(|(index, pen)| lane(props, index, pen)) }
                 <p class="recorder__axis numbers" aria-hidden="true">{ for props.view.moments.iter().map(|moment| html! { <span>{ moment }</span> }) }</p>
                 { table(&props.view) }
@@ -55,9 +55,13 @@ fn lane(props: &RecorderProps, index: usize, pen: &PenView) -> Html {
     let lift = props
         .on_order
         .reform(move |_: MouseEvent| Order::LiftPen(index));
-    let label = format!(
-        "{}, {} to {} in {} s, now {}",
-        pen.name, pen.low, pen.high, props.view.seconds, pen.now
+    let label = say!(
+        "{pen}, {low} to {high} in {seconds} s, now {now}",
+        pen = pen.name,
+        low = pen.low,
+        high = pen.high,
+        seconds = props.view.seconds,
+        now = pen.now,
     );
     html! {
         <figure class="recorder__lane">
@@ -65,13 +69,13 @@ fn lane(props: &RecorderProps, index: usize, pen: &PenView) -> Html {
                 <svg class="recorder__key" viewBox="0 0 44 8" aria-hidden="true"><path class={format!("recorder__pen recorder__pen--{index}")} d="M0 4 H44" /></svg>
                 <span>{ &pen.name }</span><b class="numbers">{ &pen.now }</b>
                 <button type="button" class="button button--small" onclick={lift}
-                        aria-label={format!("Lift the pen: {}", pen.name)}>{ say!("lift") }</button>
+                        aria-label={say!("Lift the pen: {pen}", pen = pen.name)}>{ say!("lift") }</button>
             </figcaption>
             <svg class="recorder__strip" viewBox="0 -3 300 62" preserveAspectRatio="none" role="img" aria-label={label}>
                 <path class="recorder__rule" d="M0 0 H300 M0 28 H300 M0 56 H300 M75 0 V56 M150 0 V56 M225 0 V56" />
                 <path class={format!("recorder__pen recorder__pen--{index}")} d={pen.path.clone()} />
             </svg>
-            <p class="recorder__ends numbers"><span>{ say!("highest ") }{ &pen.high }</span><span>{ say!("lowest ") }{ &pen.low }</span></p>
+            <p class="recorder__ends numbers"><span>{ say!("highest {value}", value = pen.high) }</span><span>{ say!("lowest {value}", value = pen.low) }</span></p>
         </figure>
     }
 }

@@ -28,9 +28,9 @@ pub fn SafeStrip(props: &SafeStripProps) -> Html {
 
 fn item(item: &SafeItem) -> Html {
     let (class, mark, meaning) = match item.state {
-        SafeState::Open => ("safe-strip__item--open", "–", "not done"),
-        SafeState::Done => ("safe-strip__item--done", "✓", "done"),
-        SafeState::Proved => ("safe-strip__item--proved", "✓✓", "proved"),
+        SafeState::Open => ("safe-strip__item--open", "–", say!("not done")),
+        SafeState::Done => ("safe-strip__item--done", "✓", say!("done")),
+        SafeState::Proved => ("safe-strip__item--proved", "✓✓", say!("proved")),
     };
     html! {
         <li class={classes!("safe-strip__item", class)}>

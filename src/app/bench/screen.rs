@@ -105,19 +105,19 @@ pub fn BenchScreen() -> Html {
     html! {
         <div class="bench" data-guide={bench.guide.filter(|_| settings.hints).map(|guide| guide.at.word())}>
             <MovingJobBar />
-            <Drawer id="card" word="Job card and notebook" class="bench__card" open={sides.card_open}
+            <Drawer id="card" word={say!("Job card and notebook")} class="bench__card" open={sides.card_open}
                     on_toggle={toggle_card.clone()}>
                 { card_side(&bench, &door, &sides) }
             </Drawer>
             { stage(&bench, &door, &settings, &on_call) }
-            <Drawer id="tool" word="Instrument" class="bench__tool" open={sides.tool_open}
+            <Drawer id="tool" word={say!("Instrument")} class="bench__tool" open={sides.tool_open}
                     on_toggle={toggle_tool.clone()}>
                 <MovingInstrument />
             </Drawer>
             <MeterBar on_show={toggle_tool.clone()} />
             <div class="bench__handles">
-                <Handle drawer="card" word="Job card and notebook" open={sides.card_open} on_toggle={toggle_card} />
-                <Handle drawer="tool" word="Instrument" open={sides.tool_open} on_toggle={toggle_tool} />
+                <Handle drawer="card" word={say!("Job card and notebook")} open={sides.card_open} on_toggle={toggle_card} />
+                <Handle drawer="tool" word={say!("Instrument")} open={sides.tool_open} on_toggle={toggle_tool} />
             </div>
             <SafeStrip items={bench.safe.clone()} />
             <SelectionBar selection={bench.selection.clone()} on_order={door} />
@@ -136,20 +136,13 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
         let sides = sides.clone();
         Callback::from(move |tab: usize| sides.set(Sides { up: tab, ..*sides }))
     };
+    let passed = bench.tests.iter().filter(|t| t.passed == Some(true));
     let words = vec![
-        "Card".into(),
-        format!("Notebook {}", bench.notes.len()).into(),
-        format!(
-            "Tests {}",
-            bench
-                .tests
-                .iter()
-                .filter(|t| t.passed == Some(true))
-                .count()
-        )
-        .into(),
-        "Visit".into(),
-        "Papers".into(),
+        say!("Card").into(),
+        say!("Notebook {n}", n = bench.notes.len()).into(),
+        say!("Tests {n}", n = passed.count()).into(),
+        say!("Visit" as "noun").into(),
+        say!("Papers").into(),
     ];
     let up = sides.up;
     html! {
@@ -216,11 +209,11 @@ fn stage(
         <main class="bench__stage" id="main" tabindex="-1">
             <Tabs id="view" label={say!("Pictures")} {words} {shown} panel="picture" {on_show} />
             <div id="picture" class="tabs__panel" role="tabpanel" aria-labelledby={format!("view-{shown}")}>
-                <Drawing svg={bench.svg.clone()} label={format!("The machine, {}", bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
+                <Drawing svg={bench.svg.clone()} label={say!("The machine, {picture}", picture = bench.picture.word())} {names} {jaws} probing={bench.meter.probing} {on_touch} />
                 <Said />
             </div>
             if at_the_workshop(bench) {
-                <p class="bench__hint" role="note">{ say!("You are still at the workshop. ") }
+                <p class="bench__hint" role="note">{ say!("You are still at the workshop.") }{ " " }
                     <button type="button" class="button button--small" onclick={on_call}>{ say!("Telephone and van") }</button></p>
             }
             if let Some(guide) = bench.guide.filter(|_| hints) { <p class="bench__hint" role="note">{ guide.words }</p> }
@@ -240,7 +233,7 @@ fn tried(steps: usize, id: &str, door: &Callback<Order>) -> Html {
     let back = door.reform(|_: MouseEvent| Order::BackToWhole);
     html! {
         <p class="bench__hint" role="note">
-            { format!("Tried again from after step {steps}: practice that does not count. ") }
+            { say!("Tried again from after step {step}: practice that does not count.", step = steps) }{ " " }
             <a class="button button--small" href={Route::Debrief(id.to_owned()).href()} onclick={back}>{ say!("Back to the job as you finished it") }</a>
         </p>
     }
@@ -285,11 +278,7 @@ fn press(what: KeyUse, door: &Callback<Order>, sides: &UseStateHandle<Sides>) {
                 tool_open: false,
                 up,
             });
-            focus_on(if up == NOTEBOOK {
-                say!("side-1")
-            } else {
-                say!("side-0")
-            });
+            focus_on(if up == NOTEBOOK { "side-1" } else { "side-0" });
         }
         KeyUse::Note => door.emit(Order::Do(vec![Action::Note])),
         KeyUse::Run(speed) => door.emit(Order::Run(speed)),

@@ -52,10 +52,10 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
                     </p>
                 }
             </div>
-            <div class="selection-bar__verbs" role="group" aria-label={format!("What to do with: {}", selection.name)}>
+            <div class="selection-bar__verbs" role="group" aria-label={say!("What to do with: {thing}", thing = selection.name)}>
                 { for selection.verbs.iter().map(|v| verb(&props.on_order, v, "verb")) }
-                { menu(props, selection, "measure here …", "verbs-measure", &selection.points) }
-                { menu(props, selection, "repair …", "verbs-repair", &selection.repairs) }
+                { menu(props, selection, say!("measure here …"), "verbs-measure", &selection.points) }
+                { menu(props, selection, say!("repair …"), "verbs-repair", &selection.repairs) }
                 <button type="button" class="verb verb--quiet" onclick={put_back} aria-label={say!("Let go")}>{ say!("let go") }</button>
             </div>
         </section>
@@ -106,7 +106,7 @@ fn menu(
         }
     });
     html! {
-        <div class="verb-menu" key={format!("{word} {}", selection.name)} {onkeydown}>
+        <div class="verb-menu" key={format!("{list} {}", selection.name)} {onkeydown}>
             <button type="button" class="verb" popovertarget={list}>{ word }</button>
             <div id={list} class="verb-menu__list" popover="auto">
                 { for verbs.iter().map(|v| verb_in(&props.on_order, v, "verb", Some(list))) }

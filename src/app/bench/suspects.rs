@@ -9,7 +9,9 @@ use crate::app::view::CauseView;
 use crate::app::view::Order;
 use crate::app::view::SuspectOrder;
 use crate::app::view::SuspectView;
+use crate::language::said;
 use crate::say;
+use crate::text;
 
 /// What the list shows and tells.
 #[derive(Properties, PartialEq)]
@@ -23,7 +25,7 @@ pub struct SuspectsProps {
 }
 
 /// How sure, in words.
-const SURE: [&str; 3] = ["possible", "likely", "nearly sure"];
+const SURE: [&str; 3] = [text!("possible"), text!("likely"), text!("nearly sure")];
 
 /// The list of suspects.
 #[component]
@@ -55,7 +57,7 @@ pub fn Suspects(props: &SuspectsProps) -> Html {
 }
 
 fn line(props: &SuspectsProps, index: usize, suspect: &SuspectView) -> Html {
-    let word = SURE[usize::from(suspect.sure.clamp(1, 3)) - 1];
+    let word = said(SURE[usize::from(suspect.sure.clamp(1, 3)) - 1]);
     let order = |order: SuspectOrder| {
         props
             .on_order
@@ -67,22 +69,27 @@ fn line(props: &SuspectsProps, index: usize, suspect: &SuspectView) -> Html {
         "suspects__item",
         suspect.struck.then_some("suspects__item--struck")
     );
+    let strike = if suspect.struck {
+        say!("Bring back: {cause}", cause = suspect.what)
+    } else {
+        say!("Strike out: {cause}", cause = suspect.what)
+    };
     html! {
         <li {class} key={id.clone()}>
             <span class="suspects__name">
                 { &suspect.what }
-                if suspect.struck { <span class="visually-hidden">{ say!(" (struck out)") }</span> }
+                if suspect.struck { <span class="visually-hidden">{ " " }{ say!("(struck out)") }</span> }
             </span>
             <button type="button" class="suspects__confidence button button--quiet button--small"
-                    aria-label={format!("How sure: {word}. Change: {}", suspect.what)}
+                    aria-label={say!("How sure: {sure}. Change: {cause}", sure = word, cause = suspect.what)}
                     onclick={order(SuspectOrder::Sure(id.clone(), next))}>{ word }</button>
             if index > 0 {
                 <button type="button" class="button button--quiet button--small"
-                        aria-label={format!("Move up: {}", suspect.what)}
+                        aria-label={say!("Move up: {cause}", cause = suspect.what)}
                         onclick={order(SuspectOrder::Up(id.clone()))}>{ "↑" }</button>
             }
             <button type="button" class="button button--quiet button--small"
-                    aria-label={format!("{}: {}", if suspect.struck { say!("Bring back") } else { say!("Strike out") }, suspect.what)}
+                    aria-label={strike}
                     onclick={order(SuspectOrder::Strike(id.clone()))}>
                 { if suspect.struck { say!("bring back") } else { say!("strike out") } }
             </button>

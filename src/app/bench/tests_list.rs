@@ -31,9 +31,9 @@ pub fn TestsList(props: &TestsListProps) -> Html {
 
 fn line(props: &TestsListProps, test: &TestView) -> Html {
     let (mark, said) = match test.passed {
-        None => ("○", "not done"),
-        Some(true) => ("✓", "within the limit"),
-        Some(false) => ("!", "outside the limit"),
+        None => ("○", say!("not done")),
+        Some(true) => ("✓", say!("within the limit")),
+        Some(false) => ("!", say!("outside the limit")),
     };
     let class = classes!(
         "tests__line",

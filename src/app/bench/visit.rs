@@ -34,7 +34,7 @@ pub fn Visit(props: &VisitProps) -> Html {
         <section class="visit" aria-label={say!("The visit")}>
             if visit.before {
                 { phone(props) }
-                <Shelf key="van" word="Parts for the van" go="Load the van" lines={visit.stock.clone()}
+                <Shelf key="van" word={say!("Parts for the van")} go={say!("Load the van")} lines={visit.stock.clone()}
                        before={true} on_order={props.on_order.clone()} />
             } else {
                 { told(visit) }
@@ -44,7 +44,7 @@ pub fn Visit(props: &VisitProps) -> Html {
             }
             { for visit.groups.iter().map(|(name, verbs)| group(props, name, verbs)) }
             if !visit.before {
-                <Shelf key="order" word="Second visit: parts to bring" go="Leave until the second visit"
+                <Shelf key="order" word={say!("Second visit: parts to bring")} go={say!("Leave until the second visit")}
                        lines={visit.stock.clone()} before={false} on_order={props.on_order.clone()} />
             }
             <p><a class="button" href={Route::Report(props.id.to_string()).href()}>{ say!("See the report") }</a></p>
@@ -133,10 +133,11 @@ fn Shelf(props: &ShelfProps) -> Html {
             chosen.set(next);
         });
         let when = match (there, line.today) {
-            (false, _) if !line.orderable => ", no longer made",
-            (_, false) => ", tomorrow",
-            _ => "",
+            (false, _) if !line.orderable => Some(say!("no longer made")),
+            (_, false) => Some(say!("tomorrow")),
+            _ => None,
         };
+        let when = when.map_or_else(String::new, |when| format!(", {when}"));
         html! {
             <label class="choice">
                 <input type="checkbox" {checked} {disabled} {onchange} />
@@ -164,7 +165,7 @@ fn Shelf(props: &ShelfProps) -> Html {
     };
     html! {
         <details class="visit__shelf" open={props.before}>
-            <summary>{ &props.word }{ " " }<b class="numbers">{ format!("{} of {VAN_SLOTS}", chosen.len()) }</b></summary>
+            <summary>{ &props.word }{ " " }<b class="numbers">{ say!("{n} of {most}", n = chosen.len(), most = VAN_SLOTS) }</b></summary>
             if chosen.len() >= VAN_SLOTS {
                 <p class="field__hint">{ say!("The van is full: take one out to make room for another.") }</p>
             }

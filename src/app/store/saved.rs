@@ -8,6 +8,7 @@ use crate::app::store::StorageError;
 use crate::app::view::debrief::in_words;
 use crate::bench::job::Entry;
 use crate::bench::notebook::Tick;
+use crate::language::in_english;
 use crate::records::practice::PRACTICE_FORMAT;
 use crate::records::practice::Practice;
 use crate::records::result::JobResult;
@@ -134,7 +135,7 @@ impl SavedJob {
         // A machine that was set up for the job is set up for its marks.
         let report = score::assess(job).ok()?;
         self.verdict = Some(Verdict {
-            words: in_words(&report),
+            words: in_english(|| in_words(&report)),
             marks: report.total,
         });
         Some(Practice {

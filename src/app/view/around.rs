@@ -11,6 +11,7 @@ use crate::bench::action::Turnable;
 use crate::bench::job::Job;
 use crate::bench::visit::EmptyBy;
 use crate::bench::words::turnable_name;
+use crate::say;
 
 /// The dial and push-pull knob of a timer, as the picture calls it.
 pub(super) const TIMER_KNOB: &str = "timer_knob";
@@ -29,25 +30,28 @@ pub(super) fn panel(job: &Job, id: &str, list: &mut Vec<Candidate>) {
     if job.scenario().workshop.part("timer").is_none() {
         // The panel's own keys too: on a small screen they are hard to touch one by one.
         for (word, key) in [
-            ("press on/off", PanelKey::Power),
-            ("press start", PanelKey::Start),
-            ("press program", PanelKey::Program),
-            ("press water level", PanelKey::Level),
-            ("press the service key behind the panel", PanelKey::Service),
+            (say!("press on/off"), PanelKey::Power),
+            (say!("press start"), PanelKey::Start),
+            (say!("press program"), PanelKey::Program),
+            (say!("press water level"), PanelKey::Level),
+            (
+                say!("press the service key behind the panel"),
+                PanelKey::Service,
+            ),
         ] {
             add(word, key, 1);
         }
         return;
     }
     let pull = if job.machine().switched_on() {
-        "push the knob in: off"
+        say!("push the knob in: off")
     } else {
-        "pull the knob out: on"
+        say!("pull the knob out: on")
     };
     add(pull, PanelKey::Power, 1);
-    add("turn the dial to the start", PanelKey::Start, 1);
-    add("turn the dial one step on", PanelKey::Program, 1);
-    let word = "turn the dial five steps on";
+    add(say!("turn the dial to the start"), PanelKey::Start, 1);
+    add(say!("turn the dial one step on"), PanelKey::Program, 1);
+    let word = say!("turn the dial five steps on");
     add(word, PanelKey::Program, STEPS_IN_ONE_GO);
 }
 
@@ -56,61 +60,96 @@ pub(super) fn around(id: &str, list: &mut Vec<Candidate>) {
     let mut add = |word: &str, act: Action| list.push(candidate(word, "", act));
     match id {
         "plug" | "socket" | "mains_cord" => {
-            add("pull the plug", Action::Plug { inserted: false });
-            add("put the plug in", Action::Plug { inserted: true });
-            add("keep it in sight", Action::Secure);
+            add(say!("pull the plug"), Action::Plug { inserted: false });
+            add(say!("put the plug in"), Action::Plug { inserted: true });
+            add(say!("keep it in sight"), Action::Secure);
             add(
-                "put the splitter lead in",
+                say!("put the splitter lead in"),
                 Action::Splitter { fitted: true },
             );
             add(
-                "take the splitter lead away",
+                say!("take the splitter lead away"),
                 Action::Splitter { fitted: false },
             );
             add(
-                "switch its circuit off at the board",
+                say!("switch its circuit off at the board"),
                 Action::HouseSwitch { on: false },
             );
-            add("switch its circuit on", Action::HouseSwitch { on: true });
-            add("prove the tester on its known source", Action::ProveTester);
-            add("put new fuses into the instruments", Action::NewMeterFuse);
-            discharge("plug pins", Charged::PlugPins, &mut add);
+            add(
+                say!("switch its circuit on"),
+                Action::HouseSwitch { on: true },
+            );
+            add(
+                say!("prove the tester on its known source"),
+                Action::ProveTester,
+            );
+            add(
+                say!("put new fuses into the instruments"),
+                Action::NewMeterFuse,
+            );
+            discharge(
+                Charged::PlugPins,
+                [
+                    say!("discharge plug pins with the resistor"),
+                    say!("short plug pins with a screwdriver"),
+                ],
+                &mut add,
+            );
         }
         "tap" => {
-            add("shut the tap", Action::Tap { open: false });
-            add("open the tap", Action::Tap { open: true });
-            add("bleed the hose into a bucket", Action::BleedHose);
+            add(say!("shut the tap"), Action::Tap { open: false });
+            add(say!("open the tap"), Action::Tap { open: true });
+            add(say!("bleed the hose into a bucket"), Action::BleedHose);
         }
         "supply_hose" | "inlet_filter" => {
-            add("bleed it into a bucket", Action::BleedHose);
-            add("take the hose off", Action::SupplyHose { attached: false });
-            add("screw the hose on", Action::SupplyHose { attached: true });
+            add(say!("bleed it into a bucket"), Action::BleedHose);
+            add(
+                say!("take the hose off"),
+                Action::SupplyHose { attached: false },
+            );
+            add(
+                say!("screw the hose on"),
+                Action::SupplyHose { attached: true },
+            );
         }
         "lid" => {
-            add("open", Action::Lid { open: true });
-            add("shut", Action::Lid { open: false });
+            add(say!("open" as "verb, of a lid"), Action::Lid { open: true });
+            add(
+                say!("shut" as "verb, of a lid"),
+                Action::Lid { open: false },
+            );
         }
         "lid_switch" => {
-            add("bridge it", Action::BridgeLid { fitted: true });
-            add("take the bridge off", Action::BridgeLid { fitted: false });
+            add(say!("bridge it"), Action::BridgeLid { fitted: true });
+            add(
+                say!("take the bridge off"),
+                Action::BridgeLid { fitted: false },
+            );
         }
         "on_off_switch" => add(
-            "press",
+            say!("press" as "verb, of a key"),
             Action::Key {
                 key: PanelKey::Power,
             },
         ),
-        "motor" | "wash_motor" => add("dry what got wet inside", Action::DryOut),
-        "run_capacitor" => discharge("it", Charged::RunCapacitor, &mut add),
+        "motor" | "wash_motor" => add(say!("dry what got wet inside"), Action::DryOut),
+        "run_capacitor" => discharge(
+            Charged::RunCapacitor,
+            [
+                say!("discharge it with the resistor"),
+                say!("short it with a screwdriver"),
+            ],
+            &mut add,
+        ),
         "outer_tub" | "tub" | "basket" => add(
-            "bail the water out",
+            say!("bail the water out"),
             Action::Empty {
                 how: EmptyBy::Bucket,
             },
         ),
         "drain_motor" | "drain_valve" => {
             add(
-                "let the water out by the wire",
+                say!("let the water out by the wire"),
                 Action::Empty {
                     how: EmptyBy::DrainWire,
                 },
@@ -120,21 +159,12 @@ pub(super) fn around(id: &str, list: &mut Vec<Candidate>) {
     }
 }
 
-fn discharge(what: &str, charged: Charged, add: &mut impl FnMut(&str, Action)) {
-    add(
-        &format!("discharge {what} with the resistor"),
-        Action::Discharge {
-            what: charged,
-            tool: DischargeTool::BleedResistor,
-        },
-    );
-    add(
-        &format!("short {what} with a screwdriver"),
-        Action::Discharge {
-            what: charged,
-            tool: DischargeTool::Screwdriver,
-        },
-    );
+/// Led off in the right way and in the quick one.
+fn discharge(what: Charged, words: [&str; 2], add: &mut impl FnMut(&str, Action)) {
+    let tools = [DischargeTool::BleedResistor, DischargeTool::Screwdriver];
+    for (word, tool) in words.into_iter().zip(tools) {
+        add(word, Action::Discharge { what, tool });
+    }
 }
 
 /// What turns or moves by hand.

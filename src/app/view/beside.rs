@@ -6,6 +6,7 @@ use crate::app::format;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::words;
+use crate::say;
 
 /// One way of working a job.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -30,22 +31,23 @@ pub fn way(job: &Job, log: &[Entry]) -> Option<Way> {
             continue;
         }
         n_acts += 1;
-        let mut words = format::sentence(&words::act(&entry.action, workshop));
+        let words = format::sentence(&words::act(&entry.action, workshop));
         let is_same = earlier.is_some_and(|e| e.action == entry.action);
         n_same = if is_same { n_same + 1 } else { 1 };
         earlier = Some(entry);
         match acts.last_mut().filter(|_| is_same) {
             Some([_, row, cost]) => {
-                words.push_str(&format!(", {n_same} times"));
-                (*row, *cost) = (words, format::money(again.cost()));
+                *row = say!("{act}, {n} times", act = words, n = n_same);
+                *cost = format::money(again.cost());
             }
             None => acts.push([minute, words, format::money(again.cost())]),
         }
     }
-    let sum = format!(
-        "cost {}, {:.0} min, {n_acts} acts",
-        format::money(again.cost()),
-        again.tick() as f64 / 600.0
+    let sum = say!(
+        "cost {cost}, {minutes} min, {n} acts",
+        cost = format::money(again.cost()),
+        minutes = format!("{:.0}", again.tick() as f64 / 600.0),
+        n = n_acts,
     );
     Some(Way { acts, sum })
 }

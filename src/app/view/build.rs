@@ -39,9 +39,11 @@ use crate::drawing::svg::Element;
 use crate::drawing::wiring::Symbol;
 use crate::drawing::wiring::WiringElement;
 use crate::drawing::wiring::WiringInput;
+use crate::language::worded;
 use crate::machine::Pose;
 use crate::network::ElementKind;
 use crate::network::NodeId;
+use crate::say;
 
 /// Models that only change when the log grows, kept from one order to the next.
 #[derive(Clone)]
@@ -142,7 +144,7 @@ pub fn live(session: &Session, reading: Option<&Reading>) -> LiveView {
         on_site: format::on_site(job.tick()),
         cost: format::money(job.cost()),
         caption: format::sentence(&observe::caption(job.machine())),
-        panel: job.machine().display_words(),
+        panel: worded(&job.machine().display_words()).into_owned(),
         face: meter::face(reading, session.hold.mode, session.is_settling()),
         speed: session.speed,
         waiting: session.is_waiting(),
@@ -159,7 +161,7 @@ fn suspects(session: &Session, causes: &[CauseView]) -> Vec<SuspectView> {
             let cause = causes.iter().find(|c| c.id == s.cause)?;
             Some(SuspectView {
                 id: s.cause.clone(),
-                what: format!("{}: {}", cause.part, cause.what),
+                what: say!("{label}: {value}", label = cause.part, value = cause.what),
                 sure: s.confidence,
                 struck: s.struck,
             })
@@ -229,11 +231,11 @@ fn wiring(job: &Job, input: &DrawingInput) -> Element {
             what: &e.what,
         })
         .collect();
-    let points: Vec<(&str, &str)> = scenario
-        .workshop
-        .test_points
+    let points = scenario.workshop.test_points.iter();
+    let points: Vec<_> = points.map(|p| (&p.node, worded(&p.name))).collect();
+    let points: Vec<(&str, &str)> = points
         .iter()
-        .map(|p| (p.node.as_str(), p.name.as_str()))
+        .map(|(node, name)| (node.as_str(), &**name))
         .collect();
     let apart = job
         .bench()

@@ -9,20 +9,25 @@ use crate::app::view::NoteView;
 use crate::app::view::QuestionView;
 use crate::app::view::names::name_of;
 use crate::app::view::sheet;
+use crate::app::view::shown;
 use crate::app::view::verbs::repairs_outside;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::gauge::Gauge;
+use crate::bench::gauge::GaugeReading;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
-use crate::bench::notebook::Reading;
 use crate::bench::scenario::QUESTIONS;
 use crate::bench::scenario::Rules;
 use crate::bench::scenario::Scenario;
 use crate::bench::store;
 use crate::bench::visit::PHONE_QUESTIONS;
 use crate::bench::words;
+use crate::bench::workshop::Workshop;
+use crate::language::said;
+use crate::language::worded;
+use crate::say;
 
 /// The job card.
 pub fn card(job: &Job) -> CardView {
@@ -30,22 +35,28 @@ pub fn card(job: &Job) -> CardView {
     let asked = asked(job);
     let open = |id: &str| !asked.iter().any(|a| a.id == id);
     CardView {
-        title: scenario.title.clone(),
-        customer: scenario.customer.name.clone(),
-        who: format!("{}, {}", scenario.customer.name, scenario.customer.home),
-        complaint: scenario.customer.complaint.clone(),
+        title: worded(&scenario.title).into_owned(),
+        customer: worded(&scenario.customer.name).into_owned(),
+        who: who(scenario),
+        complaint: worded(&scenario.customer.complaint).into_owned(),
         facts: facts(job),
         questions: QUESTIONS
             .iter()
             .filter(|q| open(q.id))
             .map(|q| QuestionView {
                 id: q.id.to_owned(),
-                text: q.text.to_owned(),
+                text: said(q.text).to_owned(),
             })
             .collect(),
         asked,
         outside: repairs_outside(job),
     }
+}
+
+/// The customer and where they live.
+pub fn who(scenario: &Scenario) -> String {
+    let customer = &scenario.customer;
+    format!("{}, {}", worded(&customer.name), worded(&customer.home))
 }
 
 fn facts(job: &Job) -> Vec<(String, String)> {
@@ -58,45 +69,51 @@ fn facts(job: &Job) -> Vec<(String, String)> {
         .iter()
         .map(|name| {
             let item = store::item(workshop, name);
-            item.map_or_else(|| name_of(workshop, name), |item| item.name().to_owned())
+            item.map_or_else(
+                || name_of(workshop, name),
+                |item| worded(item.name()).into_owned(),
+            )
         })
         .collect();
-    let mut facts = vec![("Machine".to_owned(), scenario.machine.name.clone())];
+    let machine = worded(&scenario.machine.name).into_owned();
+    let mut facts = vec![(say!("Machine").to_owned(), machine)];
     let mut fact = |name: &str, text: String| {
         if !text.is_empty() {
             facts.push((name.to_owned(), text));
         }
     };
-    fact("Place", scenario.site.notes.clone());
-    fact("In the van", format::listed(&van));
+    fact(say!("Place"), worded(&scenario.site.notes).into_owned());
+    fact(say!("In the van"), format::listed(&van));
     let money = &scenario.money;
     fact(
-        "Rates",
-        format!(
-            "call-out {}, labour {} an hour, new machine {}",
-            format::money(money.call_out),
-            format::money(money.labour_per_min * 60.0),
-            format::money(money.new_machine)
+        say!("Rates"),
+        say!(
+            "call-out {call_out}, labour {hour} an hour, new machine {new}",
+            call_out = format::money(money.call_out),
+            hour = format::money(money.labour_per_min * 60.0),
+            new = format::money(money.new_machine),
         ),
     );
     let rules = &scenario.rules;
     let bars = [
         rules
             .budget_price
-            .map(|most| format!("costs at most {}", format::money(most))),
+            .map(|most| say!("costs at most {most}", most = format::money(most))),
         rules
             .time_s
-            .map(|most_s| format!("at most {:.0} minutes on site", most_s / 60.0)),
+            .map(|most_s| format!("{:.0}", most_s / 60.0))
+            .map(|minutes| say!("at most {minutes} minutes on site", minutes)),
         rules
             .pass_ratio
-            .map(|least| format!("at least {:.0} of 100 marks", 100.0 * least)),
+            .map(|least| format!("{:.0}", 100.0 * least))
+            .map(|least| say!("at least {least} of 100 marks", least)),
     ];
     fact(
-        "To reach",
+        say!("To reach"),
         format::listed(&bars.into_iter().flatten().collect::<Vec<_>>()),
     );
     if rules.instruments.is_some() || rules.gauges.is_some() {
-        fact("In the bag", format::listed(&bag(rules)));
+        fact(say!("In the bag"), format::listed(&bag(rules)));
     }
     facts
 }
@@ -107,7 +124,7 @@ fn bag(rules: &Rules) -> Vec<String> {
     let gauges = Gauge::ALL.into_iter().filter(|g| rules.has_gauge(*g));
     modes
         .map(words::mode_name)
-        .chain(gauges.map(|gauge| gauge.about().name))
+        .chain(gauges.map(|gauge| said(gauge.about().name)))
         .map(str::to_owned)
         .collect()
 }
@@ -122,7 +139,7 @@ fn asked(job: &Job) -> Vec<AskedView> {
             .iter()
             .chain(&PHONE_QUESTIONS)
             .find(|q| q.id == question)
-            .map_or(question.as_str(), |q| q.text);
+            .map_or(question.as_str(), |q| said(q.text));
         // What was asked on the telephone is not asked again.
         let again =
             asked.iter().all(|a| a.id != *question) && QUESTIONS.iter().any(|q| q.id == question);
@@ -132,7 +149,7 @@ fn asked(job: &Job) -> Vec<AskedView> {
         asked.push(AskedView {
             id: question.clone(),
             question: words.to_owned(),
-            answer: text.clone(),
+            answer: worded(text).into_owned(),
             again,
         });
     }
@@ -151,30 +168,35 @@ fn line(job: &Job, note: &Note) -> NoteView {
         time: format::clock(note.tick),
         kind: kind(&note.entry),
         text: words::note(note, workshop),
-        state: note.state.replace('_', " "),
+        state: shown::state(&note.state),
         ..NoteView::default()
     };
+    // The notebook is kept in English.
+    view.is_price =
+        matches!(&note.entry, NoteEntry::Act { text } if text.starts_with("Price named"));
     if let NoteEntry::Reading(reading) = &note.entry {
-        view.text = what_was_measured(job, reading);
-        view.value = Some(reading.display.clone());
-        view.warning = reading.warning.clone();
         let (red, black) = (reading.red.as_deref(), reading.black.as_deref());
+        view.text = words::placed(reading.mode, red, black, workshop);
+        view.value = Some(shown::reading(&reading.display));
+        view.warning = reading.warning.as_deref().map(shown::warning);
         view.sheet = sheet::range(workshop, reading.mode, red, black, &note.state);
     }
     if let NoteEntry::Gauge(reading) = &note.entry {
-        let whole = words::gauge(reading, workshop);
-        let ending = format!(": {}", reading.display);
-        view.text = whole.strip_suffix(&ending).unwrap_or(&whole).to_owned();
-        view.value = Some(reading.display.clone());
+        view.text = gauged(reading, workshop);
+        view.value = Some(shown::reading(&reading.display));
         view.sheet = sheet::gauge_range(workshop, reading.gauge, &reading.place, &note.state);
     }
     view
 }
 
-fn what_was_measured(job: &Job, reading: &Reading) -> String {
-    let whole = words::reading(reading, &job.scenario().workshop);
-    let ending = format!(": {}", reading.display);
-    whole.strip_suffix(&ending).unwrap_or(&whole).to_owned()
+/// An instrument that needs no circuit and where it was put.
+fn gauged(reading: &GaugeReading, workshop: &Workshop) -> String {
+    let place = workshop.place(&reading.place);
+    say!(
+        "{instrument}, {place}",
+        instrument = said(reading.gauge.about().name),
+        place = worded(place.map_or(&reading.place, |place| &place.name)),
+    )
 }
 
 fn kind(entry: &NoteEntry) -> NoteKind {
@@ -201,13 +223,13 @@ pub fn causes(scenario: &Scenario) -> Vec<CauseView> {
         .map(|fault| CauseView {
             id: fault.id.clone(),
             part: match workshop.part(&fault.part) {
-                Some(part) => part.name.clone(),
+                Some(part) => worded(&part.name).into_owned(),
                 None if fault.part.is_empty() => {
-                    "outside the machine, or left by an earlier repair".to_owned()
+                    say!("outside the machine, or left by an earlier repair").to_owned()
                 }
                 None => name_of(workshop, &fault.part),
             },
-            what: fault.what.clone(),
+            what: worded(&fault.what).into_owned(),
         })
         .collect()
 }

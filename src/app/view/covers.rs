@@ -10,6 +10,8 @@ use crate::app::view::verbs::works_at;
 use crate::bench::action::Action;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Workshop;
+use crate::language::worded;
+use crate::say;
 
 /// Taking off what is in hand, and putting it back.
 pub(super) fn off_and_on(step: &Step, list: &mut Vec<Candidate>) {
@@ -17,30 +19,21 @@ pub(super) fn off_and_on(step: &Step, list: &mut Vec<Candidate>) {
         step: step.id.clone(),
         helped,
     };
+    let (verb, caution) = (worded(&step.verb), worded(&step.caution));
+    let mut add = |word: String, helped| list.push(candidate(word, &*caution, off(helped)));
     if step.needs_help {
-        list.push(candidate(
-            format!("{}, with help or a strap", step.verb),
-            &step.caution,
-            off(true),
-        ));
-        list.push(candidate(
-            format!("{}, alone", step.verb),
-            &step.caution,
-            off(false),
-        ));
+        add(say!("{verb}, with help or a strap", verb), true);
+        add(say!("{verb}, alone", verb), false);
     } else if step.lets_water_out {
-        let tray = format!("{}, bucket and cloth below", step.verb);
-        list.push(candidate(tray, &step.caution, off(true)));
-        let bare = format!("{}, nothing below", step.verb);
-        list.push(candidate(bare, &step.caution, off(false)));
+        add(say!("{verb}, bucket and cloth below", verb), true);
+        add(say!("{verb}, nothing below", verb), false);
     } else if step.needs_support {
-        list.push(candidate(&step.verb, &step.caution, off(true)));
-        let untied = "open it and let it stand by itself".to_owned();
-        list.push(candidate(untied, &step.caution, off(false)));
+        add(verb.into_owned(), true);
+        add(say!("open it and let it stand by itself").to_owned(), false);
     } else {
-        list.push(candidate(&step.verb, &step.caution, off(false)));
+        add(verb.into_owned(), false);
     }
-    on(step, &step.refit_verb, list);
+    on(step, &worded(&step.refit_verb), list);
 }
 
 /// Putting back what had to be off for the thing in hand or for a work on it. All are candidates;
@@ -66,7 +59,12 @@ pub(super) fn back_on(workshop: &Workshop, id: &str, own: &[&Step], list: &mut V
     // What was opened last goes back first.
     for step in workshop.closure(&needs).into_iter().rev() {
         if own.iter().all(|other| other.id != step.id) {
-            on(step, &format!("{}: {}", step.name, step.refit_verb), list);
+            let verb = say!(
+                "{label}: {value}",
+                label = worded(&step.name),
+                value = worded(&step.refit_verb),
+            );
+            on(step, &verb, list);
         }
     }
 }
@@ -80,9 +78,11 @@ fn on(step: &Step, verb: &str, list: &mut Vec<Candidate>) {
         list.push(candidate(verb, "", on(false)));
         return;
     }
-    let checked = format!("{verb} and check: {}", step.refit_check);
+    let check = worded(&step.refit_check);
+    let checked = say!("{act} and check: {check}", act = verb, check);
     list.push(candidate(checked, "", on(true)));
-    list.push(candidate(format!("{verb}, no check"), "", on(false)));
+    let unchecked = say!("{act}, no check", act = verb);
+    list.push(candidate(unchecked, "", on(false)));
 }
 
 #[cfg(test)]

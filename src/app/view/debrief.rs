@@ -9,6 +9,8 @@ use crate::bench::job::Job;
 use crate::bench::rules::SafetyFinding;
 use crate::bench::safety;
 use crate::bench::scenario::Rules;
+use crate::language::said;
+use crate::language::worded;
 use crate::machine::MachineError;
 use crate::say;
 use crate::score;
@@ -43,7 +45,7 @@ fn left(job: &Job, report: &Report) -> Vec<String> {
     let is_together = job.bench().off.is_empty() && job.bench().apart.is_empty();
     if !report.fixed && !is_together {
         lines.push(
-            "So it counts as not repaired: a machine is handed over whole and in its place"
+            say!("So it counts as not repaired: a machine is handed over whole and in its place")
                 .to_owned(),
         );
     }
@@ -118,7 +120,11 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
     let finding = job.bench().findings.last();
     let stated = finding.map(|f| f.causes.iter().map(|id| what_of(job, id)).collect());
     Ok(DebriefView {
-        causes: told.causes.iter().map(|c| format::sentence(c)).collect(),
+        causes: told
+            .causes
+            .iter()
+            .map(|c| format::sentence(&worded(c)))
+            .collect(),
         stated: stated.unwrap_or_default(),
         shown_by: told.shown_by,
         hindsight: told.hindsight,
@@ -131,7 +137,7 @@ pub fn debrief(job: &Job) -> Result<DebriefView, MachineError> {
 /// The mark sheet.
 pub fn marks(report: &Report) -> Vec<MarkRow> {
     let row = |part: &Part| MarkRow {
-        name: part.name.to_owned(),
+        name: said(part.name).to_owned(),
         points: part.points,
         of: part.of,
         reasons: part.reasons.clone(),
@@ -142,68 +148,74 @@ pub fn marks(report: &Report) -> Vec<MarkRow> {
 /// What the job still lacks, or that it lacks nothing.
 pub fn asked_for(report: &Report) -> String {
     let Verdict::NotYet(missed) = &report.verdict else {
-        return "All that is asked of a job was shown.".to_owned();
+        return say!("All that is asked of a job was shown.").to_owned();
     };
     let word = |minimum: &Minimum| match minimum {
-        Minimum::Gate => "no rule broken whose breach can kill",
-        Minimum::Safety => "safety of 70 %",
-        Minimum::Diagnosis => "a diagnosis of 60 %",
-        Minimum::Procedure => "a procedure of 60 % with run and electrical tests",
-        Minimum::Evidence => "evidence of 50 %",
-        Minimum::Total => "65 of 100",
+        Minimum::Gate => say!("no rule broken whose breach can kill"),
+        Minimum::Safety => say!("safety of 70 %"),
+        Minimum::Diagnosis => say!("a diagnosis of 60 %"),
+        Minimum::Procedure => say!("a procedure of 60 % with run and electrical tests"),
+        Minimum::Evidence => say!("evidence of 50 %"),
+        Minimum::Total => say!("65 of 100"),
     };
     let words: Vec<&str> = missed.iter().map(word).collect();
-    format!("Still missing: {}.", words.join("; "))
+    say!("Still missing: {what}.", what = words.join("; "))
 }
 
 fn what_of(job: &Job, id: &str) -> String {
     job.scenario()
         .machine
         .fault(id)
-        .map_or_else(|| id.to_owned(), |f| format::sentence(&f.what))
+        .map_or_else(|| id.to_owned(), |f| format::sentence(&worded(&f.what)))
 }
 
 /// Such as `Repaired · safe`.
 pub fn in_words(report: &Report) -> String {
     let done = match (report.fixed, report.rightly_left) {
-        (_, true) => "Rightly made safe and left",
-        (true, false) => "Repaired",
-        (false, false) => "Not repaired",
+        (_, true) => say!("Rightly made safe and left"),
+        (true, false) => say!("Repaired"),
+        (false, false) => say!("Not repaired"),
     };
     let safety = match (report.safe, report.shares.safety < 1.0) {
-        (false, _) => "not safe",
-        (true, true) => "safety rules broken",
-        (true, false) => "safe",
+        (false, _) => say!("not safe"),
+        (true, true) => say!("safety rules broken"),
+        (true, false) => say!("safe"),
     };
     format!("{done} · {safety}")
 }
 
 /// The head line; `settled` once the decisions are judged, or cannot be.
 pub fn verdict(report: &Report, settled: bool) -> String {
-    let for_now = if settled { "" } else { say!(" for now") };
-    format!("{} · {:.0} of 100{for_now}", in_words(report), report.total)
+    let (how, marks) = (in_words(report), format!("{:.0}", report.total));
+    if settled {
+        say!("{how} · {marks} of 100", how, marks)
+    } else {
+        say!("{how} · {marks} of 100 for now", how, marks)
+    }
 }
 
 /// What it cost, and why: the target, what other decisions would have avoided, and chance.
 pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
-    let mut rows = vec![("cost", format::money(report.cost))];
+    let mut rows = vec![(say!("cost"), format::money(report.cost))];
     if report.target_cost > 0.0 {
-        rows.push(("target", format::money(report.target_cost)));
+        rows.push((say!("target"), format::money(report.target_cost)));
     }
     if let Some(avoidable) = report.avoidable {
-        rows.push(("avoidable", format::money(avoidable)));
+        rows.push((say!("avoidable"), format::money(avoidable)));
     }
     if let Some(chance) = report.chance() {
-        let luck = if chance > 0.5 {
-            " (dearer than could be expected)"
+        let money = format::money(chance);
+        let words = if chance > 0.5 {
+            say!("{money} (dearer than could be expected)", money)
         } else if chance < -0.5 {
-            " (cheaper than could be expected)"
+            say!("{money} (cheaper than could be expected)", money)
         } else {
-            ""
+            money
         };
-        rows.push(("chance", format!("{}{luck}", format::money(chance))));
+        rows.push((say!("chance" as "good or bad luck"), words));
     }
-    rows.push(("on site", format!("{:.0} min", report.minutes)));
+    let minutes = format!("{:.0}", report.minutes);
+    rows.push((say!("on site"), say!("{minutes} min", minutes)));
     let met = |is: bool| {
         if is {
             say!("reached")
@@ -212,20 +224,27 @@ pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
         }
     };
     if let Some(most) = rules.budget_price {
-        let words = format!(
-            "at most {}: {}",
-            format::money(most),
-            met(report.cost <= most)
-        );
-        rows.push(("budget", words));
+        let met = met(report.cost <= most);
+        let words = say!("at most {most}: {met}", most = format::money(most), met);
+        rows.push((say!("budget"), words));
     }
     if let Some(most) = rules.time_s.map(|most_s| most_s / 60.0) {
-        let words = format!("at most {most:.0} min: {}", met(report.minutes <= most));
-        rows.push(("time allowed", words));
+        let met = met(report.minutes <= most);
+        let words = say!(
+            "at most {most} min: {met}",
+            most = format!("{most:.0}"),
+            met
+        );
+        rows.push((say!("time allowed"), words));
     }
     if let Some(least) = rules.pass_ratio.map(|least| 100.0 * least) {
-        let words = format!("at least {least:.0}: {}", met(report.total >= least));
-        rows.push(("marks to reach", words));
+        let met = met(report.total >= least);
+        let words = say!(
+            "at least {least}: {met}",
+            least = format!("{least:.0}"),
+            met
+        );
+        rows.push((say!("marks to reach"), words));
     }
     rows.into_iter()
         .map(|(name, value)| (name.to_owned(), value))
@@ -258,15 +277,16 @@ fn event(event: &Event) -> Option<String> {
     if matches!(event, Event::Consent { .. }) {
         return None;
     }
-    words_of(event).map(|(title, text, _)| format!("{title}: {text}"))
+    let (title, text, _) = words_of(event)?;
+    Some(say!("{label}: {value}", label = title, value = text))
 }
 
 fn rule(finding: &SafetyFinding) -> RuleRow {
     match safety::rule(finding.rule) {
         Some(rule) => RuleRow {
-            what: rule.title.to_owned(),
-            why: format!("{} {}", rule.why, rule.right_way),
-            source: rule.source.to_owned(),
+            what: said(rule.title).to_owned(),
+            why: format!("{} {}", said(rule.why), said(rule.right_way)),
+            source: said(rule.source).to_owned(),
         },
         None => RuleRow {
             what: finding.rule.to_owned(),

@@ -9,6 +9,7 @@ use crate::expert::Judged;
 use crate::expert::Reckoning;
 use crate::expert::StepTold;
 use crate::expert::next_words;
+use crate::say;
 use crate::score::standing;
 
 /// Causes ruled out that are told by name; the others are counted.
@@ -69,68 +70,88 @@ fn gone(job: &Job, told: &StepTold) -> Option<(usize, String)> {
     }
     let names: Vec<String> = causes.iter().take(NAMED).map(|c| name(job, &c.0)).collect();
     let more = causes.len().saturating_sub(NAMED);
-    let rest = if more > 0 {
-        format!("; and {more} more")
+    let names = names.join("; ");
+    let told_words = if more > 0 {
+        say!("Ruled out: {names}; and {more} more.", names, more)
     } else {
-        String::new()
+        say!("Ruled out: {names}.", names)
     };
-    Some((told.step, format!("Ruled out: {}{rest}.", names.join("; "))))
+    Some((told.step, told_words))
 }
 
 fn words(job: &Job, decided: &Judged) -> String {
     if decided.decided == Decided::Hint {
         return hint_words(job, decided);
     }
-    let mut money = format!("Cost {}.", format::money(decided.cost));
-    if decided.avoidable >= WORTH_TELLING {
+    let known = decided.p.zip(decided.justification).map(|(p, j)| {
+        let sure = format!("{:.0}", 100.0 * p);
+        say!(
+            "What was known then gave it {sure} % to put things right: {standing}.",
+            sure,
+            standing = standing(j),
+        )
+    });
+    let cost = format::money(decided.cost);
+    let money = if decided.avoidable >= WORTH_TELLING {
         // More than its own cost where it led to what a better step would have spared.
         let saved = format::money(decided.avoidable);
-        money = format!(
-            "Cost {}; deciding otherwise would have saved {saved}.",
-            format::money(decided.cost)
-        );
-    }
-    let sure = decided.p.zip(decided.justification).map(|(p, j)| {
-        let (sure, standing) = (100.0 * p, standing(j));
-        format!("What was known then gave it {sure:.0} % to put things right: {standing}. ")
-    });
-    format!(
-        "{}{money}{}",
-        sure.unwrap_or_default(),
-        better(job, decided)
-    )
+        say!(
+            "Cost {cost}; deciding otherwise would have saved {saved}.",
+            cost,
+            saved,
+        )
+    } else {
+        say!("Cost {cost}.", cost)
+    };
+    in_a_row([known, Some(money), better(job, decided)])
+}
+
+/// Those of the sentences that there are.
+fn in_a_row<const N: usize>(sentences: [Option<String>; N]) -> String {
+    let there: Vec<String> = sentences.into_iter().flatten().collect();
+    there.join(" ")
 }
 
 /// What was asked for, what it cost, and what it was about.
 fn hint_words(job: &Job, decided: &Judged) -> String {
     let rungs = hint::of(job.log());
     let rung = rungs.iter().find(|(step, _)| *step == decided.step);
-    let rung = rung.map_or("a hint", |(_, rung)| rung.words());
-    let about = decided.better.as_ref().map_or_else(String::new, |next| {
-        format!(" It was about: {}.", next_words(next, job.scenario()))
+    let rung = rung.map_or(say!("a hint"), |(_, rung)| rung.words());
+    let gave = say!(
+        "The hint gave {rung} and counts as avoidable: {money}.",
+        rung,
+        money = format::money(decided.avoidable),
+    );
+    let next = decided.better.as_ref();
+    let about = next.map(|next| {
+        say!(
+            "It was about: {step}.",
+            step = next_words(next, job.scenario()),
+        )
     });
-    let money = format::money(decided.avoidable);
-    format!("The hint gave {rung} and counts as avoidable: {money}.{about}")
+    in_a_row([Some(gave), about])
 }
 
-fn better(job: &Job, decided: &Judged) -> String {
-    decided.better.as_ref().map_or_else(String::new, |next| {
-        format!(" Better then: {}.", next_words(next, job.scenario()))
-    })
+fn better(job: &Job, decided: &Judged) -> Option<String> {
+    let next = decided.better.as_ref()?;
+    Some(say!(
+        "Better then: {step}.",
+        step = next_words(next, job.scenario()),
+    ))
 }
 
 fn lesson(job: &Job, decided: &Judged) -> String {
     let what = match &decided.decided {
-        Decided::Try => "Ask what a reading can still tell before taking it.",
-        Decided::Work(_) => "Prove the cause before this repair.",
-        Decided::HandOver => "Prove that it works before handing over.",
-        Decided::Hint => "Work on without a hint for one step longer.",
+        Decided::Try => say!("Ask what a reading can still tell before taking it."),
+        Decided::Work(_) => say!("Prove the cause before this repair."),
+        Decided::HandOver => say!("Prove that it works before handing over."),
+        Decided::Hint => say!("Work on without a hint for one step longer."),
     };
-    let money = format::money(decided.avoidable);
-    format!(
-        "{what} It cost {money} more than it had to.{}",
-        better(job, decided)
-    )
+    let cost = say!(
+        "It cost {money} more than it had to.",
+        money = format::money(decided.avoidable),
+    );
+    in_a_row([Some(what.to_owned()), Some(cost), better(job, decided)])
 }
 
 #[cfg(test)]

@@ -12,6 +12,7 @@ use crate::app::view::TestView;
 use crate::app::view::VerbView;
 use crate::app::view::names::name_of;
 use crate::app::view::sheet;
+use crate::app::view::shown;
 use crate::app::view::way;
 use crate::bench::action::Action;
 use crate::bench::after_repair;
@@ -24,6 +25,10 @@ use crate::bench::notebook::Tick;
 use crate::bench::recorder::Channel;
 use crate::bench::recorder::Recorder;
 use crate::bench::words;
+use crate::language::decimals;
+use crate::language::said;
+use crate::language::worded;
+use crate::say;
 
 /// Lines of the table under the chart.
 const TABLE_LINES: usize = 12;
@@ -37,8 +42,8 @@ pub fn gauges(job: &Job) -> Vec<GaugeView> {
         .filter(|gauge| job.scenario().rules.has_gauge(*gauge))
         .map(|gauge| GaugeView {
             gauge,
-            name: gauge.about().name,
-            caution: gauge.about().caution,
+            name: said(gauge.about().name),
+            caution: said(gauge.about().caution),
             places: places(job, gauge),
         })
         .filter(|view| !view.places.is_empty())
@@ -52,7 +57,11 @@ fn places(job: &Job, gauge: Gauge) -> Vec<GaugePlaceView> {
         .filter_map(|id| {
             let place = workshop.place(id)?;
             Some(GaugePlaceView {
-                name: format!("{}, {}", place.name, way_of(gauge, id)),
+                name: say!(
+                    "{place}, {way}",
+                    place = worded(&place.name),
+                    way = way_of(gauge, id),
+                ),
                 blocked: way::in_the_way(&way::missing(job, &place.needs)),
                 sheet: sheet::gauge_range(workshop, gauge, id, ""),
                 channel: gauge.is_continuous().then(|| Channel::Gauge {
@@ -75,27 +84,27 @@ fn act(gauge: Gauge, place: &str) -> Action {
 /// What the instrument does at a place, in words for a key.
 fn way_of(gauge: Gauge, place: &str) -> &'static str {
     match (gauge, place) {
-        (Gauge::JugAndWatch, "tub") => "the stream that runs in",
-        (Gauge::JugAndWatch, "supply_hose") => "its open end over a bucket",
-        (Gauge::JugAndWatch, _) => "the stream that runs out",
-        (Gauge::Watch, "basket") => "until it stands",
-        (Gauge::Watch, "tub") => "until it has filled",
-        (Gauge::Watch, "drain_hose") => "until no more water comes",
-        (Gauge::Watch, _) => "until its wire stands",
-        (Gauge::PressureGauge, _) => "pressure in the line",
-        (Gauge::UTube, _) => "pressure in the hose",
-        (Gauge::Tachometer, _) => "highest speed in ten seconds",
-        (Gauge::SpiritLevel, "floor") => "slope of the floor beside it",
-        (Gauge::SpiritLevel, _) => "slope of the machine",
-        (Gauge::SpringBalance, _) => "gives at 7 N",
-        (Gauge::BeltGauge, _) => "tension by its tone",
-        (Gauge::Thermometer, "motor") => "hottest winding",
-        (Gauge::Thermometer, "tub") => "the water",
-        (Gauge::Thermometer, _) => "the room",
-        (Gauge::Rule, "drain_motor") => "travel of its wire",
-        (Gauge::Rule, "drain_hose") => "height of its end over the floor",
-        (Gauge::Rule, "balance_switch") => "gap to the tub",
-        (Gauge::Rule, _) => "play",
+        (Gauge::JugAndWatch, "tub") => say!("the stream that runs in"),
+        (Gauge::JugAndWatch, "supply_hose") => say!("its open end over a bucket"),
+        (Gauge::JugAndWatch, _) => say!("the stream that runs out"),
+        (Gauge::Watch, "basket") => say!("until it stands"),
+        (Gauge::Watch, "tub") => say!("until it has filled"),
+        (Gauge::Watch, "drain_hose") => say!("until no more water comes"),
+        (Gauge::Watch, _) => say!("until its wire stands"),
+        (Gauge::PressureGauge, _) => say!("pressure in the line"),
+        (Gauge::UTube, _) => say!("pressure in the hose"),
+        (Gauge::Tachometer, _) => say!("highest speed in ten seconds"),
+        (Gauge::SpiritLevel, "floor") => say!("slope of the floor beside it"),
+        (Gauge::SpiritLevel, _) => say!("slope of the machine"),
+        (Gauge::SpringBalance, _) => say!("gives at 7 N"),
+        (Gauge::BeltGauge, _) => say!("tension by its tone"),
+        (Gauge::Thermometer, "motor") => say!("hottest winding"),
+        (Gauge::Thermometer, "tub") => say!("the water"),
+        (Gauge::Thermometer, _) => say!("the room"),
+        (Gauge::Rule, "drain_motor") => say!("travel of its wire"),
+        (Gauge::Rule, "drain_hose") => say!("height of its end over the floor"),
+        (Gauge::Rule, "balance_switch") => say!("gap to the tub"),
+        (Gauge::Rule, _) => say!("play"),
     }
 }
 
@@ -108,9 +117,12 @@ pub fn verbs_at(job: &Job, id: &str) -> Vec<(String, &'static str, Action)> {
         return Vec::new();
     }
     let verb = |gauge: Gauge| {
-        let about = gauge.about();
-        let word = format!("{}: {}", about.name, way_of(gauge, id));
-        (word, about.caution, act(gauge, id))
+        let word = say!(
+            "{label}: {value}",
+            label = said(gauge.about().name),
+            value = way_of(gauge, id),
+        );
+        (word, said(gauge.about().caution), act(gauge, id))
     };
     Gauge::ALL.into_iter().filter(known).map(verb).collect()
 }
@@ -120,8 +132,8 @@ pub fn face(job: &Job) -> Option<GaugeFaceView> {
     let reading = job.bench().gauge.as_ref()?;
     let workshop = &job.scenario().workshop;
     let about = reading.gauge.about();
-    let shown = reading.display.split_once(' ');
-    let (value, unit) = shown.unwrap_or((&reading.display, ""));
+    let display = shown::reading(&reading.display);
+    let (value, unit) = display.split_once(' ').unwrap_or((&display, ""));
     let share = reading.value_si.map(|si| {
         let on_scale = (si - about.zero_si) / about.unit_si;
         (on_scale / about.full).clamp(0.0, 1.0)
@@ -143,20 +155,20 @@ pub fn tests(job: &Job) -> Vec<TestView> {
         .map(|test| {
             let (value, passed) = match &test.shown {
                 Shown::NotYet => (None, None),
-                Shown::Seen => (Some("seen".to_owned()), Some(true)),
-                Shown::Value { display, passed } => (Some(display.clone()), Some(*passed)),
+                Shown::Seen => (Some(say!("seen").to_owned()), Some(true)),
+                Shown::Value { display, passed } => (Some(shown::reading(display)), Some(*passed)),
             };
             TestView {
-                what: test.what,
-                how: test.how,
-                limit: test.limit,
-                source: test.source,
+                what: said(test.what),
+                how: said(test.how),
+                limit: said(test.limit),
+                source: said(test.source),
                 value,
                 passed,
                 measure: test.leads.map(|leads| VerbView {
-                    word: "leads there".to_owned(),
+                    word: say!("leads there").to_owned(),
                     takes: String::new(),
-                    hint: test.how.to_owned(),
+                    hint: said(test.how).to_owned(),
                     blocked: false,
                     order: Order::Measure(leads.mode, leads.red, leads.black),
                 }),
@@ -248,8 +260,8 @@ fn pen_view(
 fn show(channel: &Channel, value: Option<f64>) -> String {
     match (channel, value) {
         (_, None) => "–".to_owned(),
-        (Channel::Meter { mode, .. }, value) => display::digits(*mode, value).1,
-        (Channel::Gauge { gauge, .. }, Some(value)) => gauge.shown(value).1,
+        (Channel::Meter { mode, .. }, value) => decimals(display::digits(*mode, value).1),
+        (Channel::Gauge { gauge, .. }, Some(value)) => shown::reading(&gauge.shown(value).1),
     }
 }
 
@@ -260,7 +272,11 @@ fn channel_name(job: &Job, channel: &Channel) -> String {
             words::placed(*mode, Some(red), black.as_deref(), workshop)
         }
         Channel::Gauge { gauge, place } => {
-            format!("{}, {}", gauge.about().name, name_of(workshop, place))
+            say!(
+                "{instrument}, {place}",
+                instrument = said(gauge.about().name),
+                place = name_of(workshop, place),
+            )
         }
     }
 }

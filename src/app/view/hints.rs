@@ -13,6 +13,7 @@ use crate::bench::hint::Rung;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::records::measurement::tracing::MASTERED;
+use crate::say;
 
 /// Jobs up to this level give hints.
 const HINTED_LEVEL: u8 = 1;
@@ -90,34 +91,49 @@ pub fn guide(job: &Job) -> Option<Guide> {
     let runs = Action::Key { key: runs };
     let has_run = job.log().iter().any(|entry| entry.action == runs);
     let (words, at) = if !did(|a| matches!(a, Action::Ask { .. })) {
-        ("Ask first: the questions are on the job card.", Place::Card)
+        (
+            say!("Ask first: the questions are on the job card."),
+            Place::Card,
+        )
     } else if !has_run {
         let words = if has_timer {
-            "Let it do what the customer described: touch the dial, turn it to the start, pull the knob out, and listen."
+            say!(
+                "Let it do what the customer described: touch the dial, turn it to the start, pull the knob out, and listen."
+            )
         } else {
-            "Let it do what the customer described: switch it on at its panel, wait until it is ready, touch start, and listen."
+            say!(
+                "Let it do what the customer described: switch it on at its panel, wait until it is ready, touch start, and listen."
+            )
         };
         (words, Place::Picture)
     } else if !has_looked {
         (
-            "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook.",
+            say!(
+                "Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook."
+            ),
             Place::Picture,
         )
     } else if !is_put_right {
         to_the_cause(job)
     } else if !job.bench().off.is_empty() {
         (
-            "Put back what you took off, the last first, and check each joint as it goes on. What lies beside the machine is still off.",
+            say!(
+                "Put back what you took off, the last first, and check each joint as it goes on. What lies beside the machine is still off."
+            ),
             Place::Picture,
         )
     } else if !job.machine().milestones().all() {
         (
-            "Prove it: plug in, tap open, and let it wash, drain and spin. “Wait until” and the faster clock let time pass.",
+            say!(
+                "Prove it: plug in, tap open, and let it wash, drain and spin. “Wait until” and the faster clock let time pass."
+            ),
             Place::Clock,
         )
     } else {
         (
-            "Once it does what it should, choose Finish: say what was wrong, tick the lines that show it, tell the customer.",
+            say!(
+                "Once it does what it should, choose Finish: say what was wrong, tick the lines that show it, tell the customer."
+            ),
             Place::Finish,
         )
     };
@@ -132,32 +148,42 @@ fn to_the_cause(job: &Job) -> (&'static str, Place) {
     let is_unproved = isolation.proved_dead.is_empty() && !is_open;
     if !isolation.is_isolated() && isolation.tester_proved.is_none() {
         (
-            "Put right what you have found: take it in hand and choose what to do. If looking does not settle it, read the socket first, line to neutral: it proves the supply and your tester.",
+            say!(
+                "Put right what you have found: take it in hand and choose what to do. If looking does not settle it, read the socket first, line to neutral: it proves the supply and your tester."
+            ),
             Place::Picture,
         )
     } else if !isolation.is_isolated() {
         (
-            "Make it safe before you open it: switch off, then touch the plug and pull it.",
+            say!("Make it safe before you open it: switch off, then touch the plug and pull it."),
             Place::Picture,
         )
     } else if is_unproved && isolation.shown_dead.is_empty() {
         (
-            "Pulled is not yet dead: keep the plug in sight, shut the tap, then read the plug's pins against each other until they stand near 0 V.",
+            say!(
+                "Pulled is not yet dead: keep the plug in sight, shut the tap, then read the plug's pins against each other until they stand near 0 V."
+            ),
             Place::Instrument,
         )
     } else if is_unproved {
         (
-            "A tester that died reads 0 V too: read the live socket once more. Then it is proved dead.",
+            say!(
+                "A tester that died reads 0 V too: read the live socket once more. Then it is proved dead."
+            ),
             Place::Instrument,
         )
     } else if !is_open {
         (
-            "Now open the way: touch a cover in the picture. What holds it, and how long it takes, stands with the verbs.",
+            say!(
+                "Now open the way: touch a cover in the picture. What holds it, and how long it takes, stands with the verbs."
+            ),
             Place::Picture,
         )
     } else {
         (
-            "Look again at what is open now, and measure where looking does not settle it; Papers give the values a sound one has. Then put right what you have found.",
+            say!(
+                "Look again at what is open now, and measure where looking does not settle it; Papers give the values a sound one has. Then put right what you have found."
+            ),
             Place::Picture,
         )
     }

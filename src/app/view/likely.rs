@@ -5,6 +5,8 @@ use std::collections::BTreeSet;
 use crate::app::format;
 use crate::app::worker::Likely;
 use crate::bench::job::Job;
+use crate::language::worded;
+use crate::say;
 
 /// A cause less likely than this is not named beside the machine.
 const WORTH_NAMING: f64 = 0.02;
@@ -61,16 +63,16 @@ pub fn worth(likely: &Likely, step: usize) -> Option<String> {
     let bits = *likely.bits.get(step + 1)?;
     let gone = likely.ruled_out.get(step + 1).copied().unwrap_or_default();
     let told = match bits {
-        b if b < -0.05 => "It made the picture less clear, and rightly so.",
-        b if b < 0.05 => "It told nothing new about the cause.",
-        b if b < 0.5 => "It told a little about the cause.",
-        b if b < 1.5 => "It told something about the cause.",
-        _ => "It told a great deal about the cause.",
+        b if b < -0.05 => say!("It made the picture less clear, and rightly so."),
+        b if b < 0.05 => say!("It told nothing new about the cause."),
+        b if b < 0.5 => say!("It told a little about the cause."),
+        b if b < 1.5 => say!("It told something about the cause."),
+        _ => say!("It told a great deal about the cause."),
     };
     Some(match gone {
         0 => told.to_owned(),
-        1 => format!("{told} It ruled out one."),
-        n => format!("{told} It ruled out {n}."),
+        1 => format!("{told} {}", say!("It ruled out one.")),
+        n => format!("{told} {}", say!("It ruled out {n}.", n)),
     })
 }
 
@@ -78,13 +80,14 @@ pub fn worth(likely: &Likely, step: usize) -> Option<String> {
 pub(super) fn name(job: &Job, ids: &[String]) -> String {
     let machine = &job.scenario().machine;
     if ids.is_empty() {
-        return "Nothing wrong".to_owned();
+        return say!("Nothing wrong").to_owned();
     }
-    let words: Vec<&str> = ids
+    let words = ids
         .iter()
         .map(|id| machine.fault(id).map_or(id.as_str(), |f| f.what.as_str()))
-        .collect();
-    format::sentence(&words.join(", and "))
+        .map(|what| worded(what).into_owned())
+        .reduce(|one, next| say!("{one}, and {next}", one, next));
+    format::sentence(&words.unwrap_or_default())
 }
 
 #[cfg(test)]

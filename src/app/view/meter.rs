@@ -6,6 +6,7 @@ use crate::app::view::Lead;
 use crate::app::view::MeterView;
 use crate::app::view::PointView;
 use crate::app::view::sheet;
+use crate::app::view::shown;
 use crate::app::view::way;
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
@@ -13,8 +14,10 @@ use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::bench::job::WHOLE_CORD;
 use crate::bench::notebook::Reading;
+use crate::language::worded;
 use crate::network::ElementKind;
 use crate::network::NodeId;
+use crate::say;
 
 /// How the technician holds the instrument; the job knows it once both leads are placed.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,7 +107,7 @@ pub fn points(job: &Job, clamp: bool) -> Vec<PointView> {
         .iter()
         .map(|point| PointView {
             id: point.node.clone(),
-            name: point.name.clone(),
+            name: worded(&point.name).into_owned(),
             blocked: way::in_the_way(&way::missing(job, &point.needs)),
         })
         .collect()
@@ -121,7 +124,7 @@ fn conductors(job: &Job) -> Vec<PointView> {
     };
     let cord = PointView {
         id: WHOLE_CORD.to_owned(),
-        name: "the whole cord".to_owned(),
+        name: say!("the whole cord").to_owned(),
         blocked: None,
     };
     let inside = wiring
@@ -131,7 +134,7 @@ fn conductors(job: &Job) -> Vec<PointView> {
         .filter(|e| e.nodes.into_iter().any(is_point))
         .map(|element| PointView {
             id: element.name.clone(),
-            name: element.what.clone(),
+            name: worded(&element.what).into_owned(),
             blocked: blocked(job, &element.name),
         });
     std::iter::once(cord).chain(inside).collect()
@@ -148,7 +151,7 @@ fn blocked(job: &Job, element: &str) -> Option<String> {
         Refusal::InTheWay { steps } => {
             way::in_the_way(&way::steps(&job.scenario().workshop, &steps))
         }
-        Refusal::NotNow { why } => Some(why),
+        Refusal::NotNow { why } => Some(worded(&why).into_owned()),
         _ => None,
     }
 }
@@ -157,10 +160,8 @@ fn blocked(job: &Job, element: &str) -> Option<String> {
 pub fn face(reading: Option<&Reading>, mode: MeterMode, settling: bool) -> FaceView {
     let (value, unit) = match reading {
         Some(reading) => {
-            let (value, unit) = reading
-                .display
-                .split_once(' ')
-                .unwrap_or((&reading.display, ""));
+            let display = shown::reading(&reading.display);
+            let (value, unit) = display.split_once(' ').unwrap_or((&display, ""));
             (value.to_owned(), unit.to_owned())
         }
         None => ("– – –".to_owned(), String::new()),
@@ -171,7 +172,7 @@ pub fn face(reading: Option<&Reading>, mode: MeterMode, settling: bool) -> FaceV
         unit,
         flag: flag(mode),
         settling: settling && reading.is_some(),
-        warning: reading.and_then(|r| r.warning.clone()),
+        warning: reading.and_then(|r| r.warning.as_deref().map(shown::warning)),
     }
 }
 
@@ -181,10 +182,10 @@ fn flag(mode: MeterMode) -> &'static str {
         MeterMode::TouchCurrent => "2 kΩ",
         MeterMode::LowAcVolts => "AC LoZ",
         MeterMode::DcVolts => "DC",
-        MeterMode::Continuity => "tone",
+        MeterMode::Continuity => say!("tone"),
         MeterMode::Insulation => "500 V",
         MeterMode::EarthBond => "0.2 A",
-        MeterMode::Diode => "diode",
+        MeterMode::Diode => say!("diode"),
         MeterMode::Ohms | MeterMode::Capacitance | MeterMode::Frequency => "",
     }
 }

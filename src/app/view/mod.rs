@@ -27,6 +27,7 @@ pub mod safe; // done and proved
 pub mod selection; // what is in hand
 pub mod sheet; // the data sheet beside a reading
 pub mod sheets; // job card and pictures to print
+pub mod shown; // what is kept in English, in the reader's words
 pub mod tool_models; // instruments, tests, recorder
 pub mod verbs; // what can be done with it
 pub mod visit; // what surrounds the repair

@@ -7,6 +7,7 @@ use crate::app::view::orders::Lead;
 use crate::app::view::orders::Order;
 use crate::app::view::orders::Picture;
 use crate::app::view::orders::Speed;
+use crate::app::view::tool_models::FaceView;
 use crate::app::view::tool_models::GaugeFaceView;
 use crate::app::view::tool_models::GaugeView;
 use crate::app::view::tool_models::RecorderView;
@@ -131,6 +132,8 @@ pub struct NoteView {
     pub state: String,
     /// The instrument's own warning.
     pub warning: Option<String>,
+    /// A price that was named, with its answer.
+    pub is_price: bool,
 }
 
 /// How far a step of making safe has got.
@@ -165,23 +168,6 @@ pub struct PointView {
     pub name: String,
     /// What is in the way, plain words.
     pub blocked: Option<String>,
-}
-
-/// The instrument's face.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct FaceView {
-    /// Digits, `OL` or dashes.
-    pub value: String,
-    /// Unit, such as `Ω`.
-    pub unit: String,
-    /// Kind of measurement shown small, such as `AC`.
-    pub flag: &'static str,
-    /// The display has not settled yet.
-    pub settling: bool,
-    /// Over range.
-    pub overload: bool,
-    /// The instrument's own warning.
-    pub warning: Option<String>,
 }
 
 /// The instrument as it is set.

@@ -6,6 +6,8 @@ use crate::bench::workshop::Place;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Workshop;
 use crate::drawing::plain_name;
+use crate::language::worded;
+use crate::say;
 
 /// Names that pictures use for what machine files call otherwise.
 const ALSO_CALLED: [(&str, &str); 11] = [
@@ -43,26 +45,26 @@ pub fn name_of(workshop: &Workshop, id: &str) -> String {
         .or_else(|| workshop.connector(id).map(|c| &c.name))
         .or_else(|| workshop.step(id).map(|s| &s.name))
         .or_else(|| workshop.test_point(id).map(|t| &t.name))
-        .cloned()
+        .map(|name| worded(name).into_owned())
         .unwrap_or_else(|| around(id).map_or_else(|| plain_name(id), str::to_owned))
 }
 
 /// Things around the machine that no machine's file lists.
 fn around(id: &str) -> Option<&'static str> {
     Some(match id {
-        "on_off" => "on/off key",
-        "start_pause" => "start and pause key",
-        "program" => "program key",
-        "water_level" => "water level key",
-        "service" => "service key",
-        "level_knob" => "water level knob",
-        "plug" => "mains plug",
-        "socket" => "wall socket",
-        "outside" => "the machine from outside",
-        "opened" => "the machine opened",
-        "section" => "the machine in section",
-        "water" => "the way of the water",
-        "wiring" => "the wiring diagram",
+        "on_off" => say!("on/off key"),
+        "start_pause" => say!("start and pause key"),
+        "program" => say!("program key"),
+        "water_level" => say!("water level key"),
+        "service" => say!("service key"),
+        "level_knob" => say!("water level knob"),
+        "plug" => say!("mains plug"),
+        "socket" => say!("wall socket"),
+        "outside" => say!("the machine from outside"),
+        "opened" => say!("the machine opened"),
+        "section" => say!("the machine in section"),
+        "water" => say!("the way of the water"),
+        "wiring" => say!("the wiring diagram"),
         _ => return None,
     })
 }

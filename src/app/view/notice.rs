@@ -6,6 +6,7 @@ use crate::app::view::NoticeView;
 use crate::app::view::Order;
 use crate::app::view::VerbView;
 use crate::app::view::names::name_of;
+use crate::app::view::shown;
 use crate::app::view::way;
 use crate::bench::action::Action;
 use crate::bench::event::Event;
@@ -15,19 +16,24 @@ use crate::bench::job::Outcome;
 use crate::bench::rules::SafetyFinding;
 use crate::bench::safety;
 use crate::bench::words;
+use crate::language::decimals;
+use crate::language::in_english;
+use crate::language::said;
+use crate::language::worded;
+use crate::say;
 
 /// Why hands cannot do it, and one button for what comes first.
 pub fn refused(job: &Job, action: &Action, refusal: &Refusal) -> NoticeView {
     let workshop = &job.scenario().workshop;
     let what = match action {
-        Action::Meter { .. } => "measure".to_owned(),
+        Action::Meter { .. } => say!("measure").to_owned(),
         _ => words::act(action, workshop),
     };
     match refusal {
         Refusal::InTheWay { steps } => {
             let steps = way::steps(workshop, steps);
             NoticeView {
-                title: "Something is in the way".to_owned(),
+                title: say!("Something is in the way").to_owned(),
                 text: way::in_the_way(&steps).into_iter().collect(),
                 verbs: way::clear(&steps, Some(action.clone()), &what)
                     .into_iter()
@@ -36,19 +42,29 @@ pub fn refused(job: &Job, action: &Action, refusal: &Refusal) -> NoticeView {
             }
         }
         Refusal::Underneath { steps } => underneath(job, action, steps),
-        Refusal::AlreadySo => calm("It is so already", &what),
-        Refusal::Unknown { name } => calm("There is no such thing on this machine", name),
+        Refusal::AlreadySo => calm(say!("It is so already"), &what),
+        Refusal::Unknown { name } => calm(say!("There is no such thing on this machine"), name),
         Refusal::NotOnBoard { part } => {
             let name = name_of(workshop, part);
-            let text = format!("No {name} in the van. A second visit would bring it.");
-            calm("Not on board", &text)
+            let text = say!(
+                "No {part} in the van. A second visit would bring it.",
+                part = name,
+            );
+            calm(say!("Not on board"), &text)
         }
-        Refusal::JobOver => calm("The job is over", "Nothing more is done to the machine."),
+        Refusal::JobOver => calm(
+            say!("The job is over"),
+            say!("Nothing more is done to the machine."),
+        ),
         Refusal::NotNow { why } => NoticeView {
-            verbs: first(job, why, action),
+            verbs: first(job, action),
             ..calm(
-                "Not as things are",
-                &format!("{}. {}.", format::sentence(&what), format::sentence(why)),
+                say!("Not as things are"),
+                &say!(
+                    "{what}. {why}.",
+                    what = format::sentence(&what),
+                    why = format::sentence(&worded(why)),
+                ),
             )
         },
     }
@@ -66,7 +82,8 @@ fn underneath(job: &Job, action: &Action, ids: &[String]) -> NoticeView {
     let workshop = &job.scenario().workshop;
     // What came off last goes back first.
     let steps: Vec<_> = way::steps(workshop, ids).into_iter().rev().collect();
-    let names: Vec<String> = steps.iter().map(|s| s.name.clone()).collect();
+    let names = steps.iter().map(|s| worded(&s.name).into_owned());
+    let names = format::listed(&names.collect::<Vec<_>>());
     let mut acts: Vec<Action> = steps
         .iter()
         .map(|s| Action::Refit {
@@ -76,10 +93,10 @@ fn underneath(job: &Job, action: &Action, ids: &[String]) -> NoticeView {
         .collect();
     acts.push(action.clone());
     NoticeView {
-        title: "Something goes back first".to_owned(),
-        text: vec![format!("Still off: {}.", format::listed(&names))],
+        title: say!("Something goes back first").to_owned(),
+        text: vec![say!("Still off: {names}.", names)],
         verbs: vec![VerbView {
-            word: "refit and check in order".to_owned(),
+            word: say!("refit and check in order").to_owned(),
             takes: format::seconds(steps.iter().map(|s| s.on_s).sum()),
             hint: String::new(),
             blocked: false,
@@ -90,7 +107,11 @@ fn underneath(job: &Job, action: &Action, ids: &[String]) -> NoticeView {
 }
 
 /// What would have to be done first, where one act does it.
-fn first(job: &Job, why: &str, then: &Action) -> Vec<VerbView> {
+fn first(job: &Job, then: &Action) -> Vec<VerbView> {
+    // The reason is told apart by its English words, whatever the reader's language.
+    let Some(Refusal::NotNow { why }) = in_english(|| job.refusal(then)) else {
+        return Vec::new();
+    };
     if why.contains("splitter lead") {
         return vec![by_splitter(job, then)];
     }
@@ -106,7 +127,7 @@ fn first(job: &Job, why: &str, then: &Action) -> Vec<VerbView> {
     let word = words::act(&before, &job.scenario().workshop);
     let order = Order::Do(vec![before, then.clone()]);
     vec![VerbView {
-        word: format!("{word} first"),
+        word: say!("{act} first", act = word),
         takes: String::new(),
         hint: String::new(),
         blocked: false,
@@ -123,9 +144,9 @@ fn by_splitter(job: &Job, then: &Action) -> VerbView {
     }
     acts.push(then.clone());
     VerbView {
-        word: "plug in by the splitter lead, then clamp".to_owned(),
+        word: say!("plug in by the splitter lead, then clamp").to_owned(),
         takes: String::new(),
-        hint: "the machine goes off meanwhile".to_owned(),
+        hint: say!("the machine goes off meanwhile").to_owned(),
         blocked: false,
         order: Order::Do(acts),
     }
@@ -149,14 +170,14 @@ pub fn happened(events: &[Event], findings: &[SafetyFinding]) -> Option<NoticeVi
         .filter_map(|finding| safety::rule(finding.rule))
     {
         if notice.title.is_empty() {
-            notice.title = rule.title.to_owned();
+            notice.title = said(rule.title).to_owned();
         } else {
-            notice.text.push(format::sentence(rule.title));
+            notice.text.push(format::sentence(said(rule.title)));
         }
-        notice.text.push(rule.why.to_owned());
-        notice.text.push(rule.right_way.to_owned());
-        if !sources.contains(&rule.source) {
-            sources.push(rule.source);
+        notice.text.push(said(rule.why).to_owned());
+        notice.text.push(said(rule.right_way).to_owned());
+        if !sources.contains(&said(rule.source)) {
+            sources.push(said(rule.source));
         }
     }
     if !sources.is_empty() {
@@ -174,89 +195,127 @@ pub fn done(job: &Job, action: &Action, outcome: &Outcome) -> String {
         .filter_map(|n| job.notebook().get(*n as usize - 1));
     let given: Vec<String> = notes.map(|note| words::note(note, workshop)).collect();
     if given.is_empty() {
-        format!(
-            "Done: {}, {}",
-            words::act(action, workshop),
-            format::duration(outcome.ticks)
+        say!(
+            "Done: {act}, {time}",
+            act = words::act(action, workshop),
+            time = format::duration(outcome.ticks),
         )
     } else {
-        given.join(". ")
+        shown::one_after_another(&given)
     }
 }
 
 /// Title, sentence, and whether a person or thing came to harm.
 pub fn words_of(event: &Event) -> Option<(String, String, bool)> {
-    let (title, text, danger) = match event {
-        Event::Shock { touch_v, body_a, duration_s, opened_by, zone } => (
-            "You had a shock",
-            format!(
-                "{:.0} V across you drove {} through you for {} until {opened_by}. Effect zone {zone}.",
-                touch_v,
-                milliamperes(*body_a),
-                short_time(*duration_s)
+    let (title, text) = match event {
+        Event::Shock { .. } => (say!("You had a shock"), shock(event)?),
+        Event::Discharge {
+            from_v,
+            energy_j,
+            through,
+        } => (
+            say!("A charge went off"),
+            say!(
+                "{volts} V, {joules} J, through {what}.",
+                volts = format!("{from_v:.0}"),
+                joules = decimals(format!("{energy_j:.1}")),
+                what = worded(through),
             ),
-            true,
         ),
-        Event::Discharge { from_v, energy_j, through } => (
-            "A charge went off",
-            format!("{from_v:.0} V, {energy_j:.1} J, through {through}."),
-            true,
+        Event::SupplyTripped { opened_by } => (say!("The supply went off"), whole(opened_by)),
+        Event::MeterFuse { why } => (say!("The meter's fuse blew"), whole(why)),
+        Event::Spill { water_kg, why } => (
+            say!("Water on the floor"),
+            say!(
+                "{litres} litres: {why}.",
+                litres = decimals(format!("{water_kg:.1}")),
+                why = worded(why),
+            ),
         ),
-        Event::SupplyTripped { opened_by } => ("The supply went off", format!("{}.", format::sentence(opened_by)), true),
-        Event::MeterFuse { why } => ("The meter's fuse blew", format!("{}.", format::sentence(why)), true),
-        Event::Spill { water_kg, why } => {
-            ("Water on the floor", format!("{water_kg:.1} litres: {why}."), true)
+        Event::Caught {
+            speed_rad_per_s,
+            energy_j,
+        } => {
+            let speed = crate::units::rpm_from_rad_per_s(*speed_rad_per_s);
+            (
+                say!("A moving part caught your hand"),
+                say!(
+                    "It turned at {speed} r/min with {joules} J.",
+                    speed = format!("{speed:.0}"),
+                    joules = format!("{energy_j:.0}"),
+                ),
+            )
         }
-        Event::Caught { speed_rad_per_s, energy_j } => (
-            "A moving part caught your hand",
-            format!(
-                "It turned at {:.0} r/min with {energy_j:.0} J.",
-                crate::units::rpm_from_rad_per_s(*speed_rad_per_s)
-            ),
-            true,
-        ),
         Event::Dropped { energy_j, what } => (
-            "Something fell",
-            format!("{}; {energy_j:.0} J.", format::sentence(what)),
-            true,
+            say!("Something fell"),
+            say!(
+                "{what}; {joules} J.",
+                what = format::sentence(&worded(what)),
+                joules = format!("{energy_j:.0}"),
+            ),
         ),
-        Event::Consent { agreed: true } => {
-            ("The customer agrees", "What was agreed, and for how much, stands in the notebook.".to_owned(), false)
-        }
+        Event::Consent { agreed: true } => (
+            say!("The customer agrees"),
+            say!("What was agreed, and for how much, stands in the notebook.").to_owned(),
+        ),
         Event::Consent { agreed: false } => (
-            "Not agreed",
-            "What the customer said stands in the notebook. Name another price, ask whoever pays, or take the fee and leave the machine safe.".to_owned(),
-            false,
+            say!("Not agreed"),
+            say!("What the customer said stands in the notebook. Name another price, ask whoever pays, or take the fee and leave the machine safe.").to_owned(),
         ),
         Event::Damage { what, price } if *price <= 0.0 => {
-            ("Something was spoilt", format!("{}.", format::sentence(what)), true)
+            (say!("Something was spoilt"), whole(what))
         }
         Event::Damage { what, price } => (
-            "Something was spoilt",
-            format!("{}. That costs {}.", format::sentence(what), format::money(*price)),
-            true,
+            say!("Something was spoilt"),
+            say!(
+                "{what}. That costs {price}.",
+                what = format::sentence(&worded(what)),
+                price = format::money(*price),
+            ),
         ),
-        Event::Hurt { what } => ("You hurt yourself", format!("{}.", format::sentence(what)), true),
+        Event::Hurt { what } => (say!("You hurt yourself"), whole(what)),
         Event::BurntOut { what } => (
-            "The new part has burnt out",
-            format!("The new {what} carried more than it stands: what killed the old one is still there."),
-            true,
+            say!("The new part has burnt out"),
+            say!(
+                "The new {part} carried more than it stands: what killed the old one is still there.",
+                part = worded(what),
+            ),
         ),
         Event::Rule { .. } => return None,
     };
-    Some((title.to_owned(), text, danger))
+    let is_harm = !matches!(event, Event::Consent { .. });
+    Some((title.to_owned(), text, is_harm))
 }
 
-fn milliamperes(current_a: f64) -> String {
-    format!("{:.0} mA", current_a * 1000.0)
+/// What happened as a sentence.
+fn whole(what: &str) -> String {
+    say!("{sentence}.", sentence = format::sentence(&worded(what)))
 }
 
-fn short_time(time_s: f64) -> String {
-    if time_s < 1.0 {
-        format!("{time_s:.2} s")
+fn shock(event: &Event) -> Option<String> {
+    let Event::Shock {
+        touch_v,
+        body_a,
+        duration_s,
+        opened_by,
+        zone,
+    } = event
+    else {
+        return None;
+    };
+    let time = if *duration_s < 1.0 {
+        decimals(format!("{duration_s:.2}"))
     } else {
-        format!("{time_s:.0} s")
-    }
+        format!("{duration_s:.0}")
+    };
+    Some(say!(
+        "{volts} V across you drove {current} mA through you for {time} s until {opened_by}. Effect zone {zone}.",
+        volts = format!("{touch_v:.0}"),
+        current = format!("{:.0}", body_a * 1000.0),
+        time,
+        opened_by = worded(opened_by),
+        zone,
+    ))
 }
 
 #[cfg(test)]

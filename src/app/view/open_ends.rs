@@ -4,6 +4,8 @@ use crate::app::format;
 use crate::bench::action::Action;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
+use crate::language::worded;
+use crate::say;
 
 /// One line for each thing that is not as a working machine stands. A tap that the technician has
 /// neither turned nor looked at is told only of once the job is over: it may be what is to be found.
@@ -14,37 +16,41 @@ pub fn still_open(job: &Job) -> Vec<String> {
         .iter()
         .filter_map(|id| workshop.step(id))
         .map(|step| {
-            let held = if step.fasteners.is_empty() {
-                String::new()
+            let what = format::sentence(&worded(&step.name));
+            if step.fasteners.is_empty() {
+                say!("{what} is still to be put back", what)
             } else {
-                format!(" ({})", step.fasteners)
-            };
-            format!(
-                "{}{held} is still to be put back",
-                format::sentence(&step.name)
-            )
+                let held = worded(&step.fasteners);
+                say!("{what} ({held}) is still to be put back", what, held)
+            }
         })
         .collect();
     let apart = bench.apart.iter().filter_map(|id| workshop.connector(id));
-    lines.extend(apart.map(|c| format!("{} is apart", format::sentence(&c.name))));
+    lines.extend(apart.map(|connector| {
+        let what = format::sentence(&worded(&connector.name));
+        say!("{what} is apart", what)
+    }));
     let mut line = |open: bool, words: &str| {
         if open {
             lines.push(words.to_owned());
         }
     };
-    line(!bench.hose_attached, "The supply hose is off");
-    line(bench.splitter, "The splitter lead is still in the socket");
+    line(!bench.hose_attached, say!("The supply hose is off"));
+    line(
+        bench.splitter,
+        say!("The splitter lead is still in the socket"),
+    );
     line(
         bench.fitted.contains(&Gauge::PressureGauge),
-        "The tee with the pressure gauge is in the supply line",
+        say!("The tee with the pressure gauge is in the supply line"),
     );
     line(
         bench.fitted.contains(&Gauge::UTube),
-        "The tee with the U-tube is in the air hose",
+        say!("The tee with the U-tube is in the air hose"),
     );
     line(
         bench.isolation.house_off,
-        "The socket's circuit is off at the board",
+        say!("The socket's circuit is off at the board"),
     );
     let off: u32 = bench
         .off
@@ -55,17 +61,17 @@ pub fn still_open(job: &Job) -> Vec<String> {
     let left_over = job.n_pieces_on_cloth().saturating_sub(off);
     line(
         left_over > 0,
-        &format!("On the cloth lie {left_over} pieces too many"),
+        &say!("On the cloth lie {n} pieces too many", n = left_over),
     );
     line(
         job.sealed_at().is_some(),
-        "A sealed joint still needs its time before water",
+        say!("A sealed joint still needs its time before water"),
     );
-    line(machine.lid_bridged(), "The lid switch is bridged");
-    line(machine.lid_open(), "The lid is open");
+    line(machine.lid_bridged(), say!("The lid switch is bridged"));
+    line(machine.lid_open(), say!("The lid is open"));
     let tap_told = job.is_over() || tap_known(job);
-    line(!machine.tap_open() && tap_told, "The tap is shut");
-    line(!machine.plugged(), "The plug is out");
+    line(!machine.tap_open() && tap_told, say!("The tap is shut"));
+    line(!machine.plugged(), say!("The plug is out"));
     lines
 }
 

@@ -4,6 +4,7 @@
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::recorder::Channel;
+use crate::say;
 
 /// A picture of the machine.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -34,11 +35,11 @@ impl Picture {
     /// The word on the tab.
     pub fn word(self) -> &'static str {
         match self {
-            Self::Outside => "outside",
-            Self::Opened => "opened",
-            Self::Section => "section",
-            Self::Wiring => "wiring",
-            Self::Water => "water",
+            Self::Outside => say!("outside" as "a picture of the machine"),
+            Self::Opened => say!("opened" as "a picture of the machine"),
+            Self::Section => say!("section" as "a picture of the machine"),
+            Self::Wiring => say!("wiring" as "a picture of the machine"),
+            Self::Water => say!("water" as "a picture of the machine: the way of the water"),
         }
     }
 }
@@ -85,7 +86,7 @@ pub enum Lead {
 }
 
 impl Lead {
-    /// The word on the screen.
+    /// The word in names of the page's elements.
     pub fn word(self) -> &'static str {
         match self {
             Self::Red => "red",
@@ -125,7 +126,7 @@ impl Speed {
     /// The word on the key.
     pub fn word(self) -> &'static str {
         match self {
-            Self::Paused => "pause",
+            Self::Paused => say!("pause" as "of the clock: stand still"),
             Self::One => "1×",
             Self::Ten => "10×",
             Self::Sixty => "60×",
@@ -151,9 +152,9 @@ impl Until {
     /// The words on the key.
     pub fn words(self) -> &'static str {
         match self {
-            Self::Change => "something changes",
-            Self::StateEnds => "it does something else",
-            Self::Minute => "a minute has passed",
+            Self::Change => say!("something changes"),
+            Self::StateEnds => say!("it does something else"),
+            Self::Minute => say!("a minute has passed"),
         }
     }
 }

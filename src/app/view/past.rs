@@ -10,6 +10,8 @@ use crate::bench::job::Job;
 use crate::bench::safety;
 use crate::bench::words;
 use crate::drawing::svg::Element;
+use crate::language::said;
+use crate::say;
 
 /// A moment of a job.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,7 +28,7 @@ pub fn of_findings(job: &Job, most: usize) -> Vec<(usize, String, Shared<Element
     let mut gravest: Vec<_> = job.safety().iter().collect();
     gravest.sort_by_key(|finding| (Reverse(finding.severity), finding.step));
     for finding in gravest {
-        let title = safety::rule(finding.rule).map_or(finding.rule, |rule| rule.title);
+        let title = safety::rule(finding.rule).map_or(finding.rule, |rule| said(rule.title));
         match found.iter_mut().find(|(step, _)| *step == finding.step) {
             Some((_, words)) => *words = format!("{words}; {title}"),
             None => found.push((finding.step, title.to_owned())),
@@ -47,7 +49,7 @@ pub fn at_step(job: &Job, index: usize) -> Option<Past> {
     let (past, _) = Job::replay(job.scenario().clone(), job.seed(), log).ok()?;
     let meter = match past.reading() {
         Some(reading) => words::reading(&reading, &past.scenario().workshop),
-        None => "the meter is connected to nothing".to_owned(),
+        None => say!("the meter is connected to nothing").to_owned(),
     };
     let tick = past.tick();
     let mut session = Session::new(past, tick, Vec::new());

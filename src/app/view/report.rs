@@ -5,6 +5,8 @@ use crate::app::session::Session;
 use crate::app::shared::Shared;
 use crate::app::view::Picture;
 use crate::app::view::build;
+use crate::app::view::card;
+use crate::app::view::shown;
 use crate::bench::bill;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
@@ -12,6 +14,8 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::visit::PictureOf;
 use crate::bench::words;
 use crate::drawing::svg::Element;
+use crate::language::worded;
+use crate::say;
 
 /// One page.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -49,33 +53,38 @@ pub fn report(job: &Job) -> ReportView {
     let found = causes.unwrap_or_default().iter();
     ReportView {
         id: scenario.id.clone(),
-        who: format!("{}, {}", scenario.customer.name, scenario.customer.home),
+        who: card::who(scenario),
         facts: vec![
-            ("Machine", scenario.machine.name.clone()),
-            ("Place", scenario.site.notes.clone()),
-            ("On site", format::on_site(job.tick())),
+            (say!("Machine"), worded(&scenario.machine.name).into_owned()),
+            (say!("Place"), worded(&scenario.site.notes).into_owned()),
+            (say!("On site"), format::on_site(job.tick())),
         ],
-        said: vec![scenario.customer.complaint.clone()],
+        said: vec![worded(&scenario.customer.complaint).into_owned()],
         found: found
             .filter_map(|id| scenario.machine.fault(id))
-            .map(|fault| format::sentence(&fault.what))
+            .map(|fault| format::sentence(&worded(&fault.what)))
             .collect(),
-        done: works.map(|w| format::sentence(&w.name)).collect(),
+        done: works.map(|w| format::sentence(&worded(&w.name))).collect(),
         pictures: pictures(job),
         numbers: job
             .notebook()
             .iter()
             .filter_map(|n| number(job, n))
             .collect(),
-        told: job.notebook().iter().filter_map(told).collect(),
+        told: job.notebook().iter().filter_map(|n| told(job, n)).collect(),
         bill: bill::lines(job)
             .into_iter()
-            .map(|line| (format::sentence(&line.what), format::money(line.price)))
+            .map(|line| {
+                (
+                    format::sentence(&worded(&line.what)),
+                    format::money(line.price),
+                )
+            })
             .collect(),
         signed: if bench.around.signed {
-            scenario.customer.name.clone()
+            worded(&scenario.customer.name).into_owned()
         } else {
-            "not yet".to_owned()
+            say!("not yet").to_owned()
         },
     }
 }
@@ -84,13 +93,13 @@ fn number(job: &Job, note: &Note) -> Option<(String, String)> {
     let NoteEntry::Reading(reading) = &note.entry else {
         return None;
     };
-    let whole = words::reading(reading, &job.scenario().workshop);
-    let ending = format!(": {}", reading.display);
-    let what = whole.strip_suffix(&ending).unwrap_or(&whole);
-    Some((format::sentence(what), reading.display.clone()))
+    let (red, black) = (reading.red.as_deref(), reading.black.as_deref());
+    let what = words::placed(reading.mode, red, black, &job.scenario().workshop);
+    Some((format::sentence(&what), shown::reading(&reading.display)))
 }
 
-fn told(note: &Note) -> Option<String> {
+/// What was told, shown or agreed; the notebook keeps it in English.
+fn told(job: &Job, note: &Note) -> Option<String> {
     let NoteEntry::Act { text } = &note.entry else {
         return None;
     };
@@ -98,7 +107,7 @@ fn told(note: &Note) -> Option<String> {
     belongs
         .iter()
         .any(|word| text.starts_with(word))
-        .then(|| text.clone())
+        .then(|| words::note(note, &job.scenario().workshop))
 }
 
 /// One replay for all pictures: each is drawn when its act has been done.

@@ -5,6 +5,7 @@ use crate::app::view::SafeState;
 use crate::app::view::names::name_of;
 use crate::bench::isolation::Isolation;
 use crate::bench::workshop::Workshop;
+use crate::say;
 
 /// The strip's steps in working order. Nothing is said that was not established: `tap_known` says
 /// that the technician has turned the tap or looked at it.
@@ -19,13 +20,16 @@ pub fn items(isolation: &Isolation, workshop: &Workshop, tap_known: bool) -> Vec
         detail: String::new(),
     };
     vec![
-        done("off", isolation.switched_off),
+        done(
+            say!("off" as "of the machine: switched off"),
+            isolation.switched_off,
+        ),
         cut_off(isolation),
-        done("secured", isolation.secured),
-        done("tap shut", isolation.tap_shut && tap_known),
-        done("hose bled", isolation.hose_bled),
+        done(say!("secured"), isolation.secured),
+        done(say!("tap shut"), isolation.tap_shut && tap_known),
+        done(say!("hose bled"), isolation.hose_bled),
         discharged(isolation),
-        done("tester proved", isolation.tester_proved.is_some()),
+        done(say!("tester proved"), isolation.tester_proved.is_some()),
         proved_dead(isolation, workshop),
     ]
 }
@@ -34,9 +38,9 @@ fn cut_off(isolation: &Isolation) -> SafeItem {
     let at_board = isolation.house_off && !isolation.unplugged;
     SafeItem {
         word: if at_board {
-            "off at the board"
+            say!("off at the board")
         } else {
-            "unplugged"
+            say!("unplugged")
         }
         .to_owned(),
         state: if isolation.is_isolated() {
@@ -50,9 +54,9 @@ fn cut_off(isolation: &Isolation) -> SafeItem {
 
 fn discharged(isolation: &Isolation) -> SafeItem {
     let detail = match (isolation.pins_discharged, isolation.capacitor_discharged) {
-        (Some(_), Some(_)) => "plug pins, run capacitor",
-        (Some(_), None) => "plug pins",
-        (None, Some(_)) => "run capacitor",
+        (Some(_), Some(_)) => say!("plug pins, run capacitor"),
+        (Some(_), None) => say!("plug pins"),
+        (None, Some(_)) => say!("run capacitor"),
         (None, None) => "",
     };
     let state = if detail.is_empty() {
@@ -61,7 +65,7 @@ fn discharged(isolation: &Isolation) -> SafeItem {
         SafeState::Done
     };
     SafeItem {
-        word: "discharged".to_owned(),
+        word: say!("discharged").to_owned(),
         state,
         detail: detail.to_owned(),
     }
@@ -69,16 +73,20 @@ fn discharged(isolation: &Isolation) -> SafeItem {
 
 fn proved_dead(isolation: &Isolation, workshop: &Workshop) -> SafeItem {
     let at = |(red, black): &(String, String)| {
-        format!("{} to {}", name_of(workshop, red), name_of(workshop, black))
+        say!(
+            "{red} to {black}",
+            red = name_of(workshop, red),
+            black = name_of(workshop, black),
+        )
     };
     let (word, state, detail) = match (isolation.proved_dead.last(), isolation.shown_dead.last()) {
-        (Some(pair), _) => ("proved dead", SafeState::Proved, at(pair)),
+        (Some(pair), _) => (say!("proved dead"), SafeState::Proved, at(pair)),
         (None, Some(_)) => (
-            "shown dead",
+            say!("shown dead"),
             SafeState::Done,
-            "prove the tester again".to_owned(),
+            say!("prove the tester again").to_owned(),
         ),
-        (None, None) => ("proved dead", SafeState::Open, String::new()),
+        (None, None) => (say!("proved dead"), SafeState::Open, String::new()),
     };
     SafeItem {
         word: word.to_owned(),

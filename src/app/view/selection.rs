@@ -16,6 +16,8 @@ use crate::app::view::verbs::verbs;
 use crate::app::view::way;
 use crate::bench::job::Job;
 use crate::bench::workshop::TestPoint;
+use crate::language::worded;
+use crate::say;
 
 /// What is in hand, as the bar shows it.
 pub fn selection(job: &Job, thing: &Thing, lead: Lead) -> SelectionView {
@@ -35,7 +37,7 @@ pub fn selection(job: &Job, thing: &Thing, lead: Lead) -> SelectionView {
     SelectionView {
         name: format::sentence(&name_of(workshop, id)),
         about: part_of(workshop, thing)
-            .map(|p| p.does.clone())
+            .map(|p| worded(&p.does).into_owned())
             .unwrap_or_default(),
         blocked: way::in_the_way(&missing),
         clear_way: if job.is_over() {
@@ -88,10 +90,12 @@ fn measure_here(job: &Job, thing: &Thing, lead: Lead) -> Vec<VerbView> {
     points
         .iter()
         .map(|p| {
-            verb(
-                format!("{} lead on {}", lead.word(), p.name),
-                Order::Put(lead, Some(p.node.clone())),
-            )
+            let point = worded(&p.name);
+            let word = match lead {
+                Lead::Red => say!("red lead on {point}", point),
+                Lead::Black => say!("black lead on {point}", point),
+            };
+            verb(word, Order::Put(lead, Some(p.node.clone())))
         })
         .collect()
 }

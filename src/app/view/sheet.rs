@@ -2,11 +2,15 @@
 
 use crate::app::format;
 use crate::app::view::PaperLine;
+use crate::app::view::shown;
 use crate::bench::action::MeterMode;
 use crate::bench::display;
 use crate::bench::gauge::Gauge;
 use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Workshop;
+use crate::language::decimals;
+use crate::language::worded;
+use crate::say;
 
 /// The range of a good machine between these points, such as `19.0 to 23.0 Ω, unplugged`. Lines
 /// that hold for the machine's present state come first; every other condition is said.
@@ -25,17 +29,17 @@ pub fn range(
     // The sort is stable: the sheet's own order stays within each group.
     fitting.sort_by_key(|line| line.state != state);
     let line = fitting.first()?;
-    let mut said = between(mode, line.low, line.high);
+    let mut told = vec![between(mode, line.low, line.high)];
     if !line.state.is_empty() {
-        said.push_str(&format!(", {}", state_words(&line.state)));
+        told.push(state_words(&line.state));
     }
     for id in &line.apart {
         let name = workshop
             .connector(id)
             .map_or(id.as_str(), |c| c.name.as_str());
-        said.push_str(&format!(", {name} apart"));
+        told.push(say!("{connector} apart", connector = worded(name)));
     }
-    Some(said)
+    Some(told.join(", "))
 }
 
 /// The range of a good machine for an instrument that needs no circuit, at a place.
@@ -48,14 +52,18 @@ pub fn gauge_range(workshop: &Workshop, gauge: Gauge, place: &str, state: &str) 
         .collect();
     fitting.sort_by_key(|line| line.state != state);
     let line = fitting.first()?;
-    let (_, low) = gauge.shown(line.low);
+    let low = shown::reading(&gauge.shown(line.low).1);
     let (over, high) = gauge.shown(line.high);
     let number = low.split(' ').next().unwrap_or(&low);
-    let said = match over {
-        Some(_) => format!("{number} to {high}"),
-        None => format!("{low} or more"),
+    let told = match over {
+        Some(_) => say!(
+            "{low} to {high}",
+            low = number,
+            high = shown::reading(&high)
+        ),
+        None => say!("{low} or more", low),
     };
-    Some(format!("{said}, {}", state_words(&line.state)))
+    Some(format!("{told}, {}", state_words(&line.state)))
 }
 
 /// The whole sheet, a line a value.
@@ -86,15 +94,21 @@ pub fn told(workshop: &Workshop, line: &DataSheetLine) -> Option<PaperLine> {
     }?;
     let points: Vec<String> = [&line.red, &line.black]
         .into_iter()
-        .filter_map(|node| workshop.test_point(node).map(|t| t.name.clone()))
+        .filter_map(|node| workshop.test_point(node))
+        .map(|point| worded(&point.name).into_owned())
         .collect();
-    let place = match points.is_empty() {
-        true => String::new(),
-        false => format!(" ({})", points.join(" to ")),
+    let place = match points.as_slice() {
+        [] => String::new(),
+        [red, black] => say!("{red} to {black}", red, black),
+        others => others.join(", "),
     };
     Some(PaperLine {
-        what: format::sentence(&line.what),
-        text: format!("{range}{place}"),
+        what: format::sentence(&worded(&line.what)),
+        text: if place.is_empty() {
+            range
+        } else {
+            format!("{range} ({place})")
+        },
     })
 }
 
@@ -119,29 +133,29 @@ fn same_points(
 /// What the machine is doing, for the names that machine files give their states.
 pub fn state_words(state: &str) -> String {
     let words = match state {
-        "unplugged_on" => "unplugged, its switch or knob on",
-        "standby" => "switched on, waiting",
-        "agitA" => "washing, spin direction",
-        "agitB" => "washing, other direction",
-        "normal_program" => "in a normal program",
-        other => return other.replace('_', " "),
+        "unplugged_on" => say!("unplugged, its switch or knob on"),
+        "standby" => say!("switched on, waiting"),
+        "agitA" => say!("washing, spin direction"),
+        "agitB" => say!("washing, other direction"),
+        "normal_program" => say!("in a normal program"),
+        other => return shown::state(other),
     };
     words.to_owned()
 }
 
 /// Two values with their unit said once where it is the same.
 fn between(mode: MeterMode, low: f64, high: f64) -> String {
-    let (_, low_text) = display::digits(mode, Some(low));
+    let low_text = decimals(display::digits(mode, Some(low)).1);
     let (over, high_text) = display::digits(mode, Some(high));
     if over.is_none() {
-        return format!("{low_text} or more");
+        return say!("{low} or more", low = low_text);
     }
-    match (low_text.split_once(' '), high_text.split_once(' ')) {
-        (Some((number, unit)), Some((_, other))) if unit == other => {
-            format!("{number} to {high_text}")
-        }
-        _ => format!("{low_text} to {high_text}"),
-    }
+    let high = decimals(high_text);
+    let low = match (low_text.split_once(' '), high.split_once(' ')) {
+        (Some((number, unit)), Some((_, other))) if unit == other => number,
+        _ => &low_text,
+    };
+    say!("{low} to {high}", low, high)
 }
 
 /// The mode's name in files.

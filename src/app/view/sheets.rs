@@ -9,6 +9,7 @@ use crate::app::view::build;
 use crate::app::view::card;
 use crate::bench::job::Job;
 use crate::drawing::svg::Element;
+use crate::language::worded;
 
 /// All sheets of a job.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,7 +38,7 @@ pub fn sheets(job: &Job, wiring: bool) -> SheetsView {
     SheetsView {
         id: job.scenario().id.clone(),
         card: card::card(job),
-        machine: job.scenario().machine.name.clone(),
+        machine: worded(&job.scenario().machine.name).into_owned(),
         clock: format::clock(job.tick()),
         pictures,
     }

@@ -1,9 +1,27 @@
-//! Plain models of the instruments that need no circuit, the tests after a repair and the recorder.
+//! Plain models of the instruments' faces, of those that need no circuit, of the tests after a repair and
+//! the recorder.
 
 use crate::app::view::models::VerbView;
 use crate::app::view::orders::Order;
 use crate::bench::gauge::Gauge;
 use crate::bench::recorder::Channel;
+
+/// The instrument's face.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct FaceView {
+    /// Digits, `OL` or dashes.
+    pub value: String,
+    /// Unit, such as `Ω`.
+    pub unit: String,
+    /// Kind of measurement shown small, such as `AC`.
+    pub flag: &'static str,
+    /// The display has not settled yet.
+    pub settling: bool,
+    /// Over range.
+    pub overload: bool,
+    /// The instrument's own warning.
+    pub warning: Option<String>,
+}
 
 /// An instrument that needs no circuit.
 #[derive(Clone, Debug, PartialEq)]

@@ -27,6 +27,8 @@ use crate::bench::workshop::Step;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
+use crate::language::worded;
+use crate::say;
 
 /// Shorter acts are not worth a figure on their key, ticks: half a minute.
 const WORTH_SAYING: Tick = 30 * TICKS_PER_S;
@@ -103,9 +105,10 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
             panel(job, id, &mut list);
             senses(workshop, id, &mut list);
         }
-        Thing::Key(_) => {
-            list.extend(key(id).map(|key| candidate("press", "", Action::Key { key })))
-        }
+        Thing::Key(_) => list.extend(
+            key(id)
+                .map(|key| candidate(say!("press" as "verb, of a key"), "", Action::Key { key })),
+        ),
         Thing::Connector(_) => connector(id, "", &mut list),
         Thing::Point(_) | Thing::Element(_) => {}
         Thing::Step(_) | Thing::Place(_) => {
@@ -124,7 +127,7 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
             let place = place_of(workshop, id).map_or(id, |place| place.id.as_str());
             if let Some(point) = workshop.test_points.iter().find(|t| t.place == place) {
                 let point = point.node.clone();
-                let word = "hold the contactless tester to it";
+                let word = say!("hold the contactless tester to it");
                 list.push(candidate(word, "", Action::VoltagePen { point }));
             }
             for found in workshop
@@ -132,7 +135,7 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
                 .iter()
                 .filter(|c| c.place == place || c.place == id)
             {
-                connector(&found.id, &found.name, &mut list);
+                connector(&found.id, &worded(&found.name), &mut list);
             }
         }
     }
@@ -221,10 +224,10 @@ fn senses(workshop: &Workshop, id: &str, list: &mut Vec<Candidate>) {
         return;
     };
     let words = [
-        ("look", Sense::Look),
-        ("feel", Sense::Feel),
-        ("listen", Sense::Listen),
-        ("smell", Sense::Smell),
+        (say!("look"), Sense::Look),
+        (say!("feel"), Sense::Feel),
+        (say!("listen"), Sense::Listen),
+        (say!("smell"), Sense::Smell),
     ];
     for (word, sense) in words {
         list.push(candidate(
@@ -243,18 +246,18 @@ fn connector(id: &str, name: &str, list: &mut Vec<Candidate>) {
         if name.is_empty() {
             verb.to_owned()
         } else {
-            format!("{name}: {verb}")
+            say!("{label}: {value}", label = name, value = verb)
         }
     };
     list.push(candidate(
-        said("pull apart"),
+        said(say!("pull apart")),
         "",
         Action::PullApart {
             connector: id.to_owned(),
         },
     ));
     list.push(candidate(
-        said("push home"),
+        said(say!("push home")),
         "",
         Action::PushTogether {
             connector: id.to_owned(),
@@ -272,7 +275,7 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
         .filter(of_part)
         .collect();
     if work.kind != WorkKind::Replace || aboard.is_empty() {
-        return vec![(work.id.clone(), work.name.clone())];
+        return vec![(work.id.clone(), worded(&work.name).into_owned())];
     }
     let has_makes = aboard.iter().any(|item| item.variant.is_some());
     aboard
@@ -283,10 +286,12 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
                 None => work.id.clone(),
             };
             let price = format::money(store::price(job.scenario(), &item));
+            let name = worded(&work.name);
             let name = if has_makes {
-                format!("{}: {}, part for {price}", work.name, item.name())
+                let part = worded(item.name());
+                say!("{work}: {part}, part for {price}", work = name, part, price)
             } else {
-                format!("{}, part for {price}", work.name)
+                say!("{work}, part for {price}", work = name, price)
             };
             (id, name)
         })
@@ -294,25 +299,21 @@ fn makes(job: &Job, work: &Work) -> Vec<(String, String)> {
 }
 
 fn work(job: &Job, work: &Work, list: &mut Vec<Candidate>) {
+    let caution = worded(&work.caution);
     for (id, name) in makes(job, work) {
         let act = |check| Action::Work {
             work: id.clone(),
             check,
         };
         if work.check.is_empty() {
-            list.push(candidate(name, &work.caution, act(false)));
+            list.push(candidate(name, &*caution, act(false)));
             continue;
         }
-        list.push(candidate(
-            format!("{name} and check: {}", work.check),
-            &work.caution,
-            act(true),
-        ));
-        list.push(candidate(
-            format!("{name}, no check"),
-            &work.caution,
-            act(false),
-        ));
+        let check = worded(&work.check);
+        let checked = say!("{act} and check: {check}", act = name, check);
+        list.push(candidate(checked, &*caution, act(true)));
+        let unchecked = say!("{act}, no check", act = name);
+        list.push(candidate(unchecked, &*caution, act(false)));
     }
 }
 

@@ -16,6 +16,8 @@ use crate::bench::visit::PHONE_QUESTIONS;
 use crate::bench::visit::Payer;
 use crate::bench::visit::PictureOf;
 use crate::bench::visit::Ready;
+use crate::language::said;
+use crate::language::worded;
 use crate::say;
 
 /// The visit as it stands.
@@ -34,7 +36,7 @@ fn asked(job: &Job) -> Vec<(String, String)> {
     let answers = job.notebook().iter().filter_map(|note| match &note.entry {
         NoteEntry::Answer { question, text } => {
             let asked = PHONE_QUESTIONS.iter().find(|q| q.id == question)?;
-            Some((asked.text.to_owned(), text.clone()))
+            Some((said(asked.text).to_owned(), worded(text).into_owned()))
         }
         _ => None,
     });
@@ -45,10 +47,10 @@ fn questions(job: &Job) -> Vec<QuestionView> {
     let known = asked(job);
     PHONE_QUESTIONS
         .iter()
-        .filter(|q| known.iter().all(|(text, _)| text != q.text))
+        .filter(|q| known.iter().all(|(text, _)| text != said(q.text)))
         .map(|q| QuestionView {
             id: q.id.to_owned(),
-            text: q.text.to_owned(),
+            text: said(q.text).to_owned(),
         })
         .collect()
 }
@@ -59,7 +61,7 @@ fn stock(job: &Job) -> Vec<StockView> {
     store::items(&scenario.workshop)
         .map(|item| StockView {
             in_van: van.contains(&item.id()),
-            name: item.name().to_owned(),
+            name: worded(item.name()).into_owned(),
             price: format::money(store::price(scenario, &item)),
             today: store::ready(scenario, &item) == Ready::Today,
             orderable: store::ready(scenario, &item) != Ready::Never,
@@ -78,43 +80,46 @@ fn groups(job: &Job) -> Vec<(&'static str, Vec<VerbView>)> {
         .filter_map(|fitted| store::item(&job.scenario().workshop, &fitted.item))
         .map(|item| {
             let part = item.part.id.clone();
-            let word = format!("put the old {} back", item.part.name);
+            let word = say!("put the old {part} back", part = worded(&item.part.name));
             (word, Action::PutOldBack { part })
         })
         .collect();
     let gloves = !job.bench().around.gloves_on;
     let all = [
         (
-            "Instrument",
+            say!("Instrument"),
             vec![
-                said("look it over, probes together", Action::CheckInstrument),
-                said("take the spare one", Action::SpareInstrument),
+                does(
+                    say!("look it over, probes together"),
+                    Action::CheckInstrument,
+                ),
+                does(say!("take the spare one"), Action::SpareInstrument),
             ],
         ),
         (
-            "Who pays",
+            say!("Who pays"),
             vec![
-                said("read receipt and rating plate", Action::CheckPapers),
-                said(
-                    "the maker pays",
+                does(say!("read receipt and rating plate"), Action::CheckPapers),
+                does(
+                    say!("the maker pays"),
                     Action::Warranty {
                         payer: Payer::Maker,
                     },
                 ),
-                said(
-                    "the customer pays",
+                does(
+                    say!("the customer pays"),
                     Action::Warranty {
                         payer: Payer::Customer,
                     },
                 ),
-                said("telephone the landlord", Action::AskPayer),
-                said("take the fee for finding the fault", Action::TakeFee),
+                does(say!("telephone the landlord"), Action::AskPayer),
+                does(say!("take the fee for finding the fault"), Action::TakeFee),
             ],
         ),
         (
-            "With care",
+            say!("With care"),
             vec![
-                said(
+                does(
                     if gloves {
                         say!("gloves on")
                     } else {
@@ -122,30 +127,30 @@ fn groups(job: &Job) -> Vec<(&'static str, Vec<VerbView>)> {
                     },
                     Action::Gloves { on: gloves },
                 ),
-                said("blanket on the floor", Action::ProtectFloor),
-                said("keep the room free", Action::KeepClear),
-                said("mop the floor", Action::MopFloor),
-                said("cold water into the tub", Action::CoolWater),
-                said("work on the house wiring", Action::MendHouse),
+                does(say!("blanket on the floor"), Action::ProtectFloor),
+                does(say!("keep the room free"), Action::KeepClear),
+                does(say!("mop the floor"), Action::MopFloor),
+                does(say!("cold water into the tub"), Action::CoolWater),
+                does(say!("work on the house wiring"), Action::MendHouse),
             ],
         ),
-        ("Parts on trial", back),
+        (say!("Parts on trial"), back),
         (
-            "Report",
+            say!("Report"),
             vec![
-                said(
-                    "picture from outside",
+                does(
+                    say!("picture from outside"),
                     Action::TakePicture {
                         of: PictureOf::Outside,
                     },
                 ),
-                said(
-                    "picture opened",
+                does(
+                    say!("picture opened"),
                     Action::TakePicture {
                         of: PictureOf::Opened,
                     },
                 ),
-                said("have it signed", Action::Sign),
+                does(say!("have it signed"), Action::Sign),
             ],
         ),
     ];
@@ -160,7 +165,7 @@ fn groups(job: &Job) -> Vec<(&'static str, Vec<VerbView>)> {
         .collect()
 }
 
-fn said(word: &str, act: Action) -> (String, Action) {
+fn does(word: &str, act: Action) -> (String, Action) {
     (word.to_owned(), act)
 }
 
@@ -168,7 +173,7 @@ fn verb(job: &Job, word: String, act: Action) -> Option<VerbView> {
     let (blocked, hint) = match job.refusal(&act) {
         None => (false, String::new()),
         Some(Refusal::AlreadySo | Refusal::JobOver) => return None,
-        Some(Refusal::NotNow { why }) => (true, why),
+        Some(Refusal::NotNow { why }) => (true, worded(&why).into_owned()),
         Some(_) => (true, String::new()),
     };
     let ticks = ticks_of(&act, &job.scenario().workshop, job.machine().water_kg());

@@ -3,10 +3,13 @@
 use crate::app::format;
 use crate::app::view::Order;
 use crate::app::view::VerbView;
+use crate::app::view::shown;
 use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Workshop;
+use crate::language::worded;
+use crate::say;
 
 /// Steps of `needs` that are not done yet, in working order.
 pub fn missing<'a>(job: &'a Job, needs: &[String]) -> Vec<&'a Step> {
@@ -27,34 +30,28 @@ pub fn steps<'a>(workshop: &'a Workshop, ids: &[String]) -> Vec<&'a Step> {
 /// Such as `back cover is on: 8 screws, 3 min`.
 pub fn in_the_way(steps: &[&Step]) -> Option<String> {
     let first = steps.first()?;
-    let time_s: f64 = steps.iter().map(|s| s.off_s).sum();
+    let time = format::seconds(steps.iter().map(|s| s.off_s).sum());
     if steps.len() == 1 {
-        let held = if first.fasteners.is_empty() {
-            String::new()
+        let what = format::sentence(&worded(&first.name));
+        return Some(if first.fasteners.is_empty() {
+            say!("{what} comes first: {time}", what, time)
         } else {
-            format!("{}, ", first.fasteners)
-        };
-        return Some(format!(
-            "{} comes first: {held}{}",
-            format::sentence(&first.name),
-            format::seconds(time_s)
-        ));
+            let held = worded(&first.fasteners);
+            say!("{what} comes first: {held}, {time}", what, held, time)
+        });
     }
     let names: Vec<String> = steps.iter().map(|step| named(step, steps)).collect();
-    Some(format!(
-        "In the way: {}, {} together",
-        format::listed(&names),
-        format::seconds(time_s)
-    ))
+    let names = format::listed(&names);
+    Some(say!("In the way: {names}, {time} together", names, time))
 }
 
 /// The step's thing; with its verb where two steps are about one thing.
 fn named(step: &Step, among: &[&Step]) -> String {
     let is_shared = among.iter().filter(|s| s.name == step.name).count() > 1;
     if is_shared {
-        format!("{} ({})", step.name, step.verb)
+        format!("{} ({})", worded(&step.name), worded(&step.verb))
     } else {
-        step.name.clone()
+        worded(&step.name).into_owned()
     }
 }
 
@@ -64,11 +61,12 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         return None;
     }
     let time_s: f64 = steps.iter().map(|s| s.off_s).sum();
+    let n = steps.len();
     let word = match (steps, then_words) {
-        ([only], "") => format!("{}: {}", only.name, only.verb),
-        (_, "") => format!("do these {} steps", steps.len()),
-        ([only], then) => format!("{}: {}, then {then}", only.name, only.verb),
-        (_, then) => format!("do these {} steps, then {then}", steps.len()),
+        ([only], "") => taken_off(only),
+        (_, "") => say!("do these {n} steps", n),
+        ([only], then) => say!("{act}, then {then}", act = taken_off(only), then),
+        (_, then) => say!("do these {n} steps, then {then}", n, then),
     };
     let mut acts: Vec<Action> = steps
         .iter()
@@ -78,11 +76,8 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         })
         .collect();
     acts.extend(then);
-    let cautions: Vec<&str> = steps
-        .iter()
-        .map(|s| s.caution.as_str())
-        .filter(|c| !c.is_empty())
-        .collect();
+    let cautions = steps.iter().map(|s| s.caution.as_str());
+    let cautions = shown::all(cautions.filter(|c| !c.is_empty()));
     Some(VerbView {
         word,
         takes: format::seconds(time_s),
@@ -90,6 +85,15 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         blocked: false,
         order: Order::Do(acts),
     })
+}
+
+/// What is taken off and how.
+fn taken_off(step: &Step) -> String {
+    say!(
+        "{label}: {value}",
+        label = worded(&step.name),
+        value = worded(&step.verb),
+    )
 }
 
 #[cfg(test)]

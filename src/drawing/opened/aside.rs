@@ -2,8 +2,12 @@
 
 use crate::drawing::input::DrawingInput;
 use crate::drawing::steps::{BACK, BASKET, BELT, GUARD, PULSATOR, TUB_COVER, step_id};
-use crate::drawing::svg::{Element, circle, ellipse, group, label, outline, path};
+use crate::drawing::svg::{Element, circle, ellipse, fitted, group, outline, path, room_for};
 use crate::drawing::touch::{self, Area};
+use crate::language::worded;
+
+/// How wide a letter is on what lies there.
+const LYING_LETTER: f64 = 10.5;
 
 /// Everything that is off, the tall things behind the flat ones.
 pub fn items(input: &DrawingInput) -> Element {
@@ -28,15 +32,15 @@ pub fn items(input: &DrawingInput) -> Element {
 }
 
 fn item(input: &DrawingInput, id: &str, area: Area, shape: Element) -> Element {
-    let words = input
-        .workshop
-        .step(id)
-        .map_or_else(|| input.name(id), |step| step.name.clone());
-    let name = label(
+    let step = input.workshop.step(id);
+    let english = step.map_or_else(|| input.english_name(id), |step| step.name.clone());
+    let words = step.map_or_else(|| input.name(id), |step| worded(&step.name).into_owned());
+    let name = fitted(
         area.0 + area.2 / 2.0,
         area.1 + area.3 / 2.0 + 6.0,
         "lying-name",
         words,
+        room_for(&english, area.2 / LYING_LETTER),
     );
     touch::step(input, id, area, vec![shape, name])
 }

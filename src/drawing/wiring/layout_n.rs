@@ -6,18 +6,29 @@ use crate::drawing::wiring::layout::{
     Kind, Piece, across, across_named, block, down, ground, joint, lower_named, motor, named, note,
     pin, point, side_pin, wire,
 };
+use crate::text;
 
 /// The sheet.
 pub const PIECES: &[Piece] = &[
     // Blocks
-    block("control_board", "line side", (268.0, 6.0), (1276.0, 236.0)),
     block(
         "control_board",
-        "neutral side",
+        text!("line side"),
+        (268.0, 6.0),
+        (1276.0, 236.0),
+    ),
+    block(
+        "control_board",
+        text!("neutral side"),
         (268.0, 940.0),
         (1276.0, 100.0),
     ),
-    block("control_board", "5 V side", (652.0, 300.0), (280.0, 340.0)),
+    block(
+        "control_board",
+        text!("5 V side"),
+        (652.0, 300.0),
+        (280.0, 340.0),
+    ),
     lower_named("level_sensor", (786.0, 664.0), (144.0, 180.0)),
     motor("motor", (1170.0, 590.0), 80.0),
     // Supply
@@ -61,8 +72,8 @@ pub const PIECES: &[Piece] = &[
     down(Kind::Capacitor, "CYL", 420.0, 326.0, ""),
     down(Kind::Capacitor, "CYN", 420.0, 644.0, ""),
     down(Kind::Capacitor, "CX", 470.0, 470.0, ""),
-    note(284.0, 706.0, "filter, on the board"),
-    note(700.0, 290.0, "isolated from the mains"),
+    note(284.0, 706.0, text!("filter, on the board")),
+    note(700.0, 290.0, text!("isolated from the mains")),
     point("SE", 70.0, 530.0),
     point("PE", 150.0, 530.0),
     point("TBE", 204.0, 530.0),
@@ -333,10 +344,10 @@ pub const PIECES: &[Piece] = &[
     note(30.0, 30.0, "L"),
     note(30.0, 1040.0, "N"),
     note(34.0, 500.0, "PE"),
-    note(60.0, 116.0, "socket"),
-    note(150.0, 116.0, "plug"),
-    note(60.0, 960.0, "socket"),
-    note(150.0, 960.0, "plug"),
+    note(60.0, 116.0, text!("socket")),
+    note(150.0, 116.0, text!("plug")),
+    note(60.0, 960.0, text!("socket")),
+    note(150.0, 960.0, text!("plug")),
     note(150.0, 66.0, "BN"),
     note(150.0, 1022.0, "BU"),
     note(76.0, 560.0, "GNYE"),

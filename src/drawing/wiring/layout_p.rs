@@ -8,18 +8,29 @@ use crate::drawing::wiring::layout::{
     Kind, Piece, across, across_named, block, down, ground, joint, lower_named, motor, named, note,
     pin, point, side_pin, wire,
 };
+use crate::text;
 
 /// The sheet.
 pub const PIECES: &[Piece] = &[
     // Blocks
-    block("control_board", "line side", (640.0, 6.0), (900.0, 236.0)),
     block(
         "control_board",
-        "neutral side",
+        text!("line side"),
+        (640.0, 6.0),
+        (900.0, 236.0),
+    ),
+    block(
+        "control_board",
+        text!("neutral side"),
         (640.0, 940.0),
         (900.0, 100.0),
     ),
-    block("control_board", "5 V side", (886.0, 300.0), (280.0, 340.0)),
+    block(
+        "control_board",
+        text!("5 V side"),
+        (886.0, 300.0),
+        (280.0, 340.0),
+    ),
     lower_named("level_sensor", (1020.0, 664.0), (144.0, 180.0)),
     motor("motor", (1245.0, 590.0), 80.0),
     // Supply, line
@@ -81,7 +92,7 @@ pub const PIECES: &[Piece] = &[
     down(Kind::Capacitor, "CYN", 250.0, 640.0, ""),
     down(Kind::Capacitor, "CX", 310.0, 470.0, ""),
     down(Kind::Resistor, "RBX", 370.0, 470.0, ""),
-    note(300.0, 560.0, "mains filter"),
+    note(300.0, 560.0, text!("mains filter")),
     point("SE", 70.0, 530.0),
     point("PE", 150.0, 530.0),
     point("TBE", 200.0, 530.0),
@@ -292,14 +303,14 @@ pub const PIECES: &[Piece] = &[
     joint(1190.0, 446.0),
     joint(1300.0, 446.0),
     joint(1245.0, 648.0),
-    note(960.0, 290.0, "at mains potential"),
+    note(960.0, 290.0, text!("at mains potential")),
     note(30.0, 30.0, "L"),
     note(30.0, 1040.0, "N"),
     note(34.0, 500.0, "PE"),
-    note(60.0, 116.0, "socket"),
-    note(150.0, 116.0, "plug"),
-    note(60.0, 960.0, "socket"),
-    note(150.0, 960.0, "plug"),
+    note(60.0, 116.0, text!("socket")),
+    note(150.0, 116.0, text!("plug")),
+    note(60.0, 960.0, text!("socket")),
+    note(150.0, 960.0, text!("plug")),
     note(258.0, 66.0, "BN"),
     note(420.0, 980.0, "BU"),
     note(76.0, 560.0, "GNYE"),

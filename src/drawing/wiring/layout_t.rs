@@ -6,6 +6,7 @@ use crate::drawing::wiring::layout::{
     Kind, Piece, across, across_named, block, down, ground, joint, left_named, motor, named, note,
     pin, point, side_pin, wire,
 };
+use crate::text;
 
 /// The sheet.
 pub const PIECES: &[Piece] = &[
@@ -279,10 +280,10 @@ pub const PIECES: &[Piece] = &[
     note(30.0, 30.0, "L"),
     note(30.0, 1040.0, "N"),
     note(34.0, 560.0, "PE"),
-    note(60.0, 116.0, "socket"),
-    note(150.0, 116.0, "plug"),
-    note(60.0, 960.0, "socket"),
-    note(150.0, 960.0, "plug"),
+    note(60.0, 116.0, text!("socket")),
+    note(150.0, 116.0, text!("plug")),
+    note(60.0, 960.0, text!("socket")),
+    note(150.0, 960.0, text!("plug")),
     note(240.0, 66.0, "BN"),
     note(240.0, 1022.0, "BU"),
     note(76.0, 620.0, "GNYE"),

@@ -1,8 +1,17 @@
 //! Graphical symbols after IEC 60617, drawn from their middle, leads included.
 
-use crate::drawing::svg::{Element, circle, group, label, num, path, rect, rounded};
+use crate::drawing::svg::{
+    Element, circle, fitted, group, label, num, path, rect, room_for, rounded,
+};
 use crate::drawing::wiring::WiringInput;
 use crate::drawing::wiring::layout::{Kind, NameSide, Piece, Way};
+use crate::language::{in_english, said};
+use crate::say;
+
+/// How wide a letter is.
+const LETTER: f64 = 10.5;
+/// Letters there is room for beside any symbol.
+const SMALL_NAME: f64 = 9.0;
 
 /// The outline of a part with several elements and its name.
 pub fn block(input: &WiringInput, piece: &Piece) -> Element {
@@ -19,12 +28,15 @@ pub fn block(input: &WiringInput, piece: &Piece) -> Element {
     else {
         return group("");
     };
-    let name = (input.names)(part);
-    let title = if which.is_empty() {
-        name
-    } else {
-        format!("{name}, {which}")
+    let title = || match which {
+        "" => (input.names)(part),
+        which => say!(
+            "{part}, {which}",
+            part = (input.names)(part),
+            which = said(which),
+        ),
     };
+    let (title, english) = (title(), in_english(title));
     let body = group("block").with("data-part", part);
     if round {
         let radius = width / 2.0;
@@ -38,8 +50,14 @@ pub fn block(input: &WiringInput, piece: &Piece) -> Element {
             .child(label(x + radius, y + radius + 12.0, "motor-letter", "M"))
             .child(label(x + radius, y + radius + 34.0, "motor-kind", "1 ~"))
             .child(
-                label(x + radius, y + radius - 34.0, "part-name", title)
-                    .with("text-anchor", "middle"),
+                fitted(
+                    x + radius,
+                    y + radius - 34.0,
+                    "part-name",
+                    title,
+                    room_for(&english, 0.8 * width / LETTER),
+                )
+                .with("text-anchor", "middle"),
             );
     }
     let outline = rounded(x, y, width, height, 10.0, "block__edge");
@@ -48,8 +66,12 @@ pub fn block(input: &WiringInput, piece: &Piece) -> Element {
         NameSide::Below => ("part-name", x + width / 2.0, y + height + 26.0, "middle"),
         NameSide::Left => ("part-name", x - 12.0, y + 40.0, "end"),
     };
-    body.child(outline)
-        .child(label(x, y, class, title).with("text-anchor", anchor))
+    let free = match side {
+        NameSide::Top => (width - 28.0) / LETTER,
+        NameSide::Below | NameSide::Left => width.min(SMALL_NAME * LETTER) / LETTER,
+    };
+    let name = fitted(x, y, class, title, room_for(&english, free));
+    body.child(outline).child(name.with("text-anchor", anchor))
 }
 
 /// A symbol, pin, earth sign or note.
@@ -70,11 +92,13 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
             if part.is_empty() {
                 return Some(whole);
             }
-            let name = label(
+            let english = in_english(|| (input.names)(part));
+            let name = fitted(
                 x + name_at.0,
                 y + name_at.1,
                 "part-name",
                 (input.names)(part),
+                room_for(&english, SMALL_NAME),
             );
             let anchor = if name_at.0 > 0.0 {
                 "start"
@@ -109,7 +133,10 @@ pub fn thing(input: &WiringInput, piece: &Piece) -> Option<Element> {
             "symbol__line symbol__line--earth",
         )),
         Piece::Joint { x, y } => Some(circle(x, y, 5.0, "joint")),
-        Piece::Note { x, y, words } => Some(label(x, y, "wiring-note", words)),
+        Piece::Note { x, y, words } => {
+            let room = room_for(words, SMALL_NAME);
+            Some(fitted(x, y, "wiring-note", said(words), room))
+        }
         Piece::Wire { .. } | Piece::Point { .. } | Piece::Block { .. } => None,
     }
 }
