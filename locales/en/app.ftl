@@ -1,5 +1,6 @@
 ### app/assessments/course.rs
 
+cancelled-nothing-is-saved-6905c264 = Cancelled: nothing is saved.
 course-package-for-a-training-fbd07c07 = Course package for a training system
 the-workshop-and-this-assessment-fea97212 = The workshop and this assessment in one zip file, made here of the very build that you are looking at. A training system takes it as a course, and its learners sit it there.
 which-kind-the-system-takes-01c04a98 = Which kind the system takes
@@ -8,9 +9,36 @@ it-need-not-answer-take-one-that-3db8f8e1 = It need not answer. Take one that is
 packing-6714ec88 = Packing
 cancel-35afca3b = Cancel
 make-the-package-506cd1d4 = Make the package
+packing-the-files-of-this-build-be43086f = Packing the files of this build …
+no-package-error-e5823216 = No package: { $error }.
+the-browser-did-not-let-the-page-8a26f41d = The browser did not let the page save a file.
+file-is-saved-n-files-size-mb-c91deda4 = { $file } is saved: { $n } files, { $size } MB. Hand it to the keeper of the training system.
+
+### app/assessments/given.rs
+
+candidate-stands-twice-each-ca45b0ca = “{ $candidate }” stands twice: each candidate has one slip.
+line-a-line-is-a-number-or-a-0bea8548 = “{ $line }”: a line is a number, or a number, a comma and extra minutes in steps of { $step }, at most { $most }.
+mrs-alder-fbbdef4b = Mrs Alder
+flat-on-the-third-floor-d3588053 = flat on the third floor
+mr-birch-f010ed28 = Mr Birch
+house-at-the-end-of-the-lane-97e1d086 = house at the end of the lane
+mrs-cedar-0c00c12c = Mrs Cedar
+ground-floor-kitchen-to-the-yard-d6aea71e = ground floor, kitchen to the yard
+mr-dogwood-288d632d = Mr Dogwood
+two-rooms-above-the-bakery-2a36cb7d = two rooms above the bakery
+
+### app/assessments/packing.rs
+
+this-page-does-not-say-which-75f6a780 = This page does not say which files it consists of: put it together by “make dist”, or make the package on the command line.
+list-is-no-list-of-files-1ee40907 = “{ $list }” is no list of files.
+there-is-too-much-in-this-build-00190c6f = There is too much in this build: { $error }.
+the-server-has-another-build-of-fa004f13 = The server has another build of this page by now.
+load-this-page-anew-where-there-d6dccb6f = Load this page anew where there is a network, then try again.
+file-cannot-be-had-why-566a0d95 = “{ $file }” cannot be had: { $why }.
 
 ### app/assessments/room_codes.rs
 
+the-codes-are-saved-keep-them-fa906d32 = The codes are saved. Keep them from candidates.
 pauses-of-the-whole-room-70c49c42 = Pauses of the whole room
 the-clock-can-be-stopped-for-the-f52246a8 = The clock can be stopped for the whole room by codes that are read out
 each-candidate-types-the-code-66299a7a = Each candidate types the code. Read out the first one to stop, the second one to go on, and so forth; cross off what was used, with any group: a code is good once. Each pause stands in the result with its time.
@@ -20,42 +48,61 @@ pause-44f9bf2d = Pause
 to-stop-8cec5da4 = To stop
 to-go-on-9ae941a7 = To go on
 save-the-codes-as-a-text-d52471a3 = Save the codes as a text
+pause-codes-title-9818671b = Pause codes: { $title }
 
 ### app/assessments/rules.rs
 
 time-and-aids-92bdde14 = Time and aids
 allowed-586f52e3 = Allowed
+the-data-sheet-beside-a-reading-58d50094 = the data sheet beside a reading
+the-wiring-diagram-65a4e9df = the wiring diagram
+the-handbook-904a74c8 = the handbook
+stopping-the-clock-between-jobs-61974bb4 = stopping the clock between jobs
+each-candidate-gets-other-values-6e47dbff = Each candidate gets other values, loads and customers
 what-passes-f79a6354 = What passes
+a-critical-safety-rule-broken-in-255698af = A critical safety rule broken in any job means: not yet
 after-a7dd3a69 = After
 cut-58e25863 = Cut
 a-fixed-number-of-marks-121ea35e = a fixed number of marks
 from-judges-after-angoff-7cefbe10 = from judges, after Angoff
 for-each-job-with-commas-between-c5f1ad6b = For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between.
+no-judge-has-given-marks-yet-1050e4be = No judge has given marks yet.
+cut-marks-marks-of-one-judge-how-508054a2 = Cut { $marks } marks, of one judge: how sure it is can be told from two judges on.
+cut-marks-marks-the-judges-agree-23f43550 = Cut { $marks } marks; the judges agree, and so few alike tell of no spread.
+cut-marks-marks-among-the-judges-5a357079 = Cut { $marks } marks; among the judges it is sure to about ±{ $spread }.
 
 ### app/assessments/screen.rs
 
+this-browser-gives-no-random-d1182b8e = This browser gives no random numbers, so it can make no key: use another one.
+file-is-an-assessment-too-one-is-9b047416 = { $file } is an assessment, too: one is worked on at a time.
 make-an-assessment-daec6f30 = Make an assessment
 say-which-skills-at-which-level-9841b34b = Say which skills at which level, how many jobs, and what passes. Each candidate then gets jobs of their own, equally hard, and a result that can be checked.
 make-a-new-one-480e8586 = Make a new one
 review-results-7563f90b = Review results
 observer-s-sheet-58c73c5a = Observer’s sheet
+files-of-assessments-to-work-on-406bbd79 = Files of assessments to work on
 made-here-b6c0ccf6 = Made here
 none-yet-786bc275 = None yet.
+n-candidates-8816d347 = { $n } candidates
 how-sure-its-decisions-are-c7d8a265 = How sure its decisions are
-enough-for-a-decision-about-one-61ad668d = Enough for a decision about one person.
-for-a-decision-about-one-person-730b37f9 = For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together.
 still-to-do-2fbfc23f = Still to do
+n-jobs-reliability-at-least-541001e0 = { $n } jobs: reliability at least { $least } of 1. Enough for a decision about one person.
+n-jobs-reliability-at-least-d3f6db2a = { $n } jobs: reliability at least { $least } of 1. For a decision about one person alone 0.8 is asked: add jobs, or take several sittings and the practical together.
 
 ### app/assessments/slips.rs
 
 give-it-out-97f482bd = Give it out
+the-file-for-all-candidates-is-a202bc33 = The file for all candidates is saved.
 save-the-file-3310d52f = Save the file
+the-key-is-saved-keep-it-where-eaf8ba1b = The key is saved. Keep it where only you can open it: whoever has it can seal results.
 save-the-key-6c2f08c0 = Save the key
+link-n-characters-7ba21125 = Link, { $n } characters
 the-link-as-a-code-for-a-9c367c25 = The link as a code for a classroom screen
 the-link-as-a-qr-code-f9cdcb6b = The link as a QR code
 candidates-6e9467ab = Candidates
 one-number-a-line-after-a-comma-ddcd5146 = One number a line. After a comma extra minutes, where somebody has them: they do not show on the slip or the screen.
 slips-a-table-978d20c7 = Slips, a table
+title-cut-along-the-lines-one-e6f5a6d5 = { $title }: cut along the lines, one slip each
 your-number-89a480eb = Your number
 start-code-8f4e7f8c = Start code
 letters-beside-it-478bec05 = Letters beside it
@@ -74,7 +121,36 @@ there-are-5404447f = There are
 take-off-5e080abf = Take off
 one-more-kind-of-job-475586c4 = One more kind of job
 any-2c29f04d = any
+level-of-row-n-2dee7dc2 = Level of row { $n }
+skill-of-row-n-107d9ea3 = Skill of row { $n }
+machine-of-row-n-2634753b = Machine of row { $n }
+how-many-of-row-n-e7e4d8a5 = How many of row { $n }
+take-off-row-n-60fb1b1f = Take off row { $n }
 take-off-66f6f69f = take off
+
+### app/assessments/table.rs
+
+the-assessment-d781e1ee = The assessment
+title-24d471a9 = Title
+as-candidates-see-it-its-name-in-f54cb1c6 = As candidates see it. Its name in files comes from it.
+time-for-all-jobs-f5c77140 = Time for all jobs
+minutes-adbcc5ee = minutes
+generous-it-is-to-be-a-limit-not-53dae4fc = Generous: it is to be a limit, not a race. Extra time is given to single candidates, on their slips.
+results-are-erased-after-89f8c11d = Results are erased after
+months-18182bc2 = months
+counted-from-the-day-they-began-464031f3 = Counted from the day they began. Candidates are told; the review says which are past it. Empty: nothing is said.
+marks-to-pass-3190e823 = Marks to pass
+marks-d9763829 = marks
+of-100-100e3e37 = Of 100.
+border-0cad6f57 = Border
+to-either-side-of-the-cut-within-8323e239 = To either side of the cut. Within it more jobs decide: it is neither passed nor failed.
+machines-put-right-eb165258 = Machines put right
+of-the-jobs-813c3f45 = Of the jobs.
+safety-least-of-its-points-f2d898ba = Safety, least of its points
+marks-elsewhere-do-not-make-up-661d5232 = Marks elsewhere do not make up for it.
+least-of-the-points-b22499d7 = Least of the points
+one-judge-a-line-4c7a1cef = One judge a line
+needs-a-letter-from-a-to-z-or-a-ec6745e6 = needs a letter from a to z or a digit, for the names of files
 
 ### app/bench/drawer.rs
 
@@ -162,7 +238,6 @@ faults-of-this-machine-c1caed1e = faults of this machine
 its-parts-bd6bcf1f = its parts
 measuring-b238bd68 = measuring
 making-safe-0aabd0d5 = making safe
-the-handbook-904a74c8 = the handbook
 print-job-card-and-pictures-ece512cd = Print job card and pictures
 data-sheet-what-a-good-one-reads-4a1d500f = Data sheet: what a good one reads
 access-guide-what-is-off-before-ca5774c7 = Access guide: what is off before what
@@ -248,8 +323,27 @@ asked-on-the-phone-41fc6a57 = Asked on the phone
 the-van-is-full-take-one-out-to-89166b23 = The van is full: take one out to make room for another.
 hang-on-a-label-do-not-use-77951b5b = Hang on a label “do not use”
 
+### app/cohort/aside.rs
+
+file-this-record-cannot-be-run-8fc814a4 = { $file }: this record cannot be run again here: its job or its assessment is not known. It can still be read as it was written.
+
+### app/cohort/decision.rs
+
+decision-by-who-fbc7180c = { $decision }, by { $who }
+passed-513cb799 = passed
+border-more-jobs-f2f942b0 = border: more jobs
+not-yet-6d9d33dc = not yet
+
+### app/cohort/desk/checking.rs
+
+this-browser-has-no-threads-2afe55bc = This browser has no threads: nothing can be checked in it.
+file-it-cannot-be-read-as-text-8a70b7af = { $file }: it cannot be read as text, or is too large.
+file-this-assessment-does-not-bb1c22c4 = { $file }: this assessment does not fit the jobs here; open it where assessments are made to see why.
+
 ### app/cohort/desk.rs
 
+opening-ae1c2bab = Opening …
+back-c2954bc2 = Back
 results-9cf82695 = Results
 drop-any-number-of-result-files-d85709e3 = Drop any number of result files. Each is checked here: its seal at once, then its work is run again. Nothing leaves this browser.
 
@@ -271,11 +365,27 @@ no-result-here-is-past-the-time-399b1095 = No result here is past the time that 
 one-person-a3b729f8 = One person
 whose-results-02dd5a51 = Whose results
 choose-73c66160 = Choose
+erase-everything-of-person-5c99f8ce = Erase everything of { $person }
+yes-erase-everything-of-person-102389f7 = Yes, erase everything of { $person }
 past-their-time-a-table-8ec36cd9 = Past their time, a table
 person-c36eeba0 = Person
 assessment-7f464e4f = Assessment
 to-be-erased-since-b71a2b5f = To be erased since
 records-593ef94d = Records
+erase-this-one-record-0256da3c = Erase this one record
+yes-erase-this-one-record-a4ca7c2f = Yes, erase this one record
+erase-these-n-records-134680c8 = Erase these { $n } records
+yes-erase-these-n-records-a4eb771f = Yes, erase these { $n } records
+changed-here-by-erasing-one-file-dbd157ff = Changed here by erasing: one file. The files on your disk are as they were.
+changed-here-by-erasing-n-files-15b08610 = Changed here by erasing: { $n } files. The files on your disk are as they were.
+
+### app/cohort/erasing.rs
+
+nothing-was-erased-91da2747 = Nothing was erased.
+one-record-is-erased-here-save-5a09964a = One record is erased here. Save what is left, and delete the file it came from.
+n-records-are-erased-here-save-8f9148ad = { $n } records are erased here. Save what is left, and delete the files they came from.
+file-it-cannot-be-read-any-more-cc391a75 = { $file }: it cannot be read any more, so nothing of it was erased: drop it again.
+file-line-line-is-not-the-record-24b24ab6 = { $file }: line { $line } is not the record that was taken in, so nothing of it was erased: drop it again.
 
 ### app/cohort/job_page.rs
 
@@ -288,20 +398,33 @@ no-record-of-it-counts-any-more-5cb49e28 = No record of it counts any more.
 people-8390060e = People
 marks-of-100-72d62e79 = Marks of 100
 score-0-to-3-12e6e831 = Score, 0 to 3
+mean-on-average-9f19fdc4 = { $mean } on average
 difficulty-8520a210 = Difficulty
 tells-people-apart-939f5f04 = Tells people apart
-fit-116f13cc = Fit
+# of a job to the model
+fit-6fa1a18c = Fit
 on-site-7777eb8b = On site
 cost-68887f58 = Cost
+mean-on-average-from-so-few-or-f7cf8afe = { $mean } on average; from so few or equal marks no spread can be told
+mean-on-average-from-least-to-1cf0e835 = { $mean } on average, from { $least } to { $most }; standard deviation { $deviation }
+mean-min-on-average-from-least-39ccbafb = { $mean } min on average, from { $least } to { $most } min
+too-few-people-or-all-alike-it-f1d68d70 = too few people, or all alike: it cannot be told
+n-how-far-the-score-goes-with-678b3462 = { $n }: how far the score goes with the person’s other jobs, 1 at most
+too-few-people-to-say-64148cec = too few people to say
+fit-1-is-as-expected-7a878322 = { $fit }; 1 is as expected
 people-at-this-job-a-table-f1f23289 = People at this job, a table
 marks-ab70bac9 = Marks
 score-77eb0235 = Score
-ended-ec2b41db = Ended
+# how a job ended
+ended-27128bb9 = Ended
 target-time-3a72ba31 = Target time
 target-cost-af52e51d = Target cost
 safety-b04d1727 = Safety
 step-by-step-92ec0206 = Step by step
-replay-ff9139f2 = Replay
+person-the-person-s-page-0e05d399 = { $person }: the person’s page
+replay-what-29fb39e0 = Replay { $what }
+# verb
+replay-191d9d13 = Replay
 
 ### app/cohort/jobs.rs
 
@@ -311,19 +434,27 @@ job-42d9307c = Job
 mean-score-0-to-3-78733dda = Mean score, 0 to 3
 time-to-target-d89aa142 = Time to target
 cost-to-target-3ac1de36 = Cost to target
-void-c8e3517f = Void
-void-48b5725f = void
-look-at-it-0ea4c04e = : look at it
+# verb, of a job
+void-cc5090ad = Void
+job-more-about-this-job-1b19cd5d = { $job }: more about this job
+void-job-for-everybody-ca82a8f0 = Void { $job } for everybody
+# verb, of a job
+void-44a9670d = void
+infit-in-outfit-out-look-at-it-0b635bd0 = { $infit } in, { $outfit } out: look at it
+infit-in-outfit-out-c09f9c57 = { $infit } in, { $outfit } out
+people-bars-n-of-them-and-jobs-d93114b4 = People (bars, { $n } of them) and jobs (dots with their error) on one scale: who stands above a job gets it right more often than not. The numbers are in the tables.
 abilities-of-people-and-bb744d82 = Abilities of people and difficulties of jobs on one scale; the same numbers stand in the tables
+job-difficulty-4941f4ad = { $job }: { $difficulty }
 
 ### app/cohort/kept_rulings.rs
 
+one-ruling-made-earlier-in-this-27b9e2bf = One ruling made earlier in this browser, or in another tab of it, the last on { $day } by { $who }. They are not in force for what is dropped here now.
+n-rulings-made-earlier-in-this-f8b0fd98 = { $n } rulings made earlier in this browser, or in another tab of it, the last on { $day } by { $who }. They are not in force for what is dropped here now.
 rulings-made-earlier-bb14b7be = Rulings made earlier
-they-are-not-in-force-for-what-bf737369 = {"."} They are not in force for what is dropped here now.
 put-them-in-force-d73d5a00 = Put them in force
 forget-them-12b24b6e = Forget them
 rulings-not-kept-5a128060 = Rulings not kept
-the-last-change-was-not-kept-c1e6b3f4 = {" "}The last change was not kept.
+the-last-change-was-not-kept-1eebf256 = The last change was not kept.
 save-the-rulings-as-a-file-8efdd8ca = Save the rulings as a file
 
 ### app/cohort/marks_picture.rs
@@ -331,14 +462,23 @@ save-the-rulings-as-a-file-8efdd8ca = Save the rulings as a file
 marks-of-100-a-dot-for-each-068c7b45 = Marks of 100, a dot for each person. The numbers are in the table.
 marks-of-all-people-on-one-line-b6420ed9 = Marks of all people on one line; the same numbers stand in the table
 
+### app/cohort/opened.rs
+
+back-to-the-person-5c790be5 = Back to the person
+back-to-the-skill-ad78769d = Back to the skill
+back-to-the-job-ba3a0173 = Back to the job
+
 ### app/cohort/others.rs
 
 no-safety-rule-was-broken-2f3ea64a = No safety rule was broken.
 safety-a-table-18bd4546 = Safety, a table
-rule-7c5a8cf3 = Rule
+# of safety
+rule-fa1c27b6 = Rule
 how-grave-0e5cf784 = How grave
-times-ec53a755 = Times
-bar-dbbc7dba = Bar
+# how often
+times-8895ebbf = Times
+# drawn in a table
+bar-fd57b0ba = Bar
 no-fault-was-taken-for-another-8793faa6 = No fault was taken for another.
 faults-taken-for-others-a-table-298476ce = Faults taken for others, a table
 was-wrong-728021cb = Was wrong
@@ -347,81 +487,179 @@ rows-with-a-gap-3776a0f3 = Rows with a gap
 rows-that-are-not-whole-2af5ff29 = Rows that are not whole
 every-record-is-accepted-as-far-09bc41d4 = Every record is accepted as far as it was looked at.
 not-accepted-a-table-5f08031e = Not accepted, a table
-record-9f4565ec = Record
+# of a job
+record-759c2fa5 = Record
 first-difference-f02bd10c = First difference
 as-written-b6ecf6b2 = As written
-read-4f0befe5 = Read
+and-n-more-ec67458f = And { $n } more.
+read-this-record-as-it-was-cad9e24b = Read this record as it was written
+read-what-as-it-was-written-99fc37f2 = Read { $what } as it was written
+# verb, of a record
+read-018668d1 = Read
 
 ### app/cohort/pauses.rs
 
+not-ended-58f8c33a = not ended
 pauses-a-table-6b7ecb11 = Pauses, a table
 from-by-their-clock-1dd326c2 = From, by their clock
-to-41f59644 = To
+# until when
+to-2f3be1d8 = To
 minutes-36d9968e = Minutes
 codes-758add25 = Codes
 this-time-did-not-count-compare-ef3251b7 = This time did not count. Compare it with the pauses you called: a pause that only one person had was not the room’s.
+not-looked-at-the-assessment-s-41d3ea39 = not looked at: the assessment’s file is not here
+the-assessment-s-66e74a34 = the assessment’s
+none-of-the-assessment-s-00fe56ad = none of the assessment’s
 
 ### app/cohort/people.rs
 
-ascending-a0bf18a1 = ascending
-none-ada7afdb = none
 people-and-skills-a-table-24b50bf2 = People and skills, a table
 decision-be93ff03 = Decision
+ability-error-15e74a94 = Ability ± error
 put-right-1cc4be18 = Put right
-unusual-3c21b144 = , unusual
+critical-87d09fa8 = Critical
+n-of-of-dfb9b397 = { $n } of { $of }
+ability-unusual-947ee932 = { $ability }, unusual
+count-skill-person-the-jobs-c3842e00 = { $count }, { $skill }, { $person }: the jobs behind it
 
 ### app/cohort/person.rs
 
 print-this-person-7f0c05b1 = Print this person
 override-the-decision-303539bc = Override the decision
-by-47554eae = {" "}by{" "}
+this-sheet-was-made-on-day-7d958af5 = this sheet was made on { $day }.
+an-unknown-day-0be93afa = an unknown day
+assessment-n-jobs-that-count-ac1d66eb = { $assessment }, { $n } jobs that count
+assessment-assessment-whose-file-cc5aa75c = assessment { $assessment }, whose file is not here
+practice-of-no-assessment-7e0c9b9e = Practice, of no assessment
+what-begun-on-day-1f6ea0fa = { $what }; begun on { $day }
+what-begun-on-day-with-the-word-8fc618e2 = { $what }; begun on { $day } with the word “{ $word }”
+decision-marks-of-100-marks-on-68fe697f = { $decision }: { $marks } of 100 marks on average, { $cut } are asked
+holds-by-who-day-why-ee2134cc = { $holds } by { $who }, { $day }: { $why }
+overridden-decision-efb4d661 = Overridden: { $decision }
+skill-n-of-of-b3cfe3b2 = { $skill } { $n } of { $of }
+count-the-jobs-behind-it-248a950e = { $count }: the jobs behind it
+ability-sure-to-about-range-0-is-612a52e0 = { $ability }, sure to about ±{ $range }; 0 is the middle of these people
+n-counted-fixed-put-right-marks-41080f06 = { $n } counted, { $fixed } put right, { $marks } of 100 marks on average
+taken-each-f5125359 = { $taken } each
 ability-ff93d931 = Ability
-pattern-f49120c9 = Pattern
+n-rules-broken-critical-of-them-e11e0410 = { $n } rules broken, { $critical } of them critical
+# of scores
+pattern-3ef62895 = Pattern
 unusual-right-on-hard-jobs-and-ba283ef4 = unusual: right on hard jobs and wrong on easy ones; look at the records
 skills-ab6a56bf = Skills
 records-a-table-eabd42ec = Records, a table
 began-by-their-clock-06f21209 = Began, by their clock
-page-left-5db7430f = Page left
+# how often it was left
+page-left-69e76460 = Page left
 checked-51ba2a66 = Checked
+read-what-977e8019 = Read { $what }
+not-accepted-why-6613153b = not accepted: { $why }
+# of a record
+sealed-67f4cdae = sealed
+practice-no-seal-a0f59e3c = practice, no seal
+seal-not-looked-at-no-key-here-1978e9f6 = seal not looked at: no key here
+seal-run-again-4bfaaadb = { $seal }, run again
+seal-not-run-again-yet-037be9c0 = { $seal }, not run again yet
 
 ### app/cohort/received.rs
 
 running-it-again-46c86b2d = Running it again …
+saved-ae0ab8fe = Saved.
+not-accepted-why-09b24d5b = Not accepted: { $why }
+it-is-as-it-was-made-run-again-851bdf76 = It is as it was made: run again, everything came out the same.
 a-result-from-a-code-5701eb7f = A result, from a code
+candidate-job-n-of-assessment-defed6e8 = { $candidate }, job { $n } of { $assessment }: { $marks } of 100 marks.
+the-letters-were-cut-or-changed-8833609c = The letters were cut or changed on the way: read the code again.
+the-jobs-of-this-page-cannot-be-01236680 = The jobs of this page cannot be read.
+this-browser-cannot-make-it-cdd5e9b8 = This browser cannot make it whole: { $why }.
+run-again-it-does-not-come-out-a6ad2cb6 = Run again, it does not come out as it says: it was changed, or made by another version.
+
+### app/cohort/replay.rs
+
+job-n-title-d70dfe00 = Job { $n }, { $title }
+
+### app/cohort/rows.rs
+
+candidate-broken-19464ae3 = { $candidate }: { $broken }
+
+### app/cohort/ruling_store.rs
+
+rulings-are-kept-in-this-browser-8c4dcf72 = Rulings are kept in this browser; save their file to take them to another one, or to keep them with the results.
+this-browser-has-no-room-left-74509029 = This browser has no room left: rulings made now are gone when this page is closed or loaded again. Save them as a file.
+this-browser-does-not-let-the-7bb28bcf = This browser does not let the page keep rulings: they are gone when this page is closed or loaded again. Save them as a file.
 
 ### app/cohort/rulings.rs
 
+void-job-job-for-everybody-18cb3f4f = Void job { $job } for everybody
+override-the-decision-about-ff61a298 = Override the decision about { $person }
 of-which-assessment-3d8b9381 = Of which assessment
-of-c7c64678 = Of{" "}
-alone-02e0845c = {" "}alone.
+of-assessment-alone-46ab0e15 = Of { $assessment } alone.
 what-holds-ea4ebb89 = What holds
 who-rules-8b930858 = Who rules
 why-7b8038d9 = Why
 it-holds-from-now-on-0223bdf3 = It holds from now on
 not-after-all-b64ebe87 = Not after all
-field-error-1aa27ae1 = field__error
-field-hint-17ba07e8 = field__hint
 it-holds-save-as-a-file-ab8f93f3 = It holds; save as a file
+throw-away-what-is-typed-about-7f0a96ce = Throw away what is typed about { $what }
 throw-away-c2487923 = throw away
 rulings-typed-by-half-53e9a69f = Rulings typed by half
 typed-by-half-and-not-in-force-159956c5 = Typed by half and not in force. Open the form again to go on: on the person’s page, or beside the job.
+job-job-ca48e31b = Job { $job }
 nothing-was-ruled-a-job-is-fd17f4ab = Nothing was ruled. A job is voided from the table of jobs, a decision overridden on the person’s page; each stands with name, day and reason, and the records stay as they are.
-take-back-4fbb31e1 = take back
+take-back-the-ruling-about-what-8dfbcbbc = Take back the ruling about { $what }
+# verb, of a ruling
+take-back-cc425459 = take back
 rulings-a-table-d1340d34 = Rulings, a table
 about-58e096de = About
-holds-ffe19c31 = Holds
-by-53ddadb4 = By
+# what holds from now on
+holds-85d31ea6 = Holds
+# who ruled
+by-bea06c0e = By
 day-4954229d = Day
-take-back-0650c681 = Take back
+# verb, of a ruling
+take-back-a1f54b79 = Take back
+any-it-names-none-a505d0bc = any: it names none
+assessment-not-applied-no-result-fc58e591 = { $assessment }: not applied, no result here is of it
+
+### app/cohort/saving.rs
+
+there-is-nothing-to-save-yet-e66a9f34 = There is nothing to save yet.
+nothing-was-erased-so-there-is-f7d9fa84 = Nothing was erased, so there is nothing to save.
+not-saved-why-erase-and-save-96135f71 = Not saved: { $why }. Erase and save fewer at a time.
+file-is-saved-38cc5918 = { $file } is saved.
 
 ### app/cohort/shown.rs
 
-working-out-the-cohort-7feb9ef2 = {" "}Working out the cohort …
+looking-at-links-and-seals-f152dd29 = Looking at links and seals: { $looked } of { $n } files
+running-the-work-again-run-of-n-17ce71a7 = Running the work again: { $run } of { $n } files
+stopped-not-every-record-was-run-352fb6df = Stopped: not every record was run again.
+records-records-from-files-files-fa305ae0 = { $records } records from { $files } files checked.
+working-out-the-cohort-52f215e4 = Working out the cohort …
 checking-d47a32d1 = Checking
-stop-4b7f7705 = Stop
+# verb, of the checking
+stop-8acf833c = Stop
 nothing-yet-assessments-made-in-d163f733 = Nothing yet. Assessments made in this browser are known here with their keys; for others, drop the assessment’s file and its key too.
+people-n-4e929a1e = People { $n }
+jobs-n-29e2fda9 = Jobs { $n }
+not-accepted-n-9fa36f4b = Not accepted { $n }
+rulings-n-60fb8541 = Rulings { $n }
+save-and-print-b4a33082 = Save and print
+reliability-words-a7d05d94 = Reliability { $words }.
+reliability-value-words-bf3d2a91 = Reliability { $value }: { $words }.
+n-later-attempts-at-the-same-job-55f6a145 = { $n } later attempts at the same job do not count.
 no-record-counts-yet-b02942a3 = No record counts yet.
 no-record-counts-none-was-06bc31e9 = No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key.
+see-why-not-accepted-n-273f7246 = See why: not accepted { $n }
+void-48b5725f = void
+# verb
+erase-80906efa = Erase
+erase-n-past-their-time-b642cb12 = Erase, { $n } past their time
+people-csv-250c6812 = People, CSV
+jobs-csv-4879e823 = Jobs, CSV
+safety-csv-6d00c94d = Safety, CSV
+faults-confused-csv-3ea45ac9 = Faults confused, CSV
+everything-json-872b56ae = Everything, JSON
+rulings-to-go-on-with-later-18aabe6b = Rulings, to go on with later
 print-e8320d28 = Print
 the-file-of-rulings-takes-them-2ffb8818 = The file of rulings takes them to another browser: drop it there with the results.
 
@@ -429,25 +667,65 @@ the-file-of-rulings-takes-them-2ffb8818 = The file of rulings takes them to anot
 
 to-the-person-fab856c8 = To the person
 print-this-page-a91aed7f = Print this page
+right-of-n-jobs-that-practise-it-79f7b2f8 = { $right } of { $n } jobs that practise it show it. A job shows its skills when it is put right, safely, with evidence.
 no-record-counts-to-it-any-more-b680c814 = No record counts to it any more.
+skill-person-f21d16c3 = { $skill }: { $person }
 jobs-behind-the-skill-a-table-8f0952fc = Jobs behind the skill, a table
 shows-it-587660da = Shows it
-yes-4e9f3590 = yes
-not-yet-6d9d33dc = not yet
+job-how-all-did-at-it-756a0d58 = { $job }: how all did at it
+# it shows the skill
+yes-7d6ca459 = yes
+# it shows the skill
+not-yet-df76545d = not yet
+
+### app/cohort/source.rs
+
+file-this-archive-cannot-be-423acbc1 = { $file }: this archive cannot be opened: pack it anew as a plain zip, or open the folder.
+there-are-no-results-among-these-12fe2a40 = There are no results among these files: they end in .json, .jsonl or .zip.
+passed-over-since-their-names-do-ba678959 = Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): { $files }.
+passed-over-since-their-names-do-694dc56d = Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): { $files } and { $n } more.
+
+### app/cohort/words.rs
+
+made-safe-and-left-6eaaa579 = made safe and left
+put-right-167f4ff8 = put right
+not-put-right-9fb41259 = not put right
+not-handed-over-4cc58abc = not handed over
+severity-rule-42f76008 = { $severity }: { $rule }
+none-broken-60c01914 = none broken
+practice-9abd3270 = practice
+taken-no-target-known-995d50cb = { $taken }, no target known
+taken-target-target-eea6b998 = { $taken }, target { $target }
+taken-no-target-is-known-cc0b952c = { $taken }; no target is known
+taken-target-target-ratio-times-273058f7 = { $taken }; target { $target }, { $ratio } times as much
+n-min-0a374e03 = { $n } min
+number-words-9f91c26d = { $number }: { $words }
 
 ### app/cohort/written.rs
 
+as-written-candidate-job-87106718 = As written: { $candidate }, { $job }
 print-this-record-b1a95cd1 = Print this record
-as-written-31be2028 = As written:{" "}
 result-as-it-was-sealed-a62dcb88 = Result, as it was sealed
 what-was-done-and-what-was-shown-44827983 = What was done, and what was shown
+practice-of-no-assessment-c1939d7e = practice, of no assessment
+assessment-job-n-with-the-word-8c1988ca = { $assessment }, job { $n }, with the word “{ $word }”
+there-is-one-it-was-not-looked-ac219eb4 = there is one; it was not looked at here
+# no seal
+none-9d5ca62b = none
 candidate-f29830fa = Candidate
 written-by-da5f8fed = Written by
-seal-d87ca2c0 = Seal
+version-version-of-the-program-feb60ab5 = version { $version } of the program
+# of a record
+seal-af79619b = Seal
 link-begins-with-de7a78af = Link begins with
 this-version-does-not-know-a-989164cf = This version does not know a result of this kind; its fields stand here as they are in the file.
-parts-2cb28fc5 = Parts
+marks-of-100-6e644043 = { $marks } of 100
+# of the marks
+parts-1059df97 = Parts
 cause-stated-12d81983 = Cause stated
+part-points-of-of-26d1556f = { $part } { $points } of { $of }
+# no cause
+none-94c58e95 = none
 what-was-done-a-table-8054cb45 = What was done, a table
 step-4771f92f = Step
 when-021e3a39 = When
@@ -510,26 +788,150 @@ a-sound-machine-eb483110 = A sound machine:{" "}
 
 ### app/desk/apprentices.rs
 
+the-machine-of-this-job-cannot-c4d9ec88 = The machine of this job cannot be set up.
+this-browser-has-no-threads-295d94cd = This browser has no threads.
+watch-one-who-91c647c8 = Watch one: { $who }
 watch-one-57c9be6c = Watch one
+working-it-who-f36ef8a7 = Working it: { $who } …
 how-apprentices-fare-8fa1847f = How apprentices fare
+how-simulated-apprentices-fare-n-16d7147a = How simulated apprentices fare, { $n } of each kind: a first impression of how hard it is
 who-2af42a8f = who
 right-78e32de5 = right
 safety-6a399d07 = safety
 watch-5fb7b228 = watch
+safety-in-how-many-of-the-n-a-8158a7b0 = Safety: in how many of the { $n } a critical, a major, a minor rule was broken. “Watch one” shows the first of the { $n }.
+critical-in-n-dce6a723 = critical in { $n }
+major-in-n-42bfeaa5 = major in { $n }
+minor-in-n-422c8a31 = minor in { $n }
+unsure-beginner-70c21a47 = unsure beginner
+in-a-hurry-c53d8883 = in a hurry
+changes-parts-first-361a901a = changes parts first
+avoids-the-meter-025db24d = avoids the meter
+step-by-step-3912efe6 = step by step
+
+### app/desk/draft.rs
+
+since-a-few-days-274f8b17 = Since a few days.
+yes-every-time-f7b25df6 = Yes, every time.
+no-523d6bdc = No.
+not-that-i-noticed-c9ce576e = Not that I noticed.
+the-usual-about-half-full-45f0da8d = The usual, about half full.
+yes-the-tap-is-open-759f3368 = Yes, the tap is open.
+i-could-not-say-e658bc1b = I could not say.
 
 ### app/desk/fair.rs
 
-fair-00535833 = fair
-unfair-a4572da0 = unfair
+the-job-has-changed-it-is-judged-b5d72b3a = The job has changed: it is judged anew once you pause.
+judged-once-you-pause-7b128a1a = Judged once you pause.
+comparing-with-other-causes-done-19ed933f = Comparing with other causes: { $done } of { $of } …
+comparing-with-other-causes-05cb1785 = Comparing with other causes …
+the-expert-is-working-the-job-333f81e9 = The expert is working the job; this takes some seconds …
+apprentices-are-working-it-done-90ec0965 = Apprentices are working it: { $done } of { $of } …
+apprentices-are-working-it-6f74846f = Apprentices are working it …
+judged-nothing-to-mend-3489dfe6 = Judged: nothing to mend.
+judged-there-is-something-to-8a724d93 = Judged: there is something to mend.
 take-this-as-the-target-fc78c0ca = Take this as the target
+the-expert-s-way-sum-9f93b7c2 = The expert's way: { $sum }
 the-expert-s-way-b17c7b89 = The expert's way
 
 ### app/desk/faults.rs
 
+always-6736afe4 = always
+from-a-time-on-195994e0 = from a time on
+on-and-off-by-chance-942488ff = on and off by chance
+while-the-motor-is-hot-ec132e9b = while the motor is hot
+while-the-basket-turns-fast-48563301 = while the basket turns fast
 add-a-fault-dcfbd11f = Add a fault
 choose-what-is-wrong-8315da93 = choose what is wrong
+a-part-has-failed-5db36766 = a part has failed
+wires-pins-terminals-8c3ef682 = wires, pins, terminals
+outside-the-machine-45b6e066 = outside the machine
+left-wrong-last-time-a2a85fec = left wrong last time
+take-out-name-60512bb1 = Take out: { $name }
 take-out-6de35316 = Take out
 as-it-usually-comes-on-71a17a1f = as it usually comes on
+
+### app/desk/field.rs
+
+wanted-until-then-nothing-stands-45c1200c = { $wanted }; until then nothing stands here
+wanted-until-then-kept-stays-649d7586 = { $wanted }; until then { $kept } stays
+t-1-an-opening-job-652074fc = 1, an opening job
+t-2-one-clear-cause-c17d4a31 = 2, one clear cause
+t-3-needs-measuring-215cbf08 = 3, needs measuring
+t-4-misleading-a8a02208 = 4, misleading
+t-5-several-causes-or-none-87690039 = 5, several causes or none
+yes-4e9f3590 = yes
+no-62366ffa = no
+
+### app/desk/fields.rs
+
+friendly-cdd4f17e = friendly
+worried-a1121c17 = worried
+impatient-0bd992cc = impatient
+sceptical-be905d97 = sceptical
+haggling-efc9d3cc = haggling
+the-job-cb4538f7 = The job
+what-the-call-is-about-it-must-9979d733 = What the call is about. It must not give the cause away.
+skills-practised-aec9c1f4 = Skills practised
+with-commas-between-such-as-ask-27c092f7 = With commas between, such as: ask first, water supply.
+the-place-ec372c8f = The place
+what-anyone-sees-there-bfd6611b = What anyone sees there
+the-tap-is-open-1ff48711 = The tap is open
+water-pressure-d9442beb = Water pressure
+usual-0-3-a-tank-just-above-the-f40f9d11 = Usual: 0.3. A tank just above the tap: 0.01.
+residual-current-device-9a2b5cf7 = Residual current device
+empty-where-the-house-has-none-a-1c85039a = Empty where the house has none. A socket without earth or with low voltage is a fault: see below.
+slope-of-the-floor-2fd8b4f4 = Slope of the floor
+degrees-af5442ee = degrees
+room-temperature-15eb0664 = Room temperature
+the-load-99bad898 = The load
+dry-washing-in-the-basket-6773326d = Dry washing in the basket
+of-it-on-one-side-d3698b71 = Of it on one side
+water-left-in-the-tub-527152f4 = Water left in the tub
+what-an-interrupted-wash-left-d4e20d9a = What an interrupted wash left behind.
+what-is-wrong-95353e48 = What is wrong
+faults-07be8a04 = Faults
+none-is-a-sound-machine-the-b14852c2 = None is a sound machine: the right answer is then to say so, and to show the customer.
+pairs-that-may-come-together-3ce3c798 = Pairs that may come together
+for-a-job-with-two-faults-pairs-5f89829e = For a job with two faults: pairs that likely causes are to reckon with, the true one among others.
+the-customer-6d3beda4 = The customer
+name-0fe07306 = Name
+an-invented-one-5bcedf73 = An invented one.
+home-52f50eae = Home
+a-few-words-such-as-third-floor-743b9e5b = A few words, such as: third floor, no lift.
+how-they-meet-the-technician-e24c4253 = How they meet the technician
+complaint-4673339a = Complaint
+in-their-own-words-the-machine-s-cb16a768 = In their own words. The machine's own behaviour, at the side, suggests one.
+answers-to-the-technician-s-e7e1e977 = Answers to the technician’s questions
+they-need-not-be-true-a-second-9c0fd6f6 = They need not be true. A second answer comes when the question is asked again, differently.
+van-instruments-hints-ab49aa56 = Van, instruments, hints
+parts-in-the-van-cd5288aa = Parts in the van
+at-most-eight-others-come-from-e63bb184 = At most eight. Others come from the store on a second visit.
+instruments-in-the-bag-2df19995 = Instruments in the bag
+in-opening-jobs-only-f1e7c7a8 = in opening jobs only
+money-and-time-62b01efb = Money and time
+call-out-2522cc70 = Call-out
+units-c918a49c = units
+one-unit-is-a-minute-of-labour-093053b3 = One unit is a minute of labour unless labour says otherwise.
+labour-2bf397ca = Labour
+units-a-minute-18461b11 = units a minute
+second-visit-627c1bea = Second visit
+callback-81c18c26 = Callback
+what-it-costs-when-the-machine-391b7103 = What it costs when the machine still fails.
+a-new-machine-90f27fff = A new machine
+budget-2715dda8 = Budget
+empty-no-bar-95eeca58 = Empty: no bar.
+time-allowed-7deba2d4 = Time allowed
+marks-to-reach-b9e3b249 = Marks to reach
+of-100-empty-no-bar-a-critical-8d220401 = Of 100. Empty: no bar. A critical safety finding caps the marks at 39 in any case.
+what-a-skilled-technician-s-way-3afe771d = What a skilled technician's way costs.
+
+### app/desk/form_table.rs
+
+a-whole-number-is-needed-here-0ad11af1 = a whole number is needed here, such as 12
+a-whole-number-is-needed-here-559e1a79 = a whole number is needed here, such as 12, or nothing
+a-number-is-needed-here-such-as-6a52f0e2 = a number is needed here, such as 3.5 or 3,5, or nothing
+a-number-is-needed-here-such-as-f0b8f12e = a number is needed here, such as 3.5 or 3,5
 
 ### app/desk/home.rs
 
@@ -539,10 +941,39 @@ write-a-new-job-e6f49942 = Write a new job
 or-begin-with-one-that-ships-94260473 = Or begin with one that ships
 choose-a-job-843cbba0 = choose a job
 make-a-training-set-27c04e46 = Make a training set
+job-files-and-training-sets-to-e98dc88c = Job files and training sets to work on
 readings-and-faults-what-each-eba28ccd = Readings and faults: what each reading tells apart
+a-job-without-a-title-86a535be = A job without a title
 drafts-7ca3788d = Drafts
 none-yet-a-draft-is-kept-in-this-ea7b2579 = None yet. A draft is kept in this browser from its first letter on.
+machine-machine-level-level-c4207d7b = machine { $machine }, level { $level }
+forget-the-draft-title-27cea723 = Forget the draft “{ $title }”
 forget-6e3fab8c = Forget
+file-this-training-set-holds-no-2fa98d86 = { $file }: this training set holds no open job: it names jobs that ship, or is a class’s copy.
+file-title-is-a-draft-now-576b9c4e = { $file }: “{ $title }” is a draft now.
+
+### app/desk/inside_fields.rs
+
+severity-7080f2d2 = Severity
+from-0-not-there-to-1-as-listed-d72ff79b = From 0, not there, to 1, as listed.
+it-is-there-e9884dd2 = It is there
+begins-after-ab718d39 = Begins after
+drawn-anew-every-f95dc48d = Drawn anew every
+chance-to-be-there-7f2bcccd = Chance to be there
+from-0-to-1-b64fafa1 = From 0 to 1.
+winding-above-a2acf288 = Winding above
+basket-above-0bd4038e = Basket above
+answer-f94ea0ff = Answer
+asked-again-a16eed6b = Asked again
+answers-on-the-phone-ef2a7b6e = Answers on the phone
+the-parts-store-cbd99753 = The parts store
+ready-0bca3294 = Ready
+price-dd3ec7ca = Price
+empty-the-price-list-297a69ac = Empty: the price list.
+
+### app/desk/judged.rs
+
+this-browser-has-no-threads-so-380becb4 = This browser has no threads, so the job cannot be judged here.
 
 ### app/desk/live.rs
 
@@ -556,14 +987,19 @@ running-a-program-763e516f = Running a program …
 run-it-again-91fbc1fb = Run it again
 a-fault-that-comes-and-goes-may-61e71f02 = A fault that comes and goes may show in one run and not in the next.
 what-each-reading-tells-apart-on-cf2a2658 = What each reading tells apart on this machine
+the-machine-runs-once-place-load-b8523e50 = The machine runs once place, load and faults are in order.
 computed-the-program-as-it-bfb3d09a = Computed: the program as it starts, with this load at this place, beside a sound machine.
 nothing-in-a-whole-program-5801a789 = Nothing in a whole program differs from a sound machine.
+n-figures-as-on-a-sound-machine-00c6ee4a = { $n } figures as on a sound machine
 what-its-customer-would-say-77e127c9 = What its customer would say
 use-as-the-complaint-5ab868fa = Use as the complaint
 
 ### app/desk/pairs.rs
 
+one-fault-24193397 = One fault
+the-fault-it-may-come-with-005830f4 = The fault it may come with
 add-the-pair-adbe0b19 = Add the pair
+one-and-other-1595b23a = { $one }, and { $other }
 
 ### app/desk/qr.rs
 
@@ -571,11 +1007,28 @@ this-is-too-long-for-a-code-give-49a2371c = This is too long for a code: give th
 
 ### app/desk/screen.rs
 
+there-is-no-such-draft-in-this-7dad239b = There is no such draft in this browser.
+opening-the-draft-f9e8b47b = Opening the draft …
 to-all-drafts-3dd2515d = To all drafts
+kept-in-this-browser-7fedd18c = Kept in this browser
+back-to-the-desk-b2759d79 = Back to the desk
+what-was-entered-cannot-stand-bf7d37a1 = what was entered cannot stand here; what stood here before is kept
+a-new-job-25f08289 = A new job
 undo-71fd4acf = Undo
 redo-7412e5e9 = Redo
 try-it-adc589d7 = Try it
 all-drafts-af7f3f04 = All drafts
+
+### app/desk/set_draft.rs
+
+the-set-fb2a3edc = The set
+what-it-is-for-7f5984ef = What it is for
+a-sentence-or-two-for-those-who-b88cfaaa = A sentence or two for those who work it.
+the-next-job-opens-from-8b254a01 = The next job opens from
+marks-of-100-da3dad59 = marks of 100
+a-draft-of-this-set-is-no-longer-64ac7a41 = A draft of this set is no longer in this browser: take it out.
+a-draft-without-a-title-problem-3129bff7 = A draft without a title. { $problem }
+draft-title-problem-57864dac = Draft “{ $title }”. { $problem }
 
 ### app/desk/set_maker.rs
 
@@ -584,9 +1037,15 @@ jobs-in-the-order-in-which-a-a8f23230 = Jobs in the order in which a class works
 give-it-to-a-class-62f42d3d = Give it to a class
 give-the-set-a-title-and-add-its-b3d4365d = Give the set a title and add its jobs; its files are made here as soon as they are sound.
 to-the-desk-2530b670 = To the desk
+level-level-f02356b5 = Level { $level }
+jobs-n-74c21a41 = Jobs: { $n }
 add-a-job-8264b97c = Add a job
 your-drafts-5f15d2fa = Your drafts
+a-draft-that-is-no-longer-here-4be4e822 = A draft that is no longer here
+n-title-draft-681b91e5 = { $n }. { $title } (draft)
+earlier-title-6f410447 = Earlier: { $title }
 earlier-c50cd8bb = Earlier
+later-title-c4b4cc01 = Later: { $title }
 later-f7f62b49 = Later
 a-class-opens-the-file-on-its-b719ebaf = A class opens the file on its list of jobs. In the file for trainees, jobs of your own are covered, so that nobody reads what is wrong in passing; jobs that ship are named only.
 set-for-trainees-ff3c241d = Set for trainees
@@ -598,21 +1057,88 @@ the-whole-job-is-in-the-address-6dbdea3b = The whole job is in the address: it w
 copy-the-link-2d0237b1 = Copy the link
 code-for-a-classroom-screen-2fc44ebd = Code for a classroom screen
 what-this-protects-and-what-not-5baa24e5 = What this protects and what not
+file-for-trainees-18ed9bdd = File for trainees
+file-with-the-answer-2a15dc90 = File with the answer
+the-link-is-selected-copy-it-cb03909b = The link is selected: copy it with the keyboard.
+copied-53842cb1 = Copied.
+the-browser-did-not-allow-it-the-60fa7900 = The browser did not allow it: the link is selected, copy it with the keyboard.
+
+### app/desk/told.rs
+
+label-words-2d5bf97e = { $label }: { $words }
+must-not-be-empty-10884fa3 = must not be empty
+must-lie-between-low-and-high-2dccf579 = must lie between { $low } and { $high }
+must-lie-between-low-and-high-a482d7e9 = must lie between { $low } and { $high } { $unit }
+found-is-no-kind-49044318 = { $found } is no { $kind }
+found-is-no-kind-nearest-is-name-fa4675f7 = { $found } is no { $kind }; nearest is “{ $name }”
+as-a-whole-e26ab885 = As a whole
+no-n-99779cbc = no. { $n }
 
 ### app/desk/van.rs
 
+label-n-of-8-7a3abd04 = { $label }: { $n } of 8
+id-of-another-machine-d664c348 = { $id } (of another machine)
 others-come-from-the-store-on-a-b40c9541 = Others come from the store on a second visit.
+all-instruments-afe8a6a2 = All instruments
+only-those-that-are-ticked-here-f2c1d84b = Only those that are ticked here
+
+### app/desk/visit_fields.rs
+
+says-what-they-know-0d25169c = says what they know
+says-little-until-asked-in-other-8a2bffdd = says little until asked in other words
+is-wrong-at-first-f130a9fb = is wrong at first
+battery-of-the-instrument-3ea2f871 = Battery of the instrument
+of-a-fresh-one-100-a1a3448a = Of a fresh one: 100.
+its-red-lead-is-broken-inside-81754883 = Its red lead is broken inside
+a-lead-is-cracked-down-to-the-b6e06a28 = A lead is cracked down to the wire
+the-fuse-of-its-current-range-4fccafde = The fuse of its current range has blown
+what-it-shows-for-1-v-eed07f5c = What it shows for 1 V
+a-sound-one-1-9f753302 = A sound one: 1.
+last-calibrated-bbb3256c = Last calibrated
+months-ago-895ab26b = months ago
+measurement-category-printed-on-0e8aafad = Measurement category printed on it
+t-2-to-4-1-for-none-1cb69b73 = 2 to 4; 1 for none.
+age-of-the-receipt-4762c686 = Age of the receipt
+empty-there-is-none-8d90459a = Empty: there is none.
+the-maker-pays-for-c84746cc = The maker pays for
+the-rating-plate-can-be-read-and-40042131 = The rating plate can be read and belongs to the receipt
+there-are-signs-of-misuse-19dd6460 = There are signs of misuse
+how-the-customer-answers-aa1425dd = How the customer answers
+a-landlord-pays-919e136d = A landlord pays
+only-the-landlord-can-agree-to-a-826e5e37 = Only the landlord can agree to a price.
+asks-to-have-taken-off-the-price-15efb302 = Asks to have taken off the price
+the-most-they-pay-for-a-repair-9ccda4c6 = The most they pay for a repair
+empty-half-the-price-of-a-new-a74b2c4e = Empty: half the price of a new machine.
+out-of-the-ordinary-about-the-e6216b22 = Out of the ordinary about the place
 
 ### app/desk/visit_lists.rs
 
+today-420372be = today
+for-a-second-visit-38f156be = for a second visit
+never-no-longer-made-67981406 = never: no longer made
+it-smells-of-gas-77274b74 = it smells of gas
+water-stands-in-the-room-839a1bc6 = water stands in the room
+somebody-threatens-de3f526d = somebody threatens
+the-socket-is-scorched-42ebf824 = the socket is scorched
+an-adaptor-in-between-ebff7436 = an adaptor in between
+a-rolled-up-extension-reel-6527c4db = a rolled-up extension reel
+no-residual-current-device-in-9223c7a2 = no residual current device in the house
+a-small-child-about-39f1d960 = a small child about
+a-dog-about-40e97be3 = a dog about
+a-floor-that-marks-7b50d2d1 = a floor that marks
+bare-edges-on-the-cabinet-96c5445b = bare edges on the cabinet
+hot-water-in-the-tub-29fc8bf2 = hot water in the tub
 empty-what-is-said-at-the-door-5a345315 = Empty: what is said at the door.
 it-has-every-part-today-unless-05eb3dcb = It has every part today unless it stands here.
 not-in-the-store-today-c1e9f9d2 = Not in the store today
 choose-a-part-9dd5aba0 = choose a part
 
+### app/desk/way_back.rs
+
+back-to-the-draft-15d66263 = Back to the draft
+
 ### app/faults/list.rs
 
-faults-07be8a04 = Faults
 what-each-fault-changes-what-a-e4b94e53 = What each fault changes, what a customer would say, and which readings differ most from a sound machine. The figures are computed when a page is opened.
 narrow-the-list-e80383b5 = Narrow the list{" "}
 
@@ -675,7 +1201,6 @@ test-2ffcbe05 = Test
 ### app/handbook/worked.rs
 
 this-job-cannot-be-replayed-a9a7679e = This job cannot be replayed.
-back-c2954bc2 = Back
 next-step-ab2acdfa = Next step
 the-machine-after-this-step-6ab02895 = The machine after this step
 work-it-yourself-6ea36796 = Work it yourself
@@ -714,31 +1239,97 @@ to-the-jobs-b4278405 = To the jobs
 
 ### app/lost_points/mod.rs
 
+working-out-where-points-were-d55e2e14 = Working out where points were lost: job { $n } of { $of } …
 where-points-were-lost-6c725ec2 = Where points were lost
+job-marks-of-100-0f1836e8 = { $job }: { $marks } of 100
 diagnosis-economy-and-evidence-64b072c7 = Diagnosis, economy and evidence count by what each decision was worth, which this browser could not work out again: their reasons are missing here.
 run-again-here-its-marks-do-not-f1071219 = Run again here, its marks do not come out as they stand: no reason can be given.
 nothing-was-lost-482adb9f = Nothing was lost.
-part-e3596034 = Part
-points-a9f0a4e6 = Points
+job-where-points-were-lost-a-1baa7a98 = { $job }: where points were lost, a table
+# of the marks
+part-cdd57290 = Part
+# of the marks
+points-68e36552 = Points
+a-rule-whose-breach-can-kill-was-87559b9d = A rule whose breach can kill was broken: the whole job has at most { $most } of 100, { $points } less than its parts come to.
+small-amounts-together-4f1af151 = small amounts together
+
+### app/lost_points/words.rs
+
+nothing-was-tested-or-repaired-66d000a1 = nothing was tested or repaired, so nothing was at risk
+no-cause-was-stated-cb383d5b = no cause was stated
+the-cause-stated-first-is-not-77569690 = the cause stated first is not what is wrong, or not only
+the-cause-stated-last-is-not-6c649e36 = the cause stated last is not what is wrong, or not only
+the-cause-stated-is-not-what-is-cd9613f6 = the cause stated is not what is wrong, or not only
+the-machine-still-fails-at-hand-0eca07a1 = the machine still fails at hand-over
+a-right-answer-counts-less-where-0e3ce89d = a right answer counts less where the evidence for it was short
+another-decision-would-have-7e568bef = another decision would have saved { $cost }
+a-hint-was-asked-for-90b04a37 = a hint was asked for
+something-was-damaged-price-to-7715e82b = something was damaged: { $price } to pay
+somebody-has-to-come-again-price-0854b395 = somebody has to come again: { $price }
+the-part-fitted-was-sound-price-b821ff00 = the part fitted was sound: { $price }
+time-and-what-else-it-took-the-69cb963c = time and what else it took: the job cost { $cost }, its target is { $target }
+this-job-has-no-target-to-065e7c3c = this job has no target to compare with
+left-out-what-a9d3c338 = left out: { $what }
+nothing-was-begun-f4573f0a = nothing was begun
+nothing-in-the-notebook-spoke-c854c6ad = nothing in the notebook spoke for this part
+the-part-fitted-was-sound-0fdfefc9 = the part fitted was sound
+nothing-is-wrong-with-the-8598c707 = nothing is wrong with the machine, and too few readings show it
+title-a-breach-that-can-kill-at-97fb9aad = { $title }: a breach that can kill, at most { $most } for the whole job
+safety-rule-broken-title-fd125676 = safety rule broken: { $title }
+the-evidence-was-short-of-what-6150cac8 = the evidence was short of what this decision needs
+the-evidence-gave-it-percent-to-40a2f118 = the evidence gave it { $percent } % to put things right, too little
+no-line-of-the-notebook-was-f33db4b2 = no line of the notebook was offered for the cause
+of-of-lines-offered-for-the-62182ed5 = of { $of } lines offered for the cause { $n } tell it from a sound machine
+
+### app/me/everything.rs
+
+file-not-all-could-be-kept-why-910b264b = { $file }: not all could be kept. { $why }
+file-n-entry-taken-in-left-left-4b11972d = { $file }: { $n } entry taken in, { $left } left as they are here.
+file-n-entries-taken-in-left-e473680d = { $file }: { $n } entries taken in, { $left } left as they are here.
+file-this-is-no-file-of-8147ea68 = { $file }: this is no file of everything you have here ({ $error }); choose the one that “Save everything” made.
+file-format-found-this-version-b0160922 = { $file }: format: "{ $found }": this version reads "{ $format }".
+file-entries-key-it-cannot-be-a4c2cea2 = { $file }: entries.{ $key }: it cannot be read and was left out.
+
+### app/me/next.rs
+
+it-is-due-some-time-has-passed-15211b87 = it is due: some time has passed since you last showed it
+it-is-due-in-n-days-c86b5e88 = it is due in { $n } days
+it-went-right-in-right-of-n-jobs-ff2cc6dc = it went right in { $right } of { $n } jobs
+shown-times-so-far-once-more-6cda88c9 = shown { $times } so far; once more makes it surer
 
 ### app/me/screen.rs
 
 me-67e00bc7 = Me
 what-your-finished-jobs-show-all-167fb56f = What your finished jobs show. All of it is kept in this browser only; nobody else sees it.
 nothing-yet-when-a-job-is-79748cb3 = Nothing yet. When a job is finished, this page shows what it told of your skills.
-next-dce2da08 = Next
+# what to do next
+next-0c2686ad = Next
 a-skill-counts-as-known-from-a-718a7844 = A skill counts as known from a chance of 95 %, the line in each bar. The paler band says how far the chance could be off; it narrows with every job.
 jobs-done-70e598b3 = Jobs done
 every-skill-you-have-shown-is-ef766b00 = Every skill you have shown is known and none is due. Any job you like.
+skill-why-94dadb1a = { $skill }: { $why }.
+no-rule-broken-in-n-job-bb9d36fb = No rule broken in { $n } job.
+no-rule-broken-in-n-jobs-8aaaa626 = No rule broken in { $n } jobs.
+critical-51540388 = critical
+major-473ec6e2 = major
+minor-ff3062ae = minor
 safety-rules-a-table-cfde88ef = Safety rules, a table
-last-e40e2439 = Last
+# the latest day
+last-dc4ea09b = Last
 jobs-done-a-table-ddfe065a = Jobs done, a table
+saved-open-the-file-with-your-3ec7ebe6 = Saved. Open the file with your calendar.
 save-these-days-for-my-calendar-2068796d = Save these days for my calendar
+file-why-e72017a7 = { $file }: { $why }
+everything-is-erased-ca0a4ddc = Everything is erased.
+the-browser-did-not-let-the-page-68a3a1b6 = The browser did not let the page erase everything.
 everything-of-yours-932b2cb9 = Everything of yours
 jobs-drafts-marks-and-settings-a08b1183 = Jobs, drafts, marks and settings in one file: to take to another device, or to keep.
 save-everything-127185c9 = Save everything
 yes-erase-everything-84564f7b = Yes, erase everything
 erase-everything-fe294832 = Erase everything
+files-that-save-everything-made-a7e9428d = Files that “Save everything” made
+the-browser-did-not-give-what-it-9cc528f6 = The browser did not give what it keeps.
+saved-keep-the-file-where-only-90430e5d = Saved. Keep the file where only you can open it.
 
 ### app/me/skills.rs
 
@@ -746,6 +1337,15 @@ skills-a-table-65930a0e = Skills, a table
 how-well-you-know-it-6fb50830 = How well you know it
 went-right-57d85c61 = Went right
 show-it-again-by-85f3cf9e = Show it again by
+# of a skill
+known-d813bd53 = known
+# of a skill
+nearly-there-7d220845 = nearly there
+# of a skill
+on-the-way-8ff2b4c7 = on the way
+# of a skill
+not-yet-5b8490c3 = not yet
+word-chance-known-between-lowest-9c091c3e = { $word }: chance { $known } %, between { $lowest } and { $highest }
 
 ### app/newer.rs
 
@@ -785,7 +1385,7 @@ every-fault-a-machine-can-have-3230fbdd = Every fault a machine can have against
 the-table-of-this-machine-cannot-25d6501d = The table of this machine cannot be computed.
 save-as-csv-b30635b0 = Save as CSV
 faults-against-readings-fdac3068 = Faults against readings
-what-is-wrong-95353e48 = What is wrong
+ascending-a0bf18a1 = ascending
 descending-7693d73b = descending
 
 ### app/report.rs
@@ -823,7 +1423,6 @@ your-data-0819f3fe = Your data
 yes-erase-all-my-jobs-35fd8beb = Yes, erase all my jobs
 erase-my-jobs-665d38c7 = Erase my jobs
 the-browser-did-not-let-the-page-142f08d7 = The browser did not let the page erase anything.
-the-browser-did-not-let-the-page-68a3a1b6 = The browser did not let the page erase everything.
 all-jobs-are-erased-0ba72486 = All jobs are erased.
 
 ### app/sheets.rs
@@ -849,13 +1448,13 @@ to-the-assessment-44e0e277 = To the assessment
 
 mark-sheet-a7391383 = Mark sheet
 mark-sheet-a-table-7e75496a = Mark sheet, a table
+ended-ec2b41db = Ended
 
 ### app/sitting/observer.rs
 
 for-a-practical-on-a-real-4b38e8bb = For a practical on a real machine, before a witness. The simulation tells of finding faults, order of work and decisions about safety; this sheet tells of hands.
 seen-da72188a = Seen
 with-help-1090bd08 = with help
-no-62366ffa = no
 note-919a0c3d = note
 a-step-that-endangers-anybody-ac1dfee5 = A step that endangers anybody ends the practical: stop, make safe, write it down.
 
@@ -922,7 +1521,6 @@ go-on-without-it-46b6dc7d = Go on without it
 
 ### app/training_system/cmi5_statement.rs
 
-passed-513cb799 = passed
 failed-e0accfb4 = failed
 
 ### app/training_system/fields.rs

@@ -71,6 +71,8 @@ van-budget-time-against-the-951e9cbb = {"*"}*Van, budget, time** against the tar
 the-expert-s-way-the-built-in-3599f1c8 = {"*"}*The expert's way.** The built-in expert works the job from the bell, knowing no more than the apprentice. Its figures can be taken as the target. It is careful rather than quick; where it fails, a person with a good idea may still do it, so the panel asks for a target that somebody has shown.
 apprentices-five-kinds-try-the-602f2948 = {"*"}*Apprentices.** Five kinds try the job: the unsure beginner, one in a hurry, one who changes parts first, one who avoids the meter, one who goes step by step. Five of each are a first impression, no statistics. Safety tells in how many of the five a critical, a major or a minor rule was broken. **Watch one** shows the first of the five as a debrief, step by step; nothing of it is kept.
 the-panel-compares-one-fault-at-521c9b1e = The panel compares one fault at a time, and other causes at full severity. It holds no gauge readings (flow, pressure, speed, tension) against each other beyond what a program shows.
+languages-0c632e38 = Languages
+the-desk-shows-a-file-s-own-ad0a5dc7 = The desk shows a file's own words. A job that ships is translated with the page; yours is shown to everybody as you wrote it, so write it in the language of those who will work it. Customers' words are heard for the fairness panel in English only.
 training-sets-2f9dc240 = Training sets
 a-training-set-sets-is-an-2d2f4a96 = A [training set](#/sets) is an ordered list of jobs, yours and shipped ones; the next opens when the one before has the marks you ask for. Give the file for trainees to a class: they open it on their list of jobs. `tubwright pack DIR --sealed` makes one of a folder.
 
@@ -183,6 +185,7 @@ a-second-visit-closed-earthed-8db7123b = {"*"}*A second visit**: closed, earthed
 refused-work-when-to-stop-e08d20ee = {"*"}*Refused work**: [when to stop](#/handbook/safe).
 teaching-one-sentence-that-fits-00e9ad36 = {"*"}*Teaching**: one sentence that fits the cause: detergent, load, filter, level.
 on-paper-under-papers-on-the-ad4e4413 = On paper: under *Papers* on the bench, “Print job card and pictures” puts the card, with lines to write on, and each picture of the machine as it stands (outside, opened, section, wiring, water) on a sheet of its own, in shades of grey on white. In an assessment the wiring is among them only where it is allowed.
+the-page-speaks-several-b5edea97 = The page speaks several languages: choose yours in the [settings](#/settings). Jobs, readings, marks and this handbook are the same in each; a job that somebody wrote is shown as it was written.
 the-debrief-goes-through-the-job-4f094370 = The debrief goes through the job step by step: what each reading told, what it cost, and what was already known.
 
 ### limits.md

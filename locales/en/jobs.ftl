@@ -14,7 +14,6 @@ shore-power-never-trips-52ac6abf = Shore power, never trips.
 the-dial-goes-on-9fc1ea41 = The dial goes on.
 it-was-always-lively-7fa67a03 = It was always lively.
 since-the-winter-it-is-wild-we-d2a83979 = Since the winter it is wild. We have shifted the ballast as well.
-no-523d6bdc = No.
 yes-e981313a = Yes.
 when-the-spin-begins-39c4ba22 = When the spin begins.
 my-friend-greased-it-eea50aa5 = My friend greased it.
@@ -41,7 +40,6 @@ my-husband-oiled-the-lid-that-is-cd8d47bb = My husband oiled the lid. That is al
 ### bites_bare_feet.json
 
 it-bites-me-when-i-touch-it-with-aa3296c6 = It bites me when I touch it with bare feet
-work-safely-1551597e = work safely
 insulation-and-leakage-1e62399c = insulation and leakage
 house-and-supply-ef9faa35 = house and supply
 old-house-by-the-river-ground-323d8f9b = old house by the river, ground floor
@@ -127,7 +125,6 @@ the-other-sockets-work-ed6bc4d1 = The other sockets work.
 the-breaker-was-on-she-tried-a-e135636c = The breaker was on, she tried a lamp in the same socket: it lights.
 nothing-no-lamp-7cc8ca33 = Nothing. No lamp.
 since-friday-49fdbe96 = Since Friday.
-not-that-i-noticed-c9ce576e = Not that I noticed.
 the-tenant-says-it-smelt-warm-9c86bbe1 = The tenant says it smelt warm behind the panel on Thursday, after two washes one after the other.
 it-was-dead-in-the-morning-in-f17b07c7 = It was dead in the morning. In the evening it had washed.
 not-while-i-have-owned-it-b3a4e7ae = Not while I have owned it.
@@ -436,7 +433,6 @@ the-round-can-at-the-back-it-is-6147826a = The round can at the back. It is the 
 
 it-hums-and-nothing-turns-308139b7 = It hums and nothing turns
 fourth-floor-shared-laundry-of-a-1cb0c0b8 = fourth floor, shared laundry of a small house
-in-a-hurry-c53d8883 = in a hurry
 it-hums-like-a-fridge-and-the-3f469d6a = It hums like a fridge and the washing does not move. My daughter gave it a push with a spoon handle and then it ran. I told her never again.
 the-machine-has-run-just-before-c002889e = The machine has run just before you came and may still be warm. Concrete floor, good drain.
 with-a-push-it-goes-either-way-2ccbc0b9 = With a push it goes. Either way round, she says.
@@ -538,7 +534,6 @@ all-right-my-cousin-fitted-the-6ad80ef9 = All right. My cousin fitted the pullin
 
 no-water-comes-in-98f56d2b = No water comes in
 ground-floor-laundry-niche-cebaa00b = ground floor, laundry niche behind the kitchen
-friendly-cdd4f17e = friendly
 i-put-the-washing-in-pressed-cda52219 = I put the washing in, pressed start, and it just sits there. I can hear a faint hum on top, but no water comes.
 the-machine-stands-in-a-niche-b4ec920c = The machine stands in a niche; the tap is on the wall behind it, low down, and can be reached with an arm. Dry tiles.
 yes-i-tried-three-times-49bbb505 = Yes, I tried three times.
@@ -1017,7 +1012,6 @@ the-movers-and-my-husband-pushed-0490a4aa = The movers. And my husband pushed at
 
 it-walks-and-fills-again-and-96dd5d9c = It walks and fills again and again
 garden-shed-with-a-wooden-floor-781d09c7 = garden shed with a wooden floor
-sceptical-be905d97 = sceptical
 it-walks-through-the-shed-like-a-66ed1e9c = It walks through the shed like a goat, stops, fills up again, and in the end it gives up. The shop says the damping is worn and wants to sell me rods.
 plank-floor-that-slopes-to-the-d8ae2d1c = Plank floor that slopes to the door; the feet stand at their shortest. The bath mats are still in the basket.
 with-a-few-shirts-it-sometimes-d4ab61ba = With a few shirts it sometimes gets through.
@@ -1091,7 +1085,6 @@ fifth-floor-new-building-3596b3b6 = fifth floor, new building
 careful-reads-manuals-db398763 = careful, reads manuals
 the-moment-i-switch-it-on-the-a119d69e = The moment I switch it on the water runs, before I have pressed start. It stops when I switch it off. I keep the tap shut now.
 the-manual-lies-on-the-lid-the-417f4588 = The manual lies on the lid. The customer would like to see each reading.
-yes-every-time-f7b25df6 = Yes, every time.
 the-hum-on-top-as-when-it-fills-3622fce3 = The hum on top, as when it fills.
 the-lights-flickered-in-the-e3277375 = The lights flickered in the storm. The breaker did not trip.
 after-a-while-overflow-danger-193175b1 = After a while “Overflow danger”, and then it lets water out.
@@ -1169,7 +1162,3 @@ twenty-four-calls-in-an-order-59f8f1a8 = Twenty-four calls in an order that buil
 ### first_visits.json
 
 first-visits-alone-de727dd4 = First visits alone
-flat-on-the-third-floor-d3588053 = flat on the third floor
-house-at-the-end-of-the-lane-97e1d086 = house at the end of the lane
-ground-floor-kitchen-to-the-yard-d6aea71e = ground floor, kitchen to the yard
-two-rooms-above-the-bakery-2a36cb7d = two rooms above the bakery

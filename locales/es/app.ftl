@@ -1,6 +1,16 @@
 ### app/assessments/course.rs
 
 
+### app/assessments/given.rs
+
+flat-on-the-third-floor-d3588053 = apartamento en el tercer piso
+house-at-the-end-of-the-lane-97e1d086 = casa al final del camino
+ground-floor-kitchen-to-the-yard-d6aea71e = planta baja, cocina que da al patio
+two-rooms-above-the-bakery-2a36cb7d = dos habitaciones encima de la panadería
+
+### app/assessments/packing.rs
+
+
 ### app/assessments/room_codes.rs
 
 
@@ -16,6 +26,9 @@
 ### app/assessments/slots.rs
 
 take-off-66f6f69f = quitar
+
+### app/assessments/table.rs
+
 
 ### app/bench/drawer.rs
 
@@ -80,6 +93,15 @@ take-off-66f6f69f = quitar
 ### app/bench/visit.rs
 
 
+### app/cohort/aside.rs
+
+
+### app/cohort/decision.rs
+
+
+### app/cohort/desk/checking.rs
+
+
 ### app/cohort/desk.rs
 
 
@@ -87,6 +109,9 @@ take-off-66f6f69f = quitar
 
 
 ### app/cohort/erase_tab.rs
+
+
+### app/cohort/erasing.rs
 
 
 ### app/cohort/job_page.rs
@@ -99,6 +124,9 @@ take-off-66f6f69f = quitar
 
 
 ### app/cohort/marks_picture.rs
+
+
+### app/cohort/opened.rs
 
 
 ### app/cohort/others.rs
@@ -116,14 +144,31 @@ take-off-66f6f69f = quitar
 ### app/cohort/received.rs
 
 
+### app/cohort/replay.rs
+
+
+### app/cohort/rows.rs
+
+
+### app/cohort/ruling_store.rs
+
+
 ### app/cohort/rulings.rs
+
+
+### app/cohort/saving.rs
 
 
 ### app/cohort/shown.rs
 
-stop-4b7f7705 = Parada
 
 ### app/cohort/skill_page.rs
+
+
+### app/cohort/source.rs
+
+
+### app/cohort/words.rs
 
 
 ### app/cohort/written.rs
@@ -150,6 +195,13 @@ stop-4b7f7705 = Parada
 ### app/desk/apprentices.rs
 
 who-2af42a8f = quién
+in-a-hurry-c53d8883 = con prisa
+
+### app/desk/draft.rs
+
+yes-every-time-f7b25df6 = Sí, todas las veces.
+no-523d6bdc = No.
+not-that-i-noticed-c9ce576e = Que yo notara, no.
 
 ### app/desk/fair.rs
 
@@ -157,7 +209,25 @@ who-2af42a8f = quién
 ### app/desk/faults.rs
 
 
+### app/desk/field.rs
+
+
+### app/desk/fields.rs
+
+friendly-cdd4f17e = amable
+sceptical-be905d97 = escéptico
+what-is-wrong-95353e48 = Qué está mal
+
+### app/desk/form_table.rs
+
+
 ### app/desk/home.rs
+
+
+### app/desk/inside_fields.rs
+
+
+### app/desk/judged.rs
 
 
 ### app/desk/live.rs
@@ -172,16 +242,28 @@ who-2af42a8f = quién
 ### app/desk/screen.rs
 
 
+### app/desk/set_draft.rs
+
+
 ### app/desk/set_maker.rs
 
 
 ### app/desk/share.rs
 
 
+### app/desk/told.rs
+
+
 ### app/desk/van.rs
 
 
+### app/desk/visit_fields.rs
+
+
 ### app/desk/visit_lists.rs
+
+
+### app/desk/way_back.rs
 
 
 ### app/faults/list.rs
@@ -228,6 +310,15 @@ all-13254bc4 = todas
 ### app/lost_points/mod.rs
 
 
+### app/lost_points/words.rs
+
+
+### app/me/everything.rs
+
+
+### app/me/next.rs
+
+
 ### app/me/screen.rs
 
 
@@ -251,7 +342,6 @@ all-13254bc4 = todas
 
 ### app/readings.rs
 
-what-is-wrong-95353e48 = Qué está mal
 
 ### app/report.rs
 

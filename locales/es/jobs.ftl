@@ -14,7 +14,6 @@ shore-power-never-trips-52ac6abf = Corriente del muelle, no salta nunca.
 the-dial-goes-on-9fc1ea41 = El dial sigue avanzando.
 it-was-always-lively-7fa67a03 = Siempre fue muy movida.
 since-the-winter-it-is-wild-we-d2a83979 = Desde el invierno está desatada. También hemos cambiado de sitio el lastre.
-no-523d6bdc = No.
 yes-e981313a = Sí.
 when-the-spin-begins-39c4ba22 = Cuando empieza el centrifugado.
 my-friend-greased-it-eea50aa5 = Mi amigo la engrasó.
@@ -41,7 +40,6 @@ my-husband-oiled-the-lid-that-is-cd8d47bb = Mi marido aceitó la tapa. Eso es to
 ### bites_bare_feet.json
 
 it-bites-me-when-i-touch-it-with-aa3296c6 = Me muerde cuando la toco descalza
-work-safely-1551597e = trabajar con seguridad
 insulation-and-leakage-1e62399c = aislamiento y corriente de fuga
 house-and-supply-ef9faa35 = casa y red
 old-house-by-the-river-ground-323d8f9b = casa antigua junto al río, planta baja
@@ -127,7 +125,6 @@ the-other-sockets-work-ed6bc4d1 = Las otras tomas de corriente funcionan.
 the-breaker-was-on-she-tried-a-e135636c = El interruptor de la casa estaba subido; ella probó una lámpara en la misma toma: enciende.
 nothing-no-lamp-7cc8ca33 = Nada. Ninguna luz.
 since-friday-49fdbe96 = Desde el viernes.
-not-that-i-noticed-c9ce576e = Que yo notara, no.
 the-tenant-says-it-smelt-warm-9c86bbe1 = La inquilina dice que el jueves olía a caliente detrás del panel, después de dos lavados seguidos.
 it-was-dead-in-the-morning-in-f17b07c7 = Por la mañana estaba muerta. Por la noche había lavado.
 not-while-i-have-owned-it-b3a4e7ae = Desde que es mía, no.
@@ -436,7 +433,6 @@ the-round-can-at-the-back-it-is-6147826a = El bote redondo de atrás. Es del mis
 
 it-hums-and-nothing-turns-308139b7 = Zumba y no gira nada
 fourth-floor-shared-laundry-of-a-1cb0c0b8 = cuarto piso, lavadero común de un edificio pequeño
-in-a-hurry-c53d8883 = con prisa
 it-hums-like-a-fridge-and-the-3f469d6a = Zumba como un refrigerador y la ropa no se mueve. Mi hija la empujó con el mango de una cuchara y entonces funcionó. Le dije que nunca más.
 the-machine-has-run-just-before-c002889e = La máquina ha estado funcionando justo antes de que usted llegue y puede que siga tibia. Suelo de cemento, buen desagüe.
 with-a-push-it-goes-either-way-2ccbc0b9 = Con un empujón va. Hacia cualquier lado, dice.
@@ -538,7 +534,6 @@ all-right-my-cousin-fitted-the-6ad80ef9 = Está bien. Mi primo montó el motor q
 
 no-water-comes-in-98f56d2b = No entra agua
 ground-floor-laundry-niche-cebaa00b = planta baja, hueco para la lavadora detrás de la cocina
-friendly-cdd4f17e = amable
 i-put-the-washing-in-pressed-cda52219 = Metí la ropa, pulsé inicio, y ahí está, sin hacer nada. Oigo un leve zumbido arriba, pero no entra agua.
 the-machine-stands-in-a-niche-b4ec920c = La máquina está en un hueco; el grifo está en la pared de detrás, abajo, y se alcanza con el brazo. Baldosas secas.
 yes-i-tried-three-times-49bbb505 = Sí, lo intenté tres veces.
@@ -1017,7 +1012,6 @@ the-movers-and-my-husband-pushed-0490a4aa = Los de la mudanza. Y mi marido empuj
 
 it-walks-and-fills-again-and-96dd5d9c = Camina y llena otra vez, y otra
 garden-shed-with-a-wooden-floor-781d09c7 = caseta de jardín con suelo de madera
-sceptical-be905d97 = escéptico
 it-walks-through-the-shed-like-a-66ed1e9c = Camina por la caseta como una cabra, se para, llena otra vez, y al final se rinde. En la tienda dicen que la amortiguación está gastada y quieren venderme varillas.
 plank-floor-that-slopes-to-the-d8ae2d1c = Suelo de tablas inclinado hacia la puerta; las patas están en su posición más corta. Las alfombrillas de baño siguen en el cesto.
 with-a-few-shirts-it-sometimes-d4ab61ba = Con unas pocas camisas a veces lo consigue.
@@ -1091,7 +1085,6 @@ fifth-floor-new-building-3596b3b6 = quinto piso, edificio nuevo
 careful-reads-manuals-db398763 = cuidadosa, lee los manuales
 the-moment-i-switch-it-on-the-a119d69e = En el momento en que la enciendo corre el agua, antes de que haya pulsado inicio. Se corta cuando la apago. Ahora tengo el grifo cerrado.
 the-manual-lies-on-the-lid-the-417f4588 = El manual está sobre la tapa. A la clienta le gustaría ver cada lectura.
-yes-every-time-f7b25df6 = Sí, todas las veces.
 the-hum-on-top-as-when-it-fills-3622fce3 = El zumbido de arriba, como cuando llena.
 the-lights-flickered-in-the-e3277375 = Las luces parpadearon con la tormenta. El interruptor de la casa no saltó.
 after-a-while-overflow-danger-193175b1 = Al cabo de un rato «Peligro de desbordamiento», y entonces suelta agua.
@@ -1169,7 +1162,3 @@ twenty-four-calls-in-an-order-59f8f1a8 = Veinticuatro avisos en un orden que va 
 ### first_visits.json
 
 first-visits-alone-de727dd4 = Primeras visitas a solas
-flat-on-the-third-floor-d3588053 = apartamento en el tercer piso
-house-at-the-end-of-the-lane-97e1d086 = casa al final del camino
-ground-floor-kitchen-to-the-yard-d6aea71e = planta baja, cocina que da al patio
-two-rooms-above-the-bakery-2a36cb7d = dos habitaciones encima de la panadería

@@ -14,7 +14,6 @@ shore-power-never-trips-52ac6abf = किनारे की बिजली स
 the-dial-goes-on-9fc1ea41 = डायल आगे चलता है।
 it-was-always-lively-7fa67a03 = उछल-कूद तो हमेशा से थोड़ी करती थी।
 since-the-winter-it-is-wild-we-d2a83979 = सर्दियों से तो बिल्कुल बेक़ाबू है। हमने नाव का वज़न भी इधर-उधर किया है।
-no-523d6bdc = नहीं।
 yes-e981313a = हाँ।
 when-the-spin-begins-39c4ba22 = जब स्पिन शुरू होती है।
 my-friend-greased-it-eea50aa5 = मेरे दोस्त ने इसमें तेल-ग्रीस लगाई थी।
@@ -41,7 +40,6 @@ my-husband-oiled-the-lid-that-is-cd8d47bb = मेरे पति ने ढक
 ### bites_bare_feet.json
 
 it-bites-me-when-i-touch-it-with-aa3296c6 = नंगे पैर छूने पर काटती है
-work-safely-1551597e = सुरक्षित काम करना
 insulation-and-leakage-1e62399c = इंसुलेशन और लीकेज
 house-and-supply-ef9faa35 = घर और सप्लाई
 old-house-by-the-river-ground-323d8f9b = नदी किनारे पुराना घर, ग्राउंड फ़्लोर
@@ -127,7 +125,6 @@ the-other-sockets-work-ed6bc4d1 = बाक़ी सॉकेट चलते �
 the-breaker-was-on-she-tried-a-e135636c = ब्रेकर चालू था, उन्होंने उसी सॉकेट में एक लैंप लगाकर देखा: जलता है।
 nothing-no-lamp-7cc8ca33 = कुछ नहीं। कोई बत्ती नहीं।
 since-friday-49fdbe96 = शुक्रवार से।
-not-that-i-noticed-c9ce576e = मुझे तो नहीं लगा।
 the-tenant-says-it-smelt-warm-9c86bbe1 = किराएदार कहती हैं कि गुरुवार को पैनल के पीछे से गरम-सी गंध आई थी, एक के बाद एक दो धुलाइयों के बाद।
 it-was-dead-in-the-morning-in-f17b07c7 = सुबह बंद पड़ी मिली। शाम को धोया था।
 not-while-i-have-owned-it-b3a4e7ae = जब से मेरे पास है, तब से नहीं।
@@ -436,7 +433,6 @@ the-round-can-at-the-back-it-is-6147826a = पीछे वाला गोल �
 
 it-hums-and-nothing-turns-308139b7 = भनभनाती है और कुछ नहीं घूमता
 fourth-floor-shared-laundry-of-a-1cb0c0b8 = चौथी मंज़िल, छोटी इमारत की साझा लॉन्ड्री
-in-a-hurry-c53d8883 = जल्दी में
 it-hums-like-a-fridge-and-the-3f469d6a = फ्रिज की तरह भनभनाती है और कपड़े नहीं हिलते। मेरी बेटी ने चम्मच के हत्थे से धक्का दिया तो चल पड़ी। मैंने कह दिया, फिर कभी मत करना।
 the-machine-has-run-just-before-c002889e = आपके आने से ज़रा पहले मशीन चली है और अभी गरम हो सकती है। कंक्रीट का फ़र्श, अच्छी नाली।
 with-a-push-it-goes-either-way-2ccbc0b9 = धक्का दो तो चलती है। दोनों तरफ़, वह कहती है।
@@ -538,7 +534,6 @@ all-right-my-cousin-fitted-the-6ad80ef9 = ठीक है, बताती ह�
 
 no-water-comes-in-98f56d2b = पानी नहीं आता
 ground-floor-laundry-niche-cebaa00b = ग्राउंड फ़्लोर, रसोई के पीछे लॉन्ड्री का आला
-friendly-cdd4f17e = मिलनसार
 i-put-the-washing-in-pressed-cda52219 = कपड़े डाले, स्टार्ट दबाया, और यह बस खड़ी है। ऊपर हल्की भनभनाहट सुनाई देती है, मगर पानी नहीं आता।
 the-machine-stands-in-a-niche-b4ec920c = मशीन एक आले में खड़ी है; नल उसके पीछे दीवार पर है, नीचे की तरफ़, और हाथ डालकर पहुँचा जा सकता है। सूखी टाइलें।
 yes-i-tried-three-times-49bbb505 = हाँ, मैंने तीन बार कोशिश की।
@@ -1017,7 +1012,6 @@ the-movers-and-my-husband-pushed-0490a4aa = सामान ढोने वा�
 
 it-walks-and-fills-again-and-96dd5d9c = चलती-फिरती है और बार-बार भरती है
 garden-shed-with-a-wooden-floor-781d09c7 = लकड़ी के फ़र्श वाला बाग़ का शेड
-sceptical-be905d97 = शक करने वाले
 it-walks-through-the-shed-like-a-66ed1e9c = बकरी की तरह शेड में चलती फिरती है, रुकती है, फिर भरती है, और आख़िर में हार मान लेती है। दुकान वाला कहता है कि डैम्पिंग घिस गई है और मुझे रॉड बेचना चाहता है।
 plank-floor-that-slopes-to-the-d8ae2d1c = तख़्तों का फ़र्श, दरवाज़े की तरफ़ ढलान; पाये सबसे छोटे पर हैं। नहाने की मैटें अब भी बास्केट में हैं।
 with-a-few-shirts-it-sometimes-d4ab61ba = कुछ कमीज़ों के साथ कभी-कभी निकल जाती है।
@@ -1091,7 +1085,6 @@ fifth-floor-new-building-3596b3b6 = पाँचवीं मंज़िल, �
 careful-reads-manuals-db398763 = सावधान, मैनुअल पढ़ती हैं
 the-moment-i-switch-it-on-the-a119d69e = जिस पल चालू करती हूँ उसी पल पानी आने लगता है, स्टार्ट दबाने से पहले। बंद करती हूँ तो रुक जाता है। अब नल बंद रखती हूँ।
 the-manual-lies-on-the-lid-the-417f4588 = मैनुअल ढक्कन पर रखा है। ग्राहक हर रीडिंग देखना चाहती हैं।
-yes-every-time-f7b25df6 = हाँ, हर बार।
 the-hum-on-top-as-when-it-fills-3622fce3 = ऊपर वही भनभनाहट, जो भरते समय होती है।
 the-lights-flickered-in-the-e3277375 = तूफ़ान में बत्तियाँ टिमटिमाई थीं। ब्रेकर ट्रिप नहीं हुआ।
 after-a-while-overflow-danger-193175b1 = थोड़ी देर बाद “पानी छलकने का ख़तरा”, और फिर पानी बाहर निकालती है।
@@ -1169,7 +1162,3 @@ twenty-four-calls-in-an-order-59f8f1a8 = चौबीस जॉब, जिनक
 ### first_visits.json
 
 first-visits-alone-de727dd4 = पहले दौरे, अकेले
-flat-on-the-third-floor-d3588053 = तीसरी मंज़िल का फ़्लैट
-house-at-the-end-of-the-lane-97e1d086 = गली के आख़िर में घर
-ground-floor-kitchen-to-the-yard-d6aea71e = ग्राउंड फ़्लोर, आँगन की तरफ़ रसोई
-two-rooms-above-the-bakery-2a36cb7d = बेकरी के ऊपर दो कमरे

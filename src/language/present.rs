@@ -72,6 +72,9 @@ fn kept(language: &Catalogue, key: Key, text: &'static str) -> &'static str {
 
 /// A text out of a file: in the present language where it is a text that ships, else as it is.
 pub fn worded(text: &str) -> Cow<'_, str> {
+    if text.is_empty() {
+        return Cow::Borrowed(text);
+    }
     match PRESENT
         .get()
         .and_then(|language| language.plain(Key::of(text), text))

@@ -3,6 +3,7 @@
 use web_sys::Element as DomElement;
 use yew::prelude::*;
 
+use crate::app::bench::aloud::Aloud;
 use crate::app::bench::selection_bar::verb;
 use crate::app::hooks::focus_on;
 use crate::app::shared::Shared;
@@ -43,6 +44,7 @@ pub fn JobCard(props: &JobCardProps) -> Html {
         <section class="job-card" aria-label={say!("Job card")}>
             <p class="job-card__who">{ &card.who }</p>
             <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
+            <Aloud words={card.complaint.clone()} />
             if !card.asked.is_empty() {
                 <h2 class="job-card__heading">{ say!("Asked") }</h2>
                 <ol ref={answers} class="job-card__asked">{ for card.asked.iter().map(|asked| answer(props, asked)) }</ol>

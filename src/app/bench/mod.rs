@@ -5,6 +5,7 @@ pub mod keys;
 pub mod picture;
 pub mod screen;
 
+mod aloud;
 mod arrows;
 mod causes;
 mod drawer;
