@@ -27,17 +27,20 @@ use crate::expert::trial::Lines;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
 use crate::expert::twin::Twin;
+use crate::language::said;
 use crate::machine::ActiveFault;
 use crate::machine::MachineError;
 use crate::machine::Onset;
 use crate::machine::Target;
+use crate::say;
+use crate::text;
 
 /// A sound this much louder or softer is heard as another, dB. Published: twice as loud is 10 dB
 /// (Stevens 1957, from memory); half of that is common practice for "clearly louder".
 const LOUDER_DB: f64 = 6.0;
 
 /// What shows in none of the short runs may show in a long one.
-const WHOLE_PROGRAM: &str = "let a whole program run, and watch and listen";
+const WHOLE_PROGRAM: &str = text!("let a whole program run, and watch and listen");
 
 /// Machines of a job's type on its site.
 #[derive(Debug)]
@@ -62,7 +65,7 @@ impl Apart {
         let touched = across(scenario, faults);
         let scenario = Seen::at_the_door(scenario).scenario;
         let sound = Twin::sound(&scenario)?;
-        let worded = |trial: Trial| {
+        let with_words = |trial: Trial| {
             let words = next_words(&Next::Try(trial.name.clone()), &scenario);
             (trial, words)
         };
@@ -70,7 +73,7 @@ impl Apart {
         let mut tries: Vec<_> = usual
             .into_iter()
             .filter(|trial| trial.name != "run wash")
-            .map(worded)
+            .map(with_words)
             .chain([service_key()])
             .chain(touched)
             .filter(|(trial, _)| is_allowed(trial, &scenario))
@@ -109,7 +112,7 @@ impl Apart {
     pub fn told_by(&self, one: &Shows, other: &Shows) -> Option<&str> {
         let mut pairs = self.tries.iter().zip(one.lines.iter().zip(&other.lines));
         let found = pairs.find(|(_, (a, b))| differ(a, b));
-        let program = (one.program != other.program).then_some(WHOLE_PROGRAM);
+        let program = (one.program != other.program).then(|| said(WHOLE_PROGRAM));
         found.map(|((_, words), _)| words.as_str()).or(program)
     }
 
@@ -167,7 +170,7 @@ fn service_key() -> (Trial, String) {
             sense(20, Sense::Look, "display"),
         ],
     };
-    let words = "press the service key and look at the display";
+    let words = say!("press the service key and look at the display");
     (trial, words.to_owned())
 }
 

@@ -1,6 +1,7 @@
 //! What hints say: a question back, where to look, which step, what it would mean. They come from what
 //! the notebook makes likely and from the best next step by that, and so are as wrong as the notes are.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
@@ -20,7 +21,9 @@ use crate::expert::seen::Seen;
 use crate::expert::trial::Ground;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
+use crate::language::worded;
 use crate::machine::MachineError;
+use crate::say;
 
 /// A cause less likely than this is not spoken of.
 const LIKELY: f64 = 0.02;
@@ -60,7 +63,7 @@ pub fn hints(
     Ok([
         question(&next, &belief),
         place(&next, trial, scenario),
-        format!("Next: {}.", next_words(&next, scenario)),
+        say!("Next: {act}.", act = next_words(&next, scenario)),
         match trial {
             Some(trial) => outcomes(trial, &belief, scenario),
             None => reason(&next, &belief, scenario),
@@ -71,24 +74,26 @@ pub fn hints(
 fn question(next: &Next, belief: &Belief) -> String {
     let n = belief.probabilities().into_iter().filter(|p| *p >= LIKELY);
     let left = match n.count() {
-        0 | 1 => "Your notes fit one cause far better than all others.".to_owned(),
-        n => format!("Your notes still fit {n} causes."),
+        0 | 1 => say!("Your notes fit one cause far better than all others.").to_owned(),
+        n => say!("Your notes still fit {n} causes.", n),
     };
     let ask = match next {
         Next::Try(name) if name.starts_with("run") => {
-            "What have you seen it do yourself, and what do you know from the customer only?"
+            say!("What have you seen it do yourself, and what do you know from the customer only?")
         }
         Next::Try(name) if name.starts_with("look") => {
-            "What could eyes alone tell now, before anything is measured?"
+            say!("What could eyes alone tell now, before anything is measured?")
         }
         Next::Try(name) if name.starts_with("turn") => {
-            "What should move freely, or hold, and have your hands tried it?"
+            say!("What should move freely, or hold, and have your hands tried it?")
         }
-        Next::Try(_) => "Which of them would a meter tell apart, and where?",
-        Next::Do(Remedy::Work(_)) => "Is there anything left that you must know before you repair?",
-        Next::Do(Remedy::HandOver) => "What in your notes says that anything is still wrong?",
+        Next::Try(_) => say!("Which of them would a meter tell apart, and where?"),
+        Next::Do(Remedy::Work(_)) => {
+            say!("Is there anything left that you must know before you repair?")
+        }
+        Next::Do(Remedy::HandOver) => say!("What in your notes says that anything is still wrong?"),
         Next::Do(Remedy::LookFurther | Remedy::Help) => {
-            "Which of your lines do not go together, and which would you take again?"
+            say!("Which of your lines do not go together, and which would you take again?")
         }
     };
     format!("{left} {ask}")
@@ -99,7 +104,7 @@ fn place(next: &Next, trial: Option<&Trial>, scenario: &Scenario) -> String {
     let needs: Vec<String> = match (next, trial.map(|t| &t.stand)) {
         (_, Some(Stand::Open(steps))) => steps.iter().cloned().collect(),
         (_, Some(Stand::Ready)) => {
-            return "As the customer uses it: covers on, plug in, from outside.".to_owned();
+            return say!("As the customer uses it: covers on, plug in, from outside.").to_owned();
         }
         (Next::Do(Remedy::Work(id)), _) => {
             let needs = workshop.work(id).map(|w| workshop.closure(&w.needs));
@@ -108,19 +113,19 @@ fn place(next: &Next, trial: Option<&Trial>, scenario: &Scenario) -> String {
         }
         _ => Vec::new(),
     };
-    let names: Vec<&str> = needs
+    let names: Vec<Cow<'_, str>> = needs
         .iter()
         .filter_map(|id| workshop.step(id))
-        .map(|step| step.name.as_str())
+        .map(|step| worded(&step.name))
         .collect();
     match (next, names.as_slice()) {
         (Next::Do(Remedy::HandOver | Remedy::LookFurther | Remedy::Help), _) => {
-            "In your notebook, line by line.".to_owned()
+            say!("In your notebook, line by line.").to_owned()
         }
-        (_, []) => "From outside: nothing has to come off.".to_owned(),
-        (_, names) => format!(
-            "Unplugged and proved dead, with these off: {}.",
-            names.join(", ")
+        (_, []) => say!("From outside: nothing has to come off.").to_owned(),
+        (_, names) => say!(
+            "Unplugged and proved dead, with these off: {covers}.",
+            covers = names.join(", ")
         ),
     }
 }
@@ -140,7 +145,10 @@ fn outcomes(trial: &Trial, belief: &Belief, scenario: &Scenario) -> String {
     }
     let line = |notes: &[Note], at: usize| -> String {
         let note = notes.get(at);
-        note.map_or("nothing".to_owned(), |n| words::note(n, &scenario.workshop))
+        note.map_or_else(
+            || say!("nothing").to_owned(),
+            |n| words::note(n, &scenario.workshop),
+        )
     };
     let most = machines.iter().map(|(_, notes)| notes.len()).max();
     let differ = (0..most.unwrap_or(0)).find(|&at| {
@@ -149,7 +157,8 @@ fn outcomes(trial: &Trial, belief: &Belief, scenario: &Scenario) -> String {
         all.any(|other| Some(&other) != first.as_ref())
     });
     let Some(at) = differ else {
-        return "It would look the same for the likeliest causes, and rules out others.".to_owned();
+        let same = say!("It would look the same for the likeliest causes, and rules out others.");
+        return same.to_owned();
     };
     let mut meanings: BTreeMap<String, Vec<String>> = BTreeMap::new();
     for (cause, notes) in &machines {
@@ -157,10 +166,12 @@ fn outcomes(trial: &Trial, belief: &Belief, scenario: &Scenario) -> String {
         causes.push(cause_words(&belief.causes()[*cause].0, scenario));
     }
     let each = meanings.into_iter();
-    let told: Vec<String> = each
-        .map(|(shown, causes)| format!("“{shown}” would fit: {}.", causes.join("; or ")))
-        .collect();
-    told.join(" ")
+    let told = each.filter_map(|(shown, causes)| {
+        let or = |one: String, next: String| say!("{one}; or {next}", one, next);
+        let causes = causes.into_iter().reduce(or)?;
+        Some(say!("“{shown}” would fit: {causes}.", shown, causes))
+    });
+    told.collect::<Vec<_>>().join(" ")
 }
 
 /// Why something should be done now.
@@ -169,25 +180,24 @@ fn reason(next: &Next, belief: &Belief, scenario: &Scenario) -> String {
     let likeliest = (0..p.len()).max_by(|a, b| p[*a].total_cmp(&p[*b]));
     let likeliest = likeliest.unwrap_or(0);
     let what = cause_words(&belief.causes()[likeliest].0, scenario);
-    let sure = 100.0 * p[likeliest];
+    let sure = format!("{:.0}", 100.0 * p[likeliest]);
     match next {
-        Next::Do(Remedy::Work(_)) => format!(
-            "By your notes this is {sure:.0} % likely: {what}. Looking further would cost more than it could save."
+        Next::Do(Remedy::Work(_)) => say!(
+            "By your notes this is {sure} % likely: {what}. Looking further would cost more than it could save.",
+            sure,
+            what,
         ),
         Next::Do(Remedy::HandOver) => {
-            "By your notes it is right as it stands: prove it with a whole run and the tests."
+            say!("By your notes it is right as it stands: prove it with a whole run and the tests.")
                 .to_owned()
         }
-        _ => "No usual cause explains all your notes. One of them may be wrong.".to_owned(),
+        _ => say!("No usual cause explains all your notes. One of them may be wrong.").to_owned(),
     }
 }
 
 fn cause_words(ids: &[String], scenario: &Scenario) -> String {
     let faults = ids.iter().filter_map(|id| scenario.machine.fault(id));
-    let words: Vec<&str> = faults.map(|fault| fault.what.as_str()).collect();
-    if words.is_empty() {
-        "nothing is wrong".to_owned()
-    } else {
-        words.join(", and ")
-    }
+    let words = faults.map(|fault| worded(&fault.what).into_owned());
+    let all = words.reduce(|one, next| say!("{one}, and {next}", one, next));
+    all.unwrap_or_else(|| say!("nothing is wrong").to_owned())
 }

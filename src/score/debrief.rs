@@ -17,7 +17,9 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::scenario::Scenario;
 use crate::bench::words;
+use crate::language::worded;
 use crate::machine::MachineError;
+use crate::say;
 use crate::score::hindsight;
 
 /// A reading further than this from the sound machine's counts as different. Meter and part
@@ -174,11 +176,11 @@ pub fn debrief(job: &Job) -> Result<Debrief, MachineError> {
         let sound = twin
             .line(note.number)
             .map(|n| words::note(n, &job.scenario().workshop));
-        shown_by.push(format!(
-            "Line {}: {}; a sound machine: {}",
-            note.number,
-            words::note(note, &job.scenario().workshop),
-            sound.unwrap_or_default()
+        shown_by.push(say!(
+            "Line {n}: {is}; a sound machine: {sound}",
+            n = note.number,
+            is = words::note(note, &job.scenario().workshop),
+            sound = sound.unwrap_or_default(),
         ));
     }
     Ok(Debrief {
@@ -221,8 +223,12 @@ fn causes(job: &Job) -> Vec<String> {
         .iter()
         .filter_map(|f| scenario.machine.fault(&f.id))
         .map(|fault| match scenario.workshop.part(&fault.part) {
-            Some(part) => format!("{}: {}", part.name, fault.what),
-            None => fault.what.clone(),
+            Some(part) => say!(
+                "{label}: {value}",
+                label = worded(&part.name),
+                value = worded(&fault.what),
+            ),
+            None => worded(&fault.what).into_owned(),
         })
         .collect()
 }

@@ -5,6 +5,8 @@
 //! ```
 //! Each sum names the steps it comes from. For the formulas see [`formula`].
 
+use std::borrow::Cow;
+
 use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::workshop::Workshop;
@@ -12,6 +14,8 @@ use crate::expert::Decided;
 use crate::expert::Judged;
 use crate::expert::Reckoning;
 use crate::expert::theory::justify::Standing;
+use crate::language::worded;
+use crate::say;
 use crate::score::economy::hints_words;
 use crate::score::formula;
 use crate::score::formula::Replaced;
@@ -43,7 +47,10 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
         .decisions
         .iter()
         .filter(|d| d.avoidable >= WORTH_TELLING && d.decided != Decided::Hint)
-        .map(|d| format!("step {}: {:.0} avoidable", d.step, d.avoidable))
+        .map(|d| {
+            let cost = format!("{:.0}", d.avoidable);
+            say!("step {step}: {cost} avoidable", step = d.step, cost)
+        })
         .collect();
     let mut avoidable = reckoning.avoidable();
     let hints: Vec<&Judged> = reckoning
@@ -60,13 +67,13 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
         .iter()
         .map(|d| (Some(d.step), d.avoidable, of_decision(d)))
         .collect();
-    let mut add = |what: &str, cost: f64| {
+    let mut add = |cost: f64, words: fn(String) -> String| {
         if cost > 0.0 {
             avoidable += cost;
-            reasons.push(format!("{what}: {cost:.0}"));
+            reasons.push(words(format!("{cost:.0}")));
         }
     };
-    add("damage", job.ledger().damage);
+    add(job.ledger().damage, |cost| say!("damage: {cost}", cost));
     costs.extend(
         lost::damages(job)
             .into_iter()
@@ -78,11 +85,11 @@ pub(super) fn mark(job: &Job, reckoning: &Reckoning, is_put_right: bool) -> Deci
         .any(|d| d.decided == Decided::HandOver);
     if !is_put_right && job.bench().ending == Some(Ending::Closed) && !judged_at_the_end {
         let callback = job.scenario().money.callback;
-        add("callback", callback);
+        add(callback, |cost| say!("callback: {cost}", cost));
         costs.push((lost::ended(job), callback, Why::Callback(callback)));
     }
     if reasons.is_empty() {
-        reasons.push("no decision cost more than it had to".to_owned());
+        reasons.push(say!("no decision cost more than it had to").to_owned());
     }
     let yardstick = formula::yardstick(reckoning.without_tests, reckoning.start);
     let repairs = || {
@@ -157,23 +164,27 @@ fn unjustified(repairs: &[(&String, f64, &Judged)], closing: Option<&Judged>) ->
 /// Such as `step 31, replace the belt: 97 % sure, justified`.
 fn reason(workshop: &Workshop, decided: &Judged) -> Option<String> {
     let what = match &decided.decided {
-        Decided::Work(id) => workshop.work(id).map_or(id.as_str(), |w| w.name.as_str()),
-        _ => "hand over",
+        Decided::Work(id) => {
+            let name = workshop.work(id).map(|w| worded(&w.name));
+            name.unwrap_or(Cow::Borrowed(id))
+        }
+        _ => Cow::Borrowed(say!("hand over")),
     };
     let (sure, justification) = (decided.p?, decided.justification?);
-    Some(format!(
-        "step {}, {what}: the evidence gave it {:.0} % to put things right, {}",
-        decided.step,
-        100.0 * sure,
-        standing(justification)
+    Some(say!(
+        "step {step}, {what}: the evidence gave it {sure} % to put things right, {standing}",
+        step = decided.step,
+        what,
+        sure = format!("{:.0}", 100.0 * sure),
+        standing = standing(justification),
     ))
 }
 
 /// Plain words for a justification.
 pub fn standing(justification: f64) -> &'static str {
     match Standing::of(justification) {
-        Standing::Justified => "justified",
-        Standing::Defensible => "defensible",
-        Standing::Unjustified => "not justified",
+        Standing::Justified => say!("justified"),
+        Standing::Defensible => say!("defensible"),
+        Standing::Unjustified => say!("not justified"),
     }
 }

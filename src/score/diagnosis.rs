@@ -3,6 +3,7 @@
 //! A fault counts as met when the stated one has the same remedy: both touch the same part, or
 //! share what a repair makes good. Half goes to the first statement, half to the last.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use crate::bench::job::Finding;
@@ -14,7 +15,9 @@ use crate::bench::workshop::WorkKind;
 use crate::expert::remedy::is_for_others;
 use crate::expert::remedy::remedies;
 use crate::expert::remedy::same_remedy;
+use crate::language::worded;
 use crate::machine::FaultDef;
+use crate::say;
 use crate::score::formula;
 use crate::score::formula::Stated;
 use crate::score::lost;
@@ -98,7 +101,7 @@ pub(super) struct Diagnosis {
 /// justification, where decisions were judged.
 pub(super) fn mark(job: &Job, is_put_right: bool, first_repair: Option<(&str, f64)>) -> Diagnosis {
     if visit::was_left_for_danger(job) {
-        let why = "the place was not safe: nothing was looked for";
+        let why = say!("the place was not safe: nothing was looked for");
         return Diagnosis {
             share: 1.0,
             reasons: vec![why.to_owned()],
@@ -109,7 +112,7 @@ pub(super) fn mark(job: &Job, is_put_right: bool, first_repair: Option<(&str, f6
     let (Some(first), Some(last)) = (findings.first(), findings.last()) else {
         return Diagnosis {
             share: 0.0,
-            reasons: vec!["no cause was stated".to_owned()],
+            reasons: vec![say!("no cause was stated").to_owned()],
             lost: Lost::all(lost::ended(job), Why::NothingStated),
         };
     };
@@ -126,9 +129,12 @@ pub(super) fn mark(job: &Job, is_put_right: bool, first_repair: Option<(&str, f6
             .map(|(_, j)| j),
         last_f1: f1(scenario, last),
     };
-    let mut reasons = vec![format!("stated: {}", words(scenario, &last.causes))];
+    let mut reasons = vec![say!(
+        "stated: {causes}",
+        causes = words(scenario, &last.causes)
+    )];
     if !is_put_right {
-        reasons.push("the machine still fails at hand-over".to_owned());
+        reasons.push(say!("the machine still fails at hand-over").to_owned());
     }
     Diagnosis {
         share: formula::diagnosis(stated, is_put_right),
@@ -159,13 +165,13 @@ fn by_statement(job: &Job, stated: Stated) -> Vec<Lost> {
 }
 
 fn words(scenario: &Scenario, causes: &[String]) -> String {
-    let words: Vec<&str> = causes
+    let words: Vec<Cow<'_, str>> = causes
         .iter()
         .filter_map(|c| scenario.machine.fault(c))
-        .map(|f| f.what.as_str())
+        .map(|f| worded(&f.what))
         .collect();
     if words.is_empty() {
-        "no fault".to_owned()
+        say!("no fault").to_owned()
     } else {
         words.join("; ")
     }

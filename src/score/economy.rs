@@ -4,6 +4,7 @@
 use crate::bench::hint;
 use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
+use crate::say;
 use crate::score::evidence::bore_fault;
 use crate::score::formula;
 use crate::score::lost;
@@ -31,14 +32,10 @@ pub(super) fn mark(job: &Job, cost: f64) -> Economy {
     } else {
         0.0
     };
-    let again = if cost > job.cost() {
-        " with the visit to come"
-    } else {
-        ""
-    };
-    let mut reasons = vec![format!("cost {cost:.0}{again}, target {target:.0}")];
+    let mut reasons = vec![cost_words(cost, cost > job.cost(), target)];
     if job.ledger().fitted.len() > 1 {
-        reasons.push(format!("parts fitted: {}", job.ledger().fitted.len()));
+        let n = job.ledger().fitted.len();
+        reasons.push(say!("parts fitted: {n}", n));
     }
     if !hints.is_empty() {
         reasons.push(hints_words(hints.len(), asked));
@@ -105,9 +102,31 @@ fn above_target(job: &Job, cost: f64, target: f64) -> Vec<(Option<usize>, f64, W
 
 /// Such as `2 hints: 15 % of what the job should cost`.
 pub(super) fn hints_words(n: usize, ratio: f64) -> String {
-    let hints = if n == 1 { "hint" } else { "hints" };
-    format!(
-        "{n} {hints}: {:.0} % of what the job should cost",
-        100.0 * ratio
-    )
+    let percent = format!("{:.0}", 100.0 * ratio);
+    if n == 1 {
+        say!(
+            "{n} hint: {percent} % of what the job should cost",
+            n,
+            percent
+        )
+    } else {
+        say!(
+            "{n} hints: {percent} % of what the job should cost",
+            n,
+            percent
+        )
+    }
+}
+
+fn cost_words(cost: f64, comes_again: bool, target: f64) -> String {
+    let [cost, target] = [cost, target].map(|price| format!("{price:.0}"));
+    if comes_again {
+        say!(
+            "cost {cost} with the visit to come, target {target}",
+            cost,
+            target
+        )
+    } else {
+        say!("cost {cost}, target {target}", cost, target)
+    }
 }

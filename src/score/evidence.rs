@@ -10,7 +10,9 @@ use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::workshop::Part;
 use crate::bench::workshop::WorkKind;
+use crate::language::worded;
 use crate::machine::MachineError;
+use crate::say;
 use crate::score::debrief::Twin;
 use crate::score::lost;
 use crate::score::lost::Lost;
@@ -27,7 +29,7 @@ pub(super) struct Evidence {
 /// Share, and why.
 pub(super) fn mark(job: &Job) -> Result<Evidence, MachineError> {
     if visit::was_left_for_danger(job) {
-        let why = "the place was not safe: nothing was looked for";
+        let why = say!("the place was not safe: nothing was looked for");
         return Ok(Evidence {
             share: 1.0,
             reasons: vec![why.to_owned()],
@@ -69,18 +71,22 @@ fn replacements(job: &Job, twin: &Twin) -> Evidence {
         let helped = workshop
             .part(&work.part)
             .is_some_and(|part| bore_fault(job, part));
+        let name = worded(&work.name);
         let (words, why) = match (had_reason, helped) {
             (true, true) => {
                 n_justified += 1;
                 continue;
             }
             (false, _) => (
-                "nothing in the notebook spoke for it",
+                say!("{work}: nothing in the notebook spoke for it", work = name),
                 Why::NothingSpokeForIt,
             ),
-            (true, false) => ("the part was sound", Why::PartWasSound),
+            (true, false) => (
+                say!("{work}: the part was sound", work = name),
+                Why::PartWasSound,
+            ),
         };
-        reasons.push(format!("{}: {words}", work.name));
+        reasons.push(words);
         lost.push(Lost::at(steps.get(nth).copied(), 1.0, why));
     }
     for one in &mut lost {
@@ -92,7 +98,7 @@ fn replacements(job: &Job, twin: &Twin) -> Evidence {
         f64::from(n_justified) / f64::from(n_all)
     };
     if n_all > 0 && n_all == n_justified {
-        reasons.push("each part fitted had a reading behind it".to_owned());
+        reasons.push(say!("each part fitted had a reading behind it").to_owned());
     }
     Evidence {
         share,

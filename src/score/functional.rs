@@ -7,16 +7,22 @@
 use serde::Serialize;
 
 use crate::bench::job::Job;
+use crate::language::decimals;
 use crate::machine::CycleFigures;
 use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::Onset;
 use crate::machine::Setup;
+use crate::say;
+use crate::text;
+
+/// The unit of what is counted.
+pub(in crate::score) const TIMES: &str = "times";
 
 /// One figure of the comparison.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FunctionLine {
-    /// Plain words, such as "spin speed".
+    /// Plain words, such as "spin speed"; English, for [`said`](crate::language::said).
     pub what: &'static str,
     /// The machine as it was left.
     pub value: f64,
@@ -26,6 +32,14 @@ pub struct FunctionLine {
     pub unit: &'static str,
     /// Near enough.
     pub ok: bool,
+}
+
+/// A figure with its unit, such as `12.5` and `mm`, in the reader's language.
+pub(in crate::score) fn figure(digits: String, unit: &str) -> String {
+    match unit {
+        TIMES => say!("{n} times", n = digits),
+        _ => format!("{} {unit}", decimals(digits)),
+    }
 }
 
 /// The machine at hand-over beside a sound one.
@@ -118,119 +132,119 @@ pub(in crate::score) fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec
     };
     vec![
         line(
-            "time to fill",
+            text!("time to fill"),
             "s",
             is.fill_s,
             should.fill_s,
             within(1.0, 0.5, 10.0),
         ),
         line(
-            "water level",
+            text!("water level"),
             "mm",
             is.level_m * 1e3,
             should.level_m * 1e3,
             within(0.08, 0.08, 8.0),
         ),
         line(
-            "pulsator one way",
+            text!("pulsator one way"),
             "r/min",
             rpm(is.pulsator_forward_rad_per_s),
             rpm(should.pulsator_forward_rad_per_s),
             within(0.08, 0.15, 5.0),
         ),
         line(
-            "pulsator the other way",
+            text!("pulsator the other way"),
             "r/min",
             rpm(is.pulsator_reverse_rad_per_s),
             rpm(should.pulsator_reverse_rad_per_s),
             within(0.08, 0.15, 5.0),
         ),
         line(
-            "basket creep in the wash",
+            text!("basket creep in the wash"),
             "r/min",
             rpm(is.creep_rad_per_s),
             rpm(should.creep_rad_per_s),
             within(1.0, 1.0, 4.0),
         ),
         line(
-            "time to drain",
+            text!("time to drain"),
             "s",
             is.drain_s,
             should.drain_s,
             within(1.0, 0.3, 15.0),
         ),
         line(
-            "spin speed",
+            text!("spin speed"),
             "r/min",
             rpm(is.spin_rad_per_s),
             rpm(should.spin_rad_per_s),
             within(0.03, 0.05, 5.0),
         ),
         line(
-            "spins broken off to spread the load",
-            "times",
+            text!("spins broken off to spread the load"),
+            TIMES,
             f64::from(is.corrections),
             f64::from(should.corrections),
             within(1.0, 0.0, 0.0),
         ),
         line(
-            "swing of the tub",
+            text!("swing of the tub"),
             "mm",
             is.swing_m * 1e3,
             should.swing_m * 1e3,
             within(1.0, 1.0, 8.0),
         ),
         line(
-            "moisture left",
+            text!("moisture left"),
             "%",
             is.moisture_ratio * 1e2,
             should.moisture_ratio * 1e2,
             within(1.0, 0.05, 3.0),
         ),
         line(
-            "water used",
+            text!("water used"),
             "L",
             is.water_kg,
             should.water_kg,
             within(0.15, 0.08, 5.0),
         ),
         line(
-            "water on the floor",
+            text!("water on the floor"),
             "L",
             is.puddle_kg,
             should.puddle_kg,
             within(1.0, 0.0, 0.05),
         ),
         line(
-            "hottest winding",
+            text!("hottest winding"),
             "°C",
             is.winding_k - 273.15,
             should.winding_k - 273.15,
             within(1.0, 0.25, 15.0),
         ),
         line(
-            "cabinet to earth",
+            text!("cabinet to earth"),
             "Ω",
             is.earth_path_ohm,
             should.earth_path_ohm,
             within(1.0, 0.0, 0.25),
         ),
         line(
-            "leakage",
+            text!("leakage"),
             "mA",
             is.leakage_a * 1e3,
             should.leakage_a * 1e3,
             within(1.0, 0.0, 3.0),
         ),
         line(
-            "stop after the lid is opened",
+            text!("stop after the lid is opened"),
             "s",
             is.stop_s,
             should.stop_s,
             within(1.0, 0.0, 4.0),
         ),
         line(
-            "loudest fault sound over normal",
+            text!("loudest fault sound over normal"),
             "dB",
             is.loudness_db,
             should.loudness_db,

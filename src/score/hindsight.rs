@@ -9,8 +9,10 @@ use crate::bench::notebook::Note;
 use crate::bench::words;
 use crate::bench::workshop::Effect;
 use crate::bench::workshop::WorkKind;
+use crate::language::worded;
 use crate::machine::FaultDef;
 use crate::machine::Target;
+use crate::say;
 use crate::score::debrief::Twin;
 use crate::score::evidence::bore_fault;
 
@@ -42,14 +44,22 @@ fn already_known(job: &Job, twin: &Twin, part: &str, tick: u64) -> String {
         .notebook()
         .iter()
         .filter(|note: &&Note| note.tick <= tick && twin.differs(note))
-        .map(|note| format!("line {}, {}", note.number, words::note(note, workshop)))
+        .map(|note| {
+            let words = words::note(note, workshop);
+            say!("line {n}, {words}", n = note.number, words)
+        })
         .collect();
+    let part = worded(part);
     if known.is_empty() {
-        format!("{part}: the part was sound, and nothing in the notebook spoke against it yet")
+        say!(
+            "{part}: the part was sound, and nothing in the notebook spoke against it yet",
+            part
+        )
     } else {
-        format!(
-            "{part}: the part was sound; already known: {}",
-            known.join("; ")
+        say!(
+            "{part}: the part was sound; already known: {lines}",
+            part,
+            lines = known.join("; "),
         )
     }
 }
@@ -77,8 +87,11 @@ fn a_look(job: &Job, part: &str) -> Option<String> {
     let ticks = ledger::ticks_of(&look, workshop, 0.0);
     let minutes = way_s / 60.0 + ticks as f64 / 600.0;
     let price = workshop.parts.iter().find(|p| p.name == part)?.price;
-    Some(format!(
-        "A look at the place would have taken {minutes:.0} minutes; the {part} cost {price:.0}"
+    Some(say!(
+        "A look at the place would have taken {minutes} minutes; the {part} cost {price}",
+        minutes = format!("{minutes:.0}"),
+        part = worded(part),
+        price = format!("{price:.0}"),
     ))
 }
 
@@ -111,9 +124,9 @@ fn by_accident(job: &Job) -> Option<String> {
         _ => false,
     });
     (is_good && went_back && !on_purpose).then(|| {
-        format!(
-            "Right by accident: {} came right while something else was put back",
-            fault.what
+        say!(
+            "Right by accident: {what} came right while something else was put back",
+            what = worded(&fault.what),
         )
     })
 }

@@ -67,7 +67,7 @@ pub enum Why {
     },
     /// The job has no target to compare with.
     NoTarget,
-    /// It was due and left out.
+    /// It was due and left out; English, for [`worded`](crate::language::worded).
     LeftOut(String),
     /// Nothing was begun, so nothing was due.
     NothingDue,

@@ -29,9 +29,11 @@ use crate::plant::harness::instrument;
 use crate::plant::harness::steady_state::steady_state;
 use crate::score::functional::FunctionLine;
 use crate::score::functional::compare;
+use crate::score::functional::figure;
 use crate::score::matrix_columns::Column;
 use crate::score::matrix_columns::Source;
 use crate::score::matrix_columns::columns;
+use crate::text;
 
 /// Two readings this near to each other tell nothing apart, as a share of the larger. Common
 /// practice: twice the accuracy of a hand meter.
@@ -40,7 +42,7 @@ const SAME_RATIO: f64 = 0.03;
 /// One reading of one machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Cell {
-    /// As shown, with its unit; `OL` for over-range.
+    /// As shown, with its unit, in English; `OL` for over-range.
     pub shown: String,
     /// In the column's unit; none when over range.
     pub value: Option<f64>,
@@ -48,12 +50,22 @@ pub struct Cell {
     pub differs: bool,
 }
 
+impl Cell {
+    /// [`Cell::shown`] in the reader's language.
+    pub fn said(&self) -> String {
+        match self.shown.rsplit_once(' ') {
+            Some((digits, unit)) => figure(digits.to_owned(), unit),
+            None => self.shown.clone(),
+        }
+    }
+}
+
 /// A fault with all its readings.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Row {
     /// Name in the catalogue; empty for the sound machine.
     pub fault: String,
-    /// What is wrong, plain words.
+    /// What is wrong, plain words; English, for [`worded`](crate::language::worded).
     pub what: String,
     /// One for each column.
     pub cells: Vec<Cell>,
@@ -90,7 +102,7 @@ impl Matrix {
             columns: columns(model, workshop, &should),
             sound: Row {
                 fault: String::new(),
-                what: "sound".to_owned(),
+                what: text!("sound").to_owned(),
                 cells: Vec::new(),
             },
             should,
@@ -102,6 +114,11 @@ impl Matrix {
     /// What is read, in the order of the data sheet, then of a program.
     pub fn columns(&self) -> &[Column] {
         &self.columns
+    }
+
+    /// The columns anew, in the present language.
+    pub(super) fn read_columns(&self) -> Vec<Column> {
+        columns(&self.model, &self.workshop, &self.should)
     }
 
     /// The sound machine.
@@ -303,6 +320,7 @@ fn is_same(floor: f64, one: Option<f64>, other: Option<f64>) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::language;
     use crate::scenario::machines;
 
     #[test]
@@ -336,6 +354,14 @@ mod tests {
                 assert_eq!(read.expect("solves"), belt.cells[index], "{}", column.what);
             }
         }
+        // What is saved does not depend on who reads the screen.
+        let saved = matrix.csv([&low]);
+        language::speak(Some(language::Catalogue::pseudo()));
+        let marked = Matrix::new(&pack.model, &pack.workshop).expect("solves");
+        assert!(marked.columns().iter().all(|c| c.what.starts_with('⟦')));
+        let saved_again = marked.csv([&low]);
+        language::speak(None);
+        assert_eq!(saved_again, saved);
         // Readings come back from a thread as they went.
         let text = serde_json::to_string(&low).expect("finite");
         assert_eq!(serde_json::from_str::<Row>(&text).expect("a row"), low);

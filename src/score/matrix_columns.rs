@@ -3,8 +3,11 @@
 use crate::bench::action::MeterMode;
 use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Workshop;
+use crate::language::said;
+use crate::language::worded;
 use crate::machine::CycleFigures;
 use crate::machine::MachineModel;
+use crate::say;
 use crate::score::functional::compare;
 
 const LEFT_OUT: [MeterMode; 2] = [MeterMode::Leakage, MeterMode::Frequency]; // not of a held state
@@ -12,9 +15,10 @@ const LEFT_OUT: [MeterMode; 2] = [MeterMode::Leakage, MeterMode::Frequency]; // 
 /// What is read.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Column {
-    /// Plain words, such as "winding A".
+    /// Plain words, such as "winding A", in the reader's language.
     pub what: String,
-    /// Instrument and state, such as `ohms, unplugged`; `whole program` for figures of a run.
+    /// Instrument and state, such as `ohms, unplugged`; `whole program` for figures of a run; in the
+    /// reader's language.
     pub how: String,
     /// Below this two readings are both nothing, SI of the column.
     pub(super) floor: f64,
@@ -50,39 +54,62 @@ pub(super) fn columns(
         let mode = mode_named(&line.mode).filter(|mode| !LEFT_OUT.contains(mode))?;
         // Lines about motion are covered by the figures of a run.
         let _ = model.wiring.state(&line.state)?;
-        let apart = if line.apart.is_empty() {
-            ""
-        } else {
-            ", pulled apart"
-        };
+        let (meter, state) = (mode_words(mode), state_words(&line.state));
         Some(Column {
-            what: line.what.clone(),
-            how: format!(
-                "{}, {}{apart}",
-                line.mode.replace('_', " "),
-                state_words(&line.state)
-            ),
+            what: worded(&line.what).into_owned(),
+            how: if line.apart.is_empty() {
+                format!("{meter}, {state}")
+            } else {
+                say!("{meter}, {state}, pulled apart", meter, state)
+            },
             floor: floor(mode),
             source: Source::Meter(Box::new(line.clone()), mode),
         })
     });
     let figures = compare(should, should).into_iter().enumerate();
     let figures = figures.map(|(index, line)| Column {
-        what: line.what.to_owned(),
-        how: "whole program".to_owned(),
+        what: said(line.what).to_owned(),
+        how: say!("whole program").to_owned(),
         floor: 0.5,
         source: Source::Run(index),
     });
     read.chain(figures).collect()
 }
 
-/// A state of the wiring, plain words.
+/// A state of the wiring, plain words; one that no machine here has by its name.
 fn state_words(state: &str) -> String {
-    match state {
-        "agitA" => "washing one way".to_owned(),
-        "agitB" => "washing the other way".to_owned(),
-        "unplugged_on" => "unplugged, switch on".to_owned(),
-        other => other.replace('_', " "),
+    let words = match state {
+        "agitA" => say!("washing one way"),
+        "agitB" => say!("washing the other way"),
+        "draining" => say!("draining"),
+        "filling" => say!("filling"),
+        "off" => say!("off" as "of a machine"),
+        "spinning" => say!("spinning"),
+        "standby" => say!("standby"),
+        "unplugged" => say!("unplugged"),
+        "unplugged_on" => say!("unplugged, switch on"),
+        other => return other.replace('_', " "),
+    };
+    words.to_owned()
+}
+
+/// A mode, plain words.
+fn mode_words(mode: MeterMode) -> &'static str {
+    match mode {
+        MeterMode::AcVolts => say!("ac volts"),
+        MeterMode::LowAcVolts => say!("low ac volts"),
+        MeterMode::DcVolts => say!("dc volts"),
+        MeterMode::Ohms => say!("ohms"),
+        MeterMode::Continuity => say!("continuity"),
+        MeterMode::Capacitance => say!("capacitance"),
+        MeterMode::Frequency => say!("frequency"),
+        MeterMode::Diode => say!("diode"),
+        MeterMode::Amps => say!("amps"),
+        MeterMode::Clamp => say!("clamp"),
+        MeterMode::Insulation => say!("insulation"),
+        MeterMode::EarthBond => say!("earth bond"),
+        MeterMode::Leakage => say!("leakage"),
+        MeterMode::TouchCurrent => say!("touch current"),
     }
 }
 
@@ -102,5 +129,26 @@ fn floor(mode: MeterMode) -> f64 {
         MeterMode::Leakage | MeterMode::TouchCurrent => 0.1e-3,
         MeterMode::Ohms | MeterMode::Continuity | MeterMode::EarthBond => 0.3,
         MeterMode::Insulation => 50e3,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn modes_and_states_are_called_as_files_call_them() {
+        for (name, called) in [
+            ("ac_volts", "ac volts"),
+            ("low_ac_volts", "low ac volts"),
+            ("ohms", "ohms"),
+            ("earth_bond", "earth bond"),
+            ("touch_current", "touch current"),
+        ] {
+            assert_eq!(mode_named(name).map(mode_words), Some(called));
+        }
+        assert_eq!(mode_named("weight"), None);
+        assert_eq!(state_words("unplugged"), "unplugged");
+        assert_eq!(state_words("of_another_machine"), "of another machine");
     }
 }

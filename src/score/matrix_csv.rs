@@ -1,5 +1,6 @@
 //! The table of discrimination as comma-separated values, for a spreadsheet.
 
+use crate::language::in_english;
 use crate::score::matrix::Matrix;
 use crate::score::matrix::Row;
 
@@ -8,7 +9,8 @@ impl Matrix {
     pub fn csv<'r>(&self, rows: impl IntoIterator<Item = &'r Row>) -> String {
         let quoted = |text: &str| format!("\"{}\"", text.replace('"', "\"\""));
         let mut text = String::from("fault,what");
-        for column in self.columns() {
+        // A file does not depend on who reads the screen.
+        for column in in_english(|| self.read_columns()) {
             text.push(',');
             text.push_str(&quoted(&format!("{} ({})", column.what, column.how)));
         }

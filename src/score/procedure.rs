@@ -11,18 +11,21 @@ use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
 use crate::bench::visit::Advice;
+use crate::language::said;
+use crate::say;
 use crate::score::formula;
 use crate::score::lost;
 use crate::score::lost::Lost;
 use crate::score::lost::Why;
 use crate::score::visit;
 use crate::score::visit::Due;
+use crate::text;
 
-const BOND: &str = "protective conductor measured";
-const INSULATION: &str = "insulation measured";
-const LEAKAGE: &str = "leakage measured";
-const RUN: &str = "a run of wash, drain and spin";
-const PRICE: &str = "price agreed before the repair";
+const BOND: &str = text!("protective conductor measured");
+const INSULATION: &str = text!("insulation measured");
+const LEAKAGE: &str = text!("leakage measured");
+const RUN: &str = text!("a run of wash, drain and spin");
+const PRICE: &str = text!("price agreed before the repair");
 /// What proves a machine safe and working; without it there is no pass.
 const PROOFS: [&str; 4] = [BOND, INSULATION, LEAKAGE, RUN];
 
@@ -37,7 +40,14 @@ pub(super) struct Procedure {
 
 pub(super) fn mark(job: &Job) -> Procedure {
     let steps = due(job);
-    let reason = |s: &Due| format!("{}: {}", s.what, if s.done { "done" } else { "left out" });
+    let reason = |s: &Due| {
+        let what = said(s.what);
+        if s.done {
+            say!("{what}: done", what)
+        } else {
+            say!("{what}: left out", what)
+        }
+    };
     let dues: Vec<formula::Due> = steps
         .iter()
         .map(|step| formula::Due {
@@ -97,11 +107,15 @@ fn due(job: &Job) -> Vec<Due> {
     if opened {
         let together =
             bench.off.is_empty() && bench.apart.is_empty() && bench.left_wrong.is_empty();
-        step("everything back and checked", 2.0, together);
+        step(text!("everything back and checked"), 2.0, together);
     }
     let goes_into_use = bench.ending != Some(Ending::MadeSafe);
     if goes_into_use && job.hands_were_on_it() {
-        step("a look for leaks", 1.0, after_repair::looked_for_leaks(job));
+        step(
+            text!("a look for leaks"),
+            1.0,
+            after_repair::looked_for_leaks(job),
+        );
         step(BOND, 1.0, bond_measured(job));
         step(INSULATION, 1.0, insulation_measured(job));
         step(LEAKAGE, 1.0, leakage_measured(job));
@@ -114,7 +128,7 @@ fn due(job: &Job) -> Vec<Due> {
     }
     if !visit::was_left_for_danger(job) {
         step(
-            "customer told",
+            text!("customer told"),
             1.0,
             bench.advice.contains(&Advice::WhatWasDone),
         );

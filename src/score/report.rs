@@ -27,11 +27,12 @@ use crate::score::lost::Why;
 use crate::score::procedure;
 use crate::score::safety;
 use crate::score::visit;
+use crate::text;
 
 /// One part of the mark sheet.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Part {
-    /// Plain name, such as "safety".
+    /// Plain name, such as "safety"; English, for [`said`](crate::language::said).
     pub name: &'static str,
     /// What it can give at most, points.
     pub of: f64,
@@ -137,11 +138,11 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
         shares,
         verdict: Verdict::Passed,
         parts: vec![
-            part("safety", safety.reasons, safety.lost),
-            part("diagnosis", diagnosis.reasons, diagnosis.lost),
-            part("economy", economy.reasons, economy.lost),
-            part("procedure", procedure.reasons, procedure.lost),
-            part("evidence", evidence.reasons, evidence.lost),
+            part(text!("safety"), safety.reasons, safety.lost),
+            part(text!("diagnosis"), diagnosis.reasons, diagnosis.lost),
+            part(text!("economy"), economy.reasons, economy.lost),
+            part(text!("procedure"), procedure.reasons, procedure.lost),
+            part(text!("evidence"), evidence.reasons, evidence.lost),
         ],
         cost,
         target_cost: job.scenario().reference.cost,
@@ -225,5 +226,28 @@ impl Report {
         let lacking =
             lacks.map(|lost| Lost::at(lost.step, half * lost.share, Why::WithoutEvidence));
         diagnosis.lost.extend(lacking);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language;
+    use crate::scenario::job;
+
+    #[test]
+    fn what_is_kept_of_the_marks_does_not_depend_on_the_reader() {
+        let scenario = job("no_water").expect("sound").expect("ships");
+        let job = Job::new(scenario, 1).expect("starts");
+        let english = assess(&job).expect("runs");
+        language::speak(Some(language::Catalogue::pseudo()));
+        let mut marked = assess(&job).expect("runs");
+        language::speak(None);
+        for (part, own) in marked.parts.iter_mut().zip(&english.parts) {
+            assert_eq!(part.reasons.len(), own.reasons.len());
+            assert!(part.reasons.iter().all(|reason| reason.contains('⟦')));
+            part.reasons.clone_from(&own.reasons);
+        }
+        assert_eq!(marked, english);
     }
 }

@@ -6,6 +6,8 @@ use crate::bench::action::Action;
 use crate::bench::job::Job;
 use crate::bench::safety;
 use crate::bench::safety::Severity;
+use crate::language::said;
+use crate::say;
 use crate::score::formula;
 use crate::score::formula::Breach;
 use crate::score::formula::Gravity;
@@ -37,24 +39,24 @@ pub(super) fn mark(job: &Job) -> Safety {
         })
         .collect();
     let broken = job.safety().iter().map(|finding| {
-        let title = safety::rule(finding.rule).map_or(finding.rule, |rule| rule.title);
-        format!("step {}: {title}", finding.step)
+        let title = safety::rule(finding.rule).map_or(finding.rule, |rule| said(rule.title));
+        say!("step {step}: {title}", step = finding.step, title)
     });
     let mut reasons: Vec<String> = broken.collect();
     let left = visit::was_left_for_danger(job);
     let exposed = was_exposed(job);
     if left {
-        reasons.push("went away when it was not safe".to_owned());
+        reasons.push(say!("went away when it was not safe").to_owned());
     } else if !exposed {
-        reasons.push("nothing was tested or repaired".to_owned());
+        reasons.push(say!("nothing was tested or repaired").to_owned());
     } else if reasons.is_empty() {
-        reasons.push("no safety rule was broken".to_owned());
+        reasons.push(say!("no safety rule was broken").to_owned());
     }
     let (share, is_gate_open) = formula::safety(&breaches, exposed || left);
     if !is_gate_open {
-        reasons.push(format!(
-            "a rule whose breach can kill: at most {:.0} of 100 for the whole job",
-            formula::CRITICAL_CAP
+        reasons.push(say!(
+            "a rule whose breach can kill: at most {most} of 100 for the whole job",
+            most = format!("{:.0}", formula::CRITICAL_CAP),
         ));
     }
     let lost = if exposed || left {

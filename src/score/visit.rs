@@ -13,12 +13,14 @@ use crate::bench::visit::OfferKind;
 use crate::bench::visit::Payer;
 use crate::bench::visit::Ready;
 use crate::bench::workshop::WorkKind;
+use crate::text;
 
 /// Questions on the phone that load a van well.
 const PHONED_ENOUGH: u32 = 3;
 
 /// One thing that was due.
 pub(super) struct Due {
+    /// English; said where it is shown.
     pub what: &'static str,
     pub weight: f64,
     pub done: bool,
@@ -34,38 +36,42 @@ pub(super) fn due(job: &Job) -> Vec<Due> {
     let mut steps = Vec::new();
     let mut step = |what, weight, done| steps.push(Due { what, weight, done });
     step(
-        "asked on the phone before driving",
+        text!("asked on the phone before driving"),
         1.0,
         around.phoned >= PHONED_ENOUGH,
     );
     if let Some(done) = on_first_visit(job) {
-        step("put right on the first visit", 2.0, done);
+        step(text!("put right on the first visit"), 2.0, done);
     }
     let paid = if scenario.visit.papers.maker_pays() {
         Payer::Maker
     } else {
         Payer::Customer
     };
-    step("decided rightly who pays", 1.0, around.payer == Some(paid));
+    step(
+        text!("decided rightly who pays"),
+        1.0,
+        around.payer == Some(paid),
+    );
     if let (Some(offer), Some(finding)) = (around.agreed(), bench.findings.last()) {
         let agreed: BTreeSet<&String> = offer.causes.iter().collect();
         let found: BTreeSet<&String> = finding.causes.iter().collect();
         step(
-            "the price was agreed for what it turned out to be",
+            text!("the price was agreed for what it turned out to be"),
             1.0,
             agreed == found,
         );
     }
     if around.answer() == Some(Answer::Declined) {
         step(
-            "fee taken after the estimate was declined",
+            text!("fee taken after the estimate was declined"),
             1.0,
             around.fee_taken,
         );
     }
     if !around.fitted.is_empty() {
         step(
-            "old part shown",
+            text!("old part shown"),
             1.0,
             bench.advice.contains(&Advice::OldPart),
         );
@@ -73,18 +79,18 @@ pub(super) fn due(job: &Job) -> Vec<Due> {
     let lessons = lessons(job);
     if !lessons.is_empty() {
         let taught = lessons.iter().all(|lesson| bench.advice.contains(lesson));
-        step("taught what keeps it away", 1.0, taught);
+        step(text!("taught what keeps it away"), 1.0, taught);
     }
     if around.noticed.iter().any(|c| c.is_house_defect()) {
         let told = bench.advice.contains(&Advice::HouseWiring);
         step(
-            "told and wrote down what is wrong with the house",
+            text!("told and wrote down what is wrong with the house"),
             1.0,
             told,
         );
     }
     let reported = around.signed && !around.pictures.is_empty();
-    step("report with a picture, signed", 1.0, reported);
+    step(text!("report with a picture, signed"), 1.0, reported);
     steps
 }
 

@@ -43,9 +43,9 @@ pub fn Expert(props: &ExpertProps) -> Html {
             <h2 id="beside">{ say!("Beside the expert") }</h2>
             if let Some((own, expert)) = &*ways {
                 <p>{ say!("The expert is a program that knew no more at the door than you and decided by what each step showed. It can be slower than a skilled person; the target is what one needs.") }</p>
-                <div class="beside__ways">{ way("You", own) }{ way("The expert", expert) }</div>
+                <div class="beside__ways">{ way(say!("You"), own) }{ way(say!("The expert"), expert) }</div>
             } else if let Asked::None(why) = &asked {
-                <p>{ format!("What the expert would have done cannot be told. {why}") }</p>
+                <p>{ say!("What the expert would have done cannot be told. {why}", why) }</p>
             } else if *wanted {
                 <p role="status">{ say!("The expert is working the job; this takes some seconds.") }</p>
             } else {
@@ -59,7 +59,7 @@ fn way(who: &'static str, way: &Way) -> Html {
     html! {
         <div class="table__wrap" tabindex="0" role="region" aria-label={who}>
             <table class="table">
-                <caption>{ format!("{who}: {}", way.sum) }</caption>
+                <caption>{ say!("{label}: {value}", label = who, value = way.sum) }</caption>
                 <thead><tr><th scope="col">{ say!("min") }</th><th scope="col">{ say!("act") }</th><th scope="col">{ say!("cost") }</th></tr></thead>
                 <tbody>{ for way.acts.iter().map(|[minute, act, cost]| html! {
                     <tr><td class="numbers">{ minute }</td><td>{ act }</td><td class="numbers">{ cost }</td></tr>

@@ -88,8 +88,8 @@ fn table(rows: &[LikelyRow]) -> Html {
 /// Such as `97 %`; what is not nothing never reads as nothing.
 pub fn percent(share: f64) -> String {
     match share * 100.0 {
-        p if p > 0.0 && p < 1.0 => "under 1 %".to_owned(),
-        p if p > 99.0 && p < 100.0 => "over 99 %".to_owned(),
+        p if p > 0.0 && p < 1.0 => say!("under 1 %").to_owned(),
+        p if p > 99.0 && p < 100.0 => say!("over 99 %").to_owned(),
         p => format!("{p:.0} %"),
     }
 }

@@ -30,13 +30,14 @@ pub fn Marks(props: &MarksProps) -> Html {
 }
 
 fn row(mark: &MarkRow) -> Html {
-    let value = format!("{:.0} of {:.0}", mark.points, mark.of);
+    let [points, of] = [mark.points, mark.of].map(|n| format!("{n:.0}"));
+    let value = say!("{points} of {of}", points, of);
     html! {
         <details class="marks__row" key={mark.name.clone()}>
             <summary>
                 <span class="marks__name">{ &mark.name }</span>
                 <meter class="marks__bar" min="0" max={mark.of.to_string()} value={mark.points.to_string()}
-                       aria-label={format!("{}: {value}", mark.name)} />
+                       aria-label={say!("{label}: {value}", label = mark.name, value)} />
                 <span class="marks__value numbers">{ value.clone() }</span>
             </summary>
             if mark.reasons.is_empty() {

@@ -32,12 +32,12 @@ pub fn Moments(props: &MomentsProps) -> Html {
     let one = |(step, words, svg): &(usize, String, Shared<Element>)| {
         let place = step.saturating_sub(1);
         let onclick = props.on_show.reform(move |_: MouseEvent| place);
-        let label = format!("The machine at step {step}");
+        let label = say!("The machine at step {step}", step);
         html! {
             <figure class="moments__one">
                 <div class="moments__picture" role="img" aria-label={label}>{ Html::from(tag(&still(svg))) }</div>
                 <figcaption>
-                    <button type="button" class="button button--small" {onclick}>{ format!("Step {step}") }</button>
+                    <button type="button" class="button button--small" {onclick}>{ say!("Step {step}", step) }</button>
                     { " " }{ words }
                 </figcaption>
             </figure>

@@ -175,10 +175,10 @@ fn use_settled(job: &Shared<Job>, judged: &Rc<Option<(Report, DecidedRows)>>, co
 /// What economy and evidence go by, for now or for good.
 fn basis(report: &Report, reckoned: &Asked<Shared<Reckoning>>, by_bill: bool) -> String {
     match (report.basis, reckoned) {
-        _ if by_bill => "Economy and evidence go by the bill and the notebook, as this job was counted: the browser it was worked in could not tell what each decision was worth.".to_owned(),
-        (Basis::Decisions, _) => "Economy and evidence go by what could be known when each step was decided; chance does not count.".to_owned(),
-        (Basis::Bill, Asked::None(why)) => format!("Economy and evidence go by the bill and the notebook: what each decision was worth cannot be told. {why}"),
-        (Basis::Bill, _) => "Economy and evidence still go by the bill and the notebook: what each decision was worth is being worked out.".to_owned(),
+        _ if by_bill => say!("Economy and evidence go by the bill and the notebook, as this job was counted: the browser it was worked in could not tell what each decision was worth.").to_owned(),
+        (Basis::Decisions, _) => say!("Economy and evidence go by what could be known when each step was decided; chance does not count.").to_owned(),
+        (Basis::Bill, Asked::None(why)) => say!("Economy and evidence go by the bill and the notebook: what each decision was worth cannot be told. {why}", why),
+        (Basis::Bill, _) => say!("Economy and evidence still go by the bill and the notebook: what each decision was worth is being worked out.").to_owned(),
     }
 }
 
@@ -199,7 +199,7 @@ fn try_from(step: usize, id: &str, door: &Callback<Order>) -> Html {
     let onclick = door.reform(move |_: MouseEvent| Order::TryFrom(step));
     html! {
         <p class="no-print"><a class="button button--small" href={Route::Bench(id.to_owned()).href()} {onclick}>{ say!("Try again from before this step") }</a>
-            <span class="field__hint">{ say!(" As practice that does not count; this debrief stays.") }</span></p>
+            <span class="field__hint">{ " " }{ say!("As practice that does not count; this debrief stays.") }</span></p>
     }
 }
 
@@ -211,11 +211,11 @@ fn pointed(rows: Option<&Vec<LikelyRow>>, asked: &Asked<Shared<Answered>>, shown
         }
         Asked::Waiting(done, of) => html! {
             <p class="likely__wait">
-                <label>{ say!("Working out what your notes pointed at ") }<progress max={of.max(&1).to_string()} value={done.to_string()} /></label>
+                <label>{ say!("Working out what your notes pointed at") }{ " " }<progress max={of.max(&1).to_string()} value={done.to_string()} /></label>
             </p>
         },
         Asked::None(why) => {
-            html! { <p>{ format!("What your notes pointed at cannot be told. {why}") }</p> }
+            html! { <p>{ say!("What your notes pointed at cannot be told. {why}", why) }</p> }
         }
     }
 }
@@ -234,7 +234,7 @@ fn practise(things: &[(usize, String)], go: &Callback<usize>) -> Html {
         let onclick = go.reform(move |_: MouseEvent| place);
         html! {
             <li>
-                <button type="button" class="button button--small" {onclick}>{ format!("Step {number}") }</button>
+                <button type="button" class="button button--small" {onclick}>{ say!("Step {step}", step = number) }</button>
                 { " " }{ words }
             </li>
         }
@@ -265,10 +265,10 @@ fn head(
     let money = money(report, &job.scenario().rules);
     html! {
         <header class="debrief__head">
-            <h1>{ format!("Debrief: {}", bench.card.title) }</h1>
+            <h1>{ say!("Debrief: {title}", title = bench.card.title) }</h1>
             if let Some(steps) = bench.tried {
                 <p class="bench__hint" role="note">
-                    { format!("Tried again from after step {steps}: practice that does not count. ") }
+                    { say!("Tried again from after step {steps}: practice that does not count.", steps) }{ " " }
                     <button type="button" class="button button--small no-print" onclick={back}>{ say!("Back to the job as you finished it") }</button>
                 </p>
             }
@@ -301,13 +301,13 @@ fn truth(view: &DebriefView) -> Html {
         <section class="debrief__truth">
             <div>
                 <h2>{ say!("What was wrong") }</h2>
-                { list(&view.causes, "Nothing in the machine.") }
+                { list(&view.causes, say!("Nothing in the machine.")) }
                 <h3>{ say!("You said") }</h3>
-                { list(&view.stated, "No fault in the machine.") }
+                { list(&view.stated, say!("No fault in the machine.")) }
             </div>
             <div>
                 <h2>{ say!("How it showed") }</h2>
-                { list(&view.shown_by, "None of your notes differ from those of a sound machine.") }
+                { list(&view.shown_by, say!("None of your notes differ from those of a sound machine.")) }
             </div>
             if !view.hindsight.is_empty() {
                 <div>
@@ -339,7 +339,7 @@ fn steps(steps: &[StepRow], shown: usize, go: &Callback<usize>) -> Html {
                     <li {class} key={index} aria-current={(index == shown).then_some("step")}>
                         <button type="button" {onclick}>
                             <span class="numbers">{ &step.time }</span>{ " " }{ &step.words }
-                            if step.is_unsafe() { <b class="step__mark">{ say!(" safety") }</b> }
+                            if step.is_unsafe() { <b class="step__mark">{ " " }{ say!("safety") }</b> }
                         </button>
                     </li>
                 }

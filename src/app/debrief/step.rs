@@ -26,8 +26,8 @@ pub fn StepDetail(props: &StepDetailProps) -> Html {
     let step = &props.step;
     html! {
         <section class="debrief__detail" aria-label={say!("This step")}>
-            <h2>{ format!("Step {} of {}", step.number, props.count) }</h2>
-            <p class="numbers">{ format!("{} · cost so far {}", step.time, step.cost) }</p>
+            <h2>{ say!("Step {step} of {count}", step = step.number, count = props.count) }</h2>
+            <p class="numbers">{ say!("{time} · cost so far {cost}", time = step.time, cost = step.cost) }</p>
             <p class="debrief__did">{ &step.words }</p>
             { for step.notes.iter().map(note) }
             if let Some(worth) = &props.worth { <p class="debrief__worth">{ worth }</p> }
@@ -43,7 +43,7 @@ fn note((is, sound): &(String, Option<String>)) -> Html {
         <div class="debrief__note">
             <p>{ is }</p>
             if let Some(sound) = sound {
-                <p class="debrief__sound">{ say!("A sound machine: ") }<b>{ sound }</b></p>
+                <p class="debrief__sound">{ say!("A sound machine:") }{ " " }<b>{ sound }</b></p>
             }
         </div>
     }

@@ -30,10 +30,15 @@ pub fn Track(props: &TrackProps) -> Html {
         let value = event.target_unchecked_into::<HtmlInputElement>().value();
         value.parse::<usize>().unwrap_or(0).min(last)
     });
-    let words = props
-        .steps
-        .get(props.shown)
-        .map(|s| format!("step {} of {}: {}", s.number, last + 1, s.words));
+    let words = props.steps.get(props.shown).map(|s| {
+        let (step, count) = (s.number, last + 1);
+        say!(
+            "step {step} of {count}: {words}",
+            step,
+            count,
+            words = s.words
+        )
+    });
     html! {
         <div class="debrief__chart">
             <svg class="track" viewBox="0 0 1000 48" aria-hidden="true" preserveAspectRatio="none">

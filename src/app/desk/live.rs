@@ -180,12 +180,14 @@ fn behaviour_of(props: &MachineProps, behaviour: &Behaviour) -> Html {
             <ul class="fairness desk__list">{ for wrong.into_iter().map(line) }</ul>
             <details><summary>{ say!("{n} figures as on a sound machine", n = usual) }</summary>
                 <ul class="fairness desk__list">{ for right.into_iter().map(line) }</ul></details>
-            { suggestion(props, &behaviour.complaint) }
+            { suggestion(props, behaviour) }
         </>
     }
 }
 
-fn suggestion(props: &MachineProps, complaint: &str) -> Html {
+fn suggestion(props: &MachineProps, behaviour: &Behaviour) -> Html {
+    // The job's file has the English words, which the expert hears.
+    let complaint = &behaviour.complaint;
     if complaint.is_empty() {
         return Html::default();
     }
@@ -196,8 +198,8 @@ fn suggestion(props: &MachineProps, complaint: &str) -> Html {
     html! {
         <div class="stack">
             <h3>{ say!("What its customer would say") }</h3>
-            <blockquote class="job-card__quote">{ complaint }</blockquote>
-            if props.job.customer.complaint != complaint {
+            <blockquote class="job-card__quote">{ &behaviour.complaint_said }</blockquote>
+            if props.job.customer.complaint != *complaint {
                 <p><button type="button" class="button" onclick={take}>{ say!("Use as the complaint") }</button></p>
             }
         </div>

@@ -8,9 +8,11 @@ use crate::bench::words;
 use crate::expert::Apart;
 use crate::expert::Shows;
 use crate::expert::remedy::same_remedy;
+use crate::language::worded;
 use crate::machine::ActiveFault;
 use crate::machine::FaultDef;
 use crate::machine::MachineError;
+use crate::say;
 use crate::score::fairness::FairnessLine;
 use crate::score::fairness::fair;
 use crate::score::fairness::unfair;
@@ -122,34 +124,40 @@ impl About<'_> {
         let seen: Vec<String> = differing
             .iter()
             .filter(|(column, _)| self.is_allowed(column.mode()))
-            .map(|(column, cell)| format!("{} ({}) {}", column.what, column.how, cell.shown))
+            .map(|(column, cell)| format!("{} ({}) {}", column.what, column.how, cell.said()))
             .collect();
-        if let Some(first) = seen.first() {
-            let more = match seen.len() {
-                1 => String::new(),
-                n => format!(", and {} more", n - 1),
-            };
-            return Ok(fair(&format!("“{}” shows: {first}{more}.", def.what)));
+        let what = worded(&def.what);
+        match seen.as_slice() {
+            [] => {}
+            [first] => return Ok(fair(say!("“{what}” shows: {first}.", what, first))),
+            [first, more @ ..] => {
+                return Ok(fair(say!(
+                    "“{what}” shows: {first}, and {n} more.",
+                    what,
+                    first,
+                    n = more.len(),
+                )));
+            }
         }
         if changes_nothing(def) {
-            return Ok(fair(&format!(
-                "“{}” shows in nothing that can be read, seen or heard on this bench: only the customer's words point to it, so let the complaint or an answer name it.",
-                def.what
+            return Ok(fair(say!(
+                "“{what}” shows in nothing that can be read, seen or heard on this bench: only the customer's words point to it, so let the complaint or an answer name it.",
+                what,
             )));
         }
         if let Some(how) = self.told_by(fault, None)? {
-            return Ok(fair(&format!("“{}” shows when you {how}.", def.what)));
+            return Ok(fair(say!("“{what}” shows when you {how}.", what, how)));
         }
         let missing = differing.iter().find_map(|(column, _)| column.mode());
         Ok(match missing {
-            Some(mode) => unfair(&format!(
-                "No instrument in the bag shows “{}”: put in {}.",
-                def.what,
-                words::mode_name(mode)
+            Some(mode) => unfair(say!(
+                "No instrument in the bag shows “{what}”: put in {instrument}.",
+                what,
+                instrument = words::mode_name(mode),
             )),
-            None => unfair(&format!(
-                "Nothing shows “{}”, neither a reading nor a look, a run or a turn by hand: raise its severity.",
-                def.what
+            None => unfair(say!(
+                "Nothing shows “{what}”, neither a reading nor a look, a run or a turn by hand: raise its severity.",
+                what,
             )),
         })
     }
@@ -166,9 +174,11 @@ impl About<'_> {
             let mut allowed = columns.filter(|column| self.is_allowed(column.mode()));
             let line = match (allowed.next(), allowed.next()) {
                 (Some(_), Some(_)) => continue,
-                (Some(only), None) => fair(&format!(
-                    "Reads like “{}” until {} ({}) is read.",
-                    other.what, only.what, only.how
+                (Some(only), None) => fair(say!(
+                    "Reads like “{what}” until {reading} ({how}) is read.",
+                    what = worded(&other.what),
+                    reading = only.what,
+                    how = only.how,
                 )),
                 (None, _) => self.by_hand(one, other, &apart)?,
             };
@@ -186,26 +196,33 @@ impl About<'_> {
         other: &Row,
         apart: &[usize],
     ) -> Result<FairnessLine, MachineError> {
-        let what = &other.what;
+        let what = worded(&other.what);
         if let Some(how) = self.told_by(one.fault, Some(&other.fault))? {
-            return Ok(fair(&format!("Reads like “{what}” until you {how}.")));
+            return Ok(fair(say!(
+                "Reads like “{what}” until you {how}.",
+                what,
+                how
+            )));
         }
         let listed = self.scenario.machine.fault(&other.fault);
         if listed.is_some_and(|listed| same_remedy(self.scenario, one.def, listed)) {
-            return Ok(fair(&format!(
-                "Nothing tells it from “{what}”, and nothing needs to: the same work puts both right."
+            return Ok(fair(say!(
+                "Nothing tells it from “{what}”, and nothing needs to: the same work puts both right.",
+                what,
             )));
         }
         let mode = apart
             .iter()
             .find_map(|index| self.matrix.columns()[*index].mode());
         Ok(match mode {
-            Some(mode) => unfair(&format!(
-                "Reads the same as “{what}” with the instruments allowed: put {} in the bag.",
-                words::mode_name(mode)
+            Some(mode) => unfair(say!(
+                "Reads the same as “{what}” with the instruments allowed: put {instrument} in the bag.",
+                what,
+                instrument = words::mode_name(mode),
             )),
-            None => unfair(&format!(
+            None => unfair(say!(
                 "Nothing tells it from “{what}”, neither a reading nor a look, a run or a turn by hand: let something else in the job point to it, or choose another fault.",
+                what,
             )),
         })
     }

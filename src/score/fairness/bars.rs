@@ -3,9 +3,11 @@
 
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
+use crate::language::worded;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::machine::MachineError;
+use crate::say;
 use crate::score::fairness::FairnessLine;
 use crate::score::fairness::fair;
 use crate::score::fairness::unfair;
@@ -29,9 +31,10 @@ fn in_van(scenario: &Scenario, def: &FaultDef) -> Option<FairnessLine> {
     let missing = is_part && !scenario.van.contains(&def.part);
     let part = scenario.workshop.part(&def.part)?;
     missing.then(|| {
-        fair(&format!(
-            "The {} is not in the van: if it must be replaced, that is a second visit for {:.0}.",
-            part.name, scenario.money.second_visit
+        fair(say!(
+            "The {part} is not in the van: if it must be replaced, that is a second visit for {price}.",
+            part = worded(&part.name),
+            price = whole(scenario.money.second_visit),
         ))
     })
 }
@@ -41,31 +44,45 @@ fn bars(scenario: &Scenario) -> Vec<FairnessLine> {
     let (rules, target) = (&scenario.rules, scenario.reference);
     if target.cost <= 0.0 {
         let barred = rules.budget_price.is_some() || rules.time_s.is_some();
-        let words = "The target is not known yet: take over what the expert needs, or work the job yourself and enter what it took.";
+        let words = say!(
+            "The target is not known yet: take over what the expert needs, or work the job yourself and enter what it took."
+        );
         return vec![if barred { unfair(words) } else { fair(words) }];
     }
-    let below = |what: &str, bar: Option<f64>, needs: f64| {
-        bar.filter(|bar| *bar < needs).map(|bar| {
-            unfair(&format!(
-                "The {what} of {bar:.0} is below the {needs:.0} that a skilled technician needs: raise it to {:.0} or more.",
-                ROOM_RATIO * needs
-            ))
-        })
+    // The bar, what is needed, what would leave room.
+    let below = |bar: Option<f64>, needs: f64| {
+        let bar = bar.filter(|bar| *bar < needs)?;
+        Some([bar, needs, ROOM_RATIO * needs].map(whole))
     };
     let lines = [
-        below("budget", rules.budget_price, target.cost),
-        below(
-            "time allowed in minutes",
-            rules.time_s.map(|s| s / 60.0),
-            target.minutes,
-        ),
+        below(rules.budget_price, target.cost).map(|[bar, needs, room]| {
+            unfair(say!(
+                "The budget of {bar} is below the {needs} that a skilled technician needs: raise it to {room} or more.",
+                bar,
+                needs,
+                room,
+            ))
+        }),
+        below(rules.time_s.map(|s| s / 60.0), target.minutes).map(|[bar, needs, room]| {
+            unfair(say!(
+                "The time allowed in minutes of {bar} is below the {needs} that a skilled technician needs: raise it to {room} or more.",
+                bar,
+                needs,
+                room,
+            ))
+        }),
     ];
     let mut lines: Vec<FairnessLine> = lines.into_iter().flatten().collect();
-    lines.push(fair(&format!(
-        "Target: {:.0}, in {:.0} minutes.",
-        target.cost, target.minutes
+    lines.push(fair(say!(
+        "Target: {cost}, in {minutes} minutes.",
+        cost = whole(target.cost),
+        minutes = whole(target.minutes),
     )));
     lines
+}
+
+fn whole(amount: f64) -> String {
+    format!("{amount:.0}")
 }
 
 /// What a job says of itself that the expert has worked. The expert may fail where a person with a
@@ -77,28 +94,32 @@ pub fn solved(worked: &Job) -> Result<FairnessLine, MachineError> {
     let (scenario, report) = (worked.scenario(), assess(worked)?);
     let minutes = worked.tick() as f64 / 600.0;
     if report.fixed {
-        return Ok(fair(&format!(
-            "The expert, who knows no more at the door than the apprentice, gets it right in {minutes:.0} minutes for {:.0}: it can be solved with what is allowed.",
-            worked.cost()
+        return Ok(fair(say!(
+            "The expert, who knows no more at the door than the apprentice, gets it right in {minutes} minutes for {price}: it can be solved with what is allowed.",
+            minutes = whole(minutes),
+            price = whole(worked.cost()),
         )));
     }
-    let held = worked.bench().findings.last().map(|finding| {
+    let held = worked.bench().findings.last().and_then(|finding| {
         let names = finding.causes.iter();
         let names = names.filter_map(|id| scenario.machine.fault(id));
-        let names: Vec<&str> = names.map(|def| def.what.as_str()).collect();
-        names.join(" and ")
+        let names = names.map(|def| worded(&def.what).into_owned());
+        names.reduce(|one, next| say!("{one} and {next}", one, next))
     });
-    let held = match held.filter(|names| !names.is_empty()) {
-        Some(names) => format!("it ended with “{names}” for the cause"),
-        None => "it ended without a cause".to_owned(),
-    };
-    Ok(if scenario.reference.cost > 0.0 {
-        fair(&format!(
-            "The expert does not get it right: {held}. That the job can be done rests on the stored target, which comes from a person's work; expect it to be hard."
-        ))
-    } else {
-        unfair(&format!(
-            "The expert does not get it right with what is allowed: {held}. Let more point to the cause, allow more instruments, or work it yourself and enter what it took."
-        ))
+    Ok(match (held, scenario.reference.cost > 0.0) {
+        (Some(causes), true) => fair(say!(
+            "The expert does not get it right: it ended with “{causes}” for the cause. That the job can be done rests on the stored target, which comes from a person's work; expect it to be hard.",
+            causes,
+        )),
+        (None, true) => fair(say!(
+            "The expert does not get it right: it ended without a cause. That the job can be done rests on the stored target, which comes from a person's work; expect it to be hard."
+        )),
+        (Some(causes), false) => unfair(say!(
+            "The expert does not get it right with what is allowed: it ended with “{causes}” for the cause. Let more point to the cause, allow more instruments, or work it yourself and enter what it took.",
+            causes,
+        )),
+        (None, false) => unfair(say!(
+            "The expert does not get it right with what is allowed: it ended without a cause. Let more point to the cause, allow more instruments, or work it yourself and enter what it took."
+        )),
     })
 }

@@ -10,6 +10,7 @@ use crate::machine::ActiveFault;
 use crate::machine::FaultClass;
 use crate::machine::MachineError;
 use crate::machine::Onset;
+use crate::say;
 use crate::score::behaviour::behaviour;
 use crate::score::fairness::FairnessLine;
 use crate::score::fairness::fair;
@@ -62,7 +63,7 @@ const LOOSE: [Symptom; 5] = [
 
 /// Both.
 pub(super) fn lines(scenario: &Scenario) -> Result<Vec<FairnessLine>, MachineError> {
-    let suggested = behaviour(scenario, 1)?.complaint;
+    let suggested = behaviour(scenario, 1)?;
     let mut shown = shown_by(scenario, &scenario.faults)?;
     if scenario.faults.iter().any(|fault| waits(scenario, fault)) {
         // A customer has seen it come on; one program may not.
@@ -73,9 +74,9 @@ pub(super) fn lines(scenario: &Scenario) -> Result<Vec<FairnessLine>, MachineErr
         shown = shown.with(shown_by(&there, &there.faults)?);
     }
     let mut said = Told::default();
-    said.hear(&suggested);
+    said.hear(&suggested.complaint);
     let shown = shown.with(said.wrong);
-    let mut lines = vec![noticed(scenario, &suggested, shown)];
+    let mut lines = vec![noticed(scenario, &suggested.complaint_said, shown)];
     lines.extend(consistent(scenario, shown));
     Ok(lines)
 }
@@ -100,29 +101,29 @@ fn meant(told: Symptoms, shown: Symptoms) -> Symptoms {
 
 fn noticed(scenario: &Scenario, suggested: &str, shown: Symptoms) -> FairnessLine {
     if !suggested.is_empty() {
-        return fair(&format!("The customer would notice: {suggested}"));
+        return fair(say!("The customer would notice: {suggested}", suggested));
     }
     if shown != Symptoms::default() {
-        let words = named(shown);
-        return fair(&format!(
-            "While it is there the customer would notice: {words}."
+        return fair(say!(
+            "While it is there the customer would notice: {symptoms}.",
+            symptoms = named(shown),
         ));
     }
     if scenario.faults.is_empty() {
-        return fair(
-            "The machine is sound: the right answer is to say so and to show the customer.",
-        );
+        return fair(say!(
+            "The machine is sound: the right answer is to say so and to show the customer."
+        ));
     }
     let class = |id: &str| scenario.machine.fault(id).map(|def| def.class);
     let is_outside = |id: &str| class(id) == Some(FaultClass::Site);
     if scenario.faults.iter().all(|fault| is_outside(&fault.id)) {
-        return fair(
-            "The cause lies outside the machine and shows in no program: the complaint must come from what the customer knows.",
-        );
+        return fair(say!(
+            "The cause lies outside the machine and shows in no program: the complaint must come from what the customer knows."
+        ));
     }
-    unfair(
-        "Over a whole program the customer would notice nothing: raise the severity, let the fault come on more often, or let the complaint say when it happens.",
-    )
+    unfair(say!(
+        "Over a whole program the customer would notice nothing: raise the severity, let the fault come on more often, or let the complaint say when it happens."
+    ))
 }
 
 /// Words are heard as the expert hears them; words it does not know say nothing.
@@ -135,34 +136,39 @@ fn consistent(scenario: &Scenario, shown: Symptoms) -> Option<FairnessLine> {
     if is_loose && fits == Symptoms::default() {
         let is_said = !scenario.faults.is_empty();
         return is_said.then(|| {
-            fair("The complaint names nothing that could be held against the machine: whether it fits is yours to judge.")
+            fair(say!(
+                "The complaint names nothing that could be held against the machine: whether it fits is yours to judge."
+            ))
         });
     }
     if fits != Symptoms::default() {
         let fits = named(fits);
-        return Some(fair(&if other == Symptoms::default() {
-            format!("The complaint fits what the machine does: {fits}.")
+        return Some(fair(if other == Symptoms::default() {
+            say!("The complaint fits what the machine does: {fits}.", fits)
         } else {
-            let other = named(other);
-            format!(
-                "The complaint fits what the machine does: {fits}. It also speaks of what the machine does not do over a program: {other}."
+            say!(
+                "The complaint fits what the machine does: {fits}. It also speaks of what the machine does not do over a program: {other}.",
+                fits,
+                other = named(other),
             )
         }));
     }
     let other = named(other);
     let is_meant = scenario.faults.is_empty() || scenario.visit.person.manner == Manner::Mistaken;
     if is_meant {
-        return Some(fair(&format!(
-            "The machine does not do what the complaint speaks of ({other}): finding that out is part of this job."
+        return Some(fair(say!(
+            "The machine does not do what the complaint speaks of ({other}): finding that out is part of this job.",
+            other,
         )));
     }
     if shown == Symptoms::default() {
         // The line above has said what there is to say.
         return None;
     }
-    Some(unfair(&format!(
-        "The complaint speaks of what the machine does not do over a program ({other}), and of nothing that it does ({}): take the complaint that the machine's behaviour suggests, or let the customer be mistaken.",
-        named(shown)
+    Some(unfair(say!(
+        "The complaint speaks of what the machine does not do over a program ({other}), and of nothing that it does ({shown}): take the complaint that the machine's behaviour suggests, or let the customer be mistaken.",
+        other,
+        shown = named(shown),
     )))
 }
 
@@ -174,32 +180,32 @@ fn named(symptoms: Symptoms) -> String {
 /// As the form and the panel say it.
 fn words(symptom: Symptom) -> &'static str {
     match symptom {
-        Symptom::Dead => "it is dead",
-        Symptom::Trips => "the house's device trips",
-        Symptom::Bites => "it tingles to the touch",
-        Symptom::RunsByItself => "it runs without being started",
-        Symptom::NoFill => "no water comes",
-        Symptom::SlowFill => "it fills slowly",
-        Symptom::Overfills => "too much water",
-        Symptom::LittleWater => "too little water",
-        Symptom::NoWash => "it does not wash",
-        Symptom::OneWay => "it turns one way only",
-        Symptom::WeakWash => "it washes weakly",
-        Symptom::Creeps => "the basket goes round in the wash",
-        Symptom::NoDrain => "the water stays in",
-        Symptom::SlowDrain => "it empties slowly",
-        Symptom::LosesWater => "water leaves in the wash",
-        Symptom::NoSpin => "it does not spin",
-        Symptom::WeakSpin => "it spins weakly or leaves the washing wet",
-        Symptom::Spreads => "it breaks the spin off and fills again",
-        Symptom::Shakes => "it shakes",
-        Symptom::RunsOn => "it runs on after the lid is opened",
-        Symptom::Leaks => "water on the floor",
-        Symptom::Noise => "a new noise",
-        Symptom::Hums => "it hums and nothing moves",
-        Symptom::Hot => "a smell of heat",
-        Symptom::Alarm => "it stops with an alarm",
-        Symptom::Pauses => "it stops and goes on later",
-        Symptom::Long => "the program takes much longer",
+        Symptom::Dead => say!("it is dead"),
+        Symptom::Trips => say!("the house's device trips"),
+        Symptom::Bites => say!("it tingles to the touch"),
+        Symptom::RunsByItself => say!("it runs without being started"),
+        Symptom::NoFill => say!("no water comes"),
+        Symptom::SlowFill => say!("it fills slowly"),
+        Symptom::Overfills => say!("too much water"),
+        Symptom::LittleWater => say!("too little water"),
+        Symptom::NoWash => say!("it does not wash"),
+        Symptom::OneWay => say!("it turns one way only"),
+        Symptom::WeakWash => say!("it washes weakly"),
+        Symptom::Creeps => say!("the basket goes round in the wash"),
+        Symptom::NoDrain => say!("the water stays in"),
+        Symptom::SlowDrain => say!("it empties slowly"),
+        Symptom::LosesWater => say!("water leaves in the wash"),
+        Symptom::NoSpin => say!("it does not spin"),
+        Symptom::WeakSpin => say!("it spins weakly or leaves the washing wet"),
+        Symptom::Spreads => say!("it breaks the spin off and fills again"),
+        Symptom::Shakes => say!("it shakes"),
+        Symptom::RunsOn => say!("it runs on after the lid is opened"),
+        Symptom::Leaks => say!("water on the floor"),
+        Symptom::Noise => say!("a new noise"),
+        Symptom::Hums => say!("it hums and nothing moves"),
+        Symptom::Hot => say!("a smell of heat"),
+        Symptom::Alarm => say!("it stops with an alarm"),
+        Symptom::Pauses => say!("it stops and goes on later"),
+        Symptom::Long => say!("the program takes much longer"),
     }
 }

@@ -124,16 +124,16 @@ impl Judge {
     }
 }
 
-fn fair(words: &str) -> FairnessLine {
+fn fair(words: impl Into<String>) -> FairnessLine {
     FairnessLine {
-        words: words.to_owned(),
+        words: words.into(),
         fair: true,
     }
 }
 
-fn unfair(words: &str) -> FairnessLine {
+fn unfair(words: impl Into<String>) -> FairnessLine {
     FairnessLine {
-        words: words.to_owned(),
+        words: words.into(),
         fair: false,
     }
 }
