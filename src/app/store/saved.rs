@@ -8,6 +8,8 @@ use crate::app::store::StorageError;
 use crate::app::view::debrief::in_words;
 use crate::bench::job::Entry;
 use crate::bench::notebook::Tick;
+use crate::language::in_english;
+use crate::language::worded;
 use crate::records::practice::PRACTICE_FORMAT;
 use crate::records::practice::Practice;
 use crate::records::result::JobResult;
@@ -16,6 +18,8 @@ use crate::score;
 
 /// Version of this format.
 const FORMAT: u32 = 1;
+/// Between the words of a verdict.
+const BETWEEN: &str = " · ";
 
 /// The engine that wrote a log, and that can replay it to the bit.
 pub fn engine() -> &'static str {
@@ -75,10 +79,18 @@ pub struct SavedSuspect {
 /// What the list of jobs shows of a finished one.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Verdict {
-    /// Plain words, such as `repaired, safe`.
+    /// Plain English words, such as `Repaired · safe`.
     pub words: String,
     /// Marks of 100.
     pub marks: f64,
+}
+
+impl Verdict {
+    /// The words as they are shown.
+    pub fn said(&self) -> String {
+        let words: Vec<_> = self.words.split(BETWEEN).map(worded).collect();
+        words.join(BETWEEN)
+    }
 }
 
 impl SavedJob {
@@ -132,9 +144,9 @@ impl SavedJob {
         }
         let job = session.job();
         // A machine that was set up for the job is set up for its marks.
-        let report = score::assess(job).ok()?;
+        let report = in_english(|| score::assess(job)).ok()?;
         self.verdict = Some(Verdict {
-            words: in_words(&report),
+            words: in_english(|| in_words(&report)),
             marks: report.total,
         });
         Some(Practice {
@@ -146,7 +158,7 @@ impl SavedJob {
             seed: self.seed,
             ended_ms: now_ms,
             log: self.log.clone(),
-            result: JobResult::from_report(job, &report),
+            result: in_english(|| JobResult::from_report(job, &report)),
         })
     }
 
