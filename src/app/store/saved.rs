@@ -198,6 +198,10 @@ impl SavedJob {
 mod tests {
     use super::*;
     use crate::bench::action::Action;
+    use crate::language::Catalogue;
+    use crate::language::Key;
+    use crate::language::id;
+    use crate::language::speak;
 
     #[test]
     fn a_saved_job_is_read_back_as_it_was() {
@@ -239,6 +243,22 @@ mod tests {
         assert_eq!(job.tried.as_ref().map(|t| t.steps), Some(2));
         job.back_to_whole();
         assert_eq!(job, whole);
+    }
+
+    #[test]
+    fn a_verdict_that_is_kept_in_english_is_said_in_the_language_of_the_reader() {
+        let verdict = Verdict {
+            words: "Repaired · not safe".into(),
+            marks: 80.0,
+        };
+        assert_eq!(verdict.said(), "Repaired · not safe");
+        let message = |english: &str, spanish: &str| {
+            format!("{} = {spanish}\n", id(english, Key::of(english)))
+        };
+        let text = message("Repaired", "Reparada") + &message("not safe", "no es segura");
+        speak(Catalogue::read("es", &text, ',').ok());
+        assert_eq!(verdict.said(), "Reparada · no es segura");
+        speak(None);
     }
 
     #[test]
