@@ -14,6 +14,7 @@ use crate::app::worker::Question;
 use crate::app::worker::Thread;
 use crate::app::worker::Worked;
 use crate::bench::job::Job;
+use crate::say;
 
 /// None before the thread has started; `Err` once the answer is wanted no more.
 type Held = Rc<RefCell<Result<Option<Thread>, ()>>>;
@@ -41,7 +42,7 @@ impl Asking {
             }
             let thread = Thread::ask(&question(worked), answered.clone());
             if thread.is_none() {
-                let why = "This browser has no threads.".to_owned();
+                let why = say!("This browser has no threads.").to_owned();
                 answered.emit(Answer::Failed { why });
             }
             *held.borrow_mut() = Ok(thread);

@@ -7,6 +7,8 @@ use gloo::events::EventListener;
 use web_sys::Document;
 use web_sys::Element;
 
+use crate::say;
+
 /// Local key that counts failures since the last act that went well.
 const COUNT: &str = "tubwright/stopped";
 
@@ -53,17 +55,18 @@ fn show(place: &str) -> Option<()> {
     app.set_inner_html("");
     let page = child(&document, &app, "main", "")?;
     page.set_class_name("page page--narrow");
-    child(&document, &page, "h1", "The program has stopped")?;
-    let said = "That is our mistake, not yours. Your job is saved up to your last act.";
+    child(&document, &page, "h1", say!("The program has stopped"))?;
+    let said = say!("That is our mistake, not yours. Your job is saved up to your last act.");
     child(&document, &page, "p", said)?;
-    let button = child(&document, &page, "button", "Go on from the last act")?;
+    let button = child(&document, &page, "button", say!("Go on from the last act"))?;
     button.set_class_name("button button--main");
     let again = EventListener::new(&button, "click", |_| {
         // A page that cannot be loaded again can be closed by the person.
         let _ = gloo::utils::window().location().reload();
     });
     again.forget();
-    child(&document, &page, "p", &format!("For a report: {place}"))?.set_class_name("field__hint");
+    let report = say!("For a report: {place}", place);
+    child(&document, &page, "p", &report)?.set_class_name("field__hint");
     Some(())
 }
 

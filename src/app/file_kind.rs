@@ -6,30 +6,36 @@ use serde_json::Value;
 use crate::app::given_files::OpenedFile;
 use crate::app::me::EVERYTHING_FORMAT;
 use crate::assess::assessment_file::ASSESSMENT_FORMAT;
+use crate::language::said;
 use crate::records::chain::ERASED_FORMAT;
 use crate::records::practice::PRACTICE_FORMAT;
 use crate::records::record::RECORD_FORMAT;
+use crate::say;
 use crate::scenario::fault_file::FAULT_FORMAT;
 use crate::scenario::job_file::JOB_FORMAT;
 use crate::scenario::machine_file::MACHINE_FORMAT;
 use crate::scenario::set_file::SET_FORMAT;
 use crate::scenario::share::SEALED_FORMAT;
+use crate::text;
 
 /// Every format of ours begins with this.
 const OURS: &str = "tubwright-";
 /// First bytes of what a folder holds besides, and what it is.
 const STARTS: [(&[u8], &str); 7] = [
-    (b"\x89PNG", "it is a picture"),
-    (b"\xff\xd8\xff", "it is a picture"),
-    (b"GIF8", "it is a picture"),
-    (b"RIFF", "it is a picture, a sound or a film"),
-    (b"%PDF", "it is a PDF document"),
-    (b"PK", "it is an archive or an office document"),
+    (b"\x89PNG", text!("it is a picture")),
+    (b"\xff\xd8\xff", text!("it is a picture")),
+    (b"GIF8", text!("it is a picture")),
+    (b"RIFF", text!("it is a picture, a sound or a film")),
+    (b"%PDF", text!("it is a PDF document")),
+    (b"PK", text!("it is an archive or an office document")),
     (
         b"\xff\xfe",
-        "its text is not UTF-8: save it as UTF-8 and open it again",
+        text!("its text is not UTF-8: save it as UTF-8 and open it again"),
     ),
 ];
+
+/// What no text is made of.
+const NO_TEXT: &str = text!("its bytes are no text");
 
 /// A file of ours.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,16 +73,24 @@ impl Kind {
     /// What it is and which screen opens it.
     pub fn elsewhere(self) -> &'static str {
         match self {
-            Self::Job => "it is a job with its answer: the list of jobs and the desk open it",
-            Self::Copy => "it is a trainee’s copy, which stays shut: the list of jobs opens it",
-            Self::Set => "it is a training set: the list of jobs and the desk open it",
-            Self::Assessment => {
-                "it is an assessment: “Sit an assessment” opens it, and “Make an assessment” to work on it"
+            Self::Job => say!("it is a job with its answer: the list of jobs and the desk open it"),
+            Self::Copy => {
+                say!("it is a trainee’s copy, which stays shut: the list of jobs opens it")
             }
-            Self::Result => "it is a result: “Review results” on the desk opens it",
-            Self::Everything => "it is all that somebody keeps here: the page “Me” opens it",
+            Self::Set => say!("it is a training set: the list of jobs and the desk open it"),
+            Self::Assessment => {
+                say!(
+                    "it is an assessment: “Sit an assessment” opens it, and “Make an assessment” to work on it"
+                )
+            }
+            Self::Result => say!("it is a result: “Review results” on the desk opens it"),
+            Self::Everything => {
+                say!("it is all that somebody keeps here: the page “Me” opens it")
+            }
             Self::Machine => {
-                "it describes machines or faults: those come with the program and are not opened here"
+                say!(
+                    "it describes machines or faults: those come with the program and are not opened here"
+                )
             }
         }
     }
@@ -107,17 +121,23 @@ impl Untaken {
 pub fn taken<'f>(file: &'f OpenedFile, takes: &[Kind]) -> Result<(Kind, &'f str), Untaken> {
     let name = &file.name;
     let none = |why: &str| {
-        Untaken::Passed(format!(
-            "{name} is no job, set or assessment of this workshop: {why}."
+        Untaken::Passed(say!(
+            "{name} is no job, set or assessment of this workshop: {why}.",
+            name,
+            why
         ))
     };
     let text = file.text.as_ref().map_err(|why| none(why))?;
     match kind(text) {
         Ok(kind) if takes.contains(&kind) => Ok((kind, text)),
-        Ok(kind) => Err(Untaken::Passed(format!("{name}: {}.", kind.elsewhere()))),
+        Ok(kind) => Err(Untaken::Passed(told_of(name, kind.elsewhere()))),
         Err(Strange::Other(why)) => Err(none(&why)),
-        Err(Strange::Damaged(why)) => Err(Untaken::Damaged(format!("{name}: {why}."))),
+        Err(Strange::Damaged(why)) => Err(Untaken::Damaged(told_of(name, &why))),
     }
+}
+
+fn told_of(name: &str, what: &str) -> String {
+    say!("{name}: {what}.", name, what)
 }
 
 /// The text in a file's bytes.
@@ -127,16 +147,16 @@ pub fn taken<'f>(file: &'f OpenedFile, takes: &[Kind]) -> Result<(Kind, &'f str)
 pub fn text(bytes: Vec<u8>) -> Result<String, String> {
     let known = STARTS.iter().find(|(start, _)| bytes.starts_with(start));
     if let Some((_, what)) = known {
-        return Err((*what).to_owned());
+        return Err(said(what).to_owned());
     }
-    let text = String::from_utf8(bytes).map_err(|_| "its bytes are no text".to_owned())?;
+    let text = String::from_utf8(bytes).map_err(|_| said(NO_TEXT).to_owned())?;
     // Some editors put a mark before the first letter.
     let text = text.strip_prefix('\u{feff}').unwrap_or(&text);
     if text.trim().is_empty() {
-        return Err("it is empty".to_owned());
+        return Err(say!("it is empty").to_owned());
     }
     if text.contains('\0') {
-        return Err("its bytes are no text".to_owned());
+        return Err(said(NO_TEXT).to_owned());
     }
     Ok(text.to_owned())
 }
@@ -174,13 +194,14 @@ fn of_format(value: &Value) -> Option<Kind> {
 /// What is no JSON: a damaged file of ours, or another program's.
 fn unreadable(text: &str, line: usize) -> Strange {
     if text.contains(OURS) {
-        Strange::Damaged(format!(
-            "it is damaged or cut off at line {line}: get the file once more"
+        Strange::Damaged(say!(
+            "it is damaged or cut off at line {line}: get the file once more",
+            line
         ))
     } else if text.trim_start().starts_with(['{', '[']) {
-        Strange::Other(format!("it cannot be read from line {line} on"))
+        Strange::Other(say!("it cannot be read from line {line} on", line))
     } else {
-        Strange::Other("it is a text of another kind".to_owned())
+        Strange::Other(say!("it is a text of another kind").to_owned())
     }
 }
 
@@ -188,11 +209,17 @@ fn unreadable(text: &str, line: usize) -> Strange {
 fn foreign(value: &Value) -> String {
     match format_of(value) {
         Some(format) if format.starts_with(OURS) => {
-            format!("it says “{format}”, which this version does not read: use a newer one")
+            say!(
+                "it says “{format}”, which this version does not read: use a newer one",
+                format
+            )
         }
-        Some(_) => "another program has written it".to_owned(),
+        Some(_) => say!("another program has written it").to_owned(),
         None => {
-            format!("it does not say so by its “format”, which is “{JOB_FORMAT}” in a job")
+            say!(
+                "it does not say so by its “format”, which is “{format}” in a job",
+                format = JOB_FORMAT
+            )
         }
     }
 }

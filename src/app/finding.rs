@@ -16,24 +16,32 @@ use crate::app::view::BenchView;
 use crate::app::view::Order;
 use crate::bench::action::Action;
 use crate::bench::visit::Advice;
+use crate::language::said;
 use crate::say;
+use crate::text;
 
 /// What a customer can be told, in the order of a talk at the door.
 const ADVICE: [(Advice, &str); 8] = [
     (
         Advice::WhatWasDone,
-        "what was wrong and what was done, shown on the machine",
+        text!("what was wrong and what was done, shown on the machine"),
     ),
-    (Advice::Load, "how much to load and how to spread it"),
-    (Advice::Detergent, "how much detergent"),
-    (Advice::Filters, "clean the filters now and then"),
+    (Advice::Load, text!("how much to load and how to spread it")),
+    (Advice::Detergent, text!("how much detergent")),
+    (Advice::Filters, text!("clean the filters now and then")),
     (
         Advice::HouseWiring,
-        "have the house wiring seen to by an electrician",
+        text!("have the house wiring seen to by an electrician"),
     ),
-    (Advice::NewMachine, "a new machine is the better buy"),
-    (Advice::Level, "keep it level, and do not move it alone"),
-    (Advice::OldPart, "the old part, shown beside the new one"),
+    (Advice::NewMachine, text!("a new machine is the better buy")),
+    (
+        Advice::Level,
+        text!("keep it level, and do not move it alone"),
+    ),
+    (
+        Advice::OldPart,
+        text!("the old part, shown beside the new one"),
+    ),
 ];
 
 /// What is filled in so far.
@@ -128,7 +136,7 @@ pub fn FindingScreen() -> Html {
         <main class="page page--narrow finish" id="main" tabindex="-1">
             <header class="page__head">
                 <h1>{ say!("Fault found") }</h1>
-                <p class="page__lead">{ format!("{} · on site {} · cost so far {}", bench.card.title, live.on_site, live.cost) }</p>
+                <p class="page__lead">{ say!("{title} · on site {on_site} · cost so far {cost}", title = bench.card.title, on_site = live.on_site, cost = live.cost) }</p>
             </header>
             <div class="page__body stack">
                 if !is_exam { { still_open(&bench) } }
@@ -191,7 +199,7 @@ fn cause(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
             .iter()
             .find(|c| c.id == *id)
             .map_or_else(|| id.clone(), |c| format!("{}: {}", c.part, c.what));
-        let (id, label) = (id.clone(), format!("Take off the list: {what}"));
+        let (id, label) = (id.clone(), say!("Take off the list: {what}", what));
         let onclick = remove.reform(move |_: MouseEvent| id.clone());
         html! { <li><b>{ what }</b><button type="button" class="button button--quiet button--small" aria-label={label} {onclick}>{ say!("take off") }</button></li> }
     };
@@ -268,7 +276,7 @@ fn advice(form: &UseStateHandle<Form>) -> Html {
             flip(&mut next.advice, advice);
             form.set(next);
         });
-        html! { <label class="choice"><input type="checkbox" {checked} {onchange} /><span>{ *words }</span></label> }
+        html! { <label class="choice"><input type="checkbox" {checked} {onchange} /><span>{ said(words) }</span></label> }
     };
     html! {
         <fieldset class="finish__advice">

@@ -4,6 +4,7 @@
 use crate::assess::date::civil;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
+use crate::say;
 
 /// Time of day at which the bell rings, minutes after midnight. Design choice: a morning call.
 const BELL_MIN: u64 = 10 * 60 + 15;
@@ -22,9 +23,9 @@ pub fn clock_with_seconds(tick: Tick) -> String {
 /// How often, such as `once` or `3 times`.
 pub fn times(n: usize) -> String {
     match n {
-        1 => "once".to_owned(),
-        2 => "twice".to_owned(),
-        n => format!("{n} times"),
+        1 => say!("once").to_owned(),
+        2 => say!("twice").to_owned(),
+        n => say!("{n} times", n),
     }
 }
 
@@ -32,11 +33,11 @@ pub fn times(n: usize) -> String {
 pub fn duration(ticks: Tick) -> String {
     let seconds = (ticks + TICKS_PER_S / 2) / TICKS_PER_S;
     match seconds {
-        0..=90 => format!("{seconds} s"),
-        91..3570 => format!("{} min", (seconds + 30) / 60),
+        0..=90 => say!("{n} s", n = seconds),
+        91..3570 => say!("{n} min", n = (seconds + 30) / 60),
         _ => {
-            let minutes = (seconds + 30) / 60;
-            format!("{} h {} min", minutes / 60, minutes % 60)
+            let (hours, minutes) = ((seconds + 30) / 3600, (seconds + 30) / 60 % 60);
+            say!("{hours} h {minutes} min", hours, minutes)
         }
     }
 }
@@ -48,10 +49,10 @@ pub fn seconds(time_s: f64) -> String {
 
 /// Minutes since the bell, such as `24 min`.
 pub fn on_site(tick: Tick) -> String {
-    format!("{} min", tick / (60 * TICKS_PER_S))
+    say!("{n} min", n = tick / (60 * TICKS_PER_S))
 }
 
-/// A day since 1 January 1970 as ISO 8601 writes it, such as `2031-03-04`.
+/// A day since 1 January 1970 as ISO 8601 writes it, such as `2031-03-04`: the same in every language.
 pub fn date(day: f64) -> String {
     let (year, month, day) = civil(day.floor() as i64);
     format!("{year:04}-{month:02}-{day:02}")
@@ -66,12 +67,18 @@ pub fn money(amount: f64) -> String {
     }
 }
 
-/// The first letter as a capital, for words that open a line.
+/// The first letter as a capital, for words that open a line. A mark that opens a question or a call in
+/// Spanish stands before it.
 pub fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
+    let letters = text.trim_start_matches(['¿', '¡']);
+    let (marks, mut letters) = (&text[..text.len() - letters.len()], letters.chars());
     match letters.next() {
-        Some(first) => first.to_uppercase().chain(letters).collect(),
-        None => String::new(),
+        Some(first) => marks
+            .chars()
+            .chain(first.to_uppercase())
+            .chain(letters)
+            .collect(),
+        None => marks.to_owned(),
     }
 }
 
@@ -80,7 +87,7 @@ pub fn listed(words: &[String]) -> String {
     match words {
         [] => String::new(),
         [only] => only.clone(),
-        [start @ .., last] => format!("{} and {last}", start.join(", ")),
+        [start @ .., last] => say!("{first} and {last}", first = start.join(", "), last),
     }
 }
 
@@ -130,5 +137,16 @@ mod tests {
         assert_eq!(words(&["plug"]), "plug");
         assert_eq!(words(&["plug", "tap"]), "plug and tap");
         assert_eq!(words(&["plug", "tap", "hose"]), "plug, tap and hose");
+    }
+
+    #[test]
+    fn a_line_opens_with_a_capital_in_every_script() {
+        assert_eq!(sentence("belt off"), "Belt off");
+        assert_eq!(sentence("¿qué zumba?"), "¿Qué zumba?");
+        assert_eq!(sentence("पट्टा ढीला"), "पट्टा ढीला");
+        assert_eq!(
+            (sentence(""), sentence("¿")),
+            (String::new(), "¿".to_owned())
+        );
     }
 }

@@ -16,7 +16,10 @@ use web_sys::FileSystemEntry;
 use web_sys::FileSystemFileEntry;
 
 use crate::app::file_kind;
+use crate::language::said;
 use crate::records::unzip;
+use crate::say;
+use crate::text;
 
 /// Files taken at once.
 const MOST_FILES: usize = 500;
@@ -103,12 +106,12 @@ pub async fn read(given: Vec<Given>, most_bytes: f64) -> Vec<OpenedFile> {
         }
     }
     if left > 0 {
-        let why = format!("at most {MOST_FILES} are opened at once");
-        opened.push(OpenedFile::without(format!("{left} more in there"), &why));
+        let name = say!("{n} more in there", n = left);
+        opened.push(OpenedFile::without(name, &too_many()));
     }
     if opened.is_empty() {
-        let name = "What was given".to_owned();
-        opened.push(OpenedFile::without(name, "there is no file in it"));
+        let name = say!("What was given").to_owned();
+        opened.push(OpenedFile::without(name, said(EMPTY)));
     }
     opened
 }
@@ -134,21 +137,30 @@ async fn walk(
         if entry.is_file() {
             match file_of(entry.unchecked_ref()).await {
                 Some(file) => files.push((path, file)),
-                None => opened.push(OpenedFile::without(path, UNREADABLE)),
+                None => opened.push(OpenedFile::without(path, said(UNREADABLE))),
             }
             continue;
         }
         match entries_of(entry.unchecked_ref()).await {
             Some(inside) if inside.is_empty() => {
-                opened.push(OpenedFile::without(path, "there is no file in it"));
+                opened.push(OpenedFile::without(path, said(EMPTY)));
             }
             Some(inside) => waiting.extend(inside),
-            None => opened.push(OpenedFile::without(path, "the browser could not open it")),
+            None => {
+                let why = say!("the browser could not open it");
+                opened.push(OpenedFile::without(path, why));
+            }
         }
     }
 }
 
-const UNREADABLE: &str = "the browser could not read it";
+const UNREADABLE: &str = text!("the browser could not read it");
+const EMPTY: &str = text!("there is no file in it");
+
+/// Why the rest of many files is left shut.
+fn too_many() -> String {
+    say!("at most {n} are opened at once", n = MOST_FILES)
+}
 
 async fn file_of(entry: &FileSystemFileEntry) -> Option<File> {
     let promise = Promise::new(&mut |kept, broken| {
@@ -181,28 +193,31 @@ async fn bytes_of(file: &File) -> Option<Vec<u8>> {
 
 async fn text_of(file: &File, most_bytes: f64) -> Result<String, String> {
     if file.size() > most_bytes {
-        return Err(TOO_LARGE.to_owned());
+        return Err(said(TOO_LARGE).to_owned());
     }
-    let bytes = bytes_of(file).await.ok_or_else(|| UNREADABLE.to_owned())?;
+    let bytes = bytes_of(file)
+        .await
+        .ok_or_else(|| said(UNREADABLE).to_owned())?;
     file_kind::text(bytes)
 }
 
-const TOO_LARGE: &str = "it is larger than any that is meant here";
+const TOO_LARGE: &str = text!("it is larger than any that is meant here");
 
 async fn inside(name: &str, file: &File, most_bytes: f64) -> Vec<OpenedFile> {
     if file.size() > MOST_ARCHIVE {
-        return vec![OpenedFile::without(name.to_owned(), TOO_LARGE)];
+        return vec![OpenedFile::without(name.to_owned(), said(TOO_LARGE))];
     }
     match bytes_of(file).await {
         Some(bytes) => unpacked(name, &bytes, most_bytes as usize),
-        None => vec![OpenedFile::without(name.to_owned(), UNREADABLE)],
+        None => vec![OpenedFile::without(name.to_owned(), said(UNREADABLE))],
     }
 }
 
 /// The files in an archive, each under the archive's name and its own.
 fn unpacked(archive: &str, bytes: &[u8], most_bytes: usize) -> Vec<OpenedFile> {
     let Some(entries) = unzip::entries(bytes) else {
-        let why = "this archive cannot be opened: pack it anew as a plain zip, or open the folder";
+        let why =
+            say!("this archive cannot be opened: pack it anew as a plain zip, or open the folder");
         return vec![OpenedFile::without(archive.to_owned(), why)];
     };
     let files: Vec<&unzip::Entry> = entries
@@ -212,21 +227,19 @@ fn unpacked(archive: &str, bytes: &[u8], most_bytes: usize) -> Vec<OpenedFile> {
     let one = |entry: &&unzip::Entry| OpenedFile {
         name: format!("{archive}/{}", entry.name),
         text: match unzip::unpacked(bytes, entry) {
-            None => Err("it cannot be taken out of the archive".to_owned()),
-            Some(bytes) if bytes.len() > most_bytes => Err(TOO_LARGE.to_owned()),
+            None => Err(say!("it cannot be taken out of the archive").to_owned()),
+            Some(bytes) if bytes.len() > most_bytes => Err(said(TOO_LARGE).to_owned()),
             Some(bytes) => file_kind::text(bytes),
         },
     };
     let mut opened: Vec<OpenedFile> = files.iter().take(MOST_FILES).map(one).collect();
     let left = files.len().saturating_sub(MOST_FILES);
     if left > 0 {
-        let why = format!("at most {MOST_FILES} are opened at once");
-        let name = format!("{archive}, {left} more in there");
-        opened.push(OpenedFile::without(name, &why));
+        let name = say!("{archive}, {n} more in there", archive, n = left);
+        opened.push(OpenedFile::without(name, &too_many()));
     }
     if opened.is_empty() {
-        let name = archive.to_owned();
-        opened.push(OpenedFile::without(name, "there is no file in it"));
+        opened.push(OpenedFile::without(archive.to_owned(), said(EMPTY)));
     }
     opened
 }

@@ -96,11 +96,11 @@ pub fn FilterBar(props: &FilterBarProps) -> Html {
                 <span class="field__label">{ say!("Find") }</span>
                 <input id={FIND} type="search" value={filter.text.clone()} {oninput} />
             </label>
-            { choose("Machine", of(|t| vec![t.machine.clone()]), &filter.machine, |f, v| f.machine = v) }
-            { choose("Level", of(|t| vec![t.level.to_string()]), &filter.level, |f, v| f.level = v) }
-            { choose("Skill", of(|t| t.skills.clone()), &filter.skill, |f, v| f.skill = v) }
-            { choose("Part to practise (tells where to look)", of(|t| t.parts.clone()), &filter.part, |f, v| f.part = v) }
-            <p class="jobs__count" role="status">{ format!("{} of {} jobs", props.n_shown, props.tiles.len()) }</p>
+            { choose(say!("Machine"), of(|t| vec![t.machine.clone()]), &filter.machine, |f, v| f.machine = v) }
+            { choose(say!("Level"), of(|t| vec![t.level.to_string()]), &filter.level, |f, v| f.level = v) }
+            { choose(say!("Skill"), of(|t| t.skills.clone()), &filter.skill, |f, v| f.skill = v) }
+            { choose(say!("Part to practise (tells where to look)"), of(|t| t.parts.clone()), &filter.part, |f, v| f.part = v) }
+            <p class="jobs__count" role="status">{ say!("{shown} of {n} jobs", shown = props.n_shown, n = props.tiles.len()) }</p>
         </section>
     }
 }

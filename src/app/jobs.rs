@@ -22,6 +22,7 @@ use crate::app::training_set;
 use crate::app::training_set::SetModel;
 use crate::app::training_set::TrainingSet;
 use crate::bench::scenario::Scenario;
+use crate::language::worded;
 use crate::say;
 use crate::scenario::parts_of;
 
@@ -150,18 +151,22 @@ fn given_set(given: &KeptSet, shipped: &[JobTile], saved: &[SavedJob]) -> SetMod
 /// The cards, by level and then by title.
 pub fn tiles(scenarios: &[Arc<Scenario>], saved: &[SavedJob]) -> Vec<JobTile> {
     let by_id: BTreeMap<&str, &SavedJob> = saved.iter().map(|s| (s.scenario.as_str(), s)).collect();
-    let mut tiles: Vec<JobTile> = scenarios
-        .iter()
+    let mut scenarios: Vec<&Scenario> = scenarios.iter().map(|s| &**s).collect();
+    // By the texts of the files: the order is the same in every language.
+    scenarios.sort_by(|a, b| (a.level, &a.skills, &a.title).cmp(&(b.level, &b.skills, &b.title)));
+    let words = |texts: &[String]| texts.iter().map(|text| worded(text).into_owned()).collect();
+    scenarios
+        .into_iter()
         .map(|s| JobTile {
             id: s.id.clone(),
-            title: s.title.clone(),
-            quote: s.customer.complaint.clone(),
-            who: s.customer.name.clone(),
-            machine: s.machine.name.clone(),
+            title: worded(&s.title).into_owned(),
+            quote: worded(&s.customer.complaint).into_owned(),
+            who: worded(&s.customer.name).into_owned(),
+            machine: worded(&s.machine.name).into_owned(),
             level: s.level,
-            skills: s.skills.clone(),
+            skills: words(&s.skills),
             takes: takes(s.reference.minutes),
-            parts: parts_of(s),
+            parts: words(&parts_of(s)),
             marks: by_id
                 .get(s.id.as_str())
                 .and_then(|s| s.verdict.as_ref())
@@ -170,15 +175,13 @@ pub fn tiles(scenarios: &[Arc<Scenario>], saved: &[SavedJob]) -> Vec<JobTile> {
                 .get(s.id.as_str())
                 .map_or(Progress::New, |s| progress(s)),
         })
-        .collect();
-    tiles.sort_by(|a, b| (a.level, &a.skills, &a.title).cmp(&(b.level, &b.skills, &b.title)));
-    tiles
+        .collect()
 }
 
 /// How long a skilled technician needs, once that is known.
 fn takes(minutes: f64) -> String {
     if minutes >= 1.0 {
-        format!("about {minutes:.0} min")
+        say!("about {n} min", n = format!("{minutes:.0}"))
     } else {
         String::new()
     }
@@ -187,8 +190,8 @@ fn takes(minutes: f64) -> String {
 fn progress(saved: &SavedJob) -> Progress {
     match &saved.verdict {
         Some(verdict) => Progress::Done {
-            words: crate::app::view::shown::verdict(&verdict.words),
-            marks: format!("{:.0} of 100", verdict.marks),
+            words: verdict.said(),
+            marks: say!("{marks} of 100", marks = format!("{:.0}", verdict.marks)),
         },
         None if saved.log.is_empty() => Progress::New,
         None => Progress::Begun {
@@ -256,13 +259,18 @@ fn invitation(tiles: &[JobTile]) -> Html {
     let latest = begun.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, t)| t);
     let is_first_visit = tiles.iter().all(|t| t.progress == Progress::New);
     let (tile, heading, words, key) = match (latest, tiles.first()) {
-        (Some(tile), _) => (tile, "Where you left off", tile.title.clone(), "Go on"),
+        (Some(tile), _) => (
+            tile,
+            say!("Where you left off"),
+            tile.title.clone(),
+            say!("Go on"),
+        ),
         (None, Some(tile)) if is_first_visit => (
             tile,
-            "First time here?",
-            "Start with a short job. A hint under the picture says what comes next, and goes once it is done."
+            say!("First time here?"),
+            say!("Start with a short job. A hint under the picture says what comes next, and goes once it is done.")
                 .to_owned(),
-            "Start the first job",
+            say!("Start the first job"),
         ),
         _ => return Html::default(),
     };
@@ -293,7 +301,7 @@ fn tile(tile: &JobTile) -> Html {
     let state = match &tile.progress {
         Progress::New => Html::default(),
         Progress::Begun { on_site, .. } => {
-            html! { <p class="job-tile__due">{ format!("begun, {on_site} on site") }</p> }
+            html! { <p class="job-tile__due">{ say!("begun, {on_site} on site", on_site) }</p> }
         }
         Progress::Done { words, marks } => {
             html! { <p class="job-tile__due">{ format!("{words}, {marks}") }</p> }
@@ -302,9 +310,9 @@ fn tile(tile: &JobTile) -> Html {
     html! {
         <li class="job-tile" key={tile.id.clone()}>
             <h2 class="job-tile__title"><a href={route.href()}>{ &tile.title }</a></h2>
-            <p class="job-tile__quote">{ format!("“{}”", tile.quote) }</p>
+            <p class="job-tile__quote">{ say!("“{quote}”", quote = tile.quote) }</p>
             <p class="job-tile__facts">{ tile_facts(tile) }</p>
-            <p class="job-tile__level">{ format!("level {} · {}", tile.level, tile.skills.join(", ")) }</p>
+            <p class="job-tile__level">{ say!("level {level} · {skills}", level = tile.level, skills = tile.skills.join(", ")) }</p>
             { state }
         </li>
     }

@@ -32,18 +32,19 @@ pub struct Loaded {
 #[derive(Debug, Error)]
 pub enum LoadError {
     /// No job of this name ships or was opened here.
-    #[error("There is no job named “{0}”.")]
+    #[error("{}", say!("There is no job named “{id}”.", id = .0))]
     NoSuchJob(String),
     /// What was kept cannot be read.
     #[error("{0}")]
     Storage(StorageError),
     /// It was written by another version, which alone can replay it exactly.
     #[error(
-        "This job was begun with version {0} of the program and cannot be continued by this one."
+        "{}",
+        say!("This job was begun with version {version} of the program and cannot be continued by this one.", version = .0)
     )]
     OtherEngine(String),
     /// The machine cannot be set up.
-    #[error("The machine of this job cannot be set up: {0}")]
+    #[error("{}", say!("The machine of this job cannot be set up: {why}", why = .0))]
     Machine(MachineError),
 }
 
@@ -145,7 +146,7 @@ pub fn trouble_page(trouble: &LoadError, id: &str, door: &Door) -> Html {
             <h1>{ say!("This job cannot be opened") }</h1>
             <p>{ trouble.to_string() }</p>
             if trouble.can_start_again() {
-                <button type="button" class="button button--main" onclick={again}>{ format!("Start {id} again") }</button>
+                <button type="button" class="button button--main" onclick={again}>{ say!("Start {id} again", id) }</button>
             }
             <p><a href={Route::Jobs.href()}>{ say!("To the jobs") }</a></p>
         </main>

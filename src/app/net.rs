@@ -11,6 +11,7 @@ use web_sys::RequestInit;
 use web_sys::Response;
 
 use crate::records::seal::Hash;
+use crate::say;
 
 /// Longest wait for an answer, ms: whoever has not answered by then is taken to be away.
 const LONGEST_MS: u32 = 30_000;
@@ -88,8 +89,8 @@ pub async fn text_of(address: &str) -> Option<String> {
 /// # Errors
 /// What is in the way, in words.
 pub async fn bytes_of(address: &str) -> Result<Vec<u8>, String> {
-    let none = || "nobody answers, and this browser has not kept it".to_owned();
-    let cut = |_| "it came in pieces only".to_owned();
+    let none = || say!("nobody answers, and this browser has not kept it").to_owned();
+    let cut = |_| say!("it came in pieces only").to_owned();
     let asked = JsFuture::from(gloo::utils::window().fetch_with_str(address));
     let response: Response = asked
         .await
@@ -97,7 +98,10 @@ pub async fn bytes_of(address: &str) -> Result<Vec<u8>, String> {
         .and_then(|answer| answer.dyn_into().ok())
         .ok_or_else(none)?;
     if !response.ok() {
-        return Err(format!("the server answers {}", response.status()));
+        return Err(say!(
+            "the server answers {status}",
+            status = response.status()
+        ));
     }
     let buffer = JsFuture::from(response.array_buffer().map_err(cut)?).await;
     Ok(Uint8Array::new(&buffer.map_err(cut)?).to_vec())

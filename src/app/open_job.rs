@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::hooks::go_to;
 use crate::app::own;
 use crate::app::route::Route;
+use crate::language::worded;
 use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::share;
@@ -21,7 +22,7 @@ pub struct OpenJobProps {
 #[component]
 pub fn OpenJobScreen(props: &OpenJobProps) -> Html {
     let read = use_memo(props.letters.clone(), |letters| {
-        share::from_letters("link", letters)
+        share::from_letters(say!("link"), letters)
     });
     match &*read {
         Ok(job) => html! { <Offer job={job.clone()} letters={props.letters.len()} /> },
@@ -61,10 +62,10 @@ fn Offer(props: &OfferProps) -> Html {
         <main class="page page--narrow stack" id="main" tabindex="-1">
             <h1>{ say!("A job for you") }</h1>
             <section class="card stack" aria-labelledby="offered">
-                <h2 id="offered" class="card__title">{ &job.title }</h2>
-                <p class="job-card__quote">{ &job.customer.complaint }</p>
-                <p>{ format!("{}, {} · level {}", job.customer.name, job.customer.home, job.level) }</p>
-                <p class="field__hint">{ format!("The link holds the whole job, {} characters. Nothing was asked of a server.", props.letters) }</p>
+                <h2 id="offered" class="card__title">{ worded(&job.title).into_owned() }</h2>
+                <p class="job-card__quote">{ worded(&job.customer.complaint).into_owned() }</p>
+                <p>{ say!("{who}, {home} · level {level}", who = worded(&job.customer.name), home = worded(&job.customer.home), level = job.level) }</p>
+                <p class="field__hint">{ say!("The link holds the whole job, {n} characters. Nothing was asked of a server.", n = props.letters) }</p>
             </section>
             <p class="row">
                 <button type="button" class="button button--main" onclick={keep(Route::Bench)}>{ say!("Start this job") }</button>

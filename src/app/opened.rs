@@ -16,6 +16,7 @@ use crate::app::route::Route;
 use crate::app::told_files::Told;
 use crate::app::told_files::ToldFiles;
 use crate::bench::scenario::Scenario;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::share;
@@ -71,17 +72,17 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
     html! {
         <section class="opened stack" aria-labelledby="opened">
             <h2 id="opened">{ say!("From your instructor") }</h2>
-            <OpenFiles {on_files} what="Jobs and training sets that were given to you" />
+            <OpenFiles {on_files} what={say!("Jobs and training sets that were given to you")} />
             <p><a href={Route::Assessment(None).href()}>{ say!("Sit an assessment") }</a></p>
             <ToldFiles told={(*told).clone()} />
             if !jobs.is_empty() {
                 <ul class="opened__list">
                     { for jobs.iter().map(|job| html! {
                         <li class="opened__job" key={job.id.clone()}>
-                            <a href={Route::Bench(job.id.clone()).href()}>{ &job.title }</a>
-                            <span class="opened__who">{ format!("{} · {}", job.customer.name, job.machine.name) }</span>
+                            <a href={Route::Bench(job.id.clone()).href()}>{ worded(&job.title).into_owned() }</a>
+                            <span class="opened__who">{ format!("{} · {}", worded(&job.customer.name), worded(&job.machine.name)) }</span>
                             <button type="button" class="button button--small" onclick={forget(job.id.clone())}
-                                    aria-label={format!("Forget “{}”", job.title)}>{ say!("Forget") }</button>
+                                    aria-label={say!("Forget “{title}”", title = worded(&job.title))}>{ say!("Forget") }</button>
                         </li>
                     }) }
                 </ul>
@@ -107,9 +108,11 @@ async fn take_job(name: &str, text: &str, told: &mut Told) {
     match share::read_shared(name, text) {
         Err(error) => told.not_sound(&error),
         Ok(job) => match own::keep(&job, true).await {
-            Ok(_) => told
-                .opened
-                .push(format!("{name}: “{}” is on the list.", job.title)),
+            Ok(_) => told.opened.push(say!(
+                "{name}: “{title}” is on the list.",
+                name,
+                title = worded(&job.title)
+            )),
             Err(error) => told.wrong.push(format!("{name}: {error}")),
         },
     }
@@ -120,10 +123,11 @@ async fn take_set(name: &str, text: &str, told: &mut Told) {
     match scenario::set_from_text(name, text) {
         Err(error) => told.not_sound(&error),
         Ok(set) => match kept_sets::keep(&set).await {
-            Ok(()) => told.opened.push(format!(
-                "{name}: the training set “{}” with {} jobs is at the top of this page.",
-                set.title,
-                set.jobs.len()
+            Ok(()) => told.opened.push(say!(
+                "{name}: the training set “{title}” with {n} jobs is at the top of this page.",
+                name,
+                title = worded(&set.title),
+                n = set.jobs.len()
             )),
             Err(error) => told.wrong.push(format!("{name}: {error}")),
         },

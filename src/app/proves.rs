@@ -4,6 +4,7 @@
 use yew::prelude::*;
 
 use crate::assess::decide;
+use crate::language::decimals;
 use crate::records::check::ENGINE;
 use crate::say;
 
@@ -29,7 +30,7 @@ pub fn Proves(props: &ProvesProps) -> Html {
             <h2 id="proves">{ say!("What this result shows") }</h2>
             <p>{ say!("Finding faults, the order of work, and decisions about safety. It does not show hands: for that there is the practical before a witness, with the observer’s sheet.") }</p>
             <ul>{ for how_sure(props.n_jobs, &props.marks).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
-            <p>{ format!("Computed by version {ENGINE} of the program, from everything that was done; {}", props.computed) }</p>
+            <p>{ say!("Computed by version {version} of the program, from everything that was done; {computed}", version = ENGINE, computed = props.computed) }</p>
         </section>
     }
 }
@@ -37,21 +38,30 @@ pub fn Proves(props: &ProvesProps) -> Html {
 /// How sure it is, in sentences.
 fn how_sure(n_jobs: usize, marks: &[f64]) -> Vec<String> {
     let least = decide::least_reliability(n_jobs);
-    let words = if least >= 0.8 {
-        "enough for a decision about one person"
+    let (n, is_enough) = (n_jobs, least >= 0.8);
+    let least = decimals(format!("{least:.2}"));
+    let length = if is_enough {
+        say!(
+            "Reliability of {n} jobs: at least {least} of 1, enough for a decision about one person.",
+            n,
+            least
+        )
     } else {
-        "too little for a decision about one person by itself: take it together with other sittings and the practical"
+        say!(
+            "Reliability of {n} jobs: at least {least} of 1, too little for a decision about one person by itself: take it together with other sittings and the practical.",
+            n,
+            least
+        )
     };
-    let length = format!("Reliability of {n_jobs} jobs: at least {least:.2} of 1, {words}.");
     let spread = match decide::marks_se(marks) {
-        Some(se) if se >= LEAST_SE => format!(
-            "From job to job the marks lie apart: the mean is sure to about ±{:.0}.",
-            (2.0 * se).max(1.0)
+        Some(se) if se >= LEAST_SE => say!(
+            "From job to job the marks lie apart: the mean is sure to about ±{marks}.",
+            marks = format!("{:.0}", (2.0 * se).max(1.0))
         ),
         Some(_) => {
-            "The marks of these jobs are equal: from so few no spread can be told.".to_owned()
+            say!("The marks of these jobs are equal: from so few no spread can be told.").to_owned()
         }
-        None => "One job tells of no spread: how sure its marks are is not known.".to_owned(),
+        None => say!("One job tells of no spread: how sure its marks are is not known.").to_owned(),
     };
     vec![length, spread]
 }

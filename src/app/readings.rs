@@ -8,6 +8,9 @@ use crate::app::hooks::go_to;
 use crate::app::route::Route;
 use crate::app::rows::use_rows;
 use crate::app::shared::Shared;
+use crate::language::decimals;
+use crate::language::in_english;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::score::Matrix;
@@ -45,7 +48,7 @@ pub fn ReadingsScreen(props: &ReadingsProps) -> Html {
             <label class="field no-print"><span class="field__label">{ say!("Machine") }</span>
                 <select {onchange}>
                     { for packs.iter().map(|(id, pack)| html! {
-                        <option value={id.clone()} selected={*id == machine}>{ &pack.model.name }</option>
+                        <option value={id.clone()} selected={*id == machine}>{ worded(&pack.model.name).into_owned() }</option>
                     }) }
                 </select>
             </label>
@@ -76,7 +79,8 @@ fn Readings(props: &TableProps) -> Html {
         let whole = known.is_whole().then(|| known.rows.clone());
         use_memo(whole, move |rows| {
             let (matrix, rows) = (matrix?, rows.as_ref()?);
-            Some(address(&matrix.csv(rows.iter().map(|row| &**row))))
+            let csv = in_english(|| matrix.csv(rows.iter().map(|row| &**row)));
+            Some(address(&csv))
         })
     };
     let Some(matrix) = (*matrix).clone() else {
@@ -94,7 +98,7 @@ fn Readings(props: &TableProps) -> Html {
                     <span role="status">{ why }</span>
                 } else if !known.is_whole() {
                     <progress max={known.of.to_string()} value={known.rows.len().to_string()} aria-hidden="true" />
-                    <span role="status">{ format!("{} of {} faults computed …", known.rows.len(), known.of) }</span>
+                    <span role="status">{ say!("{done} of {n} faults computed …", done = known.rows.len(), n = known.of) }</span>
                 } else if let Some(href) = (*href).clone() {
                     <a class="button" download={format!("readings_{}.csv", props.machine)} {href}>{ say!("Save as CSV") }</a>
                     <button type="button" class="button" onclick={|_: MouseEvent| print()}>{ say!("Print") }</button>
@@ -107,8 +111,8 @@ fn Readings(props: &TableProps) -> Html {
                             <button type="button" class="readings__sort" onclick={by(None)}>{ say!("What is wrong") }</button></th>
                         { for matrix.columns().iter().enumerate().map(|(index, column)| html! {
                             <th scope="col" aria-sort={sort.told(Some(index))}>
-                                <button type="button" class="readings__sort" onclick={by(Some(index))}>{ &column.what }</button>
-                                <br /><small>{ &column.how }</small></th>
+                                <button type="button" class="readings__sort" onclick={by(Some(index))}>{ worded(&column.what).into_owned() }</button>
+                                <br /><small>{ worded(&column.how).into_owned() }</small></th>
                         }) }
                     </tr></thead>
                     <tbody>
@@ -139,11 +143,7 @@ impl Sort {
     /// As the head of a column tells it. Words begin with the first letter, readings with the largest.
     fn told(self, column: Option<usize>) -> Option<&'static str> {
         let is_up = column.is_none() != self.is_turned;
-        (self.column == column).then_some(if is_up {
-            say!("ascending")
-        } else {
-            say!("descending")
-        })
+        (self.column == column).then_some(if is_up { "ascending" } else { "descending" })
     }
 }
 
@@ -151,7 +151,7 @@ impl Sort {
 fn ordered(rows: &[Shared<Row>], sort: Sort) -> Vec<Shared<Row>> {
     let mut order = rows.to_vec();
     match sort.column {
-        None => order.sort_by(|a, b| a.what.cmp(&b.what)),
+        None => order.sort_by_cached_key(|row| worded(&row.what).into_owned()),
         Some(column) => {
             let key = |row: &Row| {
                 let cell = row.cells.get(column);
@@ -184,10 +184,10 @@ fn TableRow(props: &TableRowProps) -> Html {
 fn table_row(row: &Row) -> Html {
     html! {
         <tr>
-            <th scope="row">{ &row.what }</th>
+            <th scope="row">{ worded(&row.what).into_owned() }</th>
             { for row.cells.iter().map(|cell| html! {
                 <td class={classes!(cell.differs.then_some("readings__differs"))}>
-                    { if cell.differs { "● " } else { "" } }{ &cell.shown }</td>
+                    { if cell.differs { "● " } else { "" } }{ decimals(worded(&cell.shown).into_owned()) }</td>
             }) }
         </tr>
     }

@@ -33,14 +33,14 @@ pub fn ReportScreen(props: &ReportProps) -> Html {
             </header>
             <div class="page__body stack">
                 { facts(&view) }
-                { list("What the customer said", &view.said) }
-                { list("Found", &view.found) }
-                { list("Done", &view.done) }
+                { list(say!("What the customer said"), &view.said) }
+                { list(say!("Found"), &view.found) }
+                { list(say!("Done"), &view.done) }
                 { pictures(&view) }
                 { numbers(&view) }
-                { list("Told and shown", &view.told) }
+                { list(say!("Told and shown"), &view.told) }
                 { bill(&view) }
-                <p class="report__sign">{ say!("Signature of the customer: ") }<b>{ &view.signed }</b></p>
+                <p class="report__sign">{ say!("Signature of the customer:") }{ " " }<b>{ &view.signed }</b></p>
                 <p>{ say!("From a simulated machine, for training.") }</p>
                 <div class="row no-print">
                     <button type="button" class="button button--main" onclick={print}>{ say!("Print") }</button>
@@ -74,7 +74,7 @@ fn pictures(view: &ReportView) -> Html {
     let picture = |(when, svg): &(String, Shared<crate::drawing::svg::Element>)| {
         html! {
             <figure>
-                <Picture svg={svg.clone()} label={format!("The machine at {when}")} on_touch={Callback::noop()} />
+                <Picture svg={svg.clone()} label={say!("The machine at {when}", when)} on_touch={Callback::noop()} />
                 <figcaption>{ when }</figcaption>
             </figure>
         }

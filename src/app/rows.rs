@@ -13,6 +13,7 @@ use crate::app::shared::Shared;
 use crate::app::worker::Answer;
 use crate::app::worker::Question;
 use crate::app::worker::Thread;
+use crate::say;
 use crate::scenario;
 use crate::score::Row;
 
@@ -134,7 +135,8 @@ impl Readers {
             match Thread::ask(&question, hears) {
                 Some(thread) => readers.borrow_mut().threads.push(thread),
                 None => {
-                    let why = "This browser has no threads, so nothing can be computed in it.";
+                    let why =
+                        say!("This browser has no threads, so nothing can be computed in it.");
                     told.emit(Some(why.to_owned()));
                     break;
                 }

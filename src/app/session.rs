@@ -24,6 +24,7 @@ use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::bench::recorder::Channel;
 use crate::bench::recorder::Recorder;
+use crate::say;
 
 /// Longest step of real time that is made good, s: what a hidden tab missed is dropped.
 const LONGEST_FRAME_S: f64 = 0.25;
@@ -148,11 +149,7 @@ impl Session {
         self.wait = None;
         self.said = end.said(&self.live);
         if end.is_in_vain {
-            self.notice = Some(NoticeView {
-                title: "Nothing has changed".to_owned(),
-                text: vec![format!("You have waited {} minutes.", end.passed_s / 60)],
-                ..NoticeView::default()
-            });
+            self.notice = Some(end.notice());
         }
     }
 
@@ -289,7 +286,8 @@ impl Session {
         if let Some(refusal) = &outcome.refusal {
             // A refused act is in no log: the job stays where it was.
             let notice = notice::refused(&self.live, &action, refusal);
-            self.said = format!("{}. {}", notice.title, notice.text.join(" "));
+            let text = notice.text.join(" ");
+            self.said = say!("{title}. {text}", title = notice.title, text);
             self.notice = Some(notice);
             return false;
         }

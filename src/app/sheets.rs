@@ -15,10 +15,17 @@ use crate::app::view::sheets::SheetsView;
 use crate::app::view::sheets::sheets;
 use crate::bench::job::Job;
 use crate::drawing::svg::Element;
+use crate::language::said;
 use crate::say;
+use crate::text;
 
 /// Lines to write on, on the printed card.
-const BLANKS: [&str; 4] = ["Found", "Done", "Told the customer", "Date and name"];
+const BLANKS: [&str; 4] = [
+    text!("Found"),
+    text!("Done"),
+    text!("Told the customer"),
+    text!("Date and name"),
+];
 
 /// Whose sheets.
 #[derive(Properties, PartialEq)]
@@ -38,7 +45,7 @@ pub fn SheetsScreen(props: &SheetsProps) -> Html {
     // By place: the card is 0, pictures follow.
     let left_out = use_state_eq(BTreeSet::<usize>::new);
     let n = view.pictures.len() + 1;
-    let words: Vec<&str> = std::iter::once("job card")
+    let words: Vec<&str> = std::iter::once(say!("job card"))
         .chain(view.pictures.iter().map(|(picture, _)| picture.word()))
         .collect();
     let choice = |(at, word): (usize, &&str)| {
@@ -60,7 +67,7 @@ pub fn SheetsScreen(props: &SheetsProps) -> Html {
         <main class="page sheets" id="main" tabindex="-1">
             <header class="page__head no-print">
                 <h1>{ say!("Sheets to print") }</h1>
-                <p class="page__lead">{ format!("{}: the machine as it stands after the last act. Each sheet prints alone, black on white.", view.card.who) }</p>
+                <p class="page__lead">{ say!("{who}: the machine as it stands after the last act. Each sheet prints alone, black on white.", who = view.card.who) }</p>
             </header>
             <fieldset class="row no-print"><legend>{ say!("Which sheets") }</legend>{ for words.iter().enumerate().map(choice) }</fieldset>
             <p class="row no-print">
@@ -77,7 +84,7 @@ fn card(view: &SheetsView) -> Html {
     let card = &view.card;
     html! {
         <section key="card" class="sheets__sheet stack" aria-labelledby="sheet-card">
-            <h2 id="sheet-card">{ format!("Job card: {}", card.title) }</h2>
+            <h2 id="sheet-card">{ say!("Job card: {title}", title = card.title) }</h2>
             <p class="job-card__who">{ &card.who }</p>
             <blockquote class="job-card__quote">{ &card.complaint }</blockquote>
             if !card.asked.is_empty() {
@@ -88,18 +95,18 @@ fn card(view: &SheetsView) -> Html {
             }
             <h3>{ say!("Machine and place") }</h3>
             <dl class="job-card__facts">{ for card.facts.iter().map(|(name, text)| html! { <><dt>{ name }</dt><dd>{ text }</dd></> }) }</dl>
-            <dl class="only-print">{ for BLANKS.iter().map(|words| html! { <div class="sheet__line"><dt>{ *words }</dt><dd></dd></div> }) }</dl>
+            <dl class="only-print">{ for BLANKS.iter().map(|words| html! { <div class="sheet__line"><dt>{ said(words) }</dt><dd></dd></div> }) }</dl>
             <p>{ say!("A simulated job, for training.") }</p>
         </section>
     }
 }
 
 fn sheet(view: &SheetsView, picture: Picture, svg: &Shared<Element>) -> Html {
-    let label = format!("The machine, {}", picture.word());
+    let label = say!("The machine, {picture}", picture = picture.word());
     html! {
         <figure key={picture.word()} class="sheets__sheet sheets__sheet--picture">
             <div class="drawing drawing--labels sheets__picture" role="img" aria-label={label}>{ Html::from(tag(&still(svg))) }</div>
-            <figcaption>{ format!("{}, {}. {}, {}, {}.", view.machine, picture.word(), view.card.title, view.card.customer, view.clock) }</figcaption>
+            <figcaption>{ say!("{machine}, {picture}. {title}, {customer}, {clock}.", machine = view.machine, picture = picture.word(), title = view.card.title, customer = view.card.customer, clock = view.clock) }</figcaption>
         </figure>
     }
 }

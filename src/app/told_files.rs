@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::app::file_kind::Untaken;
+use crate::say;
 use crate::scenario::FileError;
 
 /// As many as this are listed at once; more are unfolded.
@@ -53,8 +54,8 @@ pub fn ToldFiles(props: &ToldFilesProps) -> Html {
     html! {
         <div role="status" class="opened__told">
             { list(opened) }
-            { folded(&format!("Not opened, since something is wrong: {}", wrong.len()), wrong) }
-            { folded(&format!("Passed over: {}", passed.len()), passed) }
+            { folded(&say!("Not opened, since something is wrong: {n}", n = wrong.len()), wrong) }
+            { folded(&say!("Passed over: {n}", n = passed.len()), passed) }
         </div>
     }
 }

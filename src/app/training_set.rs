@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use crate::app::jobs::JobTile;
 use crate::app::route::Route;
+use crate::language::worded;
 use crate::say;
 use crate::scenario::set_file::SetFile;
 
@@ -33,8 +34,8 @@ pub fn model(set: &SetFile, tiles: &[JobTile]) -> SetModel {
     let titled = |id: &String| tile(id).map(|t| (id.clone(), t.title.clone()));
     SetModel {
         kept: None,
-        title: set.title.clone(),
-        about: set.about.clone(),
+        title: worded(&set.title).into_owned(),
+        about: worded(&set.about).into_owned(),
         mastered_at: format!("{:.0}", set.mastered_at_marks),
         jobs: set.jobs.iter().filter_map(titled).collect(),
         n_open: set.n_open(marks),
@@ -71,24 +72,24 @@ pub fn TrainingSet(props: &TrainingSetProps) -> Html {
             html! { <span class="jobs__later">{ title }</span> }
         };
         let word = match index {
-            i if i < n_mastered => " mastered",
-            i if i < set.n_open => " next",
-            _ => " later",
+            i if i < n_mastered => say!("mastered"),
+            i if i < set.n_open => say!("next"),
+            _ => say!("later"),
         };
-        html! { <li key={id.clone()}>{ text }<span class="jobs__set-state">{ word }</span></li> }
+        html! { <li key={id.clone()}>{ text }{ " " }<span class="jobs__set-state">{ word }</span></li> }
     };
     html! {
         <details class="jobs__set card">
             <summary class="card__title">
-                { format!("{}: {n_mastered} of {} mastered", set.title, set.jobs.len()) }
+                { say!("{title}: {done} of {n} mastered", title = set.title, done = n_mastered, n = set.jobs.len()) }
             </summary>
             <p class="card__body">
-                { format!("{} The next job opens when the one before has {} marks of 100.", set.about, set.mastered_at) }
+                { say!("{about} The next job opens when the one before has {marks} marks of 100.", about = set.about, marks = set.mastered_at) }
             </p>
             <ol class="jobs__order">{ for set.jobs.iter().enumerate().map(line) }</ol>
             if let Some(id) = set.kept.clone() {
                 <p class="card__body"><button type="button" class="button button--small" onclick={props.on_forget.reform(move |_: MouseEvent| id.clone())}
-                    aria-label={format!("Forget this set: {}", set.title)}>{ say!("Forget this set") }</button></p>
+                    aria-label={say!("Forget this set: {title}", title = set.title)}>{ say!("Forget this set") }</button></p>
             }
         </details>
     }

@@ -1,10 +1,13 @@
 //! Letting time pass until something is so.
 
+use crate::app::view::NoticeView;
 use crate::app::view::Until;
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::bench::observe;
+use crate::language::worded;
+use crate::say;
 
 /// Longest wait for something to change, s of bench time. Design choice.
 const PATIENCE_S: u64 = 20 * 60;
@@ -57,14 +60,28 @@ impl End {
     /// For the screen reader.
     pub fn said(self, job: &Job) -> String {
         if self.is_in_vain {
-            return format!("Nothing has changed in {} minutes.", self.passed_s / 60);
+            return say!("Nothing has changed in {n} minutes.", n = self.minutes());
         }
-        let seconds = if self.passed_s == 1 {
-            "1 second".to_owned()
+        let words = job.machine().state_words();
+        let (n, state) = (self.passed_s, worded(&words));
+        if n == 1 {
+            say!("After {n} second: {state}", n, state)
         } else {
-            format!("{} seconds", self.passed_s)
-        };
-        format!("After {seconds}: {}", job.machine().state_words())
+            say!("After {n} seconds: {state}", n, state)
+        }
+    }
+
+    /// The card for a wait of which nothing came.
+    pub fn notice(self) -> NoticeView {
+        NoticeView {
+            title: say!("Nothing has changed").to_owned(),
+            text: vec![say!("You have waited {n} minutes.", n = self.minutes())],
+            ..NoticeView::default()
+        }
+    }
+
+    fn minutes(self) -> u64 {
+        self.passed_s / 60
     }
 }
 

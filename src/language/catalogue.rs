@@ -174,9 +174,10 @@ impl Catalogue {
     }
 }
 
+/// Only what is shown unchanged as a number is one: `0042` is a name.
 fn number_or_text(shown: String) -> FluentValue<'static> {
     match FluentValue::try_number(&shown) {
-        FluentValue::Number(number) => FluentValue::Number(number),
+        FluentValue::Number(number) if number.as_string() == shown => FluentValue::Number(number),
         _ => FluentValue::String(shown.into()),
     }
 }
@@ -273,6 +274,8 @@ mod tests {
         let said = |n: usize| catalogue.filled(english, &[("n", &n)]);
         assert_eq!(said(1).as_deref(), Some("un trabajo"));
         assert_eq!(said(4).as_deref(), Some("4 trabajos"));
+        let name = catalogue.filled(english, &[("n", &"0042")]);
+        assert_eq!(name.as_deref(), Some("0042 trabajos"));
     }
 
     #[test]

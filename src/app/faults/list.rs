@@ -8,6 +8,7 @@ use yew::prelude::*;
 use crate::app::faults::shipped;
 use crate::app::format;
 use crate::app::route::Route;
+use crate::language::worded;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::say;
@@ -42,10 +43,10 @@ pub fn FaultList(props: &FaultListProps) -> Html {
             <p>{ say!("What each fault changes, what a customer would say, and which readings differ most from a sound machine. The figures are computed when a page is opened.") }</p>
             <nav aria-label={say!("Machine")}>{ machines(&props.machine) }</nav>
             <p>
-                <label for="fault-words">{ say!("Narrow the list ") }</label>
+                <label for="fault-words">{ say!("Narrow the list") }{ " " }</label>
                 <input id="fault-words" type="search" autocomplete="off" value={(*words).clone()} {oninput} />
             </p>
-            <p role="status">{ format!("{count} of {} faults", pack.model.faults.len()) }</p>
+            <p role="status">{ say!("{shown} of {n} faults", shown = count, n = pack.model.faults.len()) }</p>
             { for groups.iter().map(|(part, faults)| group(&props.machine, part, faults)) }
         </>
     }
@@ -61,7 +62,7 @@ fn machines(chosen: &str) -> Html {
                 <li>
                     <a href={Route::faults_of(&pack.model.id).href()}
                        aria-current={(pack.model.id == chosen).then_some("page")}>
-                        { format!("{}: {}", pack.model.id, pack.model.name) }
+                        { format!("{}: {}", pack.model.id, worded(&pack.model.name)) }
                     </a>
                 </li>
             }) }
@@ -75,7 +76,7 @@ fn group(machine: &str, part: &str, faults: &[&FaultDef]) -> Html {
             <h2>{ format::sentence(part) }</h2>
             <ul>
                 { for faults.iter().map(|fault| html! {
-                    <li><a href={Route::fault(machine, &fault.id).href()}>{ format::sentence(&fault.what) }</a></li>
+                    <li><a href={Route::fault(machine, &fault.id).href()}>{ format::sentence(&worded(&fault.what)) }</a></li>
                 }) }
             </ul>
         </section>
@@ -88,10 +89,8 @@ fn grouped<'a>(pack: &'a MachinePack, typed: &str) -> BTreeMap<String, Vec<&'a F
     let mut groups: BTreeMap<String, Vec<&FaultDef>> = BTreeMap::new();
     for fault in &pack.model.faults {
         let part = part_name(pack, fault);
-        let whole = format!(
-            "{} {} {} {}",
-            fault.what, part, fault.reference, fault.complaint
-        );
+        let (what, complaint) = (worded(&fault.what), worded(&fault.complaint));
+        let whole = format!("{what} {part} {} {complaint}", fault.reference);
         let whole = whole.to_lowercase();
         if typed.split_whitespace().all(|word| whole.contains(word)) {
             groups.entry(part).or_default().push(fault);
@@ -105,12 +104,12 @@ pub fn part_name(pack: &MachinePack, fault: &FaultDef) -> String {
     let part = pack
         .workshop
         .part(&fault.part)
-        .map(|part| part.name.clone());
+        .map(|part| worded(&part.name).into_owned());
     part.unwrap_or_else(|| {
         match fault.class {
-            FaultClass::Site => "outside the machine",
-            FaultClass::Refit => "left wrong last time",
-            FaultClass::Harness | FaultClass::Part => "wires and terminals",
+            FaultClass::Site => say!("outside the machine"),
+            FaultClass::Refit => say!("left wrong last time"),
+            FaultClass::Harness | FaultClass::Part => say!("wires and terminals"),
         }
         .to_owned()
     })

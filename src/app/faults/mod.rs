@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use crate::app::handbook::contents;
 use crate::app::route::Route;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 use crate::scenario::MachinePack;
@@ -73,7 +74,7 @@ fn content(machine: Option<&str>, fault: Option<&str>) -> Html {
                 <h1>{ say!("This machine cannot have that fault") }</h1>
                 <p>
                     <a href={Route::faults_of(&pack.model.id).href()}>
-                        { format!("To the faults of {}", pack.model.name) }
+                        { say!("To the faults of {machine}", machine = worded(&pack.model.name)) }
                     </a>
                 </p>
             </>

@@ -13,6 +13,8 @@ use crate::bench::signature::grouped::Group;
 use crate::bench::signature::grouped::grouped;
 use crate::bench::signature::values;
 use crate::bench::words;
+use crate::language::decimals;
+use crate::language::worded;
 use crate::machine::FaultDef;
 use crate::say;
 use crate::scenario::MachinePack;
@@ -42,17 +44,17 @@ pub fn FaultPage(props: &FaultPageProps) -> Html {
         <>
             <p>
                 <a href={Route::faults_of(&props.machine).href()}>
-                    { format!("Faults of {}", pack.model.name) }
+                    { say!("Faults of {machine}", machine = worded(&pack.model.name)) }
                 </a>
             </p>
-            <h1>{ format::sentence(&fault.what) }</h1>
+            <h1>{ format::sentence(&worded(&fault.what)) }</h1>
             <p>
-                { format!("{}. ", format::sentence(&part_name(pack, fault))) }
+                { say!("{part}.", part = format::sentence(&part_name(pack, fault))) }{ " " }
                 <a href={parts.href()}>{ say!("How parts are tested and reached") }</a>
-                { " " }<small class="faults__code">{ format!("In tables: {}", fault.reference) }</small>
+                { " " }<small class="faults__code">{ say!("In tables: {reference}", reference = fault.reference) }</small>
             </p>
             <h2>{ say!("What a customer would say") }</h2>
-            <p>{ format!("“{}”", fault.complaint) }</p>
+            <p>{ say!("“{quote}”", quote = worded(&fault.complaint)) }</p>
             <h2>{ say!("What changes") }</h2>
             <ul>
                 { for values::changed_values(&pack.model, fault).into_iter().map(|line| html! {
@@ -90,31 +92,33 @@ fn readings(pack: &MachinePack, fault: &FaultDef) -> Html {
                 </thead>
                 <tbody>{ for groups.iter().take(SHOWN).map(|group| row(pack, group)) }</tbody>
             </table>
-            if more > 0 { <p>{ format!("{more} more differ less.") }</p> }
+            if more > 0 { <p>{ say!("{n} more differ less.", n = more) }</p> }
         </>
     }
 }
 
 fn row(pack: &MachinePack, group: &Group) -> Html {
     let state = |(state, apart): &(String, Vec<String>)| {
-        let apart: Vec<&str> = apart
+        let apart = apart
             .iter()
             .filter_map(|id| pack.workshop.connector(id))
-            .map(|connector| connector.name.as_str())
-            .collect();
-        match apart.as_slice() {
-            [] => state_words(state),
-            names => format!("{}, {} apart", state_words(state), names.join(" and ")),
+            .map(|connector| worded(&connector.name).into_owned())
+            .reduce(|first, last| say!("{first} and {last}", first, last));
+        let state = state_words(state);
+        match apart {
+            None => state,
+            Some(what) => say!("{state}, {what} apart", state, what),
         }
     };
     let states: Vec<String> = group.states.iter().map(state).collect();
-    let what = format::sentence(&group.whats.join("; "));
+    let whats: Vec<_> = group.whats.iter().map(|what| worded(what)).collect();
+    let what = format::sentence(&whats.join("; "));
     html! {
         <tr>
             <td>{ format!("{what} ({})", words::mode_name(group.mode)) }</td>
             <td>{ states.join("; ") }</td>
-            <td>{ &group.sound }</td>
-            <td>{ &group.faulty }</td>
+            <td>{ decimals(worded(&group.sound).into_owned()) }</td>
+            <td>{ decimals(worded(&group.faulty).into_owned()) }</td>
         </tr>
     }
 }

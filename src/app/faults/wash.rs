@@ -7,6 +7,8 @@ use crate::app::faults::shipped;
 use crate::app::format;
 use crate::bench::signature::wash;
 use crate::bench::signature::wash::Change;
+use crate::language::decimals;
+use crate::language::said;
 use crate::say;
 
 /// Time the browser gets to draw the page before two washes are run, ms.
@@ -53,7 +55,7 @@ pub fn WashTable(props: &WashTableProps) -> Html {
             </thead>
             <tbody>
                 { for changes.iter().map(|change| html! {
-                    <tr><td>{ format::sentence(change.what) }</td><td>{ &change.sound }</td><td>{ &change.faulty }</td></tr>
+                    <tr><td>{ format::sentence(said(change.what)) }</td><td>{ decimals(change.sound.clone()) }</td><td>{ decimals(change.faulty.clone()) }</td></tr>
                 }) }
             </tbody>
         </table>

@@ -15,10 +15,13 @@ use crate::drawing::DrawingInput;
 use crate::drawing::Features;
 use crate::drawing::Probes;
 use crate::drawing::View;
+use crate::language::said;
+use crate::language::worded;
 use crate::machine::Machine;
 use crate::machine::Setup;
 use crate::say;
 use crate::scenario::MachinePack;
+use crate::text;
 
 /// Longest way to a moment, s of the machine's time.
 const PATIENCE_S: u32 = 3600;
@@ -29,15 +32,19 @@ const MOST_TICKS: u64 = 5;
 type Moment = (&'static str, fn(&Machine) -> bool);
 
 const MOMENTS: [Moment; 5] = [
-    ("at rest", |_| true),
-    ("filling", |m| {
+    (text!("at rest"), |_| true),
+    (text!("filling"), |m| {
         m.valve_energised() && m.plant().level_m() > 0.08
     }),
-    ("washing", |m| {
+    (text!("washing"), |m| {
         m.motor_energised() && m.plant().level_m() > 0.15
     }),
-    ("draining", |m| m.draining() && m.plant().level_m() < 0.2),
-    ("spinning", |m| m.plant().readings().basket_rad_per_s > 60.0),
+    (text!("draining"), |m| {
+        m.draining() && m.plant().level_m() < 0.2
+    }),
+    (text!("spinning"), |m| {
+        m.plant().readings().basket_rad_per_s > 60.0
+    }),
 ];
 
 /// Which machine.
@@ -88,13 +95,13 @@ pub fn LiveMachine(props: &LiveMachineProps) -> Html {
         let moment = moment.clone();
         html! {
             <button type="button" class="button button--small" aria-pressed={(*moment == index).to_string()}
-                    onclick={move |_: MouseEvent| moment.set(index)}>{ *name }</button>
+                    onclick={move |_: MouseEvent| moment.set(index)}>{ said(name) }</button>
         }
     };
     html! {
         <figure class="live-machine">
             <div class="row" role="group" aria-label={say!("Moment of the program")}>{ for MOMENTS.iter().enumerate().map(key) }</div>
-            <div key={*moment} role="img" aria-label={format!("{} in section, {}", pack.model.name, MOMENTS[*moment].0)}>{ Html::from(tag(&svg)) }</div>
+            <div key={*moment} role="img" aria-label={say!("{machine} in section, {moment}", machine = worded(&pack.model.name), moment = said(MOMENTS[*moment].0))}>{ Html::from(tag(&svg)) }</div>
         </figure>
     }
 }

@@ -9,8 +9,10 @@ use crate::app::route::Route;
 use crate::app::view::sheet;
 use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Part;
+use crate::bench::workshop::Step;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::Workshop;
+use crate::language::worded;
 use crate::say;
 use crate::scenario;
 
@@ -36,16 +38,16 @@ pub fn Parts(props: &PartsProps) -> Html {
     let workshop = &pack.workshop;
     html! {
         <>
-            <p>{ say!("From the machine's own file: what the bench lets you do is what stands here. Ranges under “Test” are its data sheet's. ") }
+            <p>{ say!("From the machine's own file: what the bench lets you do is what stands here. Ranges under “Test” are its data sheet's.") }{ " " }
                 <a href={Route::Readings(Some(props.machine.clone())).href()}>{ say!("What each reading tells apart") }</a>{ ", " }
                 <a href={Route::faults_of(&props.machine).href()}>{ say!("faults of this machine") }</a>{ ", " }
                 <a href={Route::Handbook(Some("measure".to_owned())).href()}>{ say!("measuring") }</a></p>
             { for workshop.parts.iter().map(|part| html! {
                 <section key={part.id.clone()}>
-                    <h2>{ format::sentence(&part.name) }{ " " }<small>{ &part.designation }</small></h2>
+                    <h2>{ format::sentence(&worded(&part.name)) }{ " " }<small>{ &part.designation }</small></h2>
                     <dl class="facts">
-                        { fact("Does", &part.does) }
-                        { fact("Fails", &part.fails) }
+                        { fact(say!("Does"), &part.does) }
+                        { fact(say!("Fails"), &part.fails) }
                         { test_facts(part, &props.machine, workshop) }
                         { for workshop.works.iter().filter(|work| work.part == part.id).map(|work| work_facts(work, workshop)) }
                     </dl>
@@ -59,7 +61,7 @@ fn fact(name: &str, text: &str) -> Html {
     if text.is_empty() {
         return Html::default();
     }
-    html! { <><dt>{ name.to_owned() }</dt><dd>{ format::sentence(text) }</dd></> }
+    html! { <><dt>{ name.to_owned() }</dt><dd>{ format::sentence(&worded(text)) }</dd></> }
 }
 
 /// What is written about testing it, on all machines and on this one.
@@ -114,36 +116,46 @@ fn sheet_lines(part: &Part, workshop: &Workshop) -> Vec<String> {
 }
 
 fn work_facts(work: &Work, workshop: &Workshop) -> Html {
-    let way: Vec<String> = workshop
-        .closure(&work.needs)
-        .iter()
-        .map(|step| match step.fasteners.as_str() {
-            "" => format!("{} {}", step.verb, step.name),
-            held_by => format!("{} {} ({held_by})", step.verb, step.name),
-        })
-        .collect();
-    let minutes = work.work_s / 60.0;
+    let needs = workshop.closure(&work.needs);
+    let way: Vec<String> = needs.iter().map(|step| step_words(step)).collect();
     let reach = if way.is_empty() {
-        "from outside".to_owned()
+        say!("from outside").to_owned()
     } else {
         way.join(", ")
     };
-    let mut said = format!("Reach it: {reach}. About {minutes:.0} min for the work itself.");
-    for (word, text) in [
-        ("Held by", work.fasteners.clone()),
-        ("Tools", work.tools.join(", ")),
-        ("Mind", work.caution.clone()),
-    ] {
-        if !text.is_empty() {
-            said.push_str(&format!(" {word}: {text}."));
-        }
+    let mut said = vec![say!(
+        "Reach it: {reach}. About {n} min for the work itself.",
+        reach,
+        n = format!("{:.0}", work.work_s / 60.0)
+    )];
+    if !work.fasteners.is_empty() {
+        said.push(say!("Held by: {what}.", what = worded(&work.fasteners)));
     }
+    if !work.tools.is_empty() {
+        let tools: Vec<_> = work.tools.iter().map(|tool| worded(tool)).collect();
+        said.push(say!("Tools: {tools}.", tools = tools.join(", ")));
+    }
+    if !work.caution.is_empty() {
+        said.push(say!("Mind: {what}.", what = worded(&work.caution)));
+    }
+    let check = worded(&work.check);
     html! {
         <>
-            <dt>{ format::sentence(&work.name) }</dt>
-            <dd>{ said }
-                if !work.check.is_empty() { <><br />{ format!("On refit: {}.", work.check.trim_end_matches('.')) }</> }</dd>
+            <dt>{ format::sentence(&worded(&work.name)) }</dt>
+            <dd>{ said.join(" ") }
+                if !check.is_empty() { <><br />{ say!("On refit: {check}.", check = check.trim_end_matches(['.', '।'])) }</> }</dd>
         </>
+    }
+}
+
+/// A step of the way in, and what holds it.
+fn step_words(step: &Step) -> String {
+    let (verb, what) = (worded(&step.verb), worded(&step.name));
+    if step.fasteners.is_empty() {
+        say!("{verb} {what}", verb, what)
+    } else {
+        let held_by = worded(&step.fasteners);
+        say!("{verb} {what} ({held_by})", verb, what, held_by)
     }
 }
 

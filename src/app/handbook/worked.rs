@@ -17,6 +17,7 @@ use crate::app::view::debrief::in_words;
 use crate::app::view::past;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
+use crate::language::worded;
 use crate::say;
 use crate::scenario::read::read_back;
 
@@ -53,7 +54,7 @@ pub struct WorkedProps {
 /// The title of a worked job; none when there is no such one.
 pub fn title_of(id: &str) -> Option<String> {
     let _ = WORKED.iter().find(|(known, _)| *known == id)?;
-    library::find(id).map(|scenario| scenario.title.clone())
+    library::find(id).map(|scenario| worded(&scenario.title).into_owned())
 }
 
 /// The job with all its steps explained.
@@ -82,18 +83,18 @@ pub fn Worked(props: &WorkedProps) -> Html {
     };
     html! {
         <>
-            <blockquote class="job-card__quote">{ &job.scenario().customer.complaint }</blockquote>
+            <blockquote class="job-card__quote">{ worded(&job.scenario().customer.complaint).into_owned() }</blockquote>
             <p class="row">
-                <button type="button" class="button" disabled={*at == 0} onclick={go(at.saturating_sub(1))}>{ say!("Back") }</button>
+                <button type="button" class="button" disabled={*at == 0} onclick={go(at.saturating_sub(1))}>{ say!("Back" as "to the step before") }</button>
                 <button type="button" class="button button--main" disabled={*at == last} onclick={go((*at + 1).min(last))}>{ say!("Next step") }</button>
-                <span>{ format!("step {} of {}", *at + 1, last + 1) }</span>
+                <span>{ say!("step {step} of {n}", step = *at + 1, n = last + 1) }</span>
             </p>
             <div class="card stack" role="status">{ view.steps.get(*at).map(step) }
-                if let Some(past) = &*moment { <p class="field__hint">{ format!("Meter: {}", past.meter) }</p> }
+                if let Some(past) = &*moment { <p class="field__hint">{ say!("Meter: {shown}", shown = past.meter) }</p> }
             </div>
             if let Some(past) = &*moment { <div class="live-machine" role="img" aria-label={say!("The machine after this step")}>{ Html::from(tag(&still(&past.svg))) }</div> }
             if *at == last {
-                <p>{ format!("It was: {}. {}.", view.causes.join(", "), in_words(&view.report)) }</p>
+                <p>{ say!("It was: {causes}. {outcome}.", causes = view.causes.join(", "), outcome = in_words(&view.report)) }</p>
             }
             <p><a class="button" href={Route::Bench(props.id.clone()).href()}>{ say!("Work it yourself") }</a></p>
         </>
@@ -103,10 +104,10 @@ pub fn Worked(props: &WorkedProps) -> Html {
 fn step(row: &StepRow) -> Html {
     html! {
         <>
-            <p><strong>{ format!("{} {}", row.time, row.words) }</strong>{ format!(", cost so far {}", row.cost) }</p>
+            <p><strong>{ format!("{} {}", row.time, row.words) }</strong>{ ", " }{ say!("cost so far {cost}", cost = row.cost) }</p>
             { for row.notes.iter().map(|(is, sound)| html! {
                 <p>{ is }
-                    if let Some(sound) = sound { <span class="debrief__sound">{ format!(" (a sound machine: {sound})") }</span> }
+                    if let Some(sound) = sound { <span class="debrief__sound">{ " " }{ say!("(a sound machine: {sound})", sound) }</span> }
                 </p>
             }) }
         </>

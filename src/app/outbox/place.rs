@@ -10,6 +10,7 @@ use crate::app::net;
 use crate::app::net::Reply;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Where it is kept.
@@ -37,7 +38,7 @@ impl Version {
     /// As people call it.
     pub fn words(self) -> &'static str {
         match self {
-            Self::Told => "as the store says",
+            Self::Told => say!("as the store says"),
             Self::One => "1.0.3",
             Self::Two => "2.0.0",
         }
@@ -81,7 +82,7 @@ pub enum Next {
 pub fn after(reply: Option<&Reply>, n: usize) -> Next {
     let Some(reply) = reply else {
         return Next::Later(
-            "nobody answers: there is no network, or the store does not let this page speak to it"
+            say!("nobody answers: there is no network, or the store does not let this page speak to it")
                 .to_owned(),
         );
     };
@@ -89,13 +90,15 @@ pub fn after(reply: Option<&Reply>, n: usize) -> Next {
         (200..300, _) => Next::Done,
         (400 | 409 | 413 | 422, 2..) => Next::Split,
         // Of 409: what was taken before is taken again, so another statement has this one's id.
-        (400 | 409 | 413 | 422, _) => Next::Parked(format!(
-            "refused ({}): {}",
-            reply.status,
-            reply.text.chars().take(200).collect::<String>()
+        (400 | 409 | 413 | 422, _) => Next::Parked(say!(
+            "refused ({status}): {why}",
+            status = reply.status,
+            why = reply.text.chars().take(200).collect::<String>()
         )),
-        (401 | 403, _) => Next::Later("the store refuses the user or the password".to_owned()),
-        (status, _) => Next::Later(format!("the store answers {status}")),
+        (401 | 403, _) => {
+            Next::Later(say!("the store refuses the user or the password").to_owned())
+        }
+        (status, _) => Next::Later(say!("the store answers {status}", status)),
     }
 }
 

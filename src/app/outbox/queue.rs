@@ -18,10 +18,12 @@ use crate::app::store::StorageError;
 use crate::app::store::Store;
 use crate::assess::date;
 use crate::assess::decide::Decided;
+use crate::language::in_english;
 use crate::records::sitting::Assessment;
 use crate::records::xapi;
 use crate::records::xapi::Deployment;
 use crate::records::xapi::Whole;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Keys of what waits start so.
@@ -79,7 +81,7 @@ pub async fn put(
         let key = format!("{} {}", record.body.started, record.link);
         keep(
             &key,
-            xapi::statements_under(record, &task, &names, Some(&above)),
+            in_english(|| xapi::statements_under(record, &task, &names, Some(&above))),
         )
         .await?;
     }
@@ -87,7 +89,7 @@ pub async fn put(
     // By its end, it stands after its jobs.
     let ended = date::moment(whole.ended_ms.unwrap_or_default());
     let key = format!("{ended} {}", whole.registration);
-    keep(&key, xapi::whole(&whole, &names)).await?;
+    keep(&key, in_english(|| xapi::whole(&whole, &names))).await?;
     send().await;
     Ok(())
 }
@@ -230,7 +232,8 @@ async fn send_one(place: &Place, version: &str, key: &str, entry: &mut Entry) ->
                     // What cannot be put aside goes back to where it was.
                     entry.statements.insert(0, parked.statements[0].clone());
                     return Some(
-                        "this browser has no room to put aside what the store refuses".to_owned(),
+                        say!("this browser has no room to put aside what the store refuses")
+                            .to_owned(),
                     );
                 }
                 // The others may be taken together again.

@@ -23,23 +23,19 @@ pub fn StoreSection() -> Html {
             let told = told.clone();
             spawn_local(async move {
                 let (waiting, parked, why) = queue::standing().await;
-                let mut words = done.to_owned();
-                if waiting > 0 {
-                    words += &format!(
-                        " {waiting} results wait{}.",
-                        if why.is_empty() {
-                            String::new()
-                        } else {
-                            format!(": {why}")
-                        }
-                    );
+                let mut words = vec![done.to_owned()];
+                if waiting > 0 && why.is_empty() {
+                    words.push(say!("{n} results wait.", n = waiting));
+                } else if waiting > 0 {
+                    words.push(say!("{n} results wait: {why}.", n = waiting, why));
                 }
                 if parked > 0 {
-                    words += &format!(
-                        " {parked} statements were refused; they are kept here, are tried once more by “Send now”, and the files of results hold the same."
-                    );
+                    words.push(say!(
+                        "{n} statements were refused; they are kept here, are tried once more by “Send now”, and the files of results hold the same.",
+                        n = parked
+                    ));
                 }
-                told.set(words);
+                told.set(words.join(" "));
             });
         })
     };
@@ -79,7 +75,8 @@ pub fn StoreSection() -> Html {
             let (place, told, look) = (place.clone(), told.clone(), look.clone());
             if !place.is_address() {
                 told.set(
-                    "An address begins with https:// or http:// and has no spaces.".to_owned(),
+                    say!("An address begins with https:// or http:// and has no spaces.")
+                        .to_owned(),
                 );
                 return;
             }
@@ -87,7 +84,9 @@ pub fn StoreSection() -> Html {
                 match place.keep().await {
                     Ok(()) => {
                         queue::send().await;
-                        look.emit("Kept. Results are sent there when they are handed in.");
+                        look.emit(say!(
+                            "Kept. Results are sent there when they are handed in."
+                        ));
                     }
                     Err(error) => told.set(error.to_string()),
                 }
@@ -100,7 +99,7 @@ pub fn StoreSection() -> Html {
             let look = look.clone();
             spawn_local(async move {
                 queue::send_all_again().await;
-                look.emit("Tried.");
+                look.emit(say!("Tried."));
             });
         })
     };
@@ -112,7 +111,7 @@ pub fn StoreSection() -> Html {
                 // What cannot be forgotten shows again with the next visit.
                 let _ = Store::open().await.remove(KEY).await;
                 place.set(Place::default());
-                look.emit("Forgotten: nothing is sent any more.");
+                look.emit(say!("Forgotten: nothing is sent any more."));
             });
         })
     };
@@ -120,9 +119,9 @@ pub fn StoreSection() -> Html {
         <section class="stack" aria-labelledby="store">
             <h2 id="store">{ say!("A store for results") }</h2>
             <p class="settings__note">{ say!("Where a department keeps learning records (xAPI), results of assessments can go there by themselves. They wait here until the store has taken them. Without an address nothing leaves this browser.") }</p>
-            { field("Address", "url", "As its keeper gives it, such as https://store.example/xAPI. It must allow this page to speak to it.", &place.address, |p, to| to.trim().clone_into(&mut p.address)) }
-            { field("User", "text", "", &place.user, |p, to| p.user = to) }
-            { field("Password", "password", "Kept in this browser as it is: use one that may only write.", &place.password, |p, to| p.password = to) }
+            { field(say!("Address"), "url", say!("As its keeper gives it, such as https://store.example/xAPI. It must allow this page to speak to it."), &place.address, |p, to| to.trim().clone_into(&mut p.address)) }
+            { field(say!("User"), "text", "", &place.user, |p, to| p.user = to) }
+            { field(say!("Password"), "password", say!("Kept in this browser as it is: use one that may only write."), &place.password, |p, to| p.password = to) }
             { version(&place) }
             <p class="row"><button type="button" class="button" onclick={keep}>{ say!("Keep") }</button>
                 <button type="button" class="button" onclick={now}>{ say!("Send now") }</button>

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::records::seal::StartCode;
+use crate::say;
 
 /// Longest number or name, letters.
 const LONGEST: usize = 120;
@@ -50,7 +51,7 @@ impl Form {
         if candidate.is_empty() {
             wrong.insert(
                 "candidate",
-                "Give the number on your slip, or one of your own for practice.".to_owned(),
+                say!("Give the number on your slip, or one of your own for practice.").to_owned(),
             );
         }
         for (field, text) in [
@@ -59,7 +60,7 @@ impl Form {
             ("release", &self.release),
         ] {
             if text.chars().count() > LONGEST || text.chars().any(char::is_control) {
-                wrong.insert(field, format!("At most {LONGEST} letters on one line."));
+                wrong.insert(field, say!("At most {n} letters on one line.", n = LONGEST));
             }
         }
         let (mut code, mut extra_min) = (None, 0);
@@ -71,7 +72,9 @@ impl Form {
                 Ok(read) => match read.extra_min(candidate, &self.check) {
                     Some(extra) => (code, extra_min) = (Some(read.to_string()), extra),
                     None => {
-                        let words = "The letters do not go with the start code and the number: compare all three with your slip.";
+                        let words = say!(
+                            "The letters do not go with the start code and the number: compare all three with your slip."
+                        );
                         wrong.insert("check", words.to_owned());
                     }
                 },
@@ -79,14 +82,14 @@ impl Form {
             if self.release.trim().is_empty() {
                 wrong.insert(
                     "release",
-                    "Your instructor tells this word when all begin.".to_owned(),
+                    say!("Your instructor tells this word when all begin.").to_owned(),
                 );
             }
         }
         if !self.agreed {
             wrong.insert(
                 "agreed",
-                "Without this nothing can be recorded, and so nothing assessed.".to_owned(),
+                say!("Without this nothing can be recorded, and so nothing assessed.").to_owned(),
             );
         }
         if wrong.is_empty() {

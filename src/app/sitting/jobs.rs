@@ -20,6 +20,7 @@ use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
 use crate::expert::Reckoning;
+use crate::language::in_english;
 use crate::records::check::body_of;
 use crate::records::library::Library;
 use crate::records::record::Body;
@@ -28,6 +29,7 @@ use crate::records::result::JudgedResult;
 use crate::records::seal::Hash;
 use crate::records::seal::StartCode;
 use crate::records::sitting::Assessment;
+use crate::say;
 use crate::scenario::FileError;
 use crate::scenario::share;
 use crate::score;
@@ -102,7 +104,7 @@ pub fn find(id: &str) -> Option<(Arc<Scenario>, u64)> {
     let task = library().ok()?.prepare(&own.job, &own.file).ok()?;
     let scenario = Scenario {
         id: id.to_owned(),
-        title: format!("Job {place} of {n}"),
+        title: say!("Job {place} of {n}", place, n),
         ..Scenario::clone(&task.scenario)
     };
     let now_ms = js_sys::Date::now();
@@ -123,7 +125,7 @@ pub fn marked(now: &Running) -> Vec<Marked> {
         let is_it = |one: &Drawn| one.job == body.job && one.seed == body.seed;
         let at = drawn.iter().position(is_it)?;
         Some(Marked {
-            name: format!("Job {}", at + 1),
+            name: say!("Job {n}", n = at + 1),
             worked: worked_of(at, &drawn[at], body.log.clone()),
             result: body.counted(),
             judged: body.judged.is_some(),
@@ -197,7 +199,8 @@ async fn hand_in_once() -> Result<(), StorageError> {
             None => None,
         });
     }
-    let records = running::with(|now| records(now, &saved, &reckoned)).unwrap_or_default();
+    let records = running::with(|now| in_english(|| records(now, &saved, &reckoned)));
+    let records = records.unwrap_or_default();
     running::change(|sitting| {
         sitting.records = records;
         sitting.handed_in = true;

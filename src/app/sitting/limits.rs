@@ -8,6 +8,7 @@ use crate::app::view::BenchView;
 use crate::app::view::ExamView;
 use crate::app::view::Order;
 use crate::app::view::Picture;
+use crate::say;
 
 /// The order may be carried out here and now.
 pub fn allows(session: &Session, order: &Order) -> bool {
@@ -67,9 +68,13 @@ pub fn time_left(id: &str) -> Option<String> {
 pub fn in_words(left_s: f64) -> String {
     let seconds = left_s.ceil() as u64;
     match seconds {
-        0..=120 => format!("{seconds} s left"),
-        121..3600 => format!("{} min left", seconds / 60),
-        _ => format!("{} h {} min left", seconds / 3600, seconds / 60 % 60),
+        0..=120 => say!("{n} s left", n = seconds),
+        121..3600 => say!("{n} min left", n = seconds / 60),
+        _ => say!(
+            "{hours} h {minutes} min left",
+            hours = seconds / 3600,
+            minutes = seconds / 60 % 60
+        ),
     }
 }
 

@@ -57,16 +57,20 @@ pub fn Lock() -> Html {
     let stands = running::with(|now| now.sitting.stands()).unwrap_or(false);
     let (heading, words) = match (runs, stands) {
         (true, true) => (
-            "The clock stands",
-            "The jobs of the assessment open again once the clock goes on, other pages once it is handed in.",
+            say!("The clock stands"),
+            say!(
+                "The jobs of the assessment open again once the clock goes on, other pages once it is handed in."
+            ),
         ),
         (true, false) => (
-            "Not during the assessment",
-            "An assessment is running in this browser. This page opens again once it is handed in.",
+            say!("Not during the assessment"),
+            say!(
+                "An assessment is running in this browser. This page opens again once it is handed in."
+            ),
         ),
         (false, _) => (
-            "This job is handed in",
-            "What came of it stands with the result.",
+            say!("This job is handed in"),
+            say!("What came of it stands with the result."),
         ),
     };
     html! {

@@ -11,6 +11,8 @@ use crate::assess::decide::Decided;
 use crate::assess::decide::Decision;
 use crate::assess::decide::Taken;
 use crate::bench::safety;
+use crate::language::said;
+use crate::language::worded;
 use crate::records::record::Record;
 use crate::say;
 
@@ -35,9 +37,9 @@ pub fn decided(file: &AssessmentFile, records: &[Record]) -> Decided {
 /// Such as `Passed`.
 pub fn verdict(decision: Decision) -> &'static str {
     match decision {
-        Decision::Passed => "Passed",
-        Decision::Border => "On the border: more jobs decide",
-        Decision::NotYet => "Not yet",
+        Decision::Passed => say!("Passed"),
+        Decision::Border => say!("On the border: more jobs decide"),
+        Decision::NotYet => say!("Not yet" as "of a pass"),
     }
 }
 
@@ -63,7 +65,7 @@ pub fn MarkSheet(props: &MarkSheetProps) -> Html {
             <div class="table__wrap" tabindex="0" role="region" aria-label={say!("Mark sheet, a table")}>
                 <table class="table">
                     <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th>
-                        { for names.iter().map(|name| html! { <th scope="col" class="numbers">{ name }</th> }) }
+                        { for names.iter().map(|name| html! { <th scope="col" class="numbers">{ worded(name).into_owned() }</th> }) }
                         <th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Cost") }</th></tr></thead>
                     <tbody>{ for props.records.iter().enumerate().map(|(at, record)| row(at, record)) }</tbody>
                 </table>
@@ -94,7 +96,7 @@ fn by_bill(records: &[Record]) -> Html {
         return Html::default();
     }
     html! {
-        <p>{ format!("Economy and evidence go by the bill and the notebook in job {}: this browser could not work out what each decision was worth.", places.join(", ")) }</p>
+        <p>{ say!("Economy and evidence go by the bill and the notebook in job {places}: this browser could not work out what each decision was worth.", places = places.join(", ")) }</p>
     }
 }
 
@@ -102,20 +104,34 @@ fn row(at: usize, record: &Record) -> Html {
     let result = record.body.counted();
     let place = place(at, record);
     let ended = match (result.ending.as_str(), result.fixed) {
-        ("made_safe", _) => "made safe and left",
-        ("closed", true) => "put right",
-        ("closed", false) => "not put right",
-        _ => "not handed over",
+        ("made_safe", _) => say!("made safe and left"),
+        ("closed", true) => say!("put right"),
+        ("closed", false) => say!("not put right"),
+        _ => say!("not handed over"),
     };
     html! {
         <tr key={at}>
-            <th scope="row">{ format!("Job {place}") }</th>
-            <td class="numbers">{ format!("{:.0}", result.total) }</td>
-            { for result.parts.iter().map(|part| html! { <td class="numbers">{ format!("{:.0} of {:.0}", part.points, part.of) }</td> }) }
+            <th scope="row">{ say!("Job {n}", n = place) }</th>
+            <td class="numbers">{ whole(result.total) }</td>
+            { for result.parts.iter().map(|part| html! { <td class="numbers">{ say!("{points} of {all}", points = whole(part.points), all = whole(part.of)) }</td> }) }
             <td>{ ended }</td>
-            <td class="numbers">{ format!("{:.0} min", result.minutes) }</td>
+            <td class="numbers">{ say!("{n} min", n = whole(result.minutes)) }</td>
             <td class="numbers">{ format::money(result.cost) }</td>
         </tr>
+    }
+}
+
+fn whole(number: f64) -> String {
+    format!("{number:.0}")
+}
+
+/// A severity of a record in words.
+fn severity_words(severity: &str) -> &str {
+    match severity {
+        "minor" => say!("minor"),
+        "major" => say!("major"),
+        "critical" => say!("critical"),
+        other => other,
     }
 }
 
@@ -132,7 +148,7 @@ fn broken(records: &[Record]) -> Html {
         <>
             <h3>{ say!("Safety rules broken") }</h3>
             <ul>{ for counts.iter().map(|((severity, id), n)| html! {
-                <li>{ format!("{severity}: {}, {}", safety::rule(id).map_or(*id, |rule| rule.title), format::times(*n)) }</li>
+                <li>{ say!("{severity}: {rule}, {times}", severity = severity_words(severity), rule = safety::rule(id).map_or(*id, |rule| said(rule.title)), times = format::times(*n)) }</li>
             }) }</ul>
         </>
     }

@@ -1,43 +1,46 @@
 //! The observer's sheet: a page to print for a witnessed practical, since no result of a simulation
 //! says anything about hands.
 
-use crate::say;
 use yew::prelude::*;
+
+use crate::language::said;
+use crate::say;
+use crate::text;
 
 /// What a witness looks at, by heading. Common practice.
 const LOOKED_AT: [(&str, &[&str]); 4] = [
     (
-        "Making safe",
+        text!("Making safe"),
         &[
-            "switches off, unplugs, keeps the plug in sight",
-            "shuts the tap and bleeds the hose",
-            "waits, discharges, proves the tester before and after",
-            "proves dead where the hands will be",
+            text!("switches off, unplugs, keeps the plug in sight"),
+            text!("shuts the tap and bleeds the hose"),
+            text!("waits, discharges, proves the tester before and after"),
+            text!("proves dead where the hands will be"),
         ],
     ),
     (
-        "Hands and tools",
+        text!("Hands and tools"),
         &[
-            "takes covers off without harm to edges, clips and wires",
-            "holds and places probes with dry, steady hands",
-            "pulls connectors by their body, never by the wire",
-            "lifts and lays down with help or a strap",
+            text!("takes covers off without harm to edges, clips and wires"),
+            text!("holds and places probes with dry, steady hands"),
+            text!("pulls connectors by their body, never by the wire"),
+            text!("lifts and lays down with help or a strap"),
         ],
     ),
     (
-        "Putting back",
+        text!("Putting back"),
         &[
-            "seats belt, hoses and lever, and checks each by hand",
-            "refits the earth first and leaves no fastener over",
-            "earth bond, insulation and leakage measured and written down",
-            "runs the machine, looks for leaks, times the brake",
+            text!("seats belt, hoses and lever, and checks each by hand"),
+            text!("refits the earth first and leaves no fastener over"),
+            text!("earth bond, insulation and leakage measured and written down"),
+            text!("runs the machine, looks for leaks, times the brake"),
         ],
     ),
     (
-        "The customer",
+        text!("The customer"),
         &[
-            "asks, listens, names the price before the work",
-            "leaves the place dry and clean, shows what was done",
+            text!("asks, listens, names the price before the work"),
+            text!("leaves the place dry and clean, shows what was done"),
         ],
     ),
 ];
@@ -55,18 +58,18 @@ pub fn ObserverScreen() -> Html {
                 <h1>{ say!("Observer’s sheet") }</h1>
                 <p class="page__lead">{ say!("For a practical on a real machine, before a witness. The simulation tells of finding faults, order of work and decisions about safety; this sheet tells of hands.") }</p>
             </header>
-            <dl class="sheet__head">{ blank("Candidate’s number") }{ blank("Machine and fault set") }{ blank("Place and date") }{ blank("Observer") }</dl>
+            <dl class="sheet__head">{ blank(say!("Candidate’s number")) }{ blank(say!("Machine and fault set")) }{ blank(say!("Place and date")) }{ blank(say!("Observer")) }</dl>
             { for LOOKED_AT.iter().map(|(heading, lines)| html! {
                 <section>
-                    <h2>{ *heading }</h2>
+                    <h2>{ said(heading) }</h2>
                     <table class="table sheet__table">
                         <thead><tr><th scope="col">{ say!("Seen") }</th><th scope="col">{ say!("yes") }</th><th scope="col">{ say!("with help") }</th><th scope="col">{ say!("no") }</th><th scope="col">{ say!("note") }</th></tr></thead>
-                        <tbody>{ for lines.iter().map(|line| html! { <tr><th scope="row">{ *line }</th><td></td><td></td><td></td><td></td></tr> }) }</tbody>
+                        <tbody>{ for lines.iter().map(|line| html! { <tr><th scope="row">{ said(line) }</th><td></td><td></td><td></td><td></td></tr> }) }</tbody>
                     </table>
                 </section>
             }) }
             <p>{ say!("A step that endangers anybody ends the practical: stop, make safe, write it down.") }</p>
-            <dl class="sheet__head">{ blank("May work alone: yes, or what comes first") }{ blank("Signature of the observer") }{ blank("Signature of the candidate") }</dl>
+            <dl class="sheet__head">{ blank(say!("May work alone: yes, or what comes first")) }{ blank(say!("Signature of the observer")) }{ blank(say!("Signature of the candidate")) }</dl>
             <p class="no-print"><button type="button" class="button button--main" onclick={print}>{ say!("Print") }</button></p>
         </main>
     }

@@ -14,6 +14,7 @@ use crate::app::sitting::room_pause::RoomPause;
 use crate::app::sitting::running;
 use crate::app::store::SavedJob;
 use crate::app::training_system;
+use crate::language::worded;
 use crate::say;
 
 /// Changes with every look at the clock, so that the time shown does.
@@ -114,9 +115,9 @@ fn Between(_props: &TickProps) -> Html {
     html! {
         <main class="page page--narrow assessment" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ title }</h1>
+                <h1>{ worded(&title).into_owned() }</h1>
                 <p class="page__lead"><bdi>{ candidate }</bdi>{ " · " }<b class="numbers" role="timer">{ limits::in_words(left_s) }</b>
-                    if paused || room_pauses { { say!(", the clock stands") } }</p>
+                    if paused || room_pauses { { ", " }{ say!("the clock stands") } }</p>
             </header>
             <ol class="opened__list" aria-label={say!("Jobs")}>
                 { for (1..=n_jobs as u32).map(|place| line(place, saved.get(place as usize - 1).and_then(Option::as_ref), paused || room_pauses || handing_in.is_some())) }
@@ -128,11 +129,11 @@ fn Between(_props: &TickProps) -> Html {
                     <button key="pause" type="button" class="button" onclick={pause}>{ if paused { say!("Go on: the clock starts again") } else { say!("Stop the clock") } }</button>
                 }
                 <button key="hand-in" type="button" class={classes!("button", (open == 0 && !*sure).then_some("button--main"))} aria-expanded={sure.to_string()} onclick={ask}>
-                    { if *sure { say!("Not yet") } else { say!("Hand in") } }
+                    { if *sure { say!("Not yet" as "of handing in") } else { say!("Hand in") } }
                 </button>
                 if *sure {
-                    <button key="yes" type="button" class={classes!("button", if open == 0 { say!("button--main") } else { say!("button--danger") })} onclick={hand_in}>
-                        { match open { 0 => "Yes, hand in".to_owned(), 1 => "Yes, hand in with one job open".to_owned(), n => format!("Yes, hand in with {n} jobs open") } }
+                    <button key="yes" type="button" class={classes!("button", if open == 0 { "button--main" } else { "button--danger" })} onclick={hand_in}>
+                        { match open { 0 => say!("Yes, hand in").to_owned(), 1 => say!("Yes, hand in with one job open").to_owned(), n => say!("Yes, hand in with {n} jobs open", n) } }
                     </button>
                 }
             </p>
@@ -148,7 +149,7 @@ fn Between(_props: &TickProps) -> Html {
 fn wait(far: HandingIn) -> Html {
     html! {
         <p role="status">
-            <label>{ say!("Handing in: working out what your decisions were worth. Leave this page open. ") }
+            <label>{ say!("Handing in: working out what your decisions were worth. Leave this page open.") }{ " " }
                 <progress max={far.of.max(1).to_string()} value={far.done.to_string()} /></label>
         </p>
     }
@@ -160,11 +161,16 @@ fn is_over(job: Option<&SavedJob>) -> bool {
 
 fn line(place: u32, saved: Option<&SavedJob>, paused: bool) -> Html {
     let state = match saved {
-        Some(job) if job.verdict.is_some() => "handed over".to_owned(),
-        Some(job) if !job.log.is_empty() => format!("begun, {} on site", format::on_site(job.seen)),
-        _ => "not begun".to_owned(),
+        Some(job) if job.verdict.is_some() => say!("handed over").to_owned(),
+        Some(job) if !job.log.is_empty() => {
+            say!(
+                "begun, {on_site} on site",
+                on_site = format::on_site(job.seen)
+            )
+        }
+        _ => say!("not begun").to_owned(),
     };
-    let words = format!("Job {place}");
+    let words = say!("Job {n}", n = place);
     html! {
         <li class="opened__job" key={place}>
             if is_over(saved) || paused { <b>{ words }</b> } else { <a href={Route::Bench(jobs::name(place)).href()}>{ words }</a> }

@@ -21,6 +21,9 @@ use crate::app::sitting::worth;
 use crate::app::training_system;
 use crate::app::worker::Worked;
 use crate::assess::decide::Decided;
+use crate::language::in_english;
+use crate::language::said;
+use crate::language::worded;
 use crate::records::record::Record;
 use crate::records::slip;
 use crate::say;
@@ -50,8 +53,9 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
     let file = assessment.file.clone();
     let decision = decided(&file, &own.records);
     {
-        let (decision, own) = (decision.clone(), own.clone());
+        let own = own.clone();
         use_effect_with(own.started_ms, move |_| {
+            let decision = in_english(|| decided(&assessment.file, &own.records));
             training_system::ended(&decision, &own.records);
             spawn_local(async move {
                 // What cannot be queued is in the file all the same.
@@ -64,8 +68,8 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
         let name = file_name(&file.id, &own.candidate);
         Callback::from(move |_: MouseEvent| {
             told.set(match hand_over::save(&name, "application/json", &text) {
-                Ok(()) => "Saved. Hand this file to your instructor.",
-                Err(_) => "The browser did not let the page save a file.",
+                Ok(()) => say!("Saved. Hand this file to your instructor."),
+                Err(_) => say!("The browser did not let the page save a file."),
             });
         })
     };
@@ -89,15 +93,15 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
     html! {
         <main class="page assessment" id="main" tabindex="-1">
             <header class="page__head">
-                <h1>{ format!("Result: {}", file.title) }</h1>
-                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ if is_sealed { say!(" · sealed with the start code") } else if training_system::learner().is_some() { say!(" · told to your training system; not sealed with a start code") } else { say!(" · practice: not sealed, proves nothing to others") } }</p>
+                <h1>{ say!("Result: {title}", title = worded(&file.title)) }</h1>
+                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ " · " }{ if is_sealed { say!("sealed with the start code") } else if training_system::learner().is_some() { say!("told to your training system; not sealed with a start code") } else { say!("practice: not sealed, proves nothing to others") } }</p>
             </header>
-            if let Some(trouble) = props.trouble { <p class="notice" role="alert">{ trouble }</p> }
+            if let Some(trouble) = props.trouble { <p class="notice" role="alert">{ said(trouble) }</p> }
             { verdict_of(&decision) }
             <section class="receipt stack" aria-labelledby="receipt">
                 <h2 id="receipt">{ say!("Receipt") }</h2>
-                <p class="receipt__hash">{ own.records.last().map_or_else(|| "nothing was done".to_owned(), short) }</p>
-                <p>{ format!("{} of {} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", own.records.len(), file.n_jobs()) }</p>
+                <p class="receipt__hash">{ own.records.last().map_or_else(|| say!("nothing was done").to_owned(), short) }</p>
+                <p>{ say!("{done} of {n} jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.", done = own.records.len(), n = file.n_jobs()) }</p>
                 <p class="row no-print">
                     <button type="button" class="button button--main" onclick={save}>{ say!("Save the file") }</button>
                     <span role="status">{ *told }</span>
@@ -107,7 +111,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
             <MarkSheet file={file.clone()} records={own.records.clone()} />
             <LostPoints jobs={(*marked).clone()} {known} />
             <Proves n_jobs={file.n_jobs()} marks={own.records.iter().map(|record| record.body.counted().total).collect::<Vec<_>>()}
-                computed="your instructor’s copy computes it again and decides." />
+                computed={say!("your instructor’s copy computes it again and decides.")} />
             if let Some(line) = kept_for(&file) { <p>{ line }</p> }
             <p class="row no-print">
                 if training_system::way_back().is_some() {
@@ -124,8 +128,8 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
 fn verdict_of(decided: &Decided) -> Html {
     html! {
         <section class="notice" aria-label={say!("Decision")}>
-            <p class="notice__title">{ format!("{} · {:.0} of 100 marks on average, {:.0} are asked", verdict(decided.decision), decided.marks, decided.cut) }</p>
-            <ul>{ for decided.reasons.iter().map(|reason| html! { <li>{ reason.to_string() }</li> }) }</ul>
+            <p class="notice__title">{ say!("{verdict} · {marks} of 100 marks on average, {cut} are asked", verdict = verdict(decided.decision), marks = format!("{:.0}", decided.marks), cut = format!("{:.0}", decided.cut)) }</p>
+            <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line.to_string() }</li> }) }</ul>
         </section>
     }
 }
@@ -143,7 +147,7 @@ fn codes(records: &[Record]) -> Html {
         let letters = slip::to_letters(record)?;
         let text = format!("{page}{}", Route::Result(letters).href());
         Some(
-            html! { <figure><figcaption><a href={text.clone()}>{ format!("Job {place} as a link") }</a></figcaption><QrCode {text} label={format!("Result of job {place} as a QR code")} /></figure> },
+            html! { <figure><figcaption><a href={text.clone()}>{ say!("Job {n} as a link", n = place) }</a></figcaption><QrCode {text} label={say!("Result of job {n} as a QR code", n = place)} /></figure> },
         )
     };
     html! {

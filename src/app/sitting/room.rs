@@ -10,6 +10,7 @@ use crate::assess::pause_code;
 use crate::records::room_pause::Meaning;
 use crate::records::room_pause::Pause;
 use crate::records::room_pause::meaning;
+use crate::say;
 
 /// Pauses so far.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -25,16 +26,16 @@ pub struct RoomPauses {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
 pub enum NoCode {
     /// It is none of this assessment's.
-    #[error("This is no code of this assessment: compare it with what was read out.")]
+    #[error("{}", say!("This is no code of this assessment: compare it with what was read out."))]
     Unknown,
     /// It was used already.
-    #[error("This code was used already: each is good once. Ask for the next one.")]
+    #[error("{}", say!("This code was used already: each is good once. Ask for the next one."))]
     Used,
     /// The clock runs.
-    #[error("This code lets the clock go on, and it is running.")]
+    #[error("{}", say!("This code lets the clock go on, and it is running."))]
     Runs,
     /// The clock stands.
-    #[error("This code stops the clock, and it stands already. Wait for the code to go on.")]
+    #[error("{}", say!("This code stops the clock, and it stands already. Wait for the code to go on."))]
     Stands,
 }
 

@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use crate::app::file_kind::Kind;
 use crate::app::file_kind::taken;
+use crate::app::format;
 use crate::app::given_files::OpenedFile;
 use crate::app::hooks::go_to;
 use crate::app::net;
@@ -25,6 +26,7 @@ use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::decide;
 use crate::assess::letters;
 use crate::assess::retention::months_in_words;
+use crate::language::worded;
 use crate::records::check::ENGINE;
 use crate::records::record::Person;
 use crate::records::seal::Hash;
@@ -74,15 +76,16 @@ pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
             move |(id, letters)| {
                 if let Some(letters) = letters {
                     match letters::from_letters(letters) {
-                    Some(text) => take.emit(("link".to_owned(), text)),
-                    None => told.set(vec!["The letters were cut or changed on the way: copy the whole address again.".to_owned()]),
+                    Some(text) => take.emit((say!("link").to_owned(), text)),
+                    None => told.set(vec![say!("The letters were cut or changed on the way: copy the whole address again.").to_owned()]),
                 }
                 } else if let Some(id) = id.clone() {
                     spawn_local(async move {
                         match net::text_of(&format!("assessments/{id}.json")).await {
                             Some(text) => take.emit((format!("{id}.json"), text)),
-                            None => told.set(vec![format!(
-                                "There is no assessment “{id}” beside this page: open its file."
+                            None => told.set(vec![say!(
+                                "There is no assessment “{id}” beside this page: open its file.",
+                                id
                             )]),
                         }
                     });
@@ -110,7 +113,7 @@ pub fn AssessmentScreen(props: &AssessmentProps) -> Html {
                     <h1>{ say!("Sit an assessment") }</h1>
                     <p class="page__lead">{ say!("Open the file or the link that your instructor gave you.") }</p>
                 </header>
-                <OpenFiles {on_files} what="The assessment’s file" />
+                <OpenFiles {on_files} what={say!("The assessment’s file")} />
             }
             <div role="alert"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>
         </main>
@@ -123,9 +126,9 @@ fn sorted(files: &[OpenedFile]) -> (Option<Offered>, Vec<String>) {
     for file in files {
         match taken(file, &[Kind::Assessment]) {
             Err(untaken) => lines.push(untaken.words()),
-            Ok(_) if first.is_some() => lines.push(format!(
-                "{} is an assessment, too: one is sat at a time.",
-                file.name
+            Ok(_) if first.is_some() => lines.push(say!(
+                "{name} is an assessment, too: one is sat at a time.",
+                name = file.name
             )),
             Ok((_, text)) => match read(&file.name, text.to_owned()) {
                 Ok(one) => first = Some(one),
@@ -223,8 +226,8 @@ fn Offer(props: &OfferProps) -> Html {
     html! {
         <>
             <header class="page__head">
-                <h1>{ &file.title }</h1>
-                <p class="page__lead">{ format!("{}, {:.0} minutes for all of them.", n_jobs(file), file.time_limit_min) }</p>
+                <h1>{ worded(&file.title).into_owned() }</h1>
+                <p class="page__lead">{ lead(file) }</p>
             </header>
             <section aria-labelledby="rules"><h2 id="rules">{ say!("The rules") }</h2>
                 <ul>{ for rules(file).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
@@ -232,13 +235,13 @@ fn Offer(props: &OfferProps) -> Html {
             <section aria-labelledby="checks"><h2 id="checks">{ say!("This computer") }</h2><Checks /></section>
             <form class="stack" onsubmit={begin} aria-labelledby="who" novalidate=true>
                 <h2 id="who">{ say!("Who sits it") }</h2>
-                { field("candidate", "Your number", "As on your slip. A number is enough; no name is needed.", &form.candidate, |f, to| f.candidate = to) }
-                { field("name", "Your name", "May stay empty. It can be struck out of the result later.", &form.name, |f, to| f.name = to) }
+                { field("candidate", say!("Your number"), say!("As on your slip. A number is enough; no name is needed."), &form.candidate, |f, to| f.candidate = to) }
+                { field("name", say!("Your name"), say!("May stay empty. It can be struck out of the result later."), &form.name, |f, to| f.name = to) }
                 <details class="stack" open={launched.is_none() || !form.code.is_empty()}>
                 <summary>{ if launched.is_some() { say!("You have a slip with a start code") } else { say!("From your slip") } }</summary>
-                { field("code", "Start code", "Sixteen characters on your slip. Without it this is practice, and the result says so.", &form.code, |f, to| f.code = to) }
-                { field("check", "The four letters beside it", "They find a misread code.", &form.check, |f, to| f.check = to) }
-                { field("release", "Word for today", "Your instructor tells it when all begin.", &form.release, |f, to| f.release = to) }
+                { field("code", say!("Start code"), say!("Sixteen characters on your slip. Without it this is practice, and the result says so."), &form.code, |f, to| f.code = to) }
+                { field("check", say!("The four letters beside it"), say!("They find a misread code."), &form.check, |f, to| f.check = to) }
+                { field("release", say!("Word for today"), say!("Your instructor tells it when all begin."), &form.release, |f, to| f.release = to) }
                 </details>
                 <div>
                     <label class="choice"><input type="checkbox" checked={form.agreed} onchange={agree} />
@@ -254,21 +257,23 @@ fn Offer(props: &OfferProps) -> Html {
     }
 }
 
-fn n_jobs(file: &AssessmentFile) -> String {
+/// How many jobs, in how much time.
+fn lead(file: &AssessmentFile) -> String {
+    let minutes = format!("{:.0}", file.time_limit_min);
     let n = file.n_jobs();
     if n == 1 {
-        "One job".to_owned()
+        say!("One job, {minutes} minutes for all of them.", minutes)
     } else {
-        format!("{n} jobs")
+        say!("{n} jobs, {minutes} minutes for all of them.", n, minutes)
     }
 }
 
 /// The rules in sentences.
 pub fn rules(file: &AssessmentFile) -> Vec<String> {
     let aids = [
-        ("the data sheet", file.aids.data_sheet),
-        ("the wiring diagram", file.aids.wiring),
-        ("the handbook", file.aids.handbook),
+        (say!("the data sheet"), file.aids.data_sheet),
+        (say!("the wiring diagram"), file.aids.wiring),
+        (say!("the handbook"), file.aids.handbook),
     ];
     let yes: Vec<String> = aids
         .iter()
@@ -277,29 +282,30 @@ pub fn rules(file: &AssessmentFile) -> Vec<String> {
         .collect();
     let (cut, _) = decide::cut(&file.pass.cut);
     let mut lines = vec![
-        "The jobs are drawn for you: others get other jobs of the same kinds. There are no hints, and nothing is said about right or wrong before you hand in.".to_owned(),
-        if yes.is_empty() { "No aids: neither data sheet nor wiring diagram nor handbook.".to_owned() } else { format!("You may use {}.", crate::app::format::listed(&yes)) },
-        if file.aids.pause { "The clock can be stopped between jobs.".to_owned() } else { "The clock does not stop once it has started.".to_owned() },
-        "Leaving the page is noted. After a reload you go on where you were.".to_owned(),
-        format!("To pass: {cut:.0} of 100 marks on average. Within {:.0} marks of that, more jobs decide.", file.pass.border),
+        say!("The jobs are drawn for you: others get other jobs of the same kinds. There are no hints, and nothing is said about right or wrong before you hand in.").to_owned(),
+        if yes.is_empty() { say!("No aids: neither data sheet nor wiring diagram nor handbook.").to_owned() } else { say!("You may use {aids}.", aids = format::listed(&yes)) },
+        if file.aids.pause { say!("The clock can be stopped between jobs.").to_owned() } else { say!("The clock does not stop once it has started.").to_owned() },
+        say!("Leaving the page is noted. After a reload you go on where you were.").to_owned(),
+        say!("To pass: {cut} of 100 marks on average. Within {border} marks of that, more jobs decide.", cut = format!("{cut:.0}"), border = format!("{:.0}", file.pass.border)),
     ];
     if file.room_pause.is_some() {
-        lines.push("Your instructor can stop the clock for the whole room, by a code that is read out and noted in the result.".to_owned());
+        lines.push(say!("Your instructor can stop the clock for the whole room, by a code that is read out and noted in the result.").to_owned());
     }
     lines.extend(kept_for(file));
     if file.pass.no_critical {
-        lines.push("A critical safety rule broken is not made up for by marks.".to_owned());
+        lines.push(say!("A critical safety rule broken is not made up for by marks.").to_owned());
     }
     if file.pass.fixed_share > 0.0 {
-        lines.push(format!(
-            "{:.0} % of the machines must be put right, or rightly made safe and left.",
-            100.0 * file.pass.fixed_share
+        lines.push(say!(
+            "{n} % of the machines must be put right, or rightly made safe and left.",
+            n = format!("{:.0}", 100.0 * file.pass.fixed_share)
         ));
     }
     for (part, least) in &file.pass.parts {
-        lines.push(format!(
-            "Of the marks for {part}, at least {:.0} % on average.",
-            100.0 * least
+        lines.push(say!(
+            "Of the marks for {part}, at least {n} % on average.",
+            part = worded(part),
+            n = format!("{:.0}", 100.0 * least)
         ));
     }
     lines
@@ -308,9 +314,9 @@ pub fn rules(file: &AssessmentFile) -> Vec<String> {
 /// How long results are kept, where the assessment says so.
 pub fn kept_for(file: &AssessmentFile) -> Option<String> {
     file.erase_after_months.map(|months| {
-        format!(
-            "Whoever keeps the results is to erase them {} after the day they began.",
-            months_in_words(months)
+        say!(
+            "Whoever keeps the results is to erase them {months} after the day they began.",
+            months = months_in_words(months)
         )
     })
 }
@@ -318,7 +324,7 @@ pub fn kept_for(file: &AssessmentFile) -> Option<String> {
 async fn begin(text: String, filled: Filled, assessment: Assessment) -> Result<(), String> {
     if running::is_running() {
         return Err(
-            "An assessment is running in this browser already: hand it in first.".to_owned(),
+            say!("An assessment is running in this browser already: hand it in first.").to_owned(),
         );
     }
     let mut sitting = Sitting::new(text, filled.candidate, ENGINE, js_sys::Date::now());
@@ -356,16 +362,24 @@ fn Checks() -> Html {
     }
     let line = |state: Option<bool>, yes: &'static str, no: &'static str| {
         let (class, mark, words) = match state {
-            Some(true) => ("assessment__check assessment__check--ok", "in order: ", yes),
-            Some(false) => ("assessment__check assessment__check--missing", "mind: ", no),
-            None => ("assessment__check", "", "looking …"),
+            Some(true) => (
+                "assessment__check assessment__check--ok",
+                say!("in order:"),
+                yes,
+            ),
+            Some(false) => (
+                "assessment__check assessment__check--missing",
+                say!("mind:"),
+                no,
+            ),
+            None => ("assessment__check", "", say!("looking …")),
         };
-        html! { <li {class}><span class="visually-hidden">{ mark }</span>{ words }</li> }
+        html! { <li {class}><span class="visually-hidden">{ mark }</span>{ " " }{ words }</li> }
     };
     html! {
         <div role="status"><ul class="opened__told">
-            { line(*kept, "What you do is kept after every act, also if the page is closed.", "This browser keeps nothing: a reload would lose everything. Ask for another one before you begin.") }
-            { line(Some(true), "Mouse, finger or keyboard alone: all of it can be worked with any of them. Sounds are captioned.", "") }
+            { line(*kept, say!("What you do is kept after every act, also if the page is closed."), say!("This browser keeps nothing: a reload would lose everything. Ask for another one before you begin.")) }
+            { line(Some(true), say!("Mouse, finger or keyboard alone: all of it can be worked with any of them. Sounds are captioned."), "") }
         </ul></div>
     }
 }

@@ -2,21 +2,25 @@
 
 use thiserror::Error;
 
+use crate::say;
+
 /// A browser's refusal to keep or give something.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
 pub enum StorageError {
     /// No room is left.
     #[error(
-        "This browser has no room left, so the last step is not saved. Free some space, or finish in this sitting."
+        "{}",
+        say!("This browser has no room left, so the last step is not saved. Free some space, or finish in this sitting.")
     )]
     Full,
     /// The browser does not allow it.
     #[error(
-        "This browser does not let the page save. You can work on, but closing the page loses the job."
+        "{}",
+        say!("This browser does not let the page save. You can work on, but closing the page loses the job.")
     )]
     Refused,
     /// What was kept cannot be read.
-    #[error("The saved job cannot be read and was left untouched. You can start it again.")]
+    #[error("{}", say!("The saved job cannot be read and was left untouched. You can start it again."))]
     Damaged,
 }
 

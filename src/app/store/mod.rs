@@ -22,6 +22,7 @@ pub use one_tab::Holder;
 pub use saved::SavedJob;
 pub use saved::SavedSuspect;
 
+use crate::say;
 use database::Database;
 
 /// Where things are kept.
@@ -57,10 +58,12 @@ impl Store {
     pub fn words(&self) -> &'static str {
         match self {
             Store::Database(_) | Store::Local => {
-                "Your jobs are kept in this browser, on this device only."
+                say!("Your jobs are kept in this browser, on this device only.")
             }
             Store::Memory(_) => {
-                "This browser does not let the page keep anything: your jobs are gone when you close it."
+                say!(
+                    "This browser does not let the page keep anything: your jobs are gone when you close it."
+                )
             }
         }
     }

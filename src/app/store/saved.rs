@@ -9,6 +9,7 @@ use crate::app::view::debrief::in_words;
 use crate::bench::job::Entry;
 use crate::bench::notebook::Tick;
 use crate::language::in_english;
+use crate::language::worded;
 use crate::records::practice::PRACTICE_FORMAT;
 use crate::records::practice::Practice;
 use crate::records::result::JobResult;
@@ -17,6 +18,8 @@ use crate::score;
 
 /// Version of this format.
 const FORMAT: u32 = 1;
+/// Between the words of a verdict.
+const BETWEEN: &str = " · ";
 
 /// The engine that wrote a log, and that can replay it to the bit.
 pub fn engine() -> &'static str {
@@ -76,10 +79,18 @@ pub struct SavedSuspect {
 /// What the list of jobs shows of a finished one.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Verdict {
-    /// Plain words, such as `repaired, safe`.
+    /// Plain English words, such as `Repaired · safe`.
     pub words: String,
     /// Marks of 100.
     pub marks: f64,
+}
+
+impl Verdict {
+    /// The words as they are shown.
+    pub fn said(&self) -> String {
+        let words: Vec<_> = self.words.split(BETWEEN).map(worded).collect();
+        words.join(BETWEEN)
+    }
 }
 
 impl SavedJob {
@@ -133,7 +144,7 @@ impl SavedJob {
         }
         let job = session.job();
         // A machine that was set up for the job is set up for its marks.
-        let report = score::assess(job).ok()?;
+        let report = in_english(|| score::assess(job)).ok()?;
         self.verdict = Some(Verdict {
             words: in_english(|| in_words(&report)),
             marks: report.total,
@@ -147,7 +158,7 @@ impl SavedJob {
             seed: self.seed,
             ended_ms: now_ms,
             log: self.log.clone(),
-            result: JobResult::from_report(job, &report),
+            result: in_english(|| JobResult::from_report(job, &report)),
         })
     }
 
@@ -187,6 +198,10 @@ impl SavedJob {
 mod tests {
     use super::*;
     use crate::bench::action::Action;
+    use crate::language::Catalogue;
+    use crate::language::Key;
+    use crate::language::id;
+    use crate::language::speak;
 
     #[test]
     fn a_saved_job_is_read_back_as_it_was() {
@@ -228,6 +243,22 @@ mod tests {
         assert_eq!(job.tried.as_ref().map(|t| t.steps), Some(2));
         job.back_to_whole();
         assert_eq!(job, whole);
+    }
+
+    #[test]
+    fn a_verdict_that_is_kept_in_english_is_said_in_the_language_of_the_reader() {
+        let verdict = Verdict {
+            words: "Repaired · not safe".into(),
+            marks: 80.0,
+        };
+        assert_eq!(verdict.said(), "Repaired · not safe");
+        let message = |english: &str, spanish: &str| {
+            format!("{} = {spanish}\n", id(english, Key::of(english)))
+        };
+        let text = message("Repaired", "Reparada") + &message("not safe", "no es segura");
+        speak(Catalogue::read("es", &text, ',').ok());
+        assert_eq!(verdict.said(), "Reparada · no es segura");
+        speak(None);
     }
 
     #[test]

@@ -36,12 +36,37 @@ pub enum What {
 }
 
 impl What {
-    fn words(self) -> &'static str {
+    /// Whom it is asked of, and for what.
+    fn words(self, address: &str) -> String {
         match self {
-            Self::Key => "the key that lets this visit in",
-            Self::Launch => "what was started, and for whom",
-            Self::Work => "the work you have done before",
-            Self::Begun => "to note that you begin",
+            Self::Key => say!(
+                "{address} is asked for the key that lets this visit in.",
+                address
+            ),
+            Self::Launch => say!(
+                "{address} is asked for what was started, and for whom.",
+                address
+            ),
+            Self::Work => say!(
+                "{address} is asked for the work you have done before.",
+                address
+            ),
+            Self::Begun => say!("{address} is asked to note that you begin.", address),
+        }
+    }
+
+    /// What can be done when no answer comes.
+    fn remedy(self) -> &'static str {
+        match self {
+            Self::Key => say!(
+                "The key is given once, so it cannot be asked for again: wait, or go on without it, and start this page anew from the course later."
+            ),
+            Self::Begun => {
+                say!("Go on: it is told as soon as the system takes it, before anything else is.")
+            }
+            Self::Launch | Self::Work => say!(
+                "Ask again, or go on without it: then the system is told nothing until you load this page again, and work you have done elsewhere is not here."
+            ),
         }
     }
 
@@ -151,7 +176,7 @@ fn view(shown: Option<(What, &str, u32)>) -> Html {
         <main class="page page--narrow" id="main" tabindex="-1">
             if shown.is_some() { <h1>{ say!("Waiting for the training system") }</h1> }
             <p role="status">{ shown.map(|(what, address, _)| said(what, address, late.is_some())).unwrap_or_default() }</p>
-            if let Some((_, _, seconds)) = shown { <p class="numbers">{ format!("{seconds} s so far.") }</p> }
+            if let Some((_, _, seconds)) = shown { <p class="numbers">{ say!("{n} s so far.", n = seconds) }</p> }
             if let Some((what, ..)) = late {
                 <p class="row">
                     if what.can_be_asked_again() { <button type="button" class="button button--main" onclick={again}>{ say!("Ask again") }</button> }
@@ -164,25 +189,12 @@ fn view(shown: Option<(What, &str, u32)>) -> Html {
 
 /// What is announced.
 fn said(what: What, address: &str, is_late: bool) -> String {
-    let mut words = format!("{address} is asked for {}.", what.words());
-    if what == What::Begun {
-        words = format!("{address} is asked {}.", what.words());
+    let words = what.words(address);
+    if !is_late {
+        return words;
     }
-    if is_late {
-        words += &format!(" There is no answer for {PATIENCE_S} seconds. ");
-        words += match what {
-            What::Key => {
-                "The key is given once, so it cannot be asked for again: wait, or go on without it, and start this page anew from the course later."
-            }
-            What::Begun => {
-                "Go on: it is told as soon as the system takes it, before anything else is."
-            }
-            _ => {
-                "Ask again, or go on without it: then the system is told nothing until you load this page again, and work you have done elsewhere is not here."
-            }
-        };
-    }
-    words
+    let late = say!("There is no answer for {n} seconds.", n = PATIENCE_S);
+    [&words, &late, what.remedy()].join(" ")
 }
 
 #[cfg(all(test, not(target_arch = "wasm32")))]

@@ -56,6 +56,7 @@ use crate::app::training_system::suspend;
 use crate::app::training_system::trouble::Refused;
 use crate::assess::date;
 use crate::assess::decide::Decided;
+use crate::language::in_english;
 use crate::records::record::Record;
 use crate::records::xapi;
 use crate::records::xapi::Deployment;
@@ -252,7 +253,8 @@ impl Unit {
         if self.is_over() || !self.begin().await {
             return false;
         }
-        if !self.host.send_all(&self.own_statements(records)).await {
+        let own = in_english(|| self.own_statements(records));
+        if !self.host.send_all(&own).await {
             return false;
         }
         let duration = used();

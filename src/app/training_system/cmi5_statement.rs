@@ -13,7 +13,6 @@ use crate::assess::decide::Decision;
 use crate::assess::decide::Taken;
 use crate::records::record::Record;
 use crate::records::xapi;
-use crate::say;
 
 const VERBS: &str = "http://adlnet.gov/expapi/verbs/";
 const CATEGORY: &str = "https://w3id.org/xapi/cmi5/context/categories/";
@@ -94,14 +93,7 @@ pub fn judged(launch: &Launch, decided: &Decided, duration: &str) -> Option<(&'s
         let raw = xapi::whole_marks(decided.marks);
         result["score"] = json!({"scaled": scaled, "raw": raw, "min": 0, "max": 100});
     }
-    Some((
-        if passed {
-            say!("passed")
-        } else {
-            say!("failed")
-        },
-        result,
-    ))
+    Some((if passed { "passed" } else { "failed" }, result))
 }
 
 /// One of our own statements, put into the unit's frame. Order goes by the moments (9.3), so its own one,

@@ -4,7 +4,6 @@
 use crate::assess::decide::Decided;
 use crate::assess::decide::Decision;
 use crate::records::record::Record;
-use crate::say;
 
 /// Which data model.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -193,11 +192,7 @@ impl Model {
             } else {
                 "not put right"
             },
-            if result.safe {
-                say!("safe")
-            } else {
-                say!("not safe")
-            }
+            if result.safe { "safe" } else { "not safe" }
         );
         let took = self.time(result.minutes * 60.0);
         let id = format!("job-{}", at + 1);
@@ -206,28 +201,14 @@ impl Model {
                 ("id", &id),
                 ("type", "performance"),
                 ("student_response", &response),
-                (
-                    "result",
-                    if right {
-                        say!("correct")
-                    } else {
-                        say!("wrong")
-                    },
-                ),
+                ("result", if right { "correct" } else { "wrong" }),
                 ("latency", &took),
             ],
             Self::Scorm2004 => vec![
                 ("id", &id),
                 ("type", "other"),
                 ("learner_response", &response),
-                (
-                    "result",
-                    if right {
-                        say!("correct")
-                    } else {
-                        say!("incorrect")
-                    },
-                ),
+                ("result", if right { "correct" } else { "incorrect" }),
                 ("latency", &took),
             ],
         };

@@ -7,7 +7,9 @@ use yew::prelude::*;
 use crate::app::sitting::running;
 use crate::app::training_system::go_back;
 use crate::app::training_system::way_back;
+use crate::language::said;
 use crate::say;
+use crate::text;
 
 /// A training system has started the page, which works without it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,7 +21,7 @@ pub enum Refused {
 }
 
 impl Refused {
-    /// In words.
+    /// In English words.
     pub fn words(self) -> &'static str {
         match self {
             Self::NotBegun => NOT_BEGUN,
@@ -28,14 +30,24 @@ impl Refused {
     }
 }
 
-const NOT_BEGUN: &str = "The training system has started this page but does not let it begin, so it is told nothing of what you do here. Start it anew from the course.";
-const GONE_ON: &str = "You go on without the training system, which has not answered: it is told nothing of what you do here. Load this page again to ask it once more, or start it anew from the course.";
+const NOT_BEGUN: &str = text!(
+    "The training system has started this page but does not let it begin, so it is told nothing of what you do here. Start it anew from the course."
+);
+const GONE_ON: &str = text!(
+    "You go on without the training system, which has not answered: it is told nothing of what you do here. Load this page again to ask it once more, or start it anew from the course."
+);
 /// The visit is over.
-pub const ENDED: &str = "This page was left or loaded anew, and with that your visit in the training system has ended. Your work is kept. Start the page again from the course: what you hand in is told then.";
+pub const ENDED: &str = text!(
+    "This page was left or loaded anew, and with that your visit in the training system has ended. Your work is kept. Start the page again from the course: what you hand in is told then."
+);
 /// Work is not kept there.
-pub const NO_ROOM: &str = "The training system has no room for all of your work: it is kept in this browser alone. Go on here, on no other computer, and save the file at the end.";
+pub const NO_ROOM: &str = text!(
+    "The training system has no room for all of your work: it is kept in this browser alone. Go on here, on no other computer, and save the file at the end."
+);
 /// A result waits.
-pub const NOT_TOLD: &str = "The training system has not taken your result yet. It is told again when the network is back, and by “Back to the course” where that is shown. Save the file.";
+pub const NOT_TOLD: &str = text!(
+    "The training system has not taken your result yet. It is told again when the network is back, and by “Back to the course” where that is shown. Save the file."
+);
 
 thread_local! {
     static TROUBLE: Cell<Option<&'static str>> = const { Cell::new(None) };
@@ -46,7 +58,7 @@ pub fn begin_with(trouble: &'static str) {
     TROUBLE.set(Some(trouble));
 }
 
-/// What the learner should know about the training system, in a sentence or two.
+/// What the learner should know about the training system, in a sentence or two of English.
 pub fn trouble() -> Option<&'static str> {
     TROUBLE.get()
 }
@@ -67,7 +79,7 @@ pub fn notice(role: &'static str) -> Html {
     let leads_back = trouble == ENDED && way_back().is_some();
     html! {
         <div class="notice" {role}>
-            <p>{ trouble }</p>
+            <p>{ said(trouble) }</p>
             if leads_back { <p><button type="button" class="button" onclick={|_: MouseEvent| go_back()}>{ say!("Back to the course") }</button></p> }
         </div>
     }

@@ -27,12 +27,6 @@ pub fn state(kept: &str) -> String {
     worded(&kept.replace('_', " ")).into_owned()
 }
 
-/// How a job ended, as it was kept.
-pub fn verdict(kept: &str) -> String {
-    let parts: Vec<Cow<'_, str>> = kept.split(" · ").map(worded).collect();
-    parts.join(" · ")
-}
-
 /// Sentences without their full stops, one after the other.
 pub fn one_after_another(sentences: &[String]) -> String {
     let mut whole = String::new();

@@ -10,6 +10,7 @@ use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Question;
 use crate::app::worker::messages::Sent;
 use crate::app::worker::work;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Serves questions for as long as the thread lives.
@@ -41,7 +42,7 @@ pub fn serve() {
 
 fn read(event: &MessageEvent) -> Result<Sent<Question>, String> {
     let text = event.data().as_string().unwrap_or_default();
-    read_back(&text).ok_or_else(|| "The question cannot be read.".to_owned())
+    read_back(&text).ok_or_else(|| say!("The question cannot be read.").to_owned())
 }
 
 fn tell(scope: &DedicatedWorkerGlobalScope, answer: &Answer) {

@@ -13,6 +13,7 @@ use crate::app::languages::Spoken;
 use crate::app::worker::messages::Answer;
 use crate::app::worker::messages::Question;
 use crate::app::worker::messages::Sent;
+use crate::say;
 use crate::scenario::read::read_back;
 
 /// Where the page says the thread's script is.
@@ -55,7 +56,7 @@ impl Thread {
         });
         let broken = EventListener::new(&worker, "error", move |_| {
             failed.emit(Answer::Failed {
-                why: "The browser has stopped the computation.".to_owned(),
+                why: say!("The browser has stopped the computation.").to_owned(),
             });
         });
         worker.post_message(&wasm_bindgen::module()).ok()?;

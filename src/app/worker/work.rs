@@ -25,6 +25,7 @@ use crate::records::cohort;
 use crate::records::cohort::Attempt;
 use crate::records::seal::AssessmentKey;
 use crate::records::sift::Against;
+use crate::say;
 use crate::scenario;
 use crate::scenario::read::read_back;
 use crate::scenario::share;
@@ -78,7 +79,7 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
     };
     let Some(scenario) = library::find(name).or_else(own) else {
         return Answer::Failed {
-            why: format!("There is no job named “{name}”."),
+            why: say!("There is no job named “{id}”.", id = name),
         };
     };
     let answer = match question {
@@ -99,7 +100,10 @@ fn about_a_job(question: Question, told: &mut dyn FnMut(Answer)) -> Answer {
         }
     };
     answer.unwrap_or_else(|error| Answer::Failed {
-        why: format!("The machine of this job cannot be set up: {error}"),
+        why: say!(
+            "The machine of this job cannot be set up: {why}",
+            why = error
+        ),
     })
 }
 
@@ -168,7 +172,7 @@ fn rows(machine: &str, faults: &[String]) -> Answer {
         .and_then(|packs| packs.get(machine));
     let Some(pack) = pack else {
         return Answer::Failed {
-            why: format!("There is no machine named “{machine}”."),
+            why: say!("There is no machine named “{machine}”.", machine),
         };
     };
     let mut kept = MATRICES.lock().unwrap_or_else(PoisonError::into_inner);
@@ -177,7 +181,10 @@ fn rows(machine: &str, faults: &[String]) -> Answer {
             Ok(matrix) => drop(kept.insert(machine.to_owned(), matrix)),
             Err(error) => {
                 return Answer::Failed {
-                    why: format!("The table of this machine cannot be computed: {error}"),
+                    why: say!(
+                        "The table of this machine cannot be computed: {why}",
+                        why = error
+                    ),
                 };
             }
         }
