@@ -163,7 +163,7 @@ fn whole() -> Vec<Value> {
         marks: 61.25,
         cut: 65.0,
         cut_se: 0.0,
-        reasons: vec!["61.2 marks, 65.0 are asked".to_owned()],
+        reasons: vec![Reason::Below { marks: 61.25, cut: 65.0 }],
     };
     let one = Whole {
         id: "first_visits",

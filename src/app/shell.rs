@@ -163,16 +163,16 @@ fn TopBar(props: &TopBarProps) -> Html {
             <a class="top-bar__brand" href={Route::Jobs.href()}>{ say!("Tubwright") }</a>
             <nav class="top-bar__nav" aria-label={say!("Screens")}>
                 if props.sits {
-                    { link(Route::Sitting, "Assessment") }
+                    { link(Route::Sitting, say!("Assessment")) }
                 } else {
-                    { link(Route::Jobs, "Jobs") }
+                    { link(Route::Jobs, say!("Jobs")) }
                 }
-                { link(Route::Handbook(None), "Handbook") }
+                { link(Route::Handbook(None), say!("Handbook")) }
                 if !props.sits {
-                    { link(Route::Desk(None), "Desk") }
-                    { link(Route::Me, "Me") }
+                    { link(Route::Desk(None), say!("Desk")) }
+                    { link(Route::Me, say!("Me")) }
                 }
-                { link(Route::Settings, "Settings") }
+                { link(Route::Settings, say!("Settings")) }
             </nav>
         </header>
     }
