@@ -8,14 +8,14 @@
 //! and goes by chance see [`Period`].
 //!
 //! Of a machine that runs, lines are held against what it shows now and a little earlier or later:
-//! part tolerances and degrees between those reckoned with move a program by seconds. Where the tap is
-//! first seen shut, all machines are begun anew with a shut tap.
+//! part tolerances and degrees between those reckoned with move a program by seconds; all lines of a
+//! start together weigh only so much (`run`). Degrees of likely faults are found more closely (`finer`).
+//! Where the tap is first seen shut, all machines are begun anew with a shut tap.
 //!
 //! Limits: while a fault that comes and goes is away, its machine is taken to be in the sound one's
 //! state or to stand idle. A machine far behind all others (25 in the logarithm) is no longer run; its
 //! probability keeps standing.
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -30,19 +30,23 @@ use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
 use crate::expert::degrees;
+use crate::expert::finer;
+use crate::expert::finer::Fresh;
 use crate::expert::foreseen::Foreseen;
 use crate::expert::foreseen::foreseen;
 use crate::expert::line::Earlier;
+use crate::expert::line::Heard;
 use crate::expert::line::Line;
+use crate::expert::line::Past;
 use crate::expert::line::begins_anew;
 use crate::expert::line::is_start;
-use crate::expert::period;
 use crate::expert::period::Away;
-use crate::expert::period::Period;
+use crate::expert::run;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::symptom::Symptoms;
 use crate::expert::table;
+use crate::expert::theory::information;
 use crate::expert::told::Told;
 use crate::expert::twin::Shown;
 use crate::expert::twin::Twin;
@@ -51,8 +55,6 @@ use crate::machine::MachineError;
 
 /// This far behind the likeliest a machine is no longer run.
 const GIVEN_UP: f64 = 25.0;
-/// How often a customer who calls has shut the tap for some other reason: once in 200 calls. Design choice.
-const SHUT_BY_HAND: f64 = 0.005;
 /// A cause counts as ruled out by a step that brings it from above the first to below the second.
 const RULED_OUT: [f64; 2] = [0.01, 0.002];
 
@@ -80,12 +82,18 @@ pub struct Evidence {
 #[derive(Clone, Debug)]
 pub struct Belief {
     causes: Vec<Cause>,
-    lines: Vec<Line>,
+    /// What machines are begun from.
+    pub(super) fresh: Fresh,
+    pub(super) lines: Vec<Line>,
+    /// No more than this are run for degrees between those reckoned with at first.
+    pub(super) most_lines: usize,
     told: Told,
     earlier: Vec<Earlier>,
     /// The scenario as every machine has it, and what was done in it so far.
     scenario: Arc<Scenario>,
-    steps: Vec<Step>,
+    pub(super) steps: Vec<Step>,
+    /// What each of these told.
+    pub(super) past: Vec<Past>,
     /// The tap was looked at or moved.
     is_tap_known: bool,
     /// The sound machine that is never started: what a control does that has lost its supply.
@@ -107,14 +115,7 @@ impl Belief {
     /// The same where the customer has left the tap shut, whatever else is wrong.
     fn begun(scenario: &Arc<Scenario>, is_tap_shut: bool) -> Result<Self, MachineError> {
         let causes = causes(scenario);
-        let open = Twin::sound(scenario)?;
-        let sound = if is_tap_shut {
-            let mut shut = Scenario::clone(scenario);
-            shut.site.tap_open = false;
-            Twin::sound(&Arc::new(shut))?
-        } else {
-            open.clone()
-        };
+        let fresh = Fresh::of(scenario, is_tap_shut)?;
         let shown = table::shown(&scenario.machine)?;
         let lines: Vec<Line> = variants(scenario, &causes)
             .into_iter()
@@ -123,37 +124,27 @@ impl Belief {
                 let shows = ids
                     .filter_map(|id| shown.get(id))
                     .fold(Symptoms::default(), |sum, s| sum.with(*s));
-                let mut twin = open.with(&variant)?;
-                let mut log_likelihood = 0.0;
-                if is_tap_shut && !twin.is_tap_closed() {
-                    twin = sound.with(&variant)?;
-                    log_likelihood = libm::log(SHUT_BY_HAND);
-                }
-                Ok(Line {
-                    twin,
-                    period: variant.chance.or(variant.loose).map(|_| Period::default()),
-                    variant,
-                    shows,
-                    log_likelihood,
-                    was_seen: BTreeSet::new(),
-                    is_tripped_wrongly: false,
-                })
+                fresh.line(variant, shows)
             })
             .collect::<Result<_, MachineError>>()?;
         let mut belief = Self {
             causes,
+            fresh,
             idle: lines[0].clone(),
+            most_lines: lines.len() + finer::MOST,
             lines,
             told: Told::default(),
             earlier: Vec::new(),
             scenario: Arc::clone(scenario),
             steps: Vec::new(),
+            past: Vec::new(),
             is_tap_known: is_tap_shut,
             starts: 1,
             history: Vec::new(),
         };
         let before = belief.probabilities();
         belief.told.hear(&scenario.customer.complaint);
+        belief.start_run();
         belief.record(0, &before, (false, None));
         Ok(belief)
     }
@@ -182,7 +173,12 @@ impl Belief {
         }
         self.steps.push(step.clone());
         let before = self.probabilities();
-        self.starts += u64::from(begins_anew(&step.entry.action));
+        if begins_anew(&step.entry.action) {
+            self.starts += 1;
+            self.start_run();
+        }
+        let sound = self.lines[0].twin.job().machine();
+        let is_running = sound.plugged() && sound.switched_on();
         let best = self.lines.iter().map(|l| self.log_weight(l));
         let best = best.fold(f64::NEG_INFINITY, f64::max);
         let told = self.told;
@@ -203,30 +199,42 @@ impl Belief {
         let idle = self.idle.twin.follow(&unstarted);
         let cause_of: Vec<usize> = self.lines.iter().map(|l| l.variant.cause).collect();
         let foreseen = foreseen(&shown, &self.variant_probabilities(), &cause_of);
+        let mut past = Past::default();
         let mut is_unexplained = false;
         for (n, note) in step.notes.iter().enumerate() {
             if let NoteEntry::Answer { text, .. } = &note.entry {
                 self.told.hear(text);
             }
-            is_unexplained |= self.weigh(n, note, &shown, &idle);
+            if weigh::is_weighed(note) {
+                let (heard, is_strange) = self.weigh(n, note, &shown, (&idle, is_running));
+                is_unexplained |= is_strange;
+                past.heard.push(heard);
+            }
         }
+        let says = self.each(&shown, |line, shown| line.hands_and_device(step, shown));
+        past.stretch = is_running.then(|| run::stretch(self.starts, &mut self.lines, &says));
         // The sound machine is followed in any case: what it says counts where a fault is away.
-        let mut away = Away {
-            idle: self.idle.hands_and_device(step, &idle),
-            ..Away::default()
-        };
-        for (i, (line, shown)) in self.lines.iter_mut().zip(&shown).enumerate() {
-            let Some(shown) = shown else { continue };
-            let there = line.hands_and_device(step, shown);
+        let idle_says = self.idle.hands_and_device(step, &idle);
+        self.idle.run.joins(idle_says, past.stretch);
+        past.away.idle = self.idle.run.counts(idle_says, past.stretch);
+        for (i, (line, says)) in self.lines.iter_mut().zip(says).enumerate() {
+            let Some(says) = says else { continue };
+            let adds = line.feel(says, &past);
             if i == 0 {
-                away.goes_on = there;
-            }
-            line.log_likelihood += there;
-            if let Some(period) = &mut line.period {
-                period.see(there, away);
+                past.away.goes_on = adds;
             }
         }
+        self.past.push(past);
+        self.look_closer();
         self.record(self.history.len(), &before, (is_unexplained, foreseen));
+    }
+
+    /// A start begins: what is seen in it is weighed by what is believed now.
+    fn start_run(&mut self) {
+        let shares = self.variant_probabilities();
+        for (line, share) in self.lines.iter_mut().zip(shares) {
+            line.run.share = share;
+        }
     }
 
     /// A first look at the tap shows it shut: all machines are begun anew with a shut tap.
@@ -244,10 +252,13 @@ impl Belief {
     }
 
     /// Weighs one notebook line; true when no machine explains it.
-    fn weigh(&mut self, n: usize, note: &Note, shown: &[Option<Shown>], idle: &Shown) -> bool {
-        if !weigh::is_weighed(note) {
-            return false;
-        }
+    fn weigh(
+        &mut self,
+        n: usize,
+        note: &Note,
+        shown: &[Option<Shown>],
+        (idle, is_running): (&Shown, bool),
+    ) -> (Heard, bool) {
         let bench = self.lines[0].twin.bench_words();
         let is_same = |e: &&Earlier| e.bench == bench && weigh::repeats(note, &e.note);
         let same: Vec<(u64, Tick)> = self
@@ -257,53 +268,57 @@ impl Belief {
             .map(|e| (e.start, e.note.tick))
             .collect();
         let is_repeat = !same.is_empty();
-        let fits = |shown: &Shown| shown.fit(n, note);
-        let sound = Away {
-            goes_on: shown[0].as_ref().map_or(0.0, fits),
-            idle: fits(idle),
+        let fit_away = Away {
+            goes_on: shown[0].as_ref().map_or(0.0, |s| s.fit(n, note)),
+            idle: idle.fit(n, note),
         };
+        let mut heard = Heard {
+            n,
+            bench: bench.clone(),
+            same,
+            start: self.starts,
+            fit_away,
+            adds_away: Away::default(),
+            stretch: None,
+        };
+        let told = self.told;
+        let says = self.each(shown, |line, shown| line.says(&heard, note, shown));
+        heard.stretch = is_running.then(|| run::stretch(self.starts, &mut self.lines, &says));
+        let idle_says = self.idle.says(&heard, note, idle);
+        self.idle.run.joins(idle_says, heard.stretch);
+        heard.adds_away.idle = self.idle.run.counts(idle_says, heard.stretch);
         let mut best = f64::NEG_INFINITY;
-        let (told, starts) = (self.told, self.starts);
-        let mut sound_counts = Away {
-            idle: self
-                .idle
-                .news(&bench, (n, note), idle, is_repeat, sound.idle),
-            ..Away::default()
-        };
         for (i, (line, shown)) in self.lines.iter_mut().zip(shown).enumerate() {
-            let Some(shown) = shown else { continue };
-            let fit = fits(shown);
+            let (Some(shown), Some(says)) = (shown, says[i]) else {
+                continue;
+            };
             if line.log_weight(told).is_finite() {
-                best = best.max(fit);
+                best = best.max(shown.fit(n, note));
             }
-            let mut counts = line.news(&bench, (n, note), shown, is_repeat, fit);
+            let adds = line.hear(&heard, note, shown, says);
             if i == 0 {
-                sound_counts.goes_on = counts;
-            }
-            line.log_likelihood += counts;
-            let chance = line.variant.chance.or(line.variant.loose);
-            if let (Some(chance), Some(period)) = (chance, &mut line.period) {
-                period.enter(starts, note.tick, chance);
-                let draw = (starts, period::draw(note.tick, chance));
-                let is_old =
-                    |(start, tick): &(u64, Tick)| (*start, period::draw(*tick, chance)) == draw;
-                let mut away = sound_counts;
-                if is_repeat && !same.iter().any(is_old) {
-                    // Known lines, drawn anew: they tell only whether it was there again.
-                    let most = fit.max(sound.goes_on).max(sound.idle);
-                    counts = fit - most;
-                    away.goes_on = sound.goes_on - most;
-                    away.idle = sound.idle - most;
-                }
-                period.see(counts, away);
+                heard.adds_away.goes_on = adds;
             }
         }
         self.earlier.push(Earlier {
             bench,
             note: note.clone(),
-            start: starts,
+            start: self.starts,
         });
-        !is_repeat && best <= libm::log(1.5 * weigh::OUTLIER)
+        let is_strange = !is_repeat && best <= libm::log(1.5 * weigh::OUTLIER);
+        (heard, is_strange)
+    }
+
+    /// Something of each machine that is still run.
+    fn each(
+        &mut self,
+        shown: &[Option<Shown>],
+        of: impl Fn(&mut Line, &Shown) -> f64,
+    ) -> Vec<Option<f64>> {
+        let pairs = self.lines.iter_mut().zip(shown);
+        pairs
+            .map(|(line, shown)| shown.as_ref().map(|shown| of(line, shown)))
+            .collect()
     }
 
     fn record(&mut self, step: usize, before: &[f64], news: (bool, Option<Foreseen>)) {
@@ -312,7 +327,7 @@ impl Belief {
             |(i, p): (usize, &f64)| (*p > RULED_OUT[0] && after[i] < RULED_OUT[1]).then_some(i);
         self.history.push(Evidence {
             step,
-            bits: entropy_bits(before) - entropy_bits(&after),
+            bits: information::gain(before, &after),
             surprise_bits: surprise_bits(before, &after),
             ruled_out: before.iter().enumerate().filter_map(gone).collect(),
             is_unexplained: news.0,
@@ -321,7 +336,7 @@ impl Belief {
         });
     }
 
-    fn log_weight(&self, line: &Line) -> f64 {
+    pub(super) fn log_weight(&self, line: &Line) -> f64 {
         line.log_weight(self.told)
     }
 
@@ -356,7 +371,7 @@ impl Belief {
     }
     /// Uncertainty now, bits.
     pub fn entropy_bits(&self) -> f64 {
-        entropy_bits(&self.probabilities())
+        information::entropy(&self.probabilities())
     }
     /// The sound machine's twin.
     pub(super) fn sound(&self) -> &Twin {
@@ -374,13 +389,6 @@ impl Belief {
         all.sort_by(|a, b| b.0.total_cmp(&a.0));
         all
     }
-}
-
-fn entropy_bits(p: &[f64]) -> f64 {
-    -p.iter()
-        .filter(|p| **p > 0.0)
-        .map(|p| p * libm::log2(*p))
-        .sum::<f64>()
 }
 
 fn surprise_bits(before: &[f64], after: &[f64]) -> f64 {

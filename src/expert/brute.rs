@@ -189,6 +189,16 @@ fn likelihood(seen: &Seen, there: &[(f64, bool)], away: &[(f64, bool)], is_loose
     (1.0 - cause::LOOSE_RATIO) * always + cause::LOOSE_RATIO * comes_and_goes
 }
 
+/// The belief with the degrees reckoned with at first and none between.
+fn coarse(seen: &Seen) -> Vec<f64> {
+    let mut belief = Belief::new(&seen.scenario).expect("starts");
+    belief.most_lines = 0;
+    for step in &seen.steps {
+        belief.take(step);
+    }
+    belief.probabilities()
+}
+
 fn brute(seen: &Seen) -> Vec<f64> {
     let scenario = &seen.scenario;
     let causes = cause::causes(scenario);
@@ -235,10 +245,10 @@ proptest! {
         acts.sort_by(|a, b| a.0.total_cmp(&b.0));
         let mut acts: Vec<Action> = acts.into_iter().take(n).map(|(_, a)| a).collect();
         let seen = worked(&scenario, &acts);
-        let believed = Belief::of(&seen).expect("runs").probabilities();
+        let believed = coarse(&seen);
         let by_hand = brute(&seen);
         acts.reverse();
-        let turned = Belief::of(&worked(&scenario, &acts)).expect("runs").probabilities();
+        let turned = coarse(&worked(&scenario, &acts));
         // A contact that comes and goes may do so between two lines: then their order tells something.
         let causes = cause::causes(&scenario);
         let is_loose = cause::variants(&scenario, &causes).iter().any(|v| v.loose.is_some());
@@ -248,4 +258,28 @@ proptest! {
             prop_assert!((a - c).abs() < near, "{believed:?} {turned:?}");
         }
     }
+}
+
+#[test]
+fn a_degree_between_those_reckoned_with_is_found() {
+    let truth = 0.66;
+    let mut scenario = Scenario::clone(&job("no_water").expect("sound").expect("ships"));
+    let mut model = MachineModel::clone(&scenario.machine);
+    model.faults.retain(|f| f.id == "winding_wet_to_frame");
+    scenario.faults = vec![ActiveFault {
+        severity_ratio: truth,
+        ..ActiveFault::constant("winding_wet_to_frame")
+    }];
+    scenario.machine = Arc::new(model);
+    let scenario = Arc::new(scenario);
+    let seen = worked(&scenario, &independent(&scenario));
+    let belief = Belief::of(&seen).expect("runs");
+    let (_, best, _) = belief.ranked()[0];
+    let found = best.faults.first().map(|f| f.severity_ratio);
+    assert!(
+        found.is_some_and(|found| (found - truth).abs() < 0.04),
+        "{found:?}"
+    );
+    let (fine, coarse) = (belief.probabilities()[1], coarse(&seen)[1]);
+    assert!(fine > coarse, "{fine} {coarse}");
 }

@@ -8,12 +8,14 @@
 //! ```
 //! Any part or wire may have a bad contact inside: of those that are always there as a rule, one in
 //! 25 comes and goes. A fault that comes in degrees is reckoned with at full, three quarters and half
-//! severity, in pairs at full and half, each with each; all count as one cause.
+//! severity, any between as likely as another, and where it is likely at some of those, too (see
+//! `finer`); in pairs at full and half, each with each; all count as one cause.
 
 use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::scenario::Scenario;
+use crate::expert::degrees;
 use crate::machine::ActiveFault;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
@@ -118,8 +120,14 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             [one] if is_loose(one) => Some(LOOSE),
             _ => None,
         };
+        let cells = degrees::cells(&DEGREES);
         for way in 0..n_ways {
             let mut rest = way;
+            let share = if defs.len() == 1 && n_ways > 1 {
+                cells[way]
+            } else {
+                1.0 / n_ways as f64
+            };
             let faults = defs.iter().zip(&counts).map(|(d, n)| {
                 let degree = rest % n;
                 rest /= n;
@@ -132,7 +140,7 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             variants.push(Variant {
                 cause: index,
                 faults: faults.collect(),
-                prior: prior / n_ways as f64,
+                prior: prior * share,
                 chance,
                 loose: loose.filter(|_| chance.is_none()),
             });

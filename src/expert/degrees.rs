@@ -5,6 +5,10 @@
 //! l, r = half the distance to the reading one degree lower, higher
 //! sd²  = (l³ + r³) / (3 (l + r))          second moment of a flat share from -l to r
 //! ```
+//!
+//! Each stands for the machines half way to its neighbours, of which any degree is as likely as another.
+
+use std::ops::Range;
 
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
@@ -13,6 +17,14 @@ use crate::expert::twin::Shown;
 
 /// Widens the readings of the machines of each fault that comes in degrees.
 pub(super) fn widen(lines: &[Line], shown: &mut [Option<Shown>]) {
+    for row in rows(lines) {
+        widen_row(&mut shown[row]);
+    }
+}
+
+/// Places of the machines of each fault that comes in degrees, degree after degree.
+pub(super) fn rows(lines: &[Line]) -> Vec<Range<usize>> {
+    let mut rows = Vec::new();
     let mut first = 0;
     while first < lines.len() {
         let cause = lines[first].variant.cause;
@@ -22,14 +34,25 @@ pub(super) fn widen(lines: &[Line], shown: &mut [Option<Shown>]) {
             .count();
         // Degrees of two faults together lie in no one row.
         if n > 1 && lines[first].variant.faults.len() == 1 {
-            widen_row(&mut shown[first..first + n]);
+            rows.push(first..first + n);
         }
         first += n;
     }
+    rows
+}
+
+/// Share of each degree: half way to its neighbours over the whole way.
+pub(super) fn cells(degrees: &[f64]) -> Vec<f64> {
+    let gaps: Vec<f64> = degrees.windows(2).map(|d| (d[0] - d[1]).abs()).collect();
+    let whole: f64 = gaps.iter().sum();
+    let gap = |at: Option<usize>| at.and_then(|at| gaps.get(at)).copied().unwrap_or(0.0);
+    (0..degrees.len())
+        .map(|k| 0.5 * (gap(k.checked_sub(1)) + gap(Some(k))) / whole)
+        .collect()
 }
 
 /// Machines of one fault, degree after degree.
-fn widen_row(row: &mut [Option<Shown>]) {
+pub(super) fn widen_row(row: &mut [Option<Shown>]) {
     let halves: Vec<Vec<f64>> = row
         .windows(2)
         .map(|pair| match pair {
@@ -87,5 +110,13 @@ mod tests {
         assert!((flat_sd(0.5, 0.5) - 1.0 / 12.0_f64.sqrt()).abs() < 1e-12);
         assert!((flat_sd(0.0, 1.0) - 1.0 / 3.0_f64.sqrt()).abs() < 1e-12);
         assert!(flat_sd(0.0, 0.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn shares_of_degrees_sum_to_one_and_go_by_the_way_between() {
+        let cells = cells(&[1.0, 0.75, 0.625, 0.5]);
+        for (is, should) in cells.iter().zip([0.25, 0.375, 0.25, 0.125]) {
+            assert!((is - should).abs() < 1e-12, "{cells:?}");
+        }
     }
 }

@@ -8,6 +8,7 @@ use crate::bench::workshop::Work;
 use crate::expert::belief::Belief;
 use crate::expert::plan::price;
 use crate::expert::plan::way_min;
+use crate::expert::remedy::part_remedies;
 use crate::expert::remedy::remedies;
 use crate::expert::trial::Stand;
 use crate::expert::twin::Twin;
@@ -76,9 +77,15 @@ impl<'a> Likely<'a> {
             cause,
             p,
             ways: left
-                .map(|def| WayOut {
-                    fault: def.id.clone(),
-                    works: remedies(scenario, def),
+                .map(|def| {
+                    let mut works = remedies(scenario, def);
+                    if works.is_empty() {
+                        works = part_remedies(scenario, def, &twin.job().bench().healed);
+                    }
+                    WayOut {
+                        fault: def.id.clone(),
+                        works,
+                    }
                 })
                 .collect(),
             is_mended: twin.is_mended(),

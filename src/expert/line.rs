@@ -6,10 +6,15 @@ use crate::bench::action::Action;
 use crate::bench::action::PanelKey;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Tick;
 use crate::expert::cause::LOOSE_RATIO;
 use crate::expert::cause::Variant;
+use crate::expert::period;
+use crate::expert::period::Away;
 use crate::expert::period::Period;
 use crate::expert::period::either;
+use crate::expert::run::Run;
+use crate::expert::run::Stretch;
 use crate::expert::seen::Step;
 use crate::expert::symptom::Symptoms;
 use crate::expert::told::Told;
@@ -31,6 +36,8 @@ pub(super) struct Line {
     pub period: Option<Period>,
     pub was_seen: BTreeSet<String>,
     pub is_tripped_wrongly: bool,
+    /// What the machine said while it was running.
+    pub run: Run,
 }
 
 /// A line of the notebook, how the bench stood then, and the start it was written in.
@@ -41,7 +48,47 @@ pub(super) struct Earlier {
     pub start: u64,
 }
 
+/// A notebook line as it is to every machine alike.
+#[derive(Clone, Debug)]
+pub(super) struct Heard {
+    /// Its place in its step.
+    pub n: usize,
+    pub bench: String,
+    /// Start and tick of the lines that said the same before.
+    pub same: Vec<(u64, Tick)>,
+    pub start: u64,
+    /// How well it fits where a fault is away, and what it adds there.
+    pub fit_away: Away,
+    pub adds_away: Away,
+    /// The stretch it belongs to, where the machine was running.
+    pub stretch: Option<Stretch>,
+}
+
+/// What a step told, as far as it is the same for all machines: enough to hold another against it later.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Past {
+    pub heard: Vec<Heard>,
+    /// What hands and protective device said where a fault is away.
+    pub away: Away,
+    /// The stretch that belongs to.
+    pub stretch: Option<Stretch>,
+}
+
 impl Line {
+    /// A machine before anything was done.
+    pub fn fresh(variant: Variant, twin: Twin, shows: Symptoms, log_likelihood: f64) -> Self {
+        Self {
+            twin,
+            period: variant.chance.or(variant.loose).map(|_| Period::default()),
+            variant,
+            shows,
+            log_likelihood,
+            was_seen: BTreeSet::new(),
+            is_tripped_wrongly: false,
+            run: Run::default(),
+        }
+    }
+
     /// Log of prior, words and lines together.
     pub fn log_weight(&self, told: Told) -> f64 {
         let seen = match (self.period, self.variant.chance, self.variant.loose) {
@@ -53,6 +100,47 @@ impl Line {
             _ => self.log_likelihood,
         };
         libm::log(self.variant.prior) + told.fits(self.shows) + seen
+    }
+
+    /// What a notebook line of a step says at which this machine has shown `shown`.
+    pub fn says(&mut self, heard: &Heard, note: &Note, shown: &Shown) -> f64 {
+        let is_repeat = !heard.same.is_empty();
+        let fit = shown.fit(heard.n, note);
+        self.news(&heard.bench, (heard.n, note), shown, is_repeat, fit)
+    }
+
+    /// Takes what a notebook line said; what it adds.
+    pub fn hear(&mut self, heard: &Heard, note: &Note, shown: &Shown, says: f64) -> f64 {
+        let adds = self.run.counts(says, heard.stretch);
+        self.log_likelihood += adds;
+        let chance = self.variant.chance.or(self.variant.loose);
+        if let (Some(chance), Some(period)) = (chance, &mut self.period) {
+            period.enter(heard.start, note.tick, chance);
+            let draw = (heard.start, period::draw(note.tick, chance));
+            let is_old =
+                |(start, tick): &(u64, Tick)| (*start, period::draw(*tick, chance)) == draw;
+            let (mut there, mut away) = (adds, heard.adds_away);
+            if !heard.same.is_empty() && !heard.same.iter().any(is_old) {
+                // Known lines, drawn anew: they tell only whether it was there again.
+                let (fit, without) = (shown.fit(heard.n, note), heard.fit_away);
+                let most = fit.max(without.goes_on).max(without.idle);
+                there = fit - most;
+                away.goes_on = without.goes_on - most;
+                away.idle = without.idle - most;
+            }
+            period.see(there, away);
+        }
+        adds
+    }
+
+    /// Takes what hands and the protective device say of a step; what it adds.
+    pub fn feel(&mut self, says: f64, past: &Past) -> f64 {
+        let adds = self.run.counts(says, past.stretch);
+        self.log_likelihood += adds;
+        if let Some(period) = &mut self.period {
+            period.see(adds, past.away);
+        }
+        adds
     }
 
     /// What a line adds on this machine: a reading when it is no repeat; something seen when this

@@ -17,6 +17,7 @@ mod cut; // the stretch of a log that leads to a decision
 mod degrees; // between the degrees that a fault is reckoned with
 mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
+mod finer; // a degree found more closely where its fault is likely
 mod foreseen; // what could have come of a step
 mod hint; // what hints say
 mod likely; // the likeliest causes of a moment
@@ -30,6 +31,7 @@ mod play; // whole jobs worked by the expert
 mod reckoning; // each decision of a job beside the best one
 pub mod remedy; // what puts a fault right
 mod routine; // making safe, opening, closing, testing
+mod run; // what is seen of one start counts as one thing
 mod seen; // all the expert is told
 mod stored; // targets of the jobs that ship
 mod symptom; // what a customer can notice, and what a machine with a fault would show

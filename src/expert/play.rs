@@ -64,6 +64,7 @@ pub fn play(job: &mut Job) -> Result<Played, MachineError> {
         telling: Vec::new(),
         n_unproved: 0,
         can_be_live: true,
+        is_held_back: false,
     };
     let is_handed_over = expert.work();
     Ok(Played {
@@ -90,6 +91,8 @@ pub(super) struct Expert<'a> {
     n_unproved: u32,
     /// Tests allow the plug in the socket.
     can_be_live: bool,
+    /// It could not be handed over, and nothing was tried since.
+    is_held_back: bool,
 }
 
 impl Expert<'_> {
@@ -128,6 +131,7 @@ impl Expert<'_> {
                     if self.n_unproved > MOST_UNPROVED {
                         return self.leave();
                     }
+                    self.is_held_back = self.mended() <= SURE;
                 }
                 Next::Do(Remedy::LookFurther | Remedy::Help) => return self.leave(),
             }
@@ -182,7 +186,7 @@ impl Expert<'_> {
                 let is_live = plan.trial(name).is_some_and(|t| t.stand == Stand::Ready);
                 !(is_run && (is_risky || is_dead)) && (!is_live || self.can_be_live)
             }
-            Next::Do(Remedy::HandOver) => !is_risky,
+            Next::Do(Remedy::HandOver) => !is_risky && !self.is_held_back,
             Next::Do(_) => true,
         };
         let all = plan.candidates();
@@ -214,6 +218,7 @@ impl Expert<'_> {
 
     fn try_out(&mut self, name: &str) {
         self.done.insert(name.to_owned());
+        self.is_held_back = false;
         let scenario = self.scenario();
         let is_on = self.hands.door.hands().switched_on;
         let all = crate::expert::trial::trials(&scenario, &self.drills, is_on);
@@ -331,6 +336,7 @@ impl Expert<'_> {
         self.done.clear();
         self.runs.clear();
         self.can_be_live = true;
+        self.is_held_back = false;
         true
     }
 

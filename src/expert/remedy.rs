@@ -7,24 +7,40 @@ use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
+use crate::machine::Target;
 
 /// Works that make good all the fault changes, in the workshop's order. A fault without changes (a
 /// silent buzzer) is made good by a new part only.
 pub fn remedies<'a>(scenario: &'a Scenario, fault: &FaultDef) -> Vec<&'a Work> {
     let targets = fault.targets(&scenario.machine.wiring);
-    let workshop = &scenario.workshop;
     let heals = |work: &&Work| {
         if targets.is_empty() {
             return work.kind == WorkKind::Replace && work.part == fault.part;
         }
-        let part = workshop
-            .part(&work.part)
-            .filter(|_| work.kind == WorkKind::Replace);
-        targets
-            .iter()
-            .all(|target| work.restores(target) || part.is_some_and(|p| p.comes_with(target)))
+        targets.iter().all(|target| heals(scenario, work, target))
     };
-    workshop.works.iter().filter(heals).collect()
+    scenario.workshop.works.iter().filter(heals).collect()
+}
+
+/// Works that make good some of what the fault changes and is not good yet: of a fault in two places
+/// that no work puts right alone.
+pub(super) fn part_remedies<'a>(
+    scenario: &'a Scenario,
+    fault: &FaultDef,
+    healed: &BTreeSet<Target>,
+) -> Vec<&'a Work> {
+    let targets = fault.targets(&scenario.machine.wiring);
+    let heals = |work: &&Work| {
+        let left = targets.iter().filter(|target| !healed.contains(target));
+        left.into_iter().any(|target| heals(scenario, work, target))
+    };
+    scenario.workshop.works.iter().filter(heals).collect()
+}
+
+fn heals(scenario: &Scenario, work: &Work, target: &Target) -> bool {
+    let part = scenario.workshop.part(&work.part);
+    let part = part.filter(|_| work.kind == WorkKind::Replace);
+    work.restores(target) || part.is_some_and(|p| p.comes_with(target))
 }
 
 /// One work puts both right.
