@@ -7,6 +7,7 @@ use std::sync::LazyLock;
 use serde_json::Value;
 use tubwright::assess::decide::Decided;
 use tubwright::assess::decide::Decision;
+use tubwright::assess::decide::Reason;
 use tubwright::bench::action::Action;
 use tubwright::bench::job::Entry;
 use tubwright::bench::job::Job;

@@ -1,3 +1,7 @@
+### app/asking.rs
+
+this-browser-has-no-threads-295d94cd = This browser has no threads.
+
 ### app/assessments/course.rs
 
 cancelled-nothing-is-saved-6905c264 = Cancelled: nothing is saved.
@@ -152,51 +156,86 @@ least-of-the-points-b22499d7 = Least of the points
 one-judge-a-line-4c7a1cef = One judge a line
 needs-a-letter-from-a-to-z-or-a-ec6745e6 = needs a letter from a to z or a digit, for the names of files
 
+### app/bench/aloud.rs
+
+read-aloud-2a5da106 = Read aloud
+
 ### app/bench/drawer.rs
 
+put-away-what-02c8620c = Put away: { $what }
 put-away-453860f0 = put away
 
 ### app/bench/estimate.rs
 
+price-for-the-whole-job-b926379e = Price for the whole job
+or-with-a-part-of-another-make-e91891c8 = Or with a part of another make
+or-a-new-machine-5e1134d0 = Or a new machine
 estimate-2649bd57 = Estimate
 for-what-is-held-to-be-wrong-aec7e19a = For what is held to be wrong
 not-known-yet-43730b83 = not known yet
-so-far-86b3661a = So far{" "}
-add-the-part-and-the-time-still-b0138d02 = {"."} Add the part and the time still needed. A way without a price is not named.
+so-far-cf95b99e = So far
+add-the-part-and-the-time-still-652c603c = Add the part and the time still needed. A way without a price is not named.
 a-price-is-a-number-above-zero-8503dd0e = A price is a number above zero, such as 95. At least one is needed.
 name-the-price-dc72528c = Name the price
+
+### app/bench/gauge_face.rs
+
+label-value-af517aba = { $label }: { $value }
 
 ### app/bench/gauges.rs
 
 water-speed-length-warmth-2bd00d7e = water, speed, length, warmth
+mind-caution-bc1989ec = mind: { $caution }
 instruments-that-need-no-circuit-cbd0aff2 = Instruments that need no circuit
-data-sheet-6ac14082 = , data sheet{" "}
+data-sheet-b68bc762 = data sheet
+record-place-ee20a911 = Record: { $place }
 record-593058cc = record
 
 ### app/bench/help.rs
 
 hints-bca2dc31 = Hints
 thinking-about-what-your-notes-a64468f9 = Thinking about what your notes say; this takes some seconds.
+no-hint-can-be-given-why-4eb02ceb = No hint can be given. { $why }
 you-have-shown-that-you-can-do-cc122c6a = You have shown that you can do this: there are no more hints here.
 these-were-all-the-hints-for-325be3f4 = These were all the hints for this step.
-hint-cbf455d8 = Hint
-one-more-d868d598 = One more
+hint-gives-costs-percent-of-the-ea494b74 = Hint: { $gives } (costs { $percent } % of the target)
+one-more-gives-costs-percent-of-be7315b4 = One more: { $gives } (costs { $percent } % of the target)
 
 ### app/bench/instrument.rs
 
 instrument-in-hand-8e0e36f8 = Instrument in hand
-jaws-1e22169e = jaws
-red-40f480dc = red
-data-sheet-a00aace6 = data sheet{" "}
 note-it-5052aaba = Note it
 instrument-and-mode-9a27bed4 = Instrument and mode
 other-tools-6a3c046e = other tools
+clamp-ammeter-8375ff6f = Clamp ammeter
+insulation-tester-3b4b5cee = Insulation tester
+earth-bond-tester-7f060bf7 = Earth bond tester
+leakage-clamp-01f4d8b2 = Leakage clamp
+touch-current-tester-70242ec0 = Touch current tester
+multimeter-a8f8b613 = Multimeter
+one-conductor-only-round-a-whole-30acd193 = one conductor only: round a whole cord it reads nothing
+line-and-neutral-together-on-its-f4b128b8 = line and neutral together on its own lead · limit 3.5 mA
+metal-to-earth-through-2-k-4c1f4c64 = metal to earth through 2 kΩ, running · limit 0.5 mA
+t-500-v-dc-plug-out-its-switch-or-5ffe4cc5 = 500 V DC · plug out, its switch or knob on · limit 1 MΩ
+t-0-2-a-plug-out-earth-pin-to-3ec28f32 = 0.2 A · plug out, earth pin to metal · limit 0.3 Ω
+v-low-73ed07af = V~ low
+tone-5c714e81 = tone
+diode-2ee60b90 = diode
+clamp-a-c1e05a4f = clamp A
+insulation-b68ffc2f = insulation
+earth-bond-8e7e400c = earth bond
+leakage-607b4f11 = leakage
+touch-ma-279e16ba = touch mA
 
 ### app/bench/job_bar.rs
 
-time-of-day-c2c39d09 = Time of day{" "}
-on-site-c8f77977 = {" "}on site{" "}
-cost-so-far-68082c61 = cost so far{" "}
+next-job-3d6d361b = Next job
+debrief-6692941a = Debrief
+finish-9f29eeb2 = Finish
+assessment-7f464e4f = Assessment
+time-of-day-70a27853 = Time of day
+on-site-time-019c7e7e = on site { $time }
+cost-so-far-48d8a29b = cost so far
 
 ### app/bench/job_card.rs
 
@@ -205,14 +244,36 @@ asked-4e3af9c3 = Asked
 ask-the-customer-44068b63 = Ask the customer
 put-right-outside-the-machine-7cc266b9 = Put right outside the machine
 machine-and-place-da4d1a40 = Machine and place
+ask-again-in-other-words-9c1f8288 = Ask again in other words: { $question }
 ask-again-in-other-words-7634d5c6 = ask again in other words
+
+### app/bench/keys.rs
+
+picture-outside-db718606 = picture: outside
+picture-opened-678d48f6 = picture: opened
+picture-section-d90da37e = picture: section
+picture-wiring-c31eebe9 = picture: wiring
+picture-water-e4995b5a = picture: water
+to-the-picture-arrows-and-page-34e69c49 = to the picture; arrows and page keys move, Enter takes in hand
+to-what-can-be-done-with-what-is-ebe98f1f = to what can be done with what is in hand
+to-the-job-card-4e493632 = to the job card
+to-the-notebook-5b816e18 = to the notebook
+to-the-instrument-s-modes-arrows-771b09f1 = to the instrument's modes; arrows change
+to-the-red-lead-type-a-point-s-7e968541 = to the red lead; type a point's name
+to-the-black-lead-55d69ff2 = to the black lead
+write-the-reading-down-695589b1 = write the reading down
+stop-the-clock-df0f06e0 = stop the clock
+let-the-clock-go-on-d00ee020 = let the clock go on
+wait-until-something-changes-197ec1b5 = wait until something changes
+wait-a-minute-fbc721a5 = wait a minute
+put-the-card-away-or-let-go-350c7631 = put the card away, or let go
 
 ### app/bench/moving.rs
 
 instrument-87615d50 = Instrument
 leads-and-mode-8ddd0280 = leads and mode
-heard-aaf02671 = Heard:{" "}
-display-c3329407 = Display:{" "}
+heard-1b794a4b = Heard:
+display-46357c1d = Display:
 sound-is-on-130aeb85 = Sound is on
 sound-is-off-0d4529a1 = Sound is off
 
@@ -222,6 +283,8 @@ notebook-9db5b440 = Notebook
 nothing-noted-yet-what-you-look-31391408 = Nothing noted yet. What you look at, ask and measure is written here.
 remark-3a635eb1 = Remark
 write-down-83c15880 = Write down
+data-sheet-range-5a7b7f53 = data sheet { $range }
+evidence-text-value-06ee0d82 = Evidence: { $text } { $value }
 
 ### app/bench/notice.rs
 
@@ -233,7 +296,7 @@ leave-it-fb3e2fed = Leave it
 ### app/bench/papers.rs
 
 papers-8da5b89e = Papers
-the-wiring-diagram-is-the-44dcfb77 = The wiring diagram is the picture “wiring”. In a tab of their own:{" "}
+the-wiring-diagram-is-the-441bdd2d = The wiring diagram is the picture “wiring”. In a tab of their own:
 faults-of-this-machine-c1caed1e = faults of this machine
 its-parts-bd6bcf1f = its parts
 measuring-b238bd68 = measuring
@@ -251,54 +314,83 @@ whole-e55b9774 = whole
 ### app/bench/point_picker.rs
 
 touch-or-type-a-point-e92e3faa = touch or type a point
+jaws-1e22169e = jaws
+take-the-jaws-lead-off-476135a7 = Take the jaws lead off
+points-for-the-jaws-lead-cede13b1 = Points for the jaws lead
+red-40f480dc = red
+take-the-red-lead-off-442d2c79 = Take the red lead off
+points-for-the-red-lead-4fb2627d = Points for the red lead
+black-568f4ba4 = black
+take-the-black-lead-off-4fbeb951 = Take the black lead off
+points-for-the-black-lead-6850dee9 = Points for the black lead
 
 ### app/bench/recorder.rs
 
+recorder-n-of-4-pens-34713556 = recorder, { $n } of 4 pens
 record-the-meter-2b030b72 = record the meter
 fresh-strip-7ccee1e9 = fresh strip
 print-the-chart-5001857f = Print the chart
 put-a-pen-on-the-meter-as-it-is-1481b5d1 = Put a pen on the meter as it is set, or on a speed, a pressure or a temperature above.
+strip-chart-seconds-s-1f4fab67 = Strip chart, { $seconds } s
+pen-low-to-high-in-seconds-s-now-30079048 = { $pen }, { $low } to { $high } in { $seconds } s, now { $now }
+lift-the-pen-pen-e72eb469 = Lift the pen: { $pen }
 lift-f6c75a7c = lift
-highest-b8127b7d = highest{" "}
-lowest-e9508501 = lowest{" "}
+highest-value-9bf00bd2 = highest { $value }
+lowest-value-ccd67596 = lowest { $value }
 as-a-table-931aef9a = as a table
 time-5d3c9be4 = time
 
 ### app/bench/safe_strip.rs
 
 safe-a297bdc5 = Safe?
+not-done-bfbdbd26 = not done
+done-26f38071 = done
+proved-f57ccffb = proved
 
 ### app/bench/screen.rs
 
+job-card-and-notebook-4c0b0860 = Job card and notebook
 card-0855387f = Card
+notebook-n-86f28c80 = Notebook { $n }
+tests-n-70b01d82 = Tests { $n }
+# noun
+visit-66211a50 = Visit
 begin-this-job-anew-2af39090 = Begin this job anew
 what-was-done-so-far-is-laid-ca7585ae = What was done so far is laid aside: you come to the door once more.
 begin-anew-5cd20a8d = Begin anew
 pictures-0d70feae = Pictures
-you-are-still-at-the-workshop-73e45f5d = You are still at the workshop.{" "}
+the-machine-picture-30a04b7f = The machine, { $picture }
+you-are-still-at-the-workshop-3246716f = You are still at the workshop.
 telephone-and-van-1cfb6ecb = Telephone and van
+tried-again-from-after-step-step-48f062fe = Tried again from after step { $step }: practice that does not count.
 back-to-the-job-as-you-finished-368f5a65 = Back to the job as you finished it
 this-job-is-open-in-another-tab-07ea4fe1 = This job is open in another tab
 you-can-look-here-nothing-you-do-8cd9dafc = You can look here; nothing you do in this tab is saved.
 work-in-this-tab-cb3fa592 = Work in this tab
-side-1-8a59d528 = side-1
-side-0-8b59d6bb = side-0
 
 ### app/bench/selection_bar.rs
 
 in-hand-35557bdf = In hand
 touch-a-part-of-the-machine-the-ad31efbd = Touch a part of the machine, the tap or the plug to see what can be done with it.
+what-to-do-with-thing-ee452e8d = What to do with: { $thing }
+measure-here-173c550f = measure here …
+repair-3be949b8 = repair …
 let-go-f998886c = Let go
 let-go-4029d5cc = let go
 
 ### app/bench/suspects.rs
 
+possible-13fe35aa = possible
+likely-7e993075 = likely
+nearly-sure-e5c89c35 = nearly sure
 suspects-edcd4227 = Suspects
 add-a-suspect-fe9882ee = Add a suspect
 choose-a-cause-c5214810 = choose a cause …
-struck-out-ecebbeb0 = {" "}(struck out)
-bring-back-d3a64fde = Bring back
-strike-out-7b6097f7 = Strike out
+bring-back-cause-bc24b35f = Bring back: { $cause }
+strike-out-cause-5ae6c48c = Strike out: { $cause }
+struck-out-6afe6ab2 = (struck out)
+how-sure-sure-change-cause-11182196 = How sure: { $sure }. Change: { $cause }
+move-up-cause-d828cd5a = Move up: { $cause }
 bring-back-a06663be = bring back
 strike-out-3aeb38d7 = strike out
 
@@ -306,6 +398,8 @@ strike-out-3aeb38d7 = strike out
 
 tests-after-the-repair-fc8f9de4 = Tests after the repair
 in-this-order-after-the-last-e5d97be8 = In this order, after the last change to the machine. A later change makes them open again.
+within-the-limit-11fba76a = within the limit
+outside-the-limit-084a4dec = outside the limit
 
 ### app/bench/time_bar.rs
 
@@ -316,10 +410,17 @@ wait-until-0b643398 = wait until
 ### app/bench/visit.rs
 
 the-visit-f9bcdb57 = The visit
+parts-for-the-van-087612f0 = Parts for the van
+load-the-van-46378a93 = Load the van
 at-the-customer-s-with-the-first-6f316291 = At the customer's: with the first of these, or the first touch of the machine, you have driven there.
+second-visit-parts-to-bring-1196e7ef = Second visit: parts to bring
+leave-until-the-second-visit-0567815e = Leave until the second visit
 see-the-report-a1ba93cf = See the report
 before-you-drive-on-the-phone-cdb4c2d5 = Before you drive: on the phone
 asked-on-the-phone-41fc6a57 = Asked on the phone
+no-longer-made-ad8748b0 = no longer made
+tomorrow-ac3c2a26 = tomorrow
+n-of-most-33e97535 = { $n } of { $most }
 the-van-is-full-take-one-out-to-89166b23 = The van is full: take one out to make room for another.
 hang-on-a-label-do-not-use-77951b5b = Hang on a label “do not use”
 
@@ -369,7 +470,6 @@ erase-everything-of-person-5c99f8ce = Erase everything of { $person }
 yes-erase-everything-of-person-102389f7 = Yes, erase everything of { $person }
 past-their-time-a-table-8ec36cd9 = Past their time, a table
 person-c36eeba0 = Person
-assessment-7f464e4f = Assessment
 to-be-erased-since-b71a2b5f = To be erased since
 records-593ef94d = Records
 erase-this-one-record-0256da3c = Erase this one record
@@ -733,10 +833,20 @@ what-was-done-ec613d56 = What was done
 what-was-shown-db4068e7 = What was shown
 safety-rule-broken-435128ec = Safety rule broken
 
+### app/crash.rs
+
+the-program-has-stopped-0c20d001 = The program has stopped
+that-is-our-mistake-not-yours-35f2d30b = That is our mistake, not yours. Your job is saved up to your last act.
+go-on-from-the-last-act-73a70219 = Go on from the last act
+for-a-report-place-62e883b8 = For a report: { $place }
+
 ### app/debrief/expert.rs
 
 beside-the-expert-083d6d60 = Beside the expert
 the-expert-is-a-program-that-aeb618e1 = The expert is a program that knew no more at the door than you and decided by what each step showed. It can be slower than a skilled person; the target is what one needs.
+you-b5bdd13c = You
+the-expert-ec2ccb9c = The expert
+what-the-expert-would-have-done-9be46bb2 = What the expert would have done cannot be told. { $why }
 the-expert-is-working-the-job-266bf981 = The expert is working the job; this takes some seconds.
 let-the-expert-work-it-7cb49db5 = Let the expert work it
 min-c98f4557 = min
@@ -749,13 +859,18 @@ what-your-notes-pointed-at-c7afcda1 = What your notes pointed at
 as-a-table-ac51cfba = As a table
 likely-causes-after-each-step-a8f3af64 = Likely causes after each step
 after-step-802e5ac9 = After step
+under-1-cdbcd429 = under 1 %
+over-99-69de2c68 = over 99 %
 
 ### app/debrief/marks.rs
 
+points-of-of-81c64cac = { $points } of { $of }
 nothing-to-remark-48aa4a61 = Nothing to remark.
 
 ### app/debrief/moments.rs
 
+the-machine-at-step-step-0fe39c5a = The machine at step { $step }
+step-step-eab56137 = Step { $step }
 where-somebody-could-have-been-d981d7f0 = Where somebody could have been hurt, or something damaged
 
 ### app/debrief/screen.rs
@@ -765,31 +880,45 @@ the-debrief-is-opened-when-the-96ed5087 = The debrief is opened when the machine
 back-to-the-bench-cea3437e = Back to the bench
 this-job-cannot-be-explained-f78f4ca8 = This job cannot be explained
 the-machine-as-it-was-322ae90d = The machine as it was
+economy-and-evidence-go-by-the-90c17a94 = Economy and evidence go by the bill and the notebook, as this job was counted: the browser it was worked in could not tell what each decision was worth.
+economy-and-evidence-go-by-what-07c00a3d = Economy and evidence go by what could be known when each step was decided; chance does not count.
+economy-and-evidence-go-by-the-086517f6 = Economy and evidence go by the bill and the notebook: what each decision was worth cannot be told. { $why }
+economy-and-evidence-still-go-by-74b5321a = Economy and evidence still go by the bill and the notebook: what each decision was worth is being worked out.
 likely-then-17dce14c = Likely then
 try-again-from-before-this-step-25cb0773 = Try again from before this step
-as-practice-that-does-not-count-f8d7c096 = {" "}As practice that does not count; this debrief stays.
-working-out-what-your-notes-d8077b74 = Working out what your notes pointed at{" "}
+as-practice-that-does-not-count-51dae680 = As practice that does not count; this debrief stays.
+working-out-what-your-notes-08028f1c = Working out what your notes pointed at
+what-your-notes-pointed-at-dc1e49f0 = What your notes pointed at cannot be told. { $why }
 to-practise-next-fa84ea4e = To practise next
 no-decision-cost-more-than-it-83dfa02a = No decision cost more than it had to.
+debrief-title-754d4df0 = Debrief: { $title }
+tried-again-from-after-step-1ba62183 = Tried again from after step { $steps }: practice that does not count.
 do-it-again-a2a59d29 = Do it again
-next-job-3d6d361b = Next job
 what-was-wrong-eb34a0b3 = What was wrong
+nothing-in-the-machine-4a6c6c1f = Nothing in the machine.
 you-said-94fd2601 = You said
+no-fault-in-the-machine-de0874a7 = No fault in the machine.
 how-it-showed-bdd77402 = How it showed
+none-of-your-notes-differ-from-92950e19 = None of your notes differ from those of a sound machine.
 looking-back-8f3afcad = Looking back
 how-the-machine-was-left-6a8c0bfb = How the machine was left
 steps-d46b8bd4 = Steps
-safety-51123d09 = {" "}safety
+safety-6a399d07 = safety
 
 ### app/debrief/step.rs
 
 this-step-4627bb71 = This step
-a-sound-machine-eb483110 = A sound machine:{" "}
+step-step-of-count-0593e517 = Step { $step } of { $count }
+time-cost-so-far-cost-315417b8 = { $time } · cost so far { $cost }
+a-sound-machine-d77df490 = A sound machine:
+
+### app/debrief/track.rs
+
+step-step-of-count-words-226f92ae = step { $step } of { $count }: { $words }
 
 ### app/desk/apprentices.rs
 
 the-machine-of-this-job-cannot-c4d9ec88 = The machine of this job cannot be set up.
-this-browser-has-no-threads-295d94cd = This browser has no threads.
 watch-one-who-91c647c8 = Watch one: { $who }
 watch-one-57c9be6c = Watch one
 working-it-who-f36ef8a7 = Working it: { $who } …
@@ -797,7 +926,6 @@ how-apprentices-fare-8fa1847f = How apprentices fare
 how-simulated-apprentices-fare-n-16d7147a = How simulated apprentices fare, { $n } of each kind: a first impression of how hard it is
 who-2af42a8f = who
 right-78e32de5 = right
-safety-6a399d07 = safety
 watch-5fb7b228 = watch
 safety-in-how-many-of-the-n-a-8158a7b0 = Safety: in how many of the { $n } a critical, a major, a minor rule was broken. “Watch one” shows the first of the { $n }.
 critical-in-n-dce6a723 = critical in { $n }
@@ -1140,7 +1268,9 @@ back-to-the-draft-15d66263 = Back to the draft
 ### app/faults/list.rs
 
 what-each-fault-changes-what-a-e4b94e53 = What each fault changes, what a customer would say, and which readings differ most from a sound machine. The figures are computed when a page is opened.
-narrow-the-list-e80383b5 = Narrow the list{" "}
+narrow-the-list-2468d2b7 = Narrow the list
+shown-of-n-faults-986c27e0 = { $shown } of { $n } faults
+wires-and-terminals-e62e277d = wires and terminals
 
 ### app/faults/mod.rs
 
@@ -1148,11 +1278,16 @@ the-machines-that-ship-cannot-be-2390e971 = The machines that ship cannot be rea
 no-such-machine-ac3c13ac = No such machine
 to-the-list-of-faults-b05e2abf = To the list of faults
 this-machine-cannot-have-that-036535f4 = This machine cannot have that fault
+to-the-faults-of-machine-b83df494 = To the faults of { $machine }
 
 ### app/faults/page.rs
 
+faults-of-machine-5dbcd55c = Faults of { $machine }
+part-e1469ed4 = { $part }.
 how-parts-are-tested-and-reached-d8964fa5 = How parts are tested and reached
+in-tables-reference-59d99ff6 = In tables: { $reference }
 what-a-customer-would-say-f2b3d23a = What a customer would say
+quote-c2e8f4b6 = “{ $quote }”
 what-changes-dd3443f2 = What changes
 readings-that-differ-most-1d3cd1d2 = Readings that differ most
 a-wash-with-it-a7729472 = A wash with it
@@ -1162,6 +1297,9 @@ reading-5ee7339b = Reading
 while-9caf4e6e = While
 sound-b3ca9a34 = Sound
 with-the-fault-a6379de6 = With the fault
+n-more-differ-less-0cbdefd5 = { $n } more differ less.
+first-and-last-2975b212 = { $first } and { $last }
+state-what-apart-cab02a02 = { $state }, { $what } apart
 
 ### app/faults/wash.rs
 
@@ -1169,14 +1307,49 @@ two-washes-are-being-run-one-5aa14234 = Two washes are being run, one with the f
 a-whole-wash-goes-as-in-a-sound-a7c6d7c0 = A whole wash goes as in a sound machine.
 in-a-normal-wash-of-4-kg-5fb5471a = In a normal wash of 4 kg
 
+### app/file_kind.rs
+
+it-is-a-picture-bff4d545 = it is a picture
+it-is-a-picture-a-sound-or-a-78c32343 = it is a picture, a sound or a film
+it-is-a-pdf-document-94af960e = it is a PDF document
+it-is-an-archive-or-an-office-ef846988 = it is an archive or an office document
+its-text-is-not-utf-8-save-it-as-893c26a9 = its text is not UTF-8: save it as UTF-8 and open it again
+its-bytes-are-no-text-d178ce52 = its bytes are no text
+it-is-a-job-with-its-answer-the-aa2d9dce = it is a job with its answer: the list of jobs and the desk open it
+it-is-a-trainee-s-copy-which-73875639 = it is a trainee’s copy, which stays shut: the list of jobs opens it
+it-is-a-training-set-the-list-of-dd64d273 = it is a training set: the list of jobs and the desk open it
+it-is-an-assessment-sit-an-4ffba15e = it is an assessment: “Sit an assessment” opens it, and “Make an assessment” to work on it
+it-is-a-result-review-results-on-1400154e = it is a result: “Review results” on the desk opens it
+it-is-all-that-somebody-keeps-9dc3a0fd = it is all that somebody keeps here: the page “Me” opens it
+it-describes-machines-or-faults-a0923809 = it describes machines or faults: those come with the program and are not opened here
+name-is-no-job-set-or-assessment-d963279f = { $name } is no job, set or assessment of this workshop: { $why }.
+name-what-925f8a22 = { $name }: { $what }.
+it-is-empty-08105609 = it is empty
+it-is-damaged-or-cut-off-at-line-75227f69 = it is damaged or cut off at line { $line }: get the file once more
+it-cannot-be-read-from-line-line-817a1255 = it cannot be read from line { $line } on
+it-is-a-text-of-another-kind-cf9d70ee = it is a text of another kind
+it-says-format-which-this-42bdc592 = it says “{ $format }”, which this version does not read: use a newer one
+another-program-has-written-it-fe26fba8 = another program has written it
+it-does-not-say-so-by-its-format-25f933dc = it does not say so by its “format”, which is “{ $format }” in a job
+
 ### app/finding.rs
 
+what-was-wrong-and-what-was-done-6345c9f3 = what was wrong and what was done, shown on the machine
+how-much-to-load-and-how-to-4603ddff = how much to load and how to spread it
+how-much-detergent-8fa4043e = how much detergent
+clean-the-filters-now-and-then-948e3512 = clean the filters now and then
+have-the-house-wiring-seen-to-by-47b6d783 = have the house wiring seen to by an electrician
+a-new-machine-is-the-better-buy-f34a56c8 = a new machine is the better buy
+keep-it-level-and-do-not-move-it-41413839 = keep it level, and do not move it alone
+the-old-part-shown-beside-the-1adc59ae = the old part, shown beside the new one
 fault-found-44938b77 = Fault found
+title-on-site-on-site-cost-so-3e3af789 = { $title } · on site { $on_site } · cost so far { $cost }
 state-it-and-hand-over-0c7a4b37 = State it and hand over
 make-safe-and-leave-72beacce = Make safe and leave
 a-look-round-everything-is-back-9d9a8b6b = A look round: everything is back in its place.
 a-look-round-5b63f253 = A look round
 a-look-round-before-you-leave-a56b384e = A look round before you leave
+take-off-the-list-what-9335a918 = Take off the list: { $what }
 cause-70e4acc0 = Cause
 and-another-cause-81eec4b6 = And another cause
 there-is-no-fault-in-the-machine-b4b44217 = There is no fault in the machine
@@ -1188,22 +1361,66 @@ the-customer-reads-the-report-ea62da08 = the customer reads the report and signs
 the-customer-signs-only-once-4657bd16 = The customer signs only once told what was wrong and what was done.
 what-the-customer-is-told-c6be7955 = What the customer is told
 
+### app/format.rs
+
+once-9188b0c4 = once
+twice-b4a7d5f3 = twice
+n-times-5bf6f189 = { $n } times
+n-s-37ea8f6e = { $n } s
+hours-h-minutes-min-31c95005 = { $hours } h { $minutes } min
+
+### app/given_files.rs
+
+n-more-in-there-20906759 = { $n } more in there
+what-was-given-36bec8d3 = What was given
+the-browser-could-not-open-it-f5956cf1 = the browser could not open it
+the-browser-could-not-read-it-38489185 = the browser could not read it
+there-is-no-file-in-it-522465ec = there is no file in it
+at-most-n-are-opened-at-once-55113bfc = at most { $n } are opened at once
+it-is-larger-than-any-that-is-2c92841e = it is larger than any that is meant here
+this-archive-cannot-be-opened-abedd941 = this archive cannot be opened: pack it anew as a plain zip, or open the folder
+it-cannot-be-taken-out-of-the-0314d271 = it cannot be taken out of the archive
+archive-n-more-in-there-e9acda53 = { $archive }, { $n } more in there
+
 ### app/handbook/live_machine.rs
 
+at-rest-39d333e6 = at rest
+filling-7e18dac0 = filling
+washing-3455d4a2 = washing
+draining-bd32e147 = draining
+spinning-39b47eab = spinning
 moment-of-the-program-b381cf21 = Moment of the program
+machine-in-section-moment-16541d6a = { $machine } in section, { $moment }
 
 ### app/handbook/parts.rs
 
-from-the-machine-s-own-file-what-bff2eb69 = From the machine's own file: what the bench lets you do is what stands here. Ranges under “Test” are its data sheet's.{" "}
+from-the-machine-s-own-file-what-ef986cb3 = From the machine's own file: what the bench lets you do is what stands here. Ranges under “Test” are its data sheet's.
 what-each-reading-tells-apart-7aa95ba2 = What each reading tells apart
+does-87bd47d0 = Does
+fails-67ee03da = Fails
 test-2ffcbe05 = Test
+from-outside-c828a64a = from outside
+reach-it-reach-about-n-min-for-a306f0b1 = Reach it: { $reach }. About { $n } min for the work itself.
+held-by-what-e3590b8f = Held by: { $what }.
+tools-tools-fc32b2cd = Tools: { $tools }.
+mind-what-a0ee41f9 = Mind: { $what }.
+on-refit-check-85a91f3a = On refit: { $check }.
+verb-what-b88782e8 = { $verb } { $what }
+verb-what-held-by-4284508c = { $verb } { $what } ({ $held_by })
 
 ### app/handbook/worked.rs
 
 this-job-cannot-be-replayed-a9a7679e = This job cannot be replayed.
+# to the step before
+back-48942285 = Back
 next-step-ab2acdfa = Next step
+step-step-of-n-2e9e80c8 = step { $step } of { $n }
+meter-shown-a957b6d5 = Meter: { $shown }
 the-machine-after-this-step-6ab02895 = The machine after this step
+it-was-causes-outcome-9e35cbad = It was: { $causes }. { $outcome }.
 work-it-yourself-6ea36796 = Work it yourself
+cost-so-far-cost-b1e18cf6 = cost so far { $cost }
+a-sound-machine-sound-da13ac60 = (a sound machine: { $sound })
 
 ### app/handbook.rs
 
@@ -1218,6 +1435,8 @@ readings-and-faults-d80e6302 = Readings and faults
 
 find-a-job-9844c5fe = Find a job
 find-3e1cd17a = Find
+part-to-practise-tells-where-to-79a96088 = Part to practise (tells where to look)
+shown-of-n-jobs-9af388a1 = { $shown } of { $n } jobs
 all-13254bc4 = all
 
 ### app/job_host.rs
@@ -1227,14 +1446,26 @@ opening-the-job-96ce043b = Opening the job …
 
 ### app/jobs.rs
 
+about-n-min-6d94dcde = about { $n } min
 customers-who-have-called-each-67614d33 = Customers who have called. Each machine behaves as a real one would: what you measure is computed.
 no-job-fits-all-of-that-f6d2b894 = No job fits all of that.
 show-all-jobs-e3c77995 = Show all jobs
 this-is-training-local-codes-and-396f8041 = This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone.
+where-you-left-off-bb8f03a1 = Where you left off
+go-on-b68d20dc = Go on
+first-time-here-67a3361d = First time here?
+start-with-a-short-job-a-hint-a1659db5 = Start with a short job. A hint under the picture says what comes next, and goes once it is done.
+start-the-first-job-a0482e89 = Start the first job
+begun-on-site-on-site-e11c5ab7 = begun, { $on_site } on site
+level-level-skills-e98f56a2 = level { $level } · { $skills }
 
 ### app/loading.rs
 
+there-is-no-job-named-id-34525b34 = There is no job named “{ $id }”.
+this-job-was-begun-with-version-9e93f8fb = This job was begun with version { $version } of the program and cannot be continued by this one.
+the-machine-of-this-job-cannot-51b413fc = The machine of this job cannot be set up: { $why }
 this-job-cannot-be-opened-5775793b = This job cannot be opened
+start-id-again-1fdfbe22 = Start { $id } again
 to-the-jobs-b4278405 = To the jobs
 
 ### app/lost_points/mod.rs
@@ -1347,27 +1578,68 @@ on-the-way-8ff2b4c7 = on the way
 not-yet-5b8490c3 = not yet
 word-chance-known-between-lowest-9c091c3e = { $word }: chance { $known } %, between { $lowest } and { $highest }
 
+### app/net.rs
+
+nobody-answers-and-this-browser-7725beca = nobody answers, and this browser has not kept it
+it-came-in-pieces-only-53e59cfe = it came in pieces only
+the-server-answers-status-3bfb5fd6 = the server answers { $status }
+
 ### app/newer.rs
 
 a-newer-build-of-this-page-is-1cdae62e = A newer build of this page is ready. Your jobs stay as they are.
 use-it-now-04406f7d = Use it now
 
+### app/open_files.rs
+
+what-drop-them-on-this-page-or-f8fef01d = { $what }: drop them on this page, or
+
 ### app/open_job.rs
 
+link-0ddb0669 = link
 this-link-holds-no-job-that-can-a3082f9c = This link holds no job that can be opened
 a-job-for-you-1d8ee97b = A job for you
+who-home-level-level-3cfa6ea1 = { $who }, { $home } · level { $level }
+the-link-holds-the-whole-job-n-453b8942 = The link holds the whole job, { $n } characters. Nothing was asked of a server.
 start-this-job-c2b69182 = Start this job
 keep-it-for-later-59532040 = Keep it for later
 
 ### app/opened.rs
 
 from-your-instructor-244eec4f = From your instructor
+jobs-and-training-sets-that-were-a54e01ee = Jobs and training sets that were given to you
 sit-an-assessment-3890ba80 = Sit an assessment
+forget-title-3eb6f653 = Forget “{ $title }”
+name-title-is-on-the-list-52f2129d = { $name }: “{ $title }” is on the list.
+name-the-training-set-title-with-4997c7ef = { $name }: the training set “{ $title }” with { $n } jobs is at the top of this page.
+
+### app/outbox/place.rs
+
+as-the-store-says-7382dee9 = as the store says
+nobody-answers-there-is-no-14f14c7d = nobody answers: there is no network, or the store does not let this page speak to it
+refused-status-why-41b51002 = refused ({ $status }): { $why }
+the-store-refuses-the-user-or-ed9990e5 = the store refuses the user or the password
+the-store-answers-status-206c0ab8 = the store answers { $status }
+
+### app/outbox/queue.rs
+
+this-browser-has-no-room-to-put-3fb5c60a = this browser has no room to put aside what the store refuses
 
 ### app/outbox/section.rs
 
+n-results-wait-7956324c = { $n } results wait.
+n-results-wait-why-8b7ce062 = { $n } results wait: { $why }.
+n-statements-were-refused-they-82420e89 = { $n } statements were refused; they are kept here, are tried once more by “Send now”, and the files of results hold the same.
+an-address-begins-with-https-or-af71490b = An address begins with https:// or http:// and has no spaces.
+kept-results-are-sent-there-when-8649f22e = Kept. Results are sent there when they are handed in.
+tried-d4bbeb83 = Tried.
+forgotten-nothing-is-sent-any-2aad6061 = Forgotten: nothing is sent any more.
 a-store-for-results-f77ea43c = A store for results
 where-a-department-keeps-f1ac778f = Where a department keeps learning records (xAPI), results of assessments can go there by themselves. They wait here until the store has taken them. Without an address nothing leaves this browser.
+address-700560f3 = Address
+as-its-keeper-gives-it-such-as-cf68fd47 = As its keeper gives it, such as https://store.example/xAPI. It must allow this page to speak to it.
+user-e0a63e12 = User
+password-2cc30838 = Password
+kept-in-this-browser-as-it-is-ee86322d = Kept in this browser as it is: use one that may only write.
 keep-555cbe68 = Keep
 send-now-24c5991f = Send now
 forget-the-store-719e911e = Forget the store
@@ -1378,24 +1650,42 @@ choose-one-only-where-the-store-ec7bdc0a = Choose one only where the store does 
 
 what-this-result-shows-fa2ae5f8 = What this result shows
 finding-faults-the-order-of-work-adadab5c = Finding faults, the order of work, and decisions about safety. It does not show hands: for that there is the practical before a witness, with the observer’s sheet.
+computed-by-version-version-of-6964ecc0 = Computed by version { $version } of the program, from everything that was done; { $computed }
+reliability-of-n-jobs-at-least-84ab6fcf = Reliability of { $n } jobs: at least { $least } of 1, enough for a decision about one person.
+reliability-of-n-jobs-at-least-d2d9bc47 = Reliability of { $n } jobs: at least { $least } of 1, too little for a decision about one person by itself: take it together with other sittings and the practical.
+from-job-to-job-the-marks-lie-2b795df5 = From job to job the marks lie apart: the mean is sure to about ±{ $marks }.
+the-marks-of-these-jobs-are-191277d0 = The marks of these jobs are equal: from so few no spread can be told.
+one-job-tells-of-no-spread-how-1d3f090c = One job tells of no spread: how sure its marks are is not known.
 
 ### app/readings.rs
 
 every-fault-a-machine-can-have-3230fbdd = Every fault a machine can have against the readings of its data sheet and the figures of a whole program. What a technician would notice is marked ●; what is not marked looks like a sound machine there.
 the-table-of-this-machine-cannot-25d6501d = The table of this machine cannot be computed.
+done-of-n-faults-computed-866421ca = { $done } of { $n } faults computed …
 save-as-csv-b30635b0 = Save as CSV
 faults-against-readings-fdac3068 = Faults against readings
-ascending-a0bf18a1 = ascending
-descending-7693d73b = descending
 
 ### app/report.rs
 
 report-4681fa0b = Report
-signature-of-the-customer-c0238a89 = Signature of the customer:{" "}
+what-the-customer-said-69287971 = What the customer said
+found-0abaed3f = Found
+done-8dd31791 = Done
+told-and-shown-74c6f73c = Told and shown
+signature-of-the-customer-8ecd44d3 = Signature of the customer:
 from-a-simulated-machine-for-bc193b34 = From a simulated machine, for training.
+the-machine-at-when-5ce4e4f6 = The machine at { $when }
 measured-69a8be81 = Measured
 what-0815494f = What
 bill-24a8cf3c = Bill
+
+### app/rows.rs
+
+this-browser-has-no-threads-so-6fb62a2e = This browser has no threads, so nothing can be computed in it.
+
+### app/session.rs
+
+title-text-5c0a14b4 = { $title }. { $text }
 
 ### app/settings.rs
 
@@ -1427,36 +1717,96 @@ all-jobs-are-erased-0ba72486 = All jobs are erased.
 
 ### app/sheets.rs
 
+told-the-customer-3ca98071 = Told the customer
+date-and-name-b226327f = Date and name
+job-card-36e6252a = job card
 sheets-to-print-9c686f7d = Sheets to print
+who-the-machine-as-it-stands-44bb8062 = { $who }: the machine as it stands after the last act. Each sheet prints alone, black on white.
 which-sheets-e2f02066 = Which sheets
+job-card-title-0aa664e0 = Job card: { $title }
 a-simulated-job-for-training-46e6e78c = A simulated job, for training.
+machine-picture-title-customer-0500cd06 = { $machine }, { $picture }. { $title }, { $customer }, { $clock }.
 
 ### app/shell.rs
 
 to-the-content-394b43aa = To the content
-debrief-6692941a = Debrief
 handbook-b94a65c5 = Handbook
 there-is-nothing-at-this-address-b42878d1 = There is nothing at this address
 tubwright-37232af5 = Tubwright
 screens-984019e6 = Screens
 
+### app/sitting/form.rs
+
+give-the-number-on-your-slip-or-2f428199 = Give the number on your slip, or one of your own for practice.
+at-most-n-letters-on-one-line-8eae01b7 = At most { $n } letters on one line.
+the-letters-do-not-go-with-the-b419a06b = The letters do not go with the start code and the number: compare all three with your slip.
+your-instructor-tells-this-word-0bf48ebd = Your instructor tells this word when all begin.
+without-this-nothing-can-be-11f994da = Without this nothing can be recorded, and so nothing assessed.
+
+### app/sitting/jobs.rs
+
+job-place-of-n-1a528084 = Job { $place } of { $n }
+job-n-c9c3bafc = Job { $n }
+
+### app/sitting/limits.rs
+
+n-s-left-f5a7ac47 = { $n } s left
+n-min-left-eadff3f4 = { $n } min left
+hours-h-minutes-min-left-24fe93d6 = { $hours } h { $minutes } min left
+
 ### app/sitting/lock.rs
 
+the-clock-stands-3a77a06b = The clock stands
+the-jobs-of-the-assessment-open-24529712 = The jobs of the assessment open again once the clock goes on, other pages once it is handed in.
+not-during-the-assessment-452fc9de = Not during the assessment
+an-assessment-is-running-in-this-f2e10823 = An assessment is running in this browser. This page opens again once it is handed in.
+this-job-is-handed-in-9aaffb01 = This job is handed in
+what-came-of-it-stands-with-the-40eedb90 = What came of it stands with the result.
 to-the-assessment-44e0e277 = To the assessment
 
 ### app/sitting/mark_sheet.rs
 
+passed-254b3fb9 = Passed
+on-the-border-more-jobs-decide-802130f4 = On the border: more jobs decide
+# of a pass
+not-yet-d79d1753 = Not yet
 mark-sheet-a7391383 = Mark sheet
 mark-sheet-a-table-7e75496a = Mark sheet, a table
 ended-ec2b41db = Ended
+economy-and-evidence-go-by-the-67a8098a = Economy and evidence go by the bill and the notebook in job { $places }: this browser could not work out what each decision was worth.
+points-of-all-81479442 = { $points } of { $all }
+severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
 ### app/sitting/observer.rs
 
+switches-off-unplugs-keeps-the-806f1a67 = switches off, unplugs, keeps the plug in sight
+shuts-the-tap-and-bleeds-the-2a7b40c0 = shuts the tap and bleeds the hose
+waits-discharges-proves-the-474e95b5 = waits, discharges, proves the tester before and after
+proves-dead-where-the-hands-will-106a2c2f = proves dead where the hands will be
+hands-and-tools-7f644a87 = Hands and tools
+takes-covers-off-without-harm-to-a27a681b = takes covers off without harm to edges, clips and wires
+holds-and-places-probes-with-dry-e56344cc = holds and places probes with dry, steady hands
+pulls-connectors-by-their-body-209bd007 = pulls connectors by their body, never by the wire
+lifts-and-lays-down-with-help-or-64962182 = lifts and lays down with help or a strap
+putting-back-85509675 = Putting back
+seats-belt-hoses-and-lever-and-54b75e66 = seats belt, hoses and lever, and checks each by hand
+refits-the-earth-first-and-c27eb72f = refits the earth first and leaves no fastener over
+earth-bond-insulation-and-0e619643 = earth bond, insulation and leakage measured and written down
+runs-the-machine-looks-for-leaks-b0ea26b2 = runs the machine, looks for leaks, times the brake
+asks-listens-names-the-price-d9296870 = asks, listens, names the price before the work
+leaves-the-place-dry-and-clean-b2c55f5f = leaves the place dry and clean, shows what was done
 for-a-practical-on-a-real-4b38e8bb = For a practical on a real machine, before a witness. The simulation tells of finding faults, order of work and decisions about safety; this sheet tells of hands.
+candidate-s-number-6e11d3d1 = Candidate’s number
+machine-and-fault-set-21cdd40f = Machine and fault set
+place-and-date-4c16688b = Place and date
+observer-3fac8c77 = Observer
 seen-da72188a = Seen
 with-help-1090bd08 = with help
 note-919a0c3d = note
 a-step-that-endangers-anybody-ac1dfee5 = A step that endangers anybody ends the practical: stop, make safe, write it down.
+may-work-alone-yes-or-what-comes-a09f7d65 = May work alone: yes, or what comes first
+signature-of-the-observer-50b3b991 = Signature of the observer
+signature-of-the-candidate-5a306df0 = Signature of the candidate
 
 ### app/sitting/overview.rs
 
@@ -1466,27 +1816,46 @@ this-assessment-is-open-in-cd4f6448 = This assessment is open in another tab
 it-goes-on-there-with-its-clock-2d9ff623 = It goes on there, with its clock: work and hand in there. Nothing that is done here counts, and this tab hands nothing in.
 to-go-on-here-instead-close-the-846614f0 = To go on here instead, close the other tab, then load this page again. Nothing is lost.
 load-this-page-again-8b449af6 = Load this page again
-the-clock-stands-1bc9f1af = , the clock stands
+the-clock-stands-453c5dcb = the clock stands
 go-on-the-clock-starts-again-bfa9f424 = Go on: the clock starts again
 stop-the-clock-e19ac980 = Stop the clock
-not-yet-458dd27c = Not yet
+# of handing in
+not-yet-98aebfcd = Not yet
 hand-in-206f3f5f = Hand in
-button-main-80d59efa = button--main
-button-danger-b2892858 = button--danger
+yes-hand-in-ff40daec = Yes, hand in
+yes-hand-in-with-one-job-open-f480328d = Yes, hand in with one job open
+yes-hand-in-with-n-jobs-open-1e4cff64 = Yes, hand in with { $n } jobs open
 a-job-that-is-not-handed-over-9d0a1869 = A job that is not handed over counts as it stands; one that was never opened counts as 0.
-handing-in-working-out-what-your-5d80fa6b = Handing in: working out what your decisions were worth. Leave this page open.{" "}
+handing-in-working-out-what-your-9fd00ae9 = Handing in: working out what your decisions were worth. Leave this page open.
+handed-over-0d3cbb91 = handed over
+not-begun-ab66e96f = not begun
 
 ### app/sitting/result.rs
 
-sealed-with-the-start-code-3e7be798 = {" "}· sealed with the start code
-told-to-your-training-system-not-08915a2a = {" "}· told to your training system; not sealed with a start code
-practice-not-sealed-proves-f6f8552e = {" "}· practice: not sealed, proves nothing to others
+saved-hand-this-file-to-your-98a16102 = Saved. Hand this file to your instructor.
+result-title-044cde4e = Result: { $title }
+sealed-with-the-start-code-07982d01 = sealed with the start code
+told-to-your-training-system-not-8ee90e7b = told to your training system; not sealed with a start code
+practice-not-sealed-proves-18df76f7 = practice: not sealed, proves nothing to others
 receipt-1b9120e3 = Receipt
+nothing-was-done-19b38c41 = nothing was done
+done-of-n-jobs-the-start-of-the-44890606 = { $done } of { $n } jobs. The start of the last record’s hash: write it down, and nobody can exchange the file unseen.
+your-instructor-s-copy-computes-203bb577 = your instructor’s copy computes it again and decides.
 back-to-the-course-05831de5 = Back to the course
 print-this-sheet-f6a770b7 = Print this sheet
 yes-the-file-is-handed-over-750f2786 = Yes, the file is handed over: clear
 clear-for-the-next-candidate-fc11d8d6 = Clear for the next candidate
+verdict-marks-of-100-marks-on-40739ce9 = { $verdict } · { $marks } of 100 marks on average, { $cut } are asked
+job-n-as-a-link-2827b189 = Job { $n } as a link
+result-of-job-n-as-a-qr-code-df24b449 = Result of job { $n } as a QR code
 as-qr-codes-to-be-read-with-a-05d50a16 = As QR codes, to be read with a telephone at the same server
+
+### app/sitting/room.rs
+
+this-is-no-code-of-this-d608a92d = This is no code of this assessment: compare it with what was read out.
+this-code-was-used-already-each-5503a65f = This code was used already: each is good once. Ask for the next one.
+this-code-lets-the-clock-go-on-09e317bb = This code lets the clock go on, and it is running.
+this-code-stops-the-clock-and-it-2711a227 = This code stops the clock, and it stands already. Wait for the code to go on.
 
 ### app/sitting/room_pause.rs
 
@@ -1499,45 +1868,488 @@ when-your-instructor-reads-out-a-0442c468 = When your instructor reads out a pau
 
 ### app/sitting/start.rs
 
+the-letters-were-cut-or-changed-610558b7 = The letters were cut or changed on the way: copy the whole address again.
+there-is-no-assessment-id-beside-9cfd903f = There is no assessment “{ $id }” beside this page: open its file.
 open-the-file-or-the-link-that-62e5a1d5 = Open the file or the link that your instructor gave you.
+the-assessment-s-file-9b42810a = The assessment’s file
+name-is-an-assessment-too-one-is-51d31cac = { $name } is an assessment, too: one is sat at a time.
 the-rules-9abb76fb = The rules
 this-computer-fa0d176a = This computer
 who-sits-it-ab9aa5d9 = Who sits it
+as-on-your-slip-a-number-is-899ccb1b = As on your slip. A number is enough; no name is needed.
+your-name-3a0663bd = Your name
+may-stay-empty-it-can-be-struck-06262575 = May stay empty. It can be struck out of the result later.
 you-have-a-slip-with-a-start-c044b6f1 = You have a slip with a start code
 from-your-slip-fc518f22 = From your slip
+sixteen-characters-on-your-slip-97dc5ae8 = Sixteen characters on your slip. Without it this is practice, and the result says so.
+the-four-letters-beside-it-2ac6fc2e = The four letters beside it
+they-find-a-misread-code-dc831d6f = They find a misread code.
+word-for-today-eacde8b7 = Word for today
+your-instructor-tells-it-when-18d8bb72 = Your instructor tells it when all begin.
 i-know-what-is-recorded-10490fe5 = I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it.
 begin-the-clock-starts-2829212a = Begin: the clock starts
 begin-as-practice-c4fbf2df = Begin as practice
+one-job-minutes-minutes-for-all-6a0028a5 = One job, { $minutes } minutes for all of them.
+n-jobs-minutes-minutes-for-all-8a8d5d08 = { $n } jobs, { $minutes } minutes for all of them.
+the-data-sheet-8347c967 = the data sheet
+the-jobs-are-drawn-for-you-5ad6a43f = The jobs are drawn for you: others get other jobs of the same kinds. There are no hints, and nothing is said about right or wrong before you hand in.
+no-aids-neither-data-sheet-nor-0405a824 = No aids: neither data sheet nor wiring diagram nor handbook.
+you-may-use-aids-d2a86f5b = You may use { $aids }.
+the-clock-can-be-stopped-between-54656696 = The clock can be stopped between jobs.
+the-clock-does-not-stop-once-it-6ac2ba95 = The clock does not stop once it has started.
+leaving-the-page-is-noted-after-660549f4 = Leaving the page is noted. After a reload you go on where you were.
+to-pass-cut-of-100-marks-on-38ac139b = To pass: { $cut } of 100 marks on average. Within { $border } marks of that, more jobs decide.
+your-instructor-can-stop-the-de789e14 = Your instructor can stop the clock for the whole room, by a code that is read out and noted in the result.
+a-critical-safety-rule-broken-is-4567fccd = A critical safety rule broken is not made up for by marks.
+n-of-the-machines-must-be-put-8b6e8d73 = { $n } % of the machines must be put right, or rightly made safe and left.
+of-the-marks-for-part-at-least-n-42ade5ba = Of the marks for { $part }, at least { $n } % on average.
+whoever-keeps-the-results-is-to-4609cdd8 = Whoever keeps the results is to erase them { $months } after the day they began.
+an-assessment-is-running-in-this-2c749c1f = An assessment is running in this browser already: hand it in first.
+in-order-8600af38 = in order:
+mind-3923f209 = mind:
+looking-1c16e9be = looking …
+what-you-do-is-kept-after-every-a5ff5d46 = What you do is kept after every act, also if the page is closed.
+this-browser-keeps-nothing-a-439678b3 = This browser keeps nothing: a reload would lose everything. Ask for another one before you begin.
+mouse-finger-or-keyboard-alone-898c7a9c = Mouse, finger or keyboard alone: all of it can be worked with any of them. Sounds are captioned.
+
+### app/store/error.rs
+
+this-browser-has-no-room-left-so-a09ec24a = This browser has no room left, so the last step is not saved. Free some space, or finish in this sitting.
+this-browser-does-not-let-the-4ebada3c = This browser does not let the page save. You can work on, but closing the page loses the job.
+the-saved-job-cannot-be-read-and-2c9f4acc = The saved job cannot be read and was left untouched. You can start it again.
+
+### app/store/mod.rs
+
+your-jobs-are-kept-in-this-e8c13a5a = Your jobs are kept in this browser, on this device only.
+this-browser-does-not-let-the-27f8ea85 = This browser does not let the page keep anything: your jobs are gone when you close it.
+
+### app/told_files.rs
+
+not-opened-since-something-is-d6ff13a6 = Not opened, since something is wrong: { $n }
+passed-over-n-da625485 = Passed over: { $n }
 
 ### app/training_set.rs
 
+mastered-87fde572 = mastered
+next-5cb68de8 = next
+later-523ab9a9 = later
+title-done-of-n-mastered-dcae9d31 = { $title }: { $done } of { $n } mastered
+about-the-next-job-opens-when-04ee2c20 = { $about } The next job opens when the one before has { $marks } marks of 100.
+forget-this-set-title-5ff4911a = Forget this set: { $title }
 forget-this-set-e76dc550 = Forget this set
 
 ### app/training_system/awaiting.rs
 
+address-is-asked-for-the-key-70b134f7 = { $address } is asked for the key that lets this visit in.
+address-is-asked-for-what-was-8a63ccc7 = { $address } is asked for what was started, and for whom.
+address-is-asked-for-the-work-797c284a = { $address } is asked for the work you have done before.
+address-is-asked-to-note-that-03b658ef = { $address } is asked to note that you begin.
+the-key-is-given-once-so-it-4defa442 = The key is given once, so it cannot be asked for again: wait, or go on without it, and start this page anew from the course later.
+go-on-it-is-told-as-soon-as-the-73c2b5f8 = Go on: it is told as soon as the system takes it, before anything else is.
+ask-again-or-go-on-without-it-050059ca = Ask again, or go on without it: then the system is told nothing until you load this page again, and work you have done elsewhere is not here.
 waiting-for-the-training-system-04613867 = Waiting for the training system
+n-s-so-far-2398f3f1 = { $n } s so far.
 ask-again-13a6f1ce = Ask again
 go-on-without-it-46b6dc7d = Go on without it
+there-is-no-answer-for-n-seconds-c942b834 = There is no answer for { $n } seconds.
 
-### app/training_system/cmi5_statement.rs
+### app/training_system/trouble.rs
 
-failed-e0accfb4 = failed
+the-training-system-has-started-2ac938db = The training system has started this page but does not let it begin, so it is told nothing of what you do here. Start it anew from the course.
+you-go-on-without-the-training-53370f0f = You go on without the training system, which has not answered: it is told nothing of what you do here. Load this page again to ask it once more, or start it anew from the course.
+this-page-was-left-or-loaded-f53eb94d = This page was left or loaded anew, and with that your visit in the training system has ended. Your work is kept. Start the page again from the course: what you hand in is told then.
+the-training-system-has-no-room-3e61fd59 = The training system has no room for all of your work: it is kept in this browser alone. Go on here, on no other computer, and save the file at the end.
+the-training-system-has-not-937ff3d3 = The training system has not taken your result yet. It is told again when the network is back, and by “Back to the course” where that is shown. Save the file.
 
-### app/training_system/fields.rs
+### app/view/around.rs
 
-safe-ad27ee58 = safe
-not-safe-719d4feb = not safe
-correct-15e39af1 = correct
-wrong-e7252e76 = wrong
-incorrect-32822f6c = incorrect
+press-on-off-1fd9c6bb = press on/off
+press-start-2eee9150 = press start
+press-program-245fa278 = press program
+press-water-level-475b7b49 = press water level
+press-the-service-key-behind-the-d83626dc = press the service key behind the panel
+push-the-knob-in-off-81e98d20 = push the knob in: off
+pull-the-knob-out-on-00ab3e08 = pull the knob out: on
+turn-the-dial-to-the-start-1df92c25 = turn the dial to the start
+turn-the-dial-one-step-on-e137a5ba = turn the dial one step on
+turn-the-dial-five-steps-on-657bf64d = turn the dial five steps on
+pull-the-plug-98cca383 = pull the plug
+put-the-plug-in-fd882a6a = put the plug in
+keep-it-in-sight-87c1a3ed = keep it in sight
+put-the-splitter-lead-in-349dec81 = put the splitter lead in
+take-the-splitter-lead-away-5f60faf4 = take the splitter lead away
+switch-its-circuit-off-at-the-4af7d5c9 = switch its circuit off at the board
+switch-its-circuit-on-ab211a55 = switch its circuit on
+prove-the-tester-on-its-known-d182e67c = prove the tester on its known source
+put-new-fuses-into-the-2257ae21 = put new fuses into the instruments
+discharge-plug-pins-with-the-19da3ea1 = discharge plug pins with the resistor
+short-plug-pins-with-a-5264868e = short plug pins with a screwdriver
+shut-the-tap-12bcf3e1 = shut the tap
+open-the-tap-2c749523 = open the tap
+bleed-the-hose-into-a-bucket-3e07f690 = bleed the hose into a bucket
+bleed-it-into-a-bucket-1f671da9 = bleed it into a bucket
+take-the-hose-off-10670ceb = take the hose off
+screw-the-hose-on-a56aac3e = screw the hose on
+# verb, of a lid
+open-55412a21 = open
+# verb, of a lid
+shut-5bedcd3f = shut
+bridge-it-ca60eb1d = bridge it
+take-the-bridge-off-10fc92db = take the bridge off
+# verb, of a key
+press-10ef7c14 = press
+dry-what-got-wet-inside-f33d4756 = dry what got wet inside
+discharge-it-with-the-resistor-7028473a = discharge it with the resistor
+short-it-with-a-screwdriver-9867048f = short it with a screwdriver
+bail-the-water-out-45419391 = bail the water out
+let-the-water-out-by-the-wire-5dc1573d = let the water out by the wire
+
+### app/view/beside.rs
+
+act-n-times-0f5a7849 = { $act }, { $n } times
+cost-cost-minutes-min-n-acts-d8f603c5 = cost { $cost }, { $minutes } min, { $n } acts
+
+### app/view/card.rs
+
+place-9ad2489c = Place
+in-the-van-3fcacd24 = In the van
+rates-72ebb81c = Rates
+call-out-call-out-labour-hour-an-b6ea9aee = call-out { $call_out }, labour { $hour } an hour, new machine { $new }
+costs-at-most-most-786ac53e = costs at most { $most }
+at-most-minutes-minutes-on-site-bd9a3c9b = at most { $minutes } minutes on site
+at-least-least-of-100-marks-9b7c293c = at least { $least } of 100 marks
+to-reach-bd2d21b7 = To reach
+in-the-bag-6439528b = In the bag
+instrument-place-e3f2c311 = { $instrument }, { $place }
+outside-the-machine-or-left-by-be1bd085 = outside the machine, or left by an earlier repair
+
+### app/view/covers.rs
+
+verb-with-help-or-a-strap-040e63a7 = { $verb }, with help or a strap
+verb-alone-597c1139 = { $verb }, alone
+verb-bucket-and-cloth-below-d23a24e4 = { $verb }, bucket and cloth below
+verb-nothing-below-1a5a37aa = { $verb }, nothing below
+open-it-and-let-it-stand-by-c8149547 = open it and let it stand by itself
+act-and-check-check-fe6743c4 = { $act } and check: { $check }
+act-no-check-e77037de = { $act }, no check
 
 ### app/view/debrief.rs
 
-for-now-a5aed60e = {" "}for now
+so-it-counts-as-not-repaired-a-929761d3 = So it counts as not repaired: a machine is handed over whole and in its place
+all-that-is-asked-of-a-job-was-a97b7fd6 = All that is asked of a job was shown.
+no-rule-broken-whose-breach-can-1ec3d278 = no rule broken whose breach can kill
+safety-of-70-97766810 = safety of 70 %
+a-diagnosis-of-60-de2b2563 = a diagnosis of 60 %
+a-procedure-of-60-with-run-and-83be6db8 = a procedure of 60 % with run and electrical tests
+evidence-of-50-1130c5b9 = evidence of 50 %
+t-65-of-100-7e99e532 = 65 of 100
+still-missing-what-3117aed1 = Still missing: { $what }.
+rightly-made-safe-and-left-7157eb52 = Rightly made safe and left
+repaired-2f042b45 = Repaired
+not-repaired-6882b9f2 = Not repaired
+not-safe-719d4feb = not safe
+safety-rules-broken-e6881775 = safety rules broken
+safe-ad27ee58 = safe
+how-marks-of-100-9cf7b4dc = { $how } · { $marks } of 100
+how-marks-of-100-for-now-dfc8b5c3 = { $how } · { $marks } of 100 for now
+target-32608848 = target
+avoidable-f84bfa72 = avoidable
+money-dearer-than-could-be-0c37158a = { $money } (dearer than could be expected)
+money-cheaper-than-could-be-f3bef78b = { $money } (cheaper than could be expected)
+# good or bad luck
+chance-db7e15a1 = chance
+on-site-46cf0feb = on site
+minutes-min-689f1a0e = { $minutes } min
 reached-564dd9f9 = reached
 not-reached-5ea156cc = not reached
+at-most-most-met-ccc3dfe6 = at most { $most }: { $met }
+budget-39baa088 = budget
+at-most-most-min-met-78b9d89a = at most { $most } min: { $met }
+time-allowed-3e870934 = time allowed
+at-least-least-met-1258904e = at least { $least }: { $met }
+marks-to-reach-8a4c03a9 = marks to reach
+
+### app/view/decided.rs
+
+ruled-out-names-and-more-more-a59c0355 = Ruled out: { $names }; and { $more } more.
+ruled-out-names-25664043 = Ruled out: { $names }.
+what-was-known-then-gave-it-sure-02623023 = What was known then gave it { $sure } % to put things right: { $standing }.
+cost-cost-deciding-otherwise-9990d4b0 = Cost { $cost }; deciding otherwise would have saved { $saved }.
+cost-cost-3b1561d7 = Cost { $cost }.
+a-hint-12f3c3fd = a hint
+the-hint-gave-rung-and-counts-as-0df94d8a = The hint gave { $rung } and counts as avoidable: { $money }.
+it-was-about-step-77ea7a8a = It was about: { $step }.
+better-then-step-f54c61c0 = Better then: { $step }.
+ask-what-a-reading-can-still-13a6a0ae = Ask what a reading can still tell before taking it.
+prove-the-cause-before-this-a1ba0315 = Prove the cause before this repair.
+prove-that-it-works-before-cfd19d47 = Prove that it works before handing over.
+work-on-without-a-hint-for-one-955514eb = Work on without a hint for one step longer.
+it-cost-money-more-than-it-had-182318b0 = It cost { $money } more than it had to.
+
+### app/view/gauges.rs
+
+place-way-13384dc3 = { $place }, { $way }
+the-stream-that-runs-in-fb6453e8 = the stream that runs in
+its-open-end-over-a-bucket-51a8b1a7 = its open end over a bucket
+the-stream-that-runs-out-39ea604d = the stream that runs out
+until-it-stands-8460c231 = until it stands
+until-it-has-filled-ba60d6f8 = until it has filled
+until-no-more-water-comes-d62a3141 = until no more water comes
+until-its-wire-stands-4c94ceef = until its wire stands
+pressure-in-the-line-7a5b4e88 = pressure in the line
+pressure-in-the-hose-55bd25d7 = pressure in the hose
+highest-speed-in-ten-seconds-865df7b1 = highest speed in ten seconds
+slope-of-the-floor-beside-it-1ce7c19f = slope of the floor beside it
+slope-of-the-machine-29ff4d83 = slope of the machine
+gives-at-7-n-c69e2c65 = gives at 7 N
+tension-by-its-tone-cf202e58 = tension by its tone
+hottest-winding-37a681a2 = hottest winding
+the-water-5085ff63 = the water
+the-room-557956ef = the room
+travel-of-its-wire-80e6ebc9 = travel of its wire
+height-of-its-end-over-the-floor-cd828cab = height of its end over the floor
+gap-to-the-tub-29f2ff90 = gap to the tub
+play-c2cbd863 = play
+seen-5a45cc6a = seen
+leads-there-79405206 = leads there
+
+### app/view/hints.rs
+
+ask-first-the-questions-are-on-c81ce553 = Ask first: the questions are on the job card.
+let-it-do-what-the-customer-99bd1624 = Let it do what the customer described: touch the dial, turn it to the start, pull the knob out, and listen.
+let-it-do-what-the-customer-1023b263 = Let it do what the customer described: switch it on at its panel, wait until it is ready, touch start, and listen.
+look-before-you-open-anything-4c5b3999 = Look before you open anything: touch something in the picture, then choose “look”. What you see goes into the notebook.
+put-back-what-you-took-off-the-0321b8d1 = Put back what you took off, the last first, and check each joint as it goes on. What lies beside the machine is still off.
+prove-it-plug-in-tap-open-and-03dc2f63 = Prove it: plug in, tap open, and let it wash, drain and spin. “Wait until” and the faster clock let time pass.
+once-it-does-what-it-should-499b08c5 = Once it does what it should, choose Finish: say what was wrong, tick the lines that show it, tell the customer.
+put-right-what-you-have-found-499725b2 = Put right what you have found: take it in hand and choose what to do. If looking does not settle it, read the socket first, line to neutral: it proves the supply and your tester.
+make-it-safe-before-you-open-it-ab6f1bd7 = Make it safe before you open it: switch off, then touch the plug and pull it.
+pulled-is-not-yet-dead-keep-the-e44f850c = Pulled is not yet dead: keep the plug in sight, shut the tap, then read the plug's pins against each other until they stand near 0 V.
+a-tester-that-died-reads-0-v-too-64f69f39 = A tester that died reads 0 V too: read the live socket once more. Then it is proved dead.
+now-open-the-way-touch-a-cover-23e3ec81 = Now open the way: touch a cover in the picture. What holds it, and how long it takes, stands with the verbs.
+look-again-at-what-is-open-now-4c40c5cd = Look again at what is open now, and measure where looking does not settle it; Papers give the values a sound one has. Then put right what you have found.
+
+### app/view/likely.rs
+
+it-made-the-picture-less-clear-197a8600 = It made the picture less clear, and rightly so.
+it-told-nothing-new-about-the-3391340b = It told nothing new about the cause.
+it-told-a-little-about-the-cause-1f07c047 = It told a little about the cause.
+it-told-something-about-the-64093292 = It told something about the cause.
+it-told-a-great-deal-about-the-bae1fde8 = It told a great deal about the cause.
+it-ruled-out-one-5dc9d3b4 = It ruled out one.
+it-ruled-out-n-ccb6cc30 = It ruled out { $n }.
+nothing-wrong-79225783 = Nothing wrong
+one-and-next-6f6d33b1 = { $one }, and { $next }
+
+### app/view/meter.rs
+
+the-whole-cord-8c572891 = the whole cord
+
+### app/view/names.rs
+
+on-off-key-2ecedfcd = on/off key
+start-and-pause-key-0ddba433 = start and pause key
+program-key-8f2624f8 = program key
+water-level-key-293990a9 = water level key
+service-key-a785183b = service key
+water-level-knob-e909f396 = water level knob
+mains-plug-94ee392b = mains plug
+wall-socket-433a0786 = wall socket
+the-machine-from-outside-94571b34 = the machine from outside
+the-machine-opened-708c8d06 = the machine opened
+the-machine-in-section-68cb27cf = the machine in section
+the-way-of-the-water-2697dac0 = the way of the water
+
+### app/view/notice.rs
+
+measure-10bf34df = measure
+something-is-in-the-way-055e86e0 = Something is in the way
+it-is-so-already-dc0015ba = It is so already
+there-is-no-such-thing-on-this-e3347017 = There is no such thing on this machine
+no-part-in-the-van-a-second-0923373a = No { $part } in the van. A second visit would bring it.
+not-on-board-dd6c107b = Not on board
+the-job-is-over-8c1ee0e5 = The job is over
+nothing-more-is-done-to-the-01c0b484 = Nothing more is done to the machine.
+not-as-things-are-5a0cbc6d = Not as things are
+what-why-daa67e7b = { $what }. { $why }.
+something-goes-back-first-ba97efcc = Something goes back first
+still-off-names-5ec7deae = Still off: { $names }.
+refit-and-check-in-order-0b3d7ba5 = refit and check in order
+act-first-5eacb877 = { $act } first
+plug-in-by-the-splitter-lead-9070178d = plug in by the splitter lead, then clamp
+the-machine-goes-off-meanwhile-f875a97e = the machine goes off meanwhile
+done-act-time-ad1abca0 = Done: { $act }, { $time }
+you-had-a-shock-b9261700 = You had a shock
+a-charge-went-off-ac41fe0b = A charge went off
+volts-v-joules-j-through-what-fd34cdc4 = { $volts } V, { $joules } J, through { $what }.
+the-supply-went-off-821de58e = The supply went off
+the-meter-s-fuse-blew-685112f2 = The meter's fuse blew
+water-on-the-floor-7a4831c4 = Water on the floor
+litres-litres-why-3c981df7 = { $litres } litres: { $why }.
+a-moving-part-caught-your-hand-fce26a7d = A moving part caught your hand
+it-turned-at-speed-r-min-with-77a223d1 = It turned at { $speed } r/min with { $joules } J.
+something-fell-155b61a8 = Something fell
+what-joules-j-0fa8bc4a = { $what }; { $joules } J.
+the-customer-agrees-d8a37f45 = The customer agrees
+what-was-agreed-and-for-how-much-63742473 = What was agreed, and for how much, stands in the notebook.
+not-agreed-1730b3b2 = Not agreed
+what-the-customer-said-stands-in-d500179a = What the customer said stands in the notebook. Name another price, ask whoever pays, or take the fee and leave the machine safe.
+something-was-spoilt-ea6be1d1 = Something was spoilt
+what-that-costs-price-655f46e3 = { $what }. That costs { $price }.
+you-hurt-yourself-3f8c82ae = You hurt yourself
+the-new-part-has-burnt-out-bc1d2654 = The new part has burnt out
+the-new-part-carried-more-than-e8987c5e = The new { $part } carried more than it stands: what killed the old one is still there.
+sentence-d8132730 = { $sentence }.
+volts-v-across-you-drove-current-2bde47fb = { $volts } V across you drove { $current } mA through you for { $time } s until { $opened_by }. Effect zone { $zone }.
+
+### app/view/open_ends.rs
+
+what-is-still-to-be-put-back-24188ba3 = { $what } is still to be put back
+what-held-is-still-to-be-put-f8b26c59 = { $what } ({ $held }) is still to be put back
+what-is-apart-91570a3b = { $what } is apart
+the-supply-hose-is-off-06da1639 = The supply hose is off
+the-splitter-lead-is-still-in-dd0ffe5e = The splitter lead is still in the socket
+the-tee-with-the-pressure-gauge-e47319c4 = The tee with the pressure gauge is in the supply line
+the-tee-with-the-u-tube-is-in-d99f01a4 = The tee with the U-tube is in the air hose
+the-socket-s-circuit-is-off-at-60444c61 = The socket's circuit is off at the board
+on-the-cloth-lie-n-pieces-too-61fef585 = On the cloth lie { $n } pieces too many
+a-sealed-joint-still-needs-its-58e7b54a = A sealed joint still needs its time before water
+the-lid-switch-is-bridged-e99bdb86 = The lid switch is bridged
+the-lid-is-open-a965fa55 = The lid is open
+the-tap-is-shut-5c4fa3f7 = The tap is shut
+the-plug-is-out-46a53c44 = The plug is out
+
+### app/view/orders.rs
+
+# a picture of the machine
+outside-d1285534 = outside
+# a picture of the machine
+opened-366c5730 = opened
+# a picture of the machine
+section-6dcd408c = section
+# a picture of the machine
+wiring-94e4b165 = wiring
+# a picture of the machine: the way of the water
+water-f065dc13 = water
+# of the clock: stand still
+pause-a6143235 = pause
+something-changes-2fd22f86 = something changes
+it-does-something-else-1bbea7fa = it does something else
+a-minute-has-passed-22e304b4 = a minute has passed
+
+### app/view/papers.rs
+
+off-off-on-on-252b3fc5 = { $off } off, { $on } on
+after-steps-7789fcea = after { $steps }
+mind-caution-a7f4cd8c = Mind: { $caution }
+going-back-check-488750e8 = Going back: { $check }
+
+### app/view/past.rs
+
+the-meter-is-connected-to-41ea90a8 = the meter is connected to nothing
+
+### app/view/safe.rs
+
+# of the machine: switched off
+off-e5d98837 = off
+secured-6889d45c = secured
+tap-shut-5016da0c = tap shut
+hose-bled-240ea1cb = hose bled
+tester-proved-567757e4 = tester proved
+off-at-the-board-181e85c0 = off at the board
+unplugged-c7ab8726 = unplugged
+plug-pins-run-capacitor-1cbe5624 = plug pins, run capacitor
+plug-pins-dd661773 = plug pins
+run-capacitor-00729536 = run capacitor
+discharged-73c24729 = discharged
+red-to-black-0d40071e = { $red } to { $black }
+proved-dead-b564a2bb = proved dead
+shown-dead-cc669728 = shown dead
+prove-the-tester-again-fd02cbe1 = prove the tester again
+
+### app/view/selection.rs
+
+red-lead-on-point-d08cbd1b = red lead on { $point }
+black-lead-on-point-fdaa6d63 = black lead on { $point }
+
+### app/view/sheet.rs
+
+connector-apart-e1622896 = { $connector } apart
+low-to-high-52434f50 = { $low } to { $high }
+low-or-more-582d7e75 = { $low } or more
+unplugged-its-switch-or-knob-on-ee0fb054 = unplugged, its switch or knob on
+switched-on-waiting-da931398 = switched on, waiting
+washing-spin-direction-1ae32cff = washing, spin direction
+washing-other-direction-a2bc9915 = washing, other direction
+in-a-normal-program-658b7b40 = in a normal program
+
+### app/view/shown.rs
+
+voltage-on-the-circuit-about-38fab695 = voltage on the circuit: about { $volts } V
+sentence-next-bb017a53 = { $sentence }. { $next }
+
+### app/view/verbs.rs
+
+hold-the-contactless-tester-to-30b0595f = hold the contactless tester to it
+look-e6ef5696 = look
+feel-b33572bd = feel
+listen-3b3b76a6 = listen
+smell-f052b280 = smell
+pull-apart-fd25b5d8 = pull apart
+push-home-3883d34c = push home
+work-part-part-for-price-143a0524 = { $work }: { $part }, part for { $price }
+work-part-for-price-43c34c65 = { $work }, part for { $price }
 
 ### app/view/visit.rs
 
+put-the-old-part-back-b47eca06 = put the old { $part } back
+look-it-over-probes-together-a31306c6 = look it over, probes together
+take-the-spare-one-58f7545e = take the spare one
+who-pays-037f5c56 = Who pays
+read-receipt-and-rating-plate-f6270b75 = read receipt and rating plate
+the-maker-pays-020f2093 = the maker pays
+the-customer-pays-9ce4c983 = the customer pays
+telephone-the-landlord-e6ee38ee = telephone the landlord
+take-the-fee-for-finding-the-618a16f4 = take the fee for finding the fault
+with-care-085adaea = With care
 gloves-on-8110ad20 = gloves on
 gloves-off-a354987a = gloves off
+blanket-on-the-floor-bd780f0c = blanket on the floor
+keep-the-room-free-3f5206b8 = keep the room free
+mop-the-floor-a7515f4a = mop the floor
+cold-water-into-the-tub-797de7c2 = cold water into the tub
+work-on-the-house-wiring-209f437c = work on the house wiring
+parts-on-trial-231772da = Parts on trial
+picture-from-outside-746003c4 = picture from outside
+picture-opened-86473536 = picture opened
+have-it-signed-9162c954 = have it signed
+
+### app/view/way.rs
+
+what-comes-first-time-fa764dcd = { $what } comes first: { $time }
+what-comes-first-held-time-dc1c1d20 = { $what } comes first: { $held }, { $time }
+in-the-way-names-time-together-7818c4e1 = In the way: { $names }, { $time } together
+do-these-n-steps-4d29520c = do these { $n } steps
+act-then-then-eb566ed7 = { $act }, then { $then }
+do-these-n-steps-then-then-94452630 = do these { $n } steps, then { $then }
+
+### app/waiting.rs
+
+nothing-has-changed-in-n-minutes-b6064d92 = Nothing has changed in { $n } minutes.
+after-n-second-state-218a3276 = After { $n } second: { $state }
+after-n-seconds-state-c51f28bf = After { $n } seconds: { $state }
+nothing-has-changed-024972de = Nothing has changed
+you-have-waited-n-minutes-5f660be7 = You have waited { $n } minutes.
+
+### app/worker/inside.rs
+
+the-question-cannot-be-read-a861cc9e = The question cannot be read.
+
+### app/worker/page.rs
+
+the-browser-has-stopped-the-bb4ad385 = The browser has stopped the computation.
+
+### app/worker/work.rs
+
+there-is-no-machine-named-fd279948 = There is no machine named “{ $machine }”.
+the-table-of-this-machine-cannot-1ca251ed = The table of this machine cannot be computed: { $why }

@@ -34,7 +34,6 @@ bond-to-a-painted-screw-reads-9772d707 = Bond to a painted screw reads open; to 
 insulation-stops-at-open-e1f02e8b = Insulation stops at open contacts: what lies behind a relay, a triac or a timer contact shows in leakage while it runs.
 leakage-in-one-direction-of-the-e6eb844f = Leakage in one direction of the motor only: measure both, and the drain, and the spin.
 a-joint-dry-after-a-minute-may-502077ca = A joint dry after a minute may weep after five. Sealant needs its time before water means anything.
-putting-back-85509675 = Putting back
 count-your-screws-count-your-5347d99e = Count your screws, count your tools. Feel that the earth wire is back on its post: it shows in no function of the machine. Air hose free under the top cover, lever in its link, motor leads clear of the belt, wedges out, feet level. The check for each thing is on the pages of the parts: [P](#/handbook/parts_p), [T](#/handbook/parts_t), [N](#/handbook/parts_n).
 then-show-the-customer-the-run-d6983560 = Then show the customer: the run, the old part, the numbers, and what keeps it from coming back.
 
@@ -478,7 +477,6 @@ service-test-24-9-khz-empty-24-8-8a91ad75 = Service test: 24.9 kHz empty (24.8 t
 a-u-tube-on-the-hose-while-it-21ff8be9 = A U-tube on the hose while it fills: changes over at about 138, 203 or 268 mm of water at low, medium and high, and back below about 41 mm. Dead and empty, 11 to 12 joined, 11 to 14 open; breathe into it gently: it clicks, and the two change places. The high level has its own contacts, 21, 22 and 24.
 look-along-it-pinched-under-the-850a280a = Look along it: pinched under the top cover, kinked, split at an end. Fill, switch off, watch a U-tube for 5 min: it must stay. A pinhole loses about a tenth of the pressure in two minutes while the water stands; a pinched hose shows nothing at all; lint in the chamber makes the reading follow late.
 ohms-of-both-windings-plugs-33046bbc = Ohms of both windings, plugs apart; then the output with the board connected. No output with a sound primary feed: thermal fuse or winding. Too low and warm: shorted turns, or a board that shorts it; pull the low-voltage plug to tell the two apart.
-mains-filter-36da325d = mains filter
 dead-at-the-plug-pins-on-off-fd11ef81 = Dead, at the plug pins: on/off switch released, the value of the data sheet is its bleed resistor. Lower: leaks or shorted; OL: the bleed resistor is open, and the pins hold a charge after the plug is pulled. Leaking to earth shows only in insulation and leakage.
 suppressor-1681746b = suppressor
 dead-at-the-plug-pins-10-m-or-1f366292 = Dead, at the plug pins: 10 MΩ or more. Anything lower and it leaks; a warm smell with the machine off belongs to it.

@@ -180,7 +180,6 @@ no-it-is-an-honest-old-machine-cd235cab = No, it is an honest old machine.
 ### drinks_and_slaps_over.json
 
 it-drinks-water-and-slaps-it-on-115746a9 = It drinks water and slaps it on the floor
-water-level-4f73ca56 = water level
 intermittent-faults-cd5108b9 = intermittent faults
 ground-floor-one-step-down-to-fba789e8 = ground floor, one step down to the yard
 worried-about-the-bill-7958d516 = worried about the bill

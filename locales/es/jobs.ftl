@@ -180,7 +180,6 @@ no-it-is-an-honest-old-machine-cd235cab = No, es una máquina vieja y honrada.
 ### drinks_and_slaps_over.json
 
 it-drinks-water-and-slaps-it-on-115746a9 = Bebe agua y la echa al suelo
-water-level-4f73ca56 = nivel de agua
 intermittent-faults-cd5108b9 = averías intermitentes
 ground-floor-one-step-down-to-fba789e8 = planta baja, un escalón hacia el patio
 worried-about-the-bill-7958d516 = preocupada por la factura

@@ -180,7 +180,6 @@ no-it-is-an-honest-old-machine-cd235cab = नहीं, ईमानदार �
 ### drinks_and_slaps_over.json
 
 it-drinks-water-and-slaps-it-on-115746a9 = पानी पीती है और फ़र्श पर छलकाती है
-water-level-4f73ca56 = पानी का लेवल
 intermittent-faults-cd5108b9 = कभी-कभी आने वाली ख़राबियाँ
 ground-floor-one-step-down-to-fba789e8 = ग्राउंड फ़्लोर, आँगन में एक सीढ़ी नीचे
 worried-about-the-bill-7958d516 = बिल की चिंता में
