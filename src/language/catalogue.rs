@@ -174,9 +174,12 @@ impl Catalogue {
     }
 }
 
+/// What is rounded, has an exponent or begins with a nought stays as it is written.
 fn number_or_text(shown: String) -> FluentValue<'static> {
+    let is_whole = shown.bytes().all(|c| c.is_ascii_digit());
+    let begins = shown.starts_with('0') && shown.len() > 1;
     match FluentValue::try_number(&shown) {
-        FluentValue::Number(number) => FluentValue::Number(number),
+        FluentValue::Number(number) if is_whole && !begins => FluentValue::Number(number),
         _ => FluentValue::String(shown.into()),
     }
 }
@@ -261,6 +264,8 @@ mod tests {
         // Rounded before, it stays as it was rounded.
         let said = catalogue.filled(english, &[("part", &"la correa"), ("n", &"1.50")]);
         assert_eq!(said.as_deref(), Some("1.50 min para la correa"));
+        let said = catalogue.filled(english, &[("part", &"la correa"), ("n", &"1.00e7")]);
+        assert_eq!(said.as_deref(), Some("1.00e7 min para la correa"));
     }
 
     #[test]

@@ -28,6 +28,11 @@ pub fn code() -> &'static str {
     PRESENT.get().map_or("en", Catalogue::code)
 }
 
+/// Is English spoken?
+pub(super) fn is_english() -> bool {
+    PRESENT.get().is_none()
+}
+
 /// What stands between a number's whole and its parts.
 pub(super) fn decimal() -> char {
     PRESENT.get().map_or('.', Catalogue::decimal)
