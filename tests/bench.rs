@@ -13,6 +13,8 @@ mod felt;
 mod gauges;
 #[path = "bench/isolation.rs"]
 mod isolation;
+#[path = "bench/language.rs"]
+mod language;
 #[path = "bench/making_safe.rs"]
 mod making_safe;
 #[path = "bench/random.rs"]

@@ -164,7 +164,10 @@ fn whole() -> Vec<Value> {
         marks: 61.25,
         cut: 65.0,
         cut_se: 0.0,
-        reasons: vec![Reason::Below { marks: 61.25, cut: 65.0 }],
+        reasons: vec![Reason::Below {
+            marks: 61.25,
+            cut: 65.0,
+        }],
     };
     let one = Whole {
         id: "first_visits",

@@ -12,6 +12,7 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Reading;
 use crate::bench::notebook::Tick;
 use crate::machine::UNPLUGGED;
+use crate::text;
 
 /// Protective conductor, cord up to 5 m, Ω.
 pub const BOND_LIMIT_OHM: f64 = 0.3;
@@ -66,8 +67,8 @@ pub struct Test {
     pub shown: Shown,
 }
 
-const FAMILY: &str = "EN 50678 / EN 50699 (from memory)";
-const PRACTICE: &str = "common practice";
+const FAMILY: &str = text!("EN 50678 / EN 50699 (from memory)");
+const PRACTICE: &str = text!("common practice");
 
 /// All tests in their order.
 pub fn tests(job: &Job) -> Vec<Test> {
@@ -103,65 +104,67 @@ pub fn tests(job: &Job) -> Vec<Test> {
     });
     vec![
         Test {
-            what: "look",
-            how: "plug, cord, covers and screws; nothing left off, no wire under an edge",
-            limit: "nothing damaged or missing",
+            what: text!("look"),
+            how: text!("plug, cord, covers and screws; nothing left off, no wire under an edge"),
+            limit: text!("nothing damaged or missing"),
             source: FAMILY,
             leads: None,
             shown: done(looked(job, since, "plug") && job.bench().off.is_empty()),
         },
         Test {
-            what: "protective conductor",
-            how: "plug out: earth pin to the cabinet",
-            limit: "0.3 Ω at most",
+            what: text!("protective conductor"),
+            how: text!("plug out: earth pin to the cabinet"),
+            limit: text!("0.3 Ω at most"),
             source: FAMILY,
             leads: bond_at,
             shown: bond,
         },
         Test {
-            what: "insulation",
+            what: text!("insulation"),
             how: insulation_how(job),
-            limit: "1 MΩ at least",
+            limit: text!("1 MΩ at least"),
             source: FAMILY,
             leads: insulation_at,
             shown: insulation,
         },
         Test {
-            what: "protective-conductor current",
-            how: "plug in, running shows most: the leakage clamp on its lead",
-            limit: "3.5 mA at most",
+            what: text!("protective-conductor current"),
+            how: text!("plug in, running shows most: the leakage clamp on its lead"),
+            limit: text!("3.5 mA at most"),
             source: FAMILY,
             leads: leakage_at,
             shown: leakage,
         },
         Test {
-            what: "touch current",
-            how: "plug in, running shows most: metal that a hand reaches, through 2 kΩ to earth",
-            limit: "0.5 mA at most",
+            what: text!("touch current"),
+            how: text!(
+                "plug in, running shows most: metal that a hand reaches, through 2 kΩ to earth"
+            ),
+            limit: text!("0.5 mA at most"),
             source: FAMILY,
             leads: touch_at,
             shown: touch,
         },
         Test {
-            what: "functions",
-            how: "fill, wash both ways, drain, spin",
-            limit: "each of them seen",
+            what: text!("functions"),
+            how: text!("fill, wash both ways, drain, spin"),
+            limit: text!("each of them seen"),
             source: PRACTICE,
             leads: None,
             shown: done(seen.all()),
         },
         Test {
-            what: "lid",
-            how: "opened at full spin: the basket stands within 7 s",
-            limit: "7 s at most",
-            source: "from memory",
+            what: text!("lid"),
+            how: text!("opened at full spin: the basket stands within 7 s"),
+            limit: text!("7 s at most"),
+            source: text!("from memory"),
             leads: None,
             shown: done(seen.lid_stopped),
         },
         Test {
-            what: "leaks",
-            how: "after filling and draining, look under the machine",
-            limit: "dry",
+            what: text!("leaks"),
+            how: text!("after filling and draining, look under the machine"),
+            limit: text!("dry"),
             source: PRACTICE,
             leads: None,
             shown: done(looked_for_leaks(job)),
@@ -173,11 +176,11 @@ pub fn tests(job: &Job) -> Vec<Test> {
 fn insulation_how(job: &Job) -> &'static str {
     let workshop = &job.scenario().workshop;
     if workshop.part("timer").is_some() {
-        "plug out, timer knob pulled out: line and neutral together to the earth pin, 500 V"
+        text!("plug out, timer knob pulled out: line and neutral together to the earth pin, 500 V")
     } else if workshop.part("on_off_switch").is_some() {
-        "plug out, switch pressed in: line and neutral together to the earth pin, 500 V"
+        text!("plug out, switch pressed in: line and neutral together to the earth pin, 500 V")
     } else {
-        "plug out: line and neutral together to the earth pin, 500 V"
+        text!("plug out: line and neutral together to the earth pin, 500 V")
     }
 }
 

@@ -5,6 +5,8 @@ use crate::bench::job::Job;
 use crate::bench::store;
 use crate::bench::visit::OfferKind;
 use crate::bench::visit::Payer;
+use crate::language::worded;
+use crate::say;
 
 /// One line: what and how much.
 #[derive(Clone, Debug, PartialEq)]
@@ -22,21 +24,21 @@ pub fn lines(job: &Job) -> Vec<Line> {
     let mut lines = Vec::new();
     let mut line = |what: String, price: f64| lines.push(Line { what, price });
     if around.fee_taken {
-        line("fee for finding the fault".to_owned(), rates.call_out);
-        line("to pay".to_owned(), rates.call_out);
+        line(say!("fee for finding the fault").to_owned(), rates.call_out);
+        line(say!("to pay").to_owned(), rates.call_out);
         return lines;
     }
     let minutes = job.tick() as f64 / 600.0;
-    line("call-out".to_owned(), rates.call_out);
+    line(say!("call-out").to_owned(), rates.call_out);
     let second = job.ledger().second_visits;
     if second > 0 {
         line(
-            "second visit".to_owned(),
+            say!("second visit").to_owned(),
             rates.second_visit * f64::from(second),
         );
     }
     line(
-        format!("labour, {minutes:.0} min"),
+        say!("labour, {n} min", n = format!("{minutes:.0}")),
         rates.labour_per_min * minutes,
     );
     let mut parts = 0.0;
@@ -44,11 +46,11 @@ pub fn lines(job: &Job) -> Vec<Line> {
         let item = store::item(&scenario.workshop, &fitted.item);
         let name = item.map_or(fitted.item.clone(), |item| item.name().to_owned());
         parts += fitted.price;
-        line(format!("part: {name}"), fitted.price);
+        line(say!("part: {name}", name = worded(&name)), fitted.price);
     }
     let small = job.ledger().material - parts;
     if small > 0.005 {
-        line("small material".to_owned(), small);
+        line(say!("small material").to_owned(), small);
     }
     let sum: f64 = lines.iter().map(|l| l.price).sum();
     lines.push(to_pay(job, sum));
@@ -60,7 +62,7 @@ fn to_pay(job: &Job, sum: f64) -> Line {
     let around = &job.bench().around;
     if around.payer == Some(Payer::Maker) {
         return Line {
-            what: "to pay: the maker pays".to_owned(),
+            what: say!("to pay: the maker pays").to_owned(),
             price: 0.0,
         };
     }
@@ -73,11 +75,11 @@ fn to_pay(job: &Job, sum: f64) -> Line {
     });
     match agreed {
         Some(price) => Line {
-            what: "to pay, as agreed".to_owned(),
+            what: say!("to pay, as agreed").to_owned(),
             price,
         },
         None => Line {
-            what: "to pay".to_owned(),
+            what: say!("to pay").to_owned(),
             price: sum,
         },
     }

@@ -10,6 +10,7 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::gauge_scales as scales;
+use crate::text;
 
 /// An instrument put to a place of the machine or the site.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -199,7 +200,7 @@ impl Gauge {
         let steps = libm::round((value_si - about.zero_si) / about.unit_si / about.resolution);
         let value = steps * about.resolution;
         if !value.is_finite() || value.abs() > about.limit {
-            return (None, "off the scale".to_owned());
+            return (None, text!("off the scale").to_owned());
         }
         // A scale has no minus nothing.
         let value = if value == 0.0 { 0.0 } else { value };

@@ -3,6 +3,7 @@
 
 use crate::bench::gauge::About;
 use crate::bench::gauge::Quantity;
+use crate::text;
 use crate::units::CELSIUS_ZERO_K;
 
 /// Litres a minute in m³/s.
@@ -15,7 +16,7 @@ const RPM: f64 = core::f64::consts::PI / 30.0;
 /// A measuring jug and a watch.
 pub(super) const JUG: About = About {
     id: "jug_and_watch",
-    name: "jug and watch",
+    name: text!("jug and watch"),
     quantity: Quantity::Flow,
     unit: "L/min",
     unit_si: L_PER_MIN,
@@ -28,13 +29,13 @@ pub(super) const JUG: About = About {
     seconds: 10.0,
     fitting_s: 0.0,
     places: &["tub", "supply_hose", "drain_hose"],
-    caution: "a bucket under it; hot water scalds",
+    caution: text!("a bucket under it; hot water scalds"),
 };
 
 /// A watch.
 pub(super) const WATCH: About = About {
     id: "watch",
-    name: "watch",
+    name: text!("watch"),
     quantity: Quantity::Time,
     unit: "s",
     unit_si: 1.0,
@@ -53,7 +54,7 @@ pub(super) const WATCH: About = About {
 /// A pressure gauge on its tee.
 pub(super) const PRESSURE: About = About {
     id: "pressure_gauge",
-    name: "pressure gauge",
+    name: text!("pressure gauge"),
     quantity: Quantity::Pressure,
     unit: "kPa",
     unit_si: 1e3,
@@ -66,13 +67,13 @@ pub(super) const PRESSURE: About = About {
     seconds: 10.0,
     fitting_s: 180.0,
     places: &["supply_hose"],
-    caution: "tap shut and hose bled before the tee goes in",
+    caution: text!("tap shut and hose bled before the tee goes in"),
 };
 
 /// A U-tube on its tee.
 pub(super) const U_TUBE: About = About {
     id: "u_tube",
-    name: "U-tube",
+    name: text!("U-tube"),
     quantity: Quantity::Pressure,
     unit: "mm water",
     unit_si: MM_WATER_PA,
@@ -85,13 +86,13 @@ pub(super) const U_TUBE: About = About {
     seconds: 10.0,
     fitting_s: 90.0,
     places: &["air_hose"],
-    caution: "never blow hard into the sensor",
+    caution: text!("never blow hard into the sensor"),
 };
 
 /// An optical tachometer.
 pub(super) const TACHOMETER: About = About {
     id: "tachometer",
-    name: "tachometer",
+    name: text!("tachometer"),
     quantity: Quantity::Speed,
     unit: "r/min",
     unit_si: RPM,
@@ -104,13 +105,13 @@ pub(super) const TACHOMETER: About = About {
     seconds: 10.0,
     fitting_s: 0.0,
     places: &["pulsator", "basket", "motor", "motor_pulley"],
-    caution: "by its beam from outside: no hand near what turns",
+    caution: text!("by its beam from outside: no hand near what turns"),
 };
 
 /// A spirit level.
 pub(super) const LEVEL: About = About {
     id: "spirit_level",
-    name: "spirit level",
+    name: text!("spirit level"),
     quantity: Quantity::Slope,
     unit: "mm/m",
     unit_si: 1e-3,
@@ -129,7 +130,7 @@ pub(super) const LEVEL: About = About {
 /// A spring balance and a rule.
 pub(super) const BALANCE: About = About {
     id: "spring_balance",
-    name: "spring balance and rule",
+    name: text!("spring balance and rule"),
     quantity: Quantity::Length,
     unit: "mm",
     unit_si: 1e-3,
@@ -142,13 +143,13 @@ pub(super) const BALANCE: About = About {
     seconds: 60.0,
     fitting_s: 0.0,
     places: &["belt"],
-    caution: "keep fingers out of the pulleys",
+    caution: text!("keep fingers out of the pulleys"),
 };
 
 /// A belt gauge.
 pub(super) const BELT: About = About {
     id: "belt_gauge",
-    name: "belt gauge",
+    name: text!("belt gauge"),
     quantity: Quantity::Force,
     unit: "N",
     unit_si: 1.0,
@@ -161,13 +162,13 @@ pub(super) const BELT: About = About {
     seconds: 45.0,
     fitting_s: 0.0,
     places: &["belt"],
-    caution: "keep fingers out of the pulleys",
+    caution: text!("keep fingers out of the pulleys"),
 };
 
 /// A contact thermometer.
 pub(super) const THERMOMETER: About = About {
     id: "thermometer",
-    name: "contact thermometer",
+    name: text!("contact thermometer"),
     quantity: Quantity::Temperature,
     unit: "°C",
     unit_si: 1.0,
@@ -180,13 +181,13 @@ pub(super) const THERMOMETER: About = About {
     seconds: 30.0,
     fitting_s: 0.0,
     places: &["motor", "tub", "cabinet"],
-    caution: "the motor stays hot long after it has stopped",
+    caution: text!("the motor stays hot long after it has stopped"),
 };
 
 /// A rule.
 pub(super) const RULE: About = About {
     id: "rule",
-    name: "rule",
+    name: text!("rule"),
     quantity: Quantity::Length,
     unit: "mm",
     unit_si: 1e-3,

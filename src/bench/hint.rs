@@ -7,6 +7,8 @@ use crate::bench::action::Action;
 use crate::bench::event::Refusal;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
+use crate::say;
+use crate::text;
 
 /// A rung of the ladder.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -38,10 +40,10 @@ impl Rung {
     /// What it gives, plain words.
     pub fn words(self) -> &'static str {
         match self {
-            Self::Question => "a question back",
-            Self::Where => "where to look",
-            Self::Which => "which step",
-            Self::Meaning => "what it would mean",
+            Self::Question => say!("a question back"),
+            Self::Where => say!("where to look"),
+            Self::Which => say!("which step"),
+            Self::Meaning => say!("what it would mean"),
         }
     }
 }
@@ -65,9 +67,9 @@ pub fn of(log: &[Entry]) -> Vec<(usize, Rung)> {
 /// Why there is no hint now.
 pub(in crate::bench) fn cannot(job: &Job) -> Option<Refusal> {
     let why = if job.scenario().rules.hints == Some(false) {
-        "this job gives no hints"
+        text!("this job gives no hints")
     } else if next(job.log()).is_none() {
-        "there is no further hint until something else is done"
+        text!("there is no further hint until something else is done")
     } else {
         return None;
     };

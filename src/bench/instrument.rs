@@ -12,6 +12,7 @@ use crate::bench::display;
 use crate::bench::notebook::Seen;
 use crate::bench::visit::HandInstrument;
 use crate::machine::Measured;
+use crate::text;
 
 /// Below this share of a fresh battery's voltage the reference no longer holds.
 const HOLDS_RATIO: f64 = 0.8;
@@ -95,7 +96,7 @@ impl HandInstrument {
 
     /// Its own warning, while it still can give one.
     pub fn warning(&self) -> Option<String> {
-        (self.battery_ratio < SIGN_RATIO).then(|| "the battery sign is on".to_owned())
+        (self.battery_ratio < SIGN_RATIO).then(|| text!("the battery sign is on").to_owned())
     }
 
     /// What looking it over and holding its probes together gives.
@@ -114,8 +115,8 @@ impl HandInstrument {
             });
         };
         for (mode, name) in [
-            (MeterMode::Ohms, "ohms"),
-            (MeterMode::EarthBond, "earth bond, 0.2 A"),
+            (MeterMode::Ohms, text!("ohms")),
+            (MeterMode::EarthBond, text!("earth bond, 0.2 A")),
         ] {
             let (value, display) = shown(mode);
             let key = format!(
@@ -125,9 +126,9 @@ impl HandInstrument {
             add(&key, value, format!("probes together on {name}: {display}"));
         }
         let leads = if self.lead_is_cracked {
-            ("lead_cracked", "a lead is cracked down to the wire")
+            ("lead_cracked", text!("a lead is cracked down to the wire"))
         } else {
-            ("leads_whole", "leads whole to look at")
+            ("leads_whole", text!("leads whole to look at"))
         };
         add(leads.0, None, leads.1.to_owned());
         let volts_ratio = self.battery_ratio;
@@ -149,7 +150,7 @@ impl HandInstrument {
         };
         add(calibration, None, format!("calibrated {months} months ago"));
         let category = match self.category {
-            0 | 1 => "no measurement category printed on it".to_owned(),
+            0 | 1 => text!("no measurement category printed on it").to_owned(),
             n => format!(
                 "category {} printed on it",
                 ["II", "III", "IV"][(n.min(4) - 2) as usize]

@@ -18,6 +18,7 @@ mod history; // what the log says of the hands
 pub mod instrument; // what instruments need, and what one shows that is not sound
 pub mod isolation; // made safe: done and proved
 pub mod job; // scenario + seed + log
+pub mod kept; // what is kept in English, said in the reader's language
 pub mod ledger; // clock and money
 pub mod notebook; // readings, looks, answers, acts
 pub mod observe; // what senses give, from the machine's state

@@ -10,6 +10,8 @@
 //! times they allow, except the fuse (middle of its band). Events shorter than a tick are
 //! closed forms, so the time is exact whatever the tick.
 
+use crate::text;
+
 /// Kind of residual current device.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ResidualKind {
@@ -139,9 +141,9 @@ impl Device {
     /// Its plain name.
     pub const fn words(self) -> &'static str {
         match self {
-            Device::Residual => "residual current device",
-            Device::Breaker => "circuit breaker",
-            Device::Fuse => "machine fuse",
+            Device::Residual => text!("residual current device"),
+            Device::Breaker => text!("circuit breaker"),
+            Device::Fuse => text!("machine fuse"),
         }
     }
 }

@@ -10,6 +10,7 @@ use crate::bench::visit::Visit;
 use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
 use crate::machine::MachineModel;
+use crate::text;
 
 /// A repair above this share of a new machine's price is declined. Common practice: half.
 pub const DECLINED_ABOVE_RATIO: f64 = 0.5;
@@ -77,43 +78,43 @@ pub struct Question {
 pub const QUESTIONS: [Question; 10] = [
     Question {
         id: "when",
-        text: "When in the wash does it happen?",
+        text: text!("When in the wash does it happen?"),
     },
     Question {
         id: "since",
-        text: "Since when? Did it come slowly or at once?",
+        text: text!("Since when? Did it come slowly or at once?"),
     },
     Question {
         id: "always",
-        text: "Does it happen every time?",
+        text: text!("Does it happen every time?"),
     },
     Question {
         id: "shown",
-        text: "What does the display show? Does it beep?",
+        text: text!("What does the display show? Does it beep?"),
     },
     Question {
         id: "noise",
-        text: "Does it make a noise it did not make before?",
+        text: text!("Does it make a noise it did not make before?"),
     },
     Question {
         id: "smell",
-        text: "Any smell, smoke or wet floor?",
+        text: text!("Any smell, smoke or wet floor?"),
     },
     Question {
         id: "worked_on",
-        text: "Has anyone worked on it or moved it?",
+        text: text!("Has anyone worked on it or moved it?"),
     },
     Question {
         id: "load",
-        text: "What was in it, how much, and how much powder?",
+        text: text!("What was in it, how much, and how much powder?"),
     },
     Question {
         id: "water",
-        text: "Is the tap open, and is the water strong elsewhere?",
+        text: text!("Is the tap open, and is the water strong elsewhere?"),
     },
     Question {
         id: "power",
-        text: "Has a breaker tripped? Is it on an extension lead?",
+        text: text!("Has a breaker tripped? Is it on an extension lead?"),
     },
 ];
 

@@ -12,6 +12,7 @@ use crate::bench::body::Body;
 use crate::bench::body::Path;
 use crate::bench::protection::Opening;
 use crate::bench::protection::Protection;
+use crate::text;
 
 /// Effect of an alternating current, 15 to 100 Hz.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -40,10 +41,10 @@ impl Zone {
     /// What happens, in plain words.
     pub const fn words(self) -> &'static str {
         match self {
-            Zone::Ac1 => "hardly felt",
-            Zone::Ac2 => "a start; muscles twitch, usually no harm",
-            Zone::Ac3 => "cramp: the hand cannot let go, breathing is hard",
-            Zone::Ac4 => "the heart may stop pumping; burns",
+            Zone::Ac1 => text!("hardly felt"),
+            Zone::Ac2 => text!("a start; muscles twitch, usually no harm"),
+            Zone::Ac3 => text!("cramp: the hand cannot let go, breathing is hard"),
+            Zone::Ac4 => text!("the heart may stop pumping; burns"),
         }
     }
 }

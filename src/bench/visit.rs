@@ -10,6 +10,7 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::scenario::Question;
+use crate::text;
 
 /// Parts one person loads for a call. Common practice.
 pub const VAN_SLOTS: usize = 8;
@@ -18,23 +19,23 @@ pub const VAN_SLOTS: usize = 8;
 pub const PHONE_QUESTIONS: [Question; 5] = [
     Question {
         id: "phone_machine",
-        text: "Which machine is it, and how old?",
+        text: text!("Which machine is it, and how old?"),
     },
     Question {
         id: "phone_stage",
-        text: "What does it still do, and where does it stop?",
+        text: text!("What does it still do, and where does it stop?"),
     },
     Question {
         id: "phone_since",
-        text: "Since when? Did it come slowly or at once?",
+        text: text!("Since when? Did it come slowly or at once?"),
     },
     Question {
         id: "phone_shown",
-        text: "What does the display show? Does it beep?",
+        text: text!("What does the display show? Does it beep?"),
     },
     Question {
         id: "phone_place",
-        text: "Where does it stand, and can somebody help to lay it down?",
+        text: text!("Where does it stand, and can somebody help to lay it down?"),
     },
 ];
 

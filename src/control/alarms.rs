@@ -4,6 +4,8 @@
 //! protector: the control has no speed sensor, and the cycle ends "normally" with wet
 //! textiles. That forces observation. Source of the list: design choice.
 
+use crate::text;
+
 /// A reason to stop the program and call a person.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Alarm {
@@ -35,12 +37,12 @@ impl Alarm {
     /// What the panel says.
     pub const fn words(self) -> &'static str {
         match self {
-            Alarm::FillsTooSlowly => "Fills too slowly",
-            Alarm::DrainsTooSlowly => "Drains too slowly",
-            Alarm::BasketKeepsSwinging => "Basket keeps swinging",
-            Alarm::LidIsOpen => "Lid is open",
-            Alarm::LevelNotPlausible => "Water level reading not plausible",
-            Alarm::OverflowDanger => "Overflow danger",
+            Alarm::FillsTooSlowly => text!("Fills too slowly"),
+            Alarm::DrainsTooSlowly => text!("Drains too slowly"),
+            Alarm::BasketKeepsSwinging => text!("Basket keeps swinging"),
+            Alarm::LidIsOpen => text!("Lid is open"),
+            Alarm::LevelNotPlausible => text!("Water level reading not plausible"),
+            Alarm::OverflowDanger => text!("Overflow danger"),
         }
     }
 }
@@ -58,8 +60,8 @@ impl Warning {
     /// What the panel says.
     pub const fn words(self) -> &'static str {
         match self {
-            Warning::WaterKeepsLeaving => "Water keeps leaving",
-            Warning::SupplyOutOfRange => "Supply voltage out of range",
+            Warning::WaterKeepsLeaving => text!("Water keeps leaving"),
+            Warning::SupplyOutOfRange => text!("Supply voltage out of range"),
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use crate::control::alarms::Alarm;
 use crate::control::alarms::Warning;
+use crate::text;
 
 /// The main word on the panel.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,22 +54,22 @@ impl Message {
     pub const fn words(self) -> &'static str {
         match self {
             Message::Dark | Message::AllLamps | Message::Dial => "",
-            Message::Ready => "Ready",
-            Message::StartsLater => "Starts later",
-            Message::Filling => "Filling",
-            Message::Washing => "Washing",
-            Message::Soaking => "Soaking",
-            Message::Draining => "Draining",
-            Message::Spinning => "Spinning",
-            Message::Stopping => "Stopping",
-            Message::SpreadingLoad => "Spreading the load",
-            Message::CloseLid => "Close the lid",
-            Message::Paused => "Paused",
-            Message::SupplyPause => "Waiting for the supply",
-            Message::PowerWasOff => "Power was off: press start to go on",
-            Message::Finished => "Finished",
-            Message::ServiceTest => "Service test",
-            Message::DrainFirst => "Drain the tub first",
+            Message::Ready => text!("Ready"),
+            Message::StartsLater => text!("Starts later"),
+            Message::Filling => text!("Filling"),
+            Message::Washing => text!("Washing"),
+            Message::Soaking => text!("Soaking"),
+            Message::Draining => text!("Draining"),
+            Message::Spinning => text!("Spinning"),
+            Message::Stopping => text!("Stopping"),
+            Message::SpreadingLoad => text!("Spreading the load"),
+            Message::CloseLid => text!("Close the lid"),
+            Message::Paused => text!("Paused"),
+            Message::SupplyPause => text!("Waiting for the supply"),
+            Message::PowerWasOff => text!("Power was off: press start to go on"),
+            Message::Finished => text!("Finished"),
+            Message::ServiceTest => text!("Service test"),
+            Message::DrainFirst => text!("Drain the tub first"),
             Message::Alarm(alarm) => alarm.words(),
         }
     }

@@ -262,6 +262,8 @@ mod tests {
         // Rounded before, it stays as it was rounded.
         let said = catalogue.filled(english, &[("part", &"la correa"), ("n", &"1.50")]);
         assert_eq!(said.as_deref(), Some("1.50 min para la correa"));
+        let said = catalogue.filled(english, &[("part", &"la correa"), ("n", &"1.00e7")]);
+        assert_eq!(said.as_deref(), Some("1.00e7 min para la correa"));
     }
 
     #[test]

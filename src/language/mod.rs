@@ -12,6 +12,7 @@ mod catalogue;
 mod key;
 mod numbers;
 mod present;
+mod retell;
 
 pub use catalogue::Catalogue;
 pub use catalogue::CatalogueError;
@@ -26,6 +27,7 @@ pub use present::said;
 pub use present::said_as;
 pub use present::speak;
 pub use present::worded;
+pub use retell::retold;
 
 /// Says a text of the source in the present language.
 ///

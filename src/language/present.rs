@@ -33,6 +33,11 @@ pub fn is_right_to_left() -> bool {
     PRESENT.get().is_some_and(Catalogue::is_right_to_left)
 }
 
+/// Is English spoken?
+pub(super) fn is_english() -> bool {
+    PRESENT.get().is_none()
+}
+
 /// What stands between a number's whole and its parts.
 pub(super) fn decimal() -> char {
     PRESENT.get().map_or('.', Catalogue::decimal)

@@ -10,16 +10,17 @@
 
 use crate::plant::drain::DrainParams;
 use crate::plant::params::component_params;
+use crate::text;
 
 component_params! {
     /// Geared drain motor with its wire.
     ActuatorParams {
         /// Speed of the wire. From memory: 2.5 to 4 mm/s.
-        pull_m_per_s = 0.0032, 0.0 => 1.0, "the drain motor's pulling speed";
+        pull_m_per_s = 0.0032, 0.0 => 1.0, text!("the drain motor's pulling speed");
         /// Speed of the spring's return. From memory.
-        return_m_per_s = 0.040, 1.0e-4 => 1.0, "the drain motor's return speed";
+        return_m_per_s = 0.040, 1.0e-4 => 1.0, text!("the drain motor's return speed");
         /// Full stroke. From memory: 16 to 19 mm.
-        stroke_m = 0.017, 0.0 => 0.05, "the drain motor's stroke";
+        stroke_m = 0.017, 0.0 => 0.05, text!("the drain motor's stroke");
     }
 }
 
@@ -27,11 +28,11 @@ component_params! {
     /// Clutch lever.
     LeverParams {
         /// Free play between link and lever. From memory: 1 to 3 mm.
-        play_m = 0.002, 0.0 => 0.05, "the clutch lever's play";
+        play_m = 0.002, 0.0 => 0.05, text!("the clutch lever's play");
         /// 1 in its link, 0 left out of it.
-        seated_ratio = 1.0, 0.0 => 1.0, "the clutch lever in its link (0 or 1)";
+        seated_ratio = 1.0, 0.0 => 1.0, text!("the clutch lever in its link (0 or 1)");
         /// Travel the lever keeps when nobody pulls: bent or rusted.
-        bent_m = 0.0, 0.0 => 0.05, "the clutch lever's travel at rest";
+        bent_m = 0.0, 0.0 => 0.05, text!("the clutch lever's travel at rest");
     }
 }
 
@@ -39,13 +40,13 @@ component_params! {
     /// Band brake of the basket.
     BrakeParams {
         /// Lever travel where it starts to release. Design choice.
-        releases_m = 0.002, 0.0 => 0.05, "the travel that starts to release the brake";
+        releases_m = 0.002, 0.0 => 0.05, text!("the travel that starts to release the brake");
         /// Lever travel where it is free. Design choice; longer when it drags.
-        free_m = 0.006, 1.0e-4 => 0.1, "the travel that frees the brake";
+        free_m = 0.006, 1.0e-4 => 0.1, text!("the travel that frees the brake");
         /// Torque on a basket turning in spin direction. Design choice.
-        stop_n_m = 14.0, 0.0 => 200.0, "the brake's stopping torque";
+        stop_n_m = 14.0, 0.0 => 200.0, text!("the brake's stopping torque");
         /// Hold of the basket while washing, against the band. Design choice.
-        hold_n_m = 22.0, 0.0 => 200.0, "the brake's holding torque";
+        hold_n_m = 22.0, 0.0 => 200.0, text!("the brake's holding torque");
     }
 }
 
@@ -53,11 +54,11 @@ component_params! {
     /// Spin clutch spring and one-way bearing.
     ClutchParams {
         /// Lever travel where the spring grips. Design choice.
-        grips_m = 0.010, 0.0 => 0.05, "the travel that closes the clutch";
+        grips_m = 0.010, 0.0 => 0.05, text!("the travel that closes the clutch");
         /// Torque the spring carries; worn 0.3 to 3. Design choice.
-        torque_n_m = 40.0, 0.0 => 200.0, "the clutch spring's torque";
+        torque_n_m = 40.0, 0.0 => 200.0, text!("the clutch spring's torque");
         /// Hold of the one-way bearing while washing; worn 0.5. Design choice.
-        one_way_n_m = 60.0, 0.0 => 200.0, "the one-way bearing's hold";
+        one_way_n_m = 60.0, 0.0 => 200.0, text!("the one-way bearing's hold");
     }
 }
 

@@ -11,27 +11,28 @@
 //! the machine's electrical data; sizes design choice. Limits: air stays at one temperature.
 
 use crate::plant::params::component_params;
+use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 component_params! {
     /// Air chamber and air hose.
     TrapParams {
         /// Mouth of the chamber above the tub floor. Design choice.
-        mouth_m = 0.020, 0.0 => 0.3, "the height of the air chamber's mouth";
+        mouth_m = 0.020, 0.0 => 0.3, text!("the height of the air chamber's mouth");
         /// Cross-section of the chamber. Design choice.
-        dome_m2 = 12.0e-4, 1.0e-5 => 0.1, "the air chamber's area";
+        dome_m2 = 12.0e-4, 1.0e-5 => 0.1, text!("the air chamber's area");
         /// Height of the chamber. Design choice.
-        dome_m = 0.060, 0.001 => 0.5, "the air chamber's height";
+        dome_m = 0.060, 0.001 => 0.5, text!("the air chamber's height");
         /// Bore area of the air hose. Design choice: 4 mm.
-        hose_m2 = 1.2566e-5, 1.0e-7 => 1.0e-3, "the air hose's area";
+        hose_m2 = 1.2566e-5, 1.0e-7 => 1.0e-3, text!("the air hose's area");
         /// Length of the air hose. Design choice.
-        hose_m = 0.80, 0.01 => 10.0, "the air hose's length";
+        hose_m = 0.80, 0.01 => 10.0, text!("the air hose's length");
         /// Air in the sensor. Design choice.
-        sensor_m3 = 4.0e-6, 1.0e-8 => 1.0e-3, "the sensor's air volume";
+        sensor_m3 = 4.0e-6, 1.0e-8 => 1.0e-3, text!("the sensor's air volume");
         /// Air leak: a pinhole is 1e-10, a hose that is off 1e-8.
-        leak_m3_per_s_pa = 0.0, 0.0 => 1.0e-5, "the air hose's leak";
+        leak_m3_per_s_pa = 0.0, 0.0 => 1.0e-5, text!("the air hose's leak");
         /// Lag between chamber and sensor: a kink or lint 10 to 60 s, pinched shut 1e9.
-        lag_s = 0.15, 0.01 => 1.0e12, "the air hose's lag";
+        lag_s = 0.15, 0.01 => 1.0e12, text!("the air hose's lag");
     }
 }
 
@@ -39,11 +40,11 @@ component_params! {
     /// Oscillator coil whose core a diaphragm moves. Electrical data sheet of machine P.
     SensorParams {
         /// Inductance without pressure. Design choice.
-        coil_h = 1.594e-3, 1.0e-6 => 1.0, "the level sensor's inductance";
+        coil_h = 1.594e-3, 1.0e-6 => 1.0, text!("the level sensor's inductance");
         /// Each of its two capacitors; the coil sees both in series. Design choice.
-        capacitor_f = 47.0e-9, 1.0e-12 => 1.0e-3, "the level sensor's capacitors";
+        capacitor_f = 47.0e-9, 1.0e-12 => 1.0e-3, text!("the level sensor's capacitors");
         /// Water column that doubles the inductance. Design choice.
-        column_m = 1.130, 0.01 => 100.0, "the level sensor's water column";
+        column_m = 1.130, 0.01 => 100.0, text!("the level sensor's water column");
     }
 }
 

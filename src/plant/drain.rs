@@ -12,43 +12,44 @@
 
 use crate::plant::params::component_params;
 use crate::plant::tub::FULL_LEVEL_M;
+use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 component_params! {
     /// Drain valve, hose, and pump where fitted.
     DrainParams {
         /// Bore of the drain hose. Design choice.
-        bore_m = 0.026, 1.0e-3 => 0.1, "the drain hose's bore";
+        bore_m = 0.026, 1.0e-3 => 0.1, text!("the drain hose's bore");
         /// Sum of loss coefficients of valve, hose and exit. Design choice.
-        loss_ratio = 9.0, 0.0 => 1000.0, "the drain path's loss";
+        loss_ratio = 9.0, 0.0 => 1000.0, text!("the drain path's loss");
         /// Loss of a hose end that sits deep and airtight in a standpipe, besides; 51 is bad.
-        standpipe_loss_ratio = 0.0, 0.0 => 1000.0, "the loss in the standpipe";
+        standpipe_loss_ratio = 0.0, 0.0 => 1000.0, text!("the loss in the standpipe");
         /// Height of the hose's end above the tub floor; below it for gravity. Design choice.
-        outlet_m = -0.15, -2.0 => 5.0, "the height of the drain hose's end";
+        outlet_m = -0.15, -2.0 => 5.0, text!("the height of the drain hose's end");
         /// Open share of the path: lint, cloth, a kink or ice close it.
-        open_ratio = 1.0, 0.0 => 1.0, "the open share of the drain path";
+        open_ratio = 1.0, 0.0 => 1.0, text!("the open share of the drain path");
         /// Leak past the closed valve at 0.29 m of water.
-        leak_m3_per_s = 0.0, 0.0 => 0.001, "the leak past the closed drain valve";
+        leak_m3_per_s = 0.0, 0.0 => 0.001, text!("the leak past the closed drain valve");
         /// Opening that a coin or lint keeps when the valve should be shut.
-        valve_min_open_ratio = 0.0, 0.0 => 1.0, "the drain valve's smallest opening";
+        valve_min_open_ratio = 0.0, 0.0 => 1.0, text!("the drain valve's smallest opening");
         /// Wire stroke at which the valve starts to open. Design choice.
-        valve_opens_m = 0.005, 0.0 => 0.05, "the stroke that starts to open the drain valve";
+        valve_opens_m = 0.005, 0.0 => 0.05, text!("the stroke that starts to open the drain valve");
         /// Wire stroke at which it is fully open. Design choice.
-        valve_open_m = 0.016, 0.001 => 0.1, "the stroke that opens the drain valve";
+        valve_open_m = 0.016, 0.001 => 0.1, text!("the stroke that opens the drain valve");
         /// Share of the drained water that an unsealed hose joint lets onto the floor.
-        joint_leak_ratio = 0.0, 0.0 => 1.0, "the drip of the drain joint";
+        joint_leak_ratio = 0.0, 0.0 => 1.0, text!("the drip of the drain joint");
         /// 1 when a pump empties the tub, 0 when gravity does.
-        pump_fitted_ratio = 0.0, 0.0 => 1.0, "the drain pump fitted (0 or 1)";
+        pump_fitted_ratio = 0.0, 0.0 => 1.0, text!("the drain pump fitted (0 or 1)");
         /// Head at which the pump delivers nothing. Design choice.
-        pump_head_m = 2.2, 0.0 => 20.0, "the pump's shut-off head";
+        pump_head_m = 2.2, 0.0 => 20.0, text!("the pump's shut-off head");
         /// Fall of the pump's head with flow. Design choice.
-        pump_s2_per_m5 = 1.5e7, 1.0 => 1.0e12, "the pump's inner loss";
+        pump_s2_per_m5 = 1.5e7, 1.0 => 1.0e12, text!("the pump's inner loss");
         /// Loss of the pump's discharge line. Design choice.
-        line_s2_per_m5 = 3.1e6, 1.0 => 1.0e12, "the discharge line's loss";
+        line_s2_per_m5 = 3.1e6, 1.0 => 1.0e12, text!("the discharge line's loss");
         /// Bore of the discharge line. Design choice.
-        line_bore_m = 0.020, 1.0e-3 => 0.1, "the discharge line's bore";
+        line_bore_m = 0.020, 1.0e-3 => 0.1, text!("the discharge line's bore");
         /// Hose ends lower than this have no air break and can siphon. Design choice.
-        air_break_m = 0.3, -2.0 => 5.0, "the height that breaks a siphon";
+        air_break_m = 0.3, -2.0 => 5.0, text!("the height that breaks a siphon");
     }
 }
 

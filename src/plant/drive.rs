@@ -12,18 +12,19 @@
 
 use crate::plant::motor_table::MotorTable;
 use crate::plant::params::{PlantParams, component_params};
+use crate::text;
 
 component_params! {
     /// Motor's mechanical side.
     RotorParams {
         /// Rotor and small pulley. Design choice, electrical sheet of machine P.
-        inertia_kg_m2 = 0.0025, 1.0e-5 => 1.0, "the rotor's inertia";
+        inertia_kg_m2 = 0.0025, 1.0e-5 => 1.0, text!("the rotor's inertia");
         /// Bearing friction with the belt off. Electrical sheet of machine P.
-        friction_n_m = 0.05, 0.0 => 100.0, "the motor's bearing friction";
+        friction_n_m = 0.05, 0.0 => 100.0, text!("the motor's bearing friction");
         /// Fan torque over speed squared: 3 W at synchronous speed. Electrical sheet of P.
-        windage_n_m_s2 = 7.74e-7, 0.0 => 1.0e-3, "the motor fan's drag";
+        windage_n_m_s2 = 7.74e-7, 0.0 => 1.0e-3, text!("the motor fan's drag");
         /// Bearing friction per newton of shaft pull. Design choice.
-        pull_friction_n_m_per_n = 6.0e-4, 0.0 => 0.1, "the friction from belt pull";
+        pull_friction_n_m_per_n = 6.0e-4, 0.0 => 0.1, text!("the friction from belt pull");
     }
 }
 
@@ -31,31 +32,31 @@ component_params! {
     /// V-belt and pulleys.
     BeltParams {
         /// Pitch diameter of the motor pulley. Design choice.
-        small_pulley_m = 0.060, 0.01 => 0.5, "the motor pulley's diameter";
+        small_pulley_m = 0.060, 0.01 => 0.5, text!("the motor pulley's diameter");
         /// Pitch diameter of the mechanism pulley. Design choice.
-        large_pulley_m = 0.112, 0.01 => 1.0, "the mechanism pulley's diameter";
+        large_pulley_m = 0.112, 0.01 => 1.0, text!("the mechanism pulley's diameter");
         /// Centre distance. Design choice.
-        centre_m = 0.190, 0.10 => 2.0, "the pulleys' distance";
+        centre_m = 0.190, 0.10 => 2.0, text!("the pulleys' distance");
         /// Friction of belt on pulley. From memory: 0.2 to 0.4; oily 0.08.
-        friction_ratio = 0.30, 0.0 => 2.0, "the belt's friction";
+        friction_ratio = 0.30, 0.0 => 2.0, text!("the belt's friction");
         /// Groove angle, rad. Published: ISO 4183 class grooves, from memory: 36°.
-        groove_rad = 36.0 * core::f64::consts::PI / 180.0, 0.1 => 3.0, "the groove's angle";
+        groove_rad = 36.0 * core::f64::consts::PI / 180.0, 0.1 => 3.0, text!("the groove's angle");
         /// Static strand tension. Design choice: 50 to 80 N; loose under 25, off at 0.
-        tension_n = 65.0, 0.0 => 1000.0, "the belt's tension";
+        tension_n = 65.0, 0.0 => 1000.0, text!("the belt's tension");
         /// Mass per length. From memory.
-        mass_kg_per_m = 0.06, 0.0 => 1.0, "the belt's mass";
+        mass_kg_per_m = 0.06, 0.0 => 1.0, text!("the belt's mass");
         /// Efficiency. From memory.
-        efficiency_ratio = 0.95, 0.1 => 1.0, "the belt's efficiency";
+        efficiency_ratio = 0.95, 0.1 => 1.0, text!("the belt's efficiency");
         /// Torque the motor pulley's screw carries; 0.5 when loose. Design choice.
-        pulley_grip_n_m = 40.0, 0.0 => 1000.0, "the grip of the motor pulley's screw";
+        pulley_grip_n_m = 40.0, 0.0 => 1000.0, text!("the grip of the motor pulley's screw");
         /// Large pulley and sun shaft. Design choice.
-        inertia_kg_m2 = 0.004, 1.0e-5 => 1.0, "the large pulley's inertia";
+        inertia_kg_m2 = 0.004, 1.0e-5 => 1.0, text!("the large pulley's inertia");
         /// Cracks that thump once per belt pass, 0 to 1.
-        cracked_ratio = 0.0, 0.0 => 1.0, "the belt's cracks";
+        cracked_ratio = 0.0, 0.0 => 1.0, text!("the belt's cracks");
         /// 1 with guard and protecting plate in place; nothing turns differently without them.
-        guard_fitted_ratio = 1.0, 0.0 => 1.0, "the belt guard in place (0 or 1)";
+        guard_fitted_ratio = 1.0, 0.0 => 1.0, text!("the belt guard in place (0 or 1)");
         /// Water on the belt, which quietens its squeal, 0 to 1.
-        wet_ratio = 0.0, 0.0 => 1.0, "the water on the belt";
+        wet_ratio = 0.0, 0.0 => 1.0, text!("the water on the belt");
     }
 }
 
@@ -63,15 +64,15 @@ component_params! {
     /// Planet gear between sun shaft and pulsator, used in wash only.
     GearParams {
         /// Ratio 1 + 63/15. Design choice.
-        ratio_ratio = 5.2, 1.0 => 100.0, "the gear's ratio";
+        ratio_ratio = 5.2, 1.0 => 100.0, text!("the gear's ratio");
         /// Efficiency; worn or dry 0.75. From memory.
-        efficiency_ratio = 0.93, 0.1 => 1.0, "the gear's efficiency";
+        efficiency_ratio = 0.93, 0.1 => 1.0, text!("the gear's efficiency");
         /// Teeth of the ring. Design choice.
-        teeth_ratio = 63.0, 1.0 => 1000.0, "the gear ring's teeth";
+        teeth_ratio = 63.0, 1.0 => 1000.0, text!("the gear ring's teeth");
         /// Wear that is heard, 0 to 1.
-        worn_ratio = 0.0, 0.0 => 1.0, "the gear's wear";
+        worn_ratio = 0.0, 0.0 => 1.0, text!("the gear's wear");
         /// Play of the mechanism in its bolts, rad at the pulsator.
-        bolts_play_rad = 0.0, 0.0 => 0.5, "the play of the mechanism's bolts";
+        bolts_play_rad = 0.0, 0.0 => 0.5, text!("the play of the mechanism's bolts");
     }
 }
 
@@ -79,17 +80,17 @@ component_params! {
     /// Pulsator.
     PulsatorParams {
         /// Pulsator and carrier. Design choice.
-        inertia_kg_m2 = 0.012, 1.0e-5 => 1.0, "the pulsator's inertia";
+        inertia_kg_m2 = 0.012, 1.0e-5 => 1.0, text!("the pulsator's inertia");
         /// Torque the spline carries; worn 1 to 8. Design choice.
-        spline_n_m = 40.0, 0.0 => 1000.0, "the pulsator spline's torque";
+        spline_n_m = 40.0, 0.0 => 1000.0, text!("the pulsator spline's torque");
         /// Water drag when covered. Design choice.
-        drag_n_m_s2 = 0.022, 0.0 => 10.0, "the pulsator's water drag";
+        drag_n_m_s2 = 0.022, 0.0 => 10.0, text!("the pulsator's water drag");
         /// Level at which it is covered. Design choice.
-        cover_m = 0.120, 0.001 => 1.0, "the level that covers the pulsator";
+        cover_m = 0.120, 0.001 => 1.0, text!("the level that covers the pulsator");
         /// Friction of a stone or coin underneath.
-        scrape_n_m = 0.0, 0.0 => 200.0, "the scraping under the pulsator";
+        scrape_n_m = 0.0, 0.0 => 200.0, text!("the scraping under the pulsator");
         /// Play on its shaft, rad; a loose screw 0.1 and more.
-        play_rad = 0.02, 0.0 => 1.0, "the pulsator's play";
+        play_rad = 0.02, 0.0 => 1.0, text!("the pulsator's play");
     }
 }
 
@@ -97,25 +98,25 @@ component_params! {
     /// Spin basket and bearing.
     BasketParams {
         /// Inner radius. Design choice.
-        radius_m = 0.215, 0.05 => 0.5, "the basket's radius";
+        radius_m = 0.215, 0.05 => 0.5, text!("the basket's radius");
         /// Basket, ring and pulsator, empty. Design choice.
-        inertia_kg_m2 = 0.30, 0.001 => 10.0, "the basket's inertia";
+        inertia_kg_m2 = 0.30, 0.001 => 10.0, text!("the basket's inertia");
         /// Bearings and shaft seal; bad 1 to 3. Design choice.
-        bearing_n_m = 0.30, 0.0 => 200.0, "the basket bearing's friction";
+        bearing_n_m = 0.30, 0.0 => 200.0, text!("the basket bearing's friction");
         /// Windage. Design choice.
-        windage_n_m_s2 = 1.7e-4, 0.0 => 1.0, "the basket's windage";
+        windage_n_m_s2 = 1.7e-4, 0.0 => 1.0, text!("the basket's windage");
         /// Drag of water in the tub per metre of level. Design choice.
-        water_drag_n_m_s2_per_m = 0.020, 0.0 => 10.0, "the basket's water drag";
+        water_drag_n_m_s2_per_m = 0.020, 0.0 => 10.0, text!("the basket's water drag");
         /// Drag at foam index 1. Design choice.
-        foam_drag_n_m_s2 = 6.0e-4, 0.0 => 1.0, "the basket's foam drag";
+        foam_drag_n_m_s2 = 6.0e-4, 0.0 => 1.0, text!("the basket's foam drag");
         /// Drag of the swirling bath on the wall. Design choice.
-        swirl_drag_n_m_s2 = 0.15, 0.0 => 10.0, "the swirl's drag";
+        swirl_drag_n_m_s2 = 0.15, 0.0 => 10.0, text!("the swirl's drag");
         /// Share of the bath that swirls. Design choice.
-        swirl_ratio = 0.60, 0.0 => 1.0, "the swirling share of the bath";
+        swirl_ratio = 0.60, 0.0 => 1.0, text!("the swirling share of the bath");
         /// Friction of a coin or wire between basket and tub.
-        scrape_n_m = 0.0, 0.0 => 200.0, "the scraping at the basket";
+        scrape_n_m = 0.0, 0.0 => 200.0, text!("the scraping at the basket");
         /// Unbalance that loose basket bolts add at 80 rad/s.
-        loose_kg_m = 0.0, 0.0 => 2.0, "the unbalance of loose basket bolts";
+        loose_kg_m = 0.0, 0.0 => 2.0, text!("the unbalance of loose basket bolts");
     }
 }
 

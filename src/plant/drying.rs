@@ -9,19 +9,20 @@
 
 use crate::plant::load::LoadParams;
 use crate::plant::params::component_params;
+use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 component_params! {
     /// How willingly the textile gives up water.
     DryingParams {
         /// Moisture at rest at the reference acceleration. From memory.
-        equilibrium_ratio = 0.72, 0.0 => 5.0, "the load's moisture after long spinning";
+        equilibrium_ratio = 0.72, 0.0 => 5.0, text!("the load's moisture after long spinning");
         /// Reference acceleration over gravity. From memory.
-        reference_ratio = 172.0, 1.0 => 10_000.0, "the reference acceleration";
+        reference_ratio = 172.0, 1.0 => 10_000.0, text!("the reference acceleration");
         /// Exponent. From memory.
-        exponent_ratio = 0.356, 0.0 => 3.0, "the extraction's exponent";
+        exponent_ratio = 0.356, 0.0 => 3.0, text!("the extraction's exponent");
         /// Time constant at G = 140. From memory.
-        time_s = 60.0, 0.1 => 100_000.0, "the extraction's time";
+        time_s = 60.0, 0.1 => 100_000.0, text!("the extraction's time");
     }
 }
 

@@ -6,16 +6,17 @@
 //! Source: design choice. Limits: no rinsing away with the water.
 
 use crate::plant::params::component_params;
+use crate::text;
 
 component_params! {
     /// Detergent given by the customer.
     FoamParams {
         /// Index that agitation tends to; 0.6 to 1 after an overdose.
-        detergent_ratio = 0.0, 0.0 => 1.0, "the foam after detergent";
+        detergent_ratio = 0.0, 0.0 => 1.0, text!("the foam after detergent");
         /// Time constant of rising. Design choice.
-        rise_s = 60.0, 1.0 => 10_000.0, "the foam's rise time";
+        rise_s = 60.0, 1.0 => 10_000.0, text!("the foam's rise time");
         /// Time constant of collapsing. Design choice.
-        fall_s = 600.0, 1.0 => 100_000.0, "the foam's fall time";
+        fall_s = 600.0, 1.0 => 100_000.0, text!("the foam's fall time");
     }
 }
 

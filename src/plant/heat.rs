@@ -12,28 +12,29 @@
 //! Limits: current follows the table, whose copper temperature the harness keeps near.
 
 use crate::plant::params::component_params;
+use crate::text;
 
 component_params! {
     /// Heat capacities, paths and the protector.
     HeatParams {
         /// Each winding. Design choice.
-        winding_j_per_k = 110.0, 1.0 => 1.0e5, "a winding's heat capacity";
+        winding_j_per_k = 110.0, 1.0 => 1.0e5, text!("a winding's heat capacity");
         /// Each winding to the core. Design choice: 0.7 K/W.
-        winding_core_w_per_k = 1.0 / 0.7, 0.0 => 1000.0, "the path from winding to core";
+        winding_core_w_per_k = 1.0 / 0.7, 0.0 => 1000.0, text!("the path from winding to core");
         /// Core and frame. Design choice.
-        core_j_per_k = 1300.0, 1.0 => 1.0e6, "the core's heat capacity";
+        core_j_per_k = 1300.0, 1.0 => 1.0e6, text!("the core's heat capacity");
         /// Core to room, standing. Design choice: with less a sound motor trips in a long wash.
-        core_air_w_per_k = 2.5, 0.0 => 1000.0, "the standing motor's cooling";
+        core_air_w_per_k = 2.5, 0.0 => 1000.0, text!("the standing motor's cooling");
         /// What the fan adds at 157 rad/s. Design choice.
-        fan_w_per_k = 3.0, 0.0 => 1000.0, "the fan's cooling";
+        fan_w_per_k = 3.0, 0.0 => 1000.0, text!("the fan's cooling");
         /// Lag of the protector behind the winding; 0 for one bonded to it.
-        protector_lag_s = 0.0, 0.0 => 10_000.0, "the protector's lag";
+        protector_lag_s = 0.0, 0.0 => 10_000.0, text!("the protector's lag");
         /// Protector opens. Design choice: 125 °C.
-        trip_k = 398.15, 250.0 => 2000.0, "the protector's trip temperature";
+        trip_k = 398.15, 250.0 => 2000.0, text!("the protector's trip temperature");
         /// Protector closes. Design choice: 80 °C.
-        reset_k = 353.15, 200.0 => 2000.0, "the protector's reset temperature";
+        reset_k = 353.15, 200.0 => 2000.0, text!("the protector's reset temperature");
         /// Copper's temperature coefficient at 20 °C. Published: IEC 60028.
-        copper_per_k = 0.00393, 0.0 => 0.02, "copper's temperature coefficient";
+        copper_per_k = 0.00393, 0.0 => 0.02, text!("copper's temperature coefficient");
     }
 }
 

@@ -11,46 +11,47 @@
 //! coefficients design choice, pressures common practice. Limits: coil heat is electrical.
 
 use crate::plant::params::component_params;
+use crate::text;
 
 component_params! {
     /// Tap to spout. The supply itself and the hose belong to the site.
     InletParams {
         /// Static supply pressure, Pa. Common practice: 0.03 to 0.8 MPa.
-        supply_pa = 300_000.0, 0.0 => 2.0e6, "the supply pressure";
+        supply_pa = 300_000.0, 0.0 => 2.0e6, text!("the supply pressure");
         /// Valve body with the regulator bypassed. Design choice: 48 L/min at 1 MPa.
-        valve_m3_per_s_sqrt_pa = 48.0 / 6.0e7, 0.0 => 1.0e-4, "the inlet valve's passage";
+        valve_m3_per_s_sqrt_pa = 48.0 / 6.0e7, 0.0 => 1.0e-4, text!("the inlet valve's passage");
         /// Clean strainer. Design choice: 150 L/min at 1 MPa.
-        strainer_m3_per_s_sqrt_pa = 150.0 / 6.0e7, 1.0e-12 => 1.0e-4, "the strainer's passage";
+        strainer_m3_per_s_sqrt_pa = 150.0 / 6.0e7, 1.0e-12 => 1.0e-4, text!("the strainer's passage");
         /// Tap and supply hose. Design choice: 110 L/min at 1 MPa.
-        hose_m3_per_s_sqrt_pa = 110.0 / 6.0e7, 1.0e-12 => 1.0e-4, "the supply hose's passage";
+        hose_m3_per_s_sqrt_pa = 110.0 / 6.0e7, 1.0e-12 => 1.0e-4, text!("the supply hose's passage");
         /// Blocked share of the strainer's area.
-        strainer_blocked_ratio = 0.0, 0.0 => 1.0, "the blocked share of the inlet filter";
+        strainer_blocked_ratio = 0.0, 0.0 => 1.0, text!("the blocked share of the inlet filter");
         /// Closed share of the tap.
-        tap_closed_ratio = 0.0, 0.0 => 1.0, "the closed share of the tap";
+        tap_closed_ratio = 0.0, 0.0 => 1.0, text!("the closed share of the tap");
         /// Squeezed share of the supply hose.
-        hose_kinked_ratio = 0.0, 0.0 => 1.0, "the squeezed share of the supply hose";
+        hose_kinked_ratio = 0.0, 0.0 => 1.0, text!("the squeezed share of the supply hose");
         /// Flow regulator's set point. Common practice: 12 L/min.
-        regulator_m3_per_s = 12.0 / 6.0e4, 1.0e-7 => 0.01, "the flow regulator's set point";
+        regulator_m3_per_s = 12.0 / 6.0e4, 1.0e-7 => 0.01, text!("the flow regulator's set point");
         /// Sharpness of the change from free to regulated flow. Design choice.
-        regulator_sharpness_ratio = 8.0, 1.0 => 50.0, "the regulator's sharpness";
+        regulator_sharpness_ratio = 8.0, 1.0 => 50.0, text!("the regulator's sharpness");
         /// Lowest pressure at which the pilot lifts the diaphragm fully. Common practice.
-        pilot_pa = 20_000.0, 1.0 => 1.0e6, "the pilot's lowest pressure";
+        pilot_pa = 20_000.0, 1.0 => 1.0e6, text!("the pilot's lowest pressure");
         /// Time constant of opening. From memory.
-        opening_s = 0.10, 1.0e-3 => 100.0, "the valve's opening time";
+        opening_s = 0.10, 1.0e-3 => 100.0, text!("the valve's opening time");
         /// Time constant of closing. From memory; long with limescale.
-        closing_s = 0.25, 1.0e-3 => 100.0, "the valve's closing time";
+        closing_s = 0.25, 1.0e-3 => 100.0, text!("the valve's closing time");
         /// Flow past the closed valve at 0.3 MPa.
-        leak_by_m3_per_s = 0.0, 0.0 => 0.001, "the leak past the closed inlet valve";
+        leak_by_m3_per_s = 0.0, 0.0 => 0.001, text!("the leak past the closed inlet valve");
         /// Drip of the hose joint onto the floor at 0.3 MPa, whenever the tap is open.
-        joint_leak_m3_per_s = 0.0, 0.0 => 0.001, "the drip of the supply joint";
+        joint_leak_m3_per_s = 0.0, 0.0 => 0.001, text!("the drip of the supply joint");
         /// Water temperature, K. Design choice: 20 °C.
-        water_k = 293.15, 273.15 => 373.15, "the supply water's temperature";
+        water_k = 293.15, 273.15 => 373.15, text!("the supply water's temperature");
         /// Pipe that the closing valve stops, m. Design choice.
-        pipe_m = 1.5, 0.01 => 100.0, "the length of the supply pipe";
+        pipe_m = 1.5, 0.01 => 100.0, text!("the length of the supply pipe");
         /// Its bore, m. Common practice.
-        pipe_bore_m = 0.010, 1.0e-3 => 0.1, "the bore of the supply pipe";
+        pipe_bore_m = 0.010, 1.0e-3 => 0.1, text!("the bore of the supply pipe");
         /// Speed of a pressure wave in it. Published range from memory: 500 hose, 1300 steel.
-        wave_m_per_s = 500.0, 10.0 => 2000.0, "the wave speed in the supply pipe";
+        wave_m_per_s = 500.0, 10.0 => 2000.0, text!("the wave speed in the supply pipe");
     }
 }
 

@@ -9,43 +9,44 @@
 //! choice. Limits: one kind of textile, no temperature effect.
 
 use crate::plant::params::component_params;
+use crate::text;
 
 component_params! {
     /// What lies in the basket. Part of the site: the customer chose it.
     LoadParams {
         /// Dry mass. Rated load 6.5 kg.
-        dry_kg = 4.0, 0.0 => 30.0, "the dry load";
+        dry_kg = 4.0, 0.0 => 30.0, text!("the dry load");
         /// Water a soaked load holds per dry mass. From memory.
-        saturated_ratio = 2.5, 0.0 => 10.0, "the load's saturated uptake";
+        saturated_ratio = 2.5, 0.0 => 10.0, text!("the load's saturated uptake");
         /// Water it still holds after dripping. From memory.
-        drained_ratio = 2.2, 0.0 => 10.0, "the load's uptake after dripping";
+        drained_ratio = 2.2, 0.0 => 10.0, text!("the load's uptake after dripping");
         /// Time constant of wetting. From memory.
-        wetting_s = 40.0, 1.0 => 10_000.0, "the load's wetting time";
+        wetting_s = 40.0, 1.0 => 10_000.0, text!("the load's wetting time");
         /// Density of the fibre. Published: cotton, handbook value.
-        fibre_kg_per_m3 = 1500.0, 100.0 => 10_000.0, "the fibre's density";
+        fibre_kg_per_m3 = 1500.0, 100.0 => 10_000.0, text!("the fibre's density");
         /// Free water per dry mass that covers the load fully. Design choice: 4 L/kg.
-        submerging_m3_per_kg = 0.004, 1.0e-4 => 0.1, "the water that covers the load";
+        submerging_m3_per_kg = 0.004, 1.0e-4 => 0.1, text!("the water that covers the load");
         /// Drag on the pulsator per dry mass at the reference liquor ratio. Design choice.
-        textile_n_m_per_kg = 0.75, 0.0 => 100.0, "the load's drag on the pulsator";
+        textile_n_m_per_kg = 0.75, 0.0 => 100.0, text!("the load's drag on the pulsator");
         /// Reference liquor ratio, kg of water per kg of load. Design choice.
-        liquor_ratio = 10.0, 0.1 => 100.0, "the reference liquor ratio";
+        liquor_ratio = 10.0, 0.1 => 100.0, text!("the reference liquor ratio");
         /// Speed below which textile friction fades. Design choice.
-        slip_rad_per_s = 0.5, 0.01 => 10.0, "the textile's slip speed";
+        slip_rad_per_s = 0.5, 0.01 => 10.0, text!("the textile's slip speed");
         /// Friction on the basket wall as a share of that on the pulsator. From memory.
-        wall_ratio = 0.60, 0.0 => 2.0, "the textile's share on the basket wall";
+        wall_ratio = 0.60, 0.0 => 2.0, text!("the textile's share on the basket wall");
         /// Radius of gyration of the wet load. Design choice.
-        gyration_m = 0.16, 0.0 => 0.3, "the load's radius of gyration";
+        gyration_m = 0.16, 0.0 => 0.3, text!("the load's radius of gyration");
         /// Mass lying off centre. Design choice.
-        unbalance_kg = 0.30, 0.0 => 10.0, "the unbalanced mass";
+        unbalance_kg = 0.30, 0.0 => 10.0, text!("the unbalanced mass");
         /// Its radius. Design choice.
-        unbalance_m = 0.19, 0.0 => 0.3, "the radius of the unbalanced mass";
+        unbalance_m = 0.19, 0.0 => 0.3, text!("the radius of the unbalanced mass");
         /// Its height above the centre of mass. Design choice.
-        unbalance_height_m = 0.10, -0.5 => 0.5, "the height of the unbalanced mass";
+        unbalance_height_m = 0.10, -0.5 => 0.5, text!("the height of the unbalanced mass");
         /// Share of the unbalance left after a lever trip and agitation; 1 for one big item.
-        spread_ratio = 0.5, 0.0 => 1.0, "the unbalance left after spreading";
+        spread_ratio = 0.5, 0.0 => 1.0, text!("the unbalance left after spreading");
         /// Washing motion after which a load that was spread lies as lopsided as before. Design
         /// choice: longer than a correction, shorter than a rinse.
-        tangling_s = 90.0, 1.0 => 1.0e9, "the washing motion that tangles a spread load again";
+        tangling_s = 90.0, 1.0 => 1.0e9, text!("the washing motion that tangles a spread load again");
     }
 }
 

@@ -52,7 +52,7 @@ macro_rules! component_params {
     (
         $(#[$about:meta])*
         $name:ident {
-            $( $(#[$doc:meta])* $field:ident = $typical:expr, $min:expr => $max:expr, $words:literal; )*
+            $( $(#[$doc:meta])* $field:ident = $typical:expr, $min:expr => $max:expr, $words:expr; )*
         }
     ) => {
         $(#[$about])*

@@ -6,22 +6,23 @@
 //! Source: set points design choice; tolerance ±100 Pa from memory. Limits: snaps at once.
 
 use crate::plant::params::component_params;
+use crate::text;
 
 component_params! {
     /// The switch. The dial that chooses a level is electrical.
     LevelSwitchParams {
         /// Low level. Design choice.
-        low_pa = 1350.0, 0.0 => 20_000.0, "the low level's set pressure";
+        low_pa = 1350.0, 0.0 => 20_000.0, text!("the low level's set pressure");
         /// Medium level. Design choice.
-        medium_pa = 1990.0, 0.0 => 20_000.0, "the medium level's set pressure";
+        medium_pa = 1990.0, 0.0 => 20_000.0, text!("the medium level's set pressure");
         /// High level. Design choice.
-        high_pa = 2625.0, 0.0 => 20_000.0, "the high level's set pressure";
+        high_pa = 2625.0, 0.0 => 20_000.0, text!("the high level's set pressure");
         /// Empty again. Design choice.
-        reset_pa = 400.0, -1000.0 => 20_000.0, "the level switch's reset pressure";
+        reset_pa = 400.0, -1000.0 => 20_000.0, text!("the level switch's reset pressure");
         /// 1 when the contact stays in the full position whatever the water does.
-        stuck_full_ratio = 0.0, 0.0 => 1.0, "the level switch stuck on full (0 or 1)";
+        stuck_full_ratio = 0.0, 0.0 => 1.0, text!("the level switch stuck on full (0 or 1)");
         /// 1 when the contact never leaves the empty position.
-        stuck_empty_ratio = 0.0, 0.0 => 1.0, "the level switch stuck on empty (0 or 1)";
+        stuck_empty_ratio = 0.0, 0.0 => 1.0, text!("the level switch stuck on empty (0 or 1)");
     }
 }
 

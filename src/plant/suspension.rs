@@ -12,41 +12,42 @@
 //! (5.3 mm against 5.8 mm resolved, see `vibration.rs`); contact is detected, not felt.
 
 use crate::plant::params::{PlantParams, component_params};
+use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 component_params! {
     /// Rods, springs, dampers, lever switch, cabinet.
     SuspensionParams {
         /// Suspended mass, dry and empty. Design choice.
-        mass_kg = 24.0, 1.0 => 200.0, "the suspended mass";
+        mass_kg = 24.0, 1.0 => 200.0, text!("the suspended mass");
         /// Length of a rod. Design choice.
-        rod_m = 0.52, 0.05 => 2.0, "the rods' length";
+        rod_m = 0.52, 0.05 => 2.0, text!("the rods' length");
         /// Spring rate of one rod. Design choice.
-        spring_n_per_m = 2200.0, 10.0 => 1.0e6, "the rods' springs";
+        spring_n_per_m = 2200.0, 10.0 => 1.0e6, text!("the rods' springs");
         /// Radius of the rods' circle. Design choice.
-        circle_m = 0.29, 0.05 => 1.0, "the radius of the rods' circle";
+        circle_m = 0.29, 0.05 => 1.0, text!("the radius of the rods' circle");
         /// Transverse inertia, empty. Design choice.
-        inertia_kg_m2 = 1.5, 0.01 => 100.0, "the tub's transverse inertia";
+        inertia_kg_m2 = 1.5, 0.01 => 100.0, text!("the tub's transverse inertia");
         /// Damping ratio. Design choice; worn 0.02.
-        damping_ratio = 0.07, 0.001 => 2.0, "the dampers' strength";
+        damping_ratio = 0.07, 0.001 => 2.0, text!("the dampers' strength");
         /// Friction of the rod ends. Design choice; oily 0.5.
-        swing_friction_n = 3.0, 0.0 => 1000.0, "the rod ends' friction";
+        swing_friction_n = 3.0, 0.0 => 1000.0, text!("the rod ends' friction");
         /// Friction of the dampers. Design choice; oily 0.1.
-        rock_friction_n_m = 1.0, 0.0 => 1000.0, "the dampers' friction";
+        rock_friction_n_m = 1.0, 0.0 => 1000.0, text!("the dampers' friction");
         /// Height of the rim and lever above the centre of mass. Design choice.
-        rim_m = 0.30, 0.0 => 1.0, "the rim's height";
+        rim_m = 0.30, 0.0 => 1.0, text!("the rim's height");
         /// Swing that opens the lever switch. Common practice: 25 mm; −1 m when bent or stuck.
-        lever_gap_m = 0.025, -1.0 => 10.0, "the lever's gap";
+        lever_gap_m = 0.025, -1.0 => 10.0, text!("the lever's gap");
         /// Clearance of tub and cabinet. Design choice.
-        cabinet_gap_m = 0.040, 0.0 => 1.0, "the cabinet's clearance";
+        cabinet_gap_m = 0.040, 0.0 => 1.0, text!("the cabinet's clearance");
         /// Static offset of the rim from a weak or broken rod.
-        lean_m = 0.0, 0.0 => 0.2, "the tub's lean";
+        lean_m = 0.0, 0.0 => 0.2, text!("the tub's lean");
         /// 1 with the transport pieces left in: the rods cannot move.
-        locked_ratio = 0.0, 0.0 => 1.0, "the transport pieces left in (0 to 1)";
+        locked_ratio = 0.0, 0.0 => 1.0, text!("the transport pieces left in (0 to 1)");
         /// 1 with a piece loose inside or a panel on fewer screws than it has holes for.
-        rattle_ratio = 0.0, 0.0 => 1.0, "a loose piece or panel (0 to 1)";
+        rattle_ratio = 0.0, 0.0 => 1.0, text!("a loose piece or panel (0 to 1)");
         /// Cabinet and fixed parts. Design choice.
-        cabinet_kg = 31.0, 1.0 => 200.0, "the cabinet's mass";
+        cabinet_kg = 31.0, 1.0 => 200.0, text!("the cabinet's mass");
     }
 }
 
@@ -54,18 +55,18 @@ component_params! {
     /// Balance ring.
     RingParams {
         /// Free-surface radius. Design choice.
-        radius_m = 0.195, 0.01 => 0.5, "the balance ring's radius";
+        radius_m = 0.195, 0.01 => 0.5, text!("the balance ring's radius");
         /// Height. Design choice.
-        height_m = 0.045, 0.0 => 0.5, "the balance ring's height";
+        height_m = 0.045, 0.0 => 0.5, text!("the balance ring's height");
         /// Salt water. From memory.
-        liquid_kg_per_m3 = 1150.0, 500.0 => 3000.0, "the balance ring's liquid";
+        liquid_kg_per_m3 = 1150.0, 500.0 => 3000.0, text!("the balance ring's liquid");
         /// Largest eccentricity of the liquid. Design choice.
-        eccentricity_m = 0.012, 0.0 => 0.2, "the balance ring's eccentricity";
+        eccentricity_m = 0.012, 0.0 => 0.2, text!("the balance ring's eccentricity");
         /// Fill; 0 when leaked.
-        fill_ratio = 1.0, 0.0 => 1.0, "the balance ring's fill";
+        fill_ratio = 1.0, 0.0 => 1.0, text!("the balance ring's fill");
         /// Unbalance of a ring that has lost liquid on one side only: mass times the radius of its
         /// middle. A third of the ring: 2.06 kg at 0.161 m.
-        one_sided_kg_m = 0.0, 0.0 => 2.0, "the unbalance of a ring emptied on one side";
+        one_sided_kg_m = 0.0, 0.0 => 2.0, text!("the unbalance of a ring emptied on one side");
     }
 }
 

@@ -16,30 +16,31 @@ use crate::plant::inlet::InletFlows;
 use crate::plant::load::{self, LoadParams};
 use crate::plant::numerics::bounded;
 use crate::plant::params::{PlantParams, component_params};
+use crate::text;
 
 component_params! {
     /// The vessel.
     TubParams {
         /// Free area below the step (pulsator hub, basket base). Design choice.
-        area_low_m2 = 0.160, 0.01 => 1.0, "the tub's lower area";
+        area_low_m2 = 0.160, 0.01 => 1.0, text!("the tub's lower area");
         /// Free area above the step. Design choice.
-        area_high_m2 = 0.183, 0.01 => 1.0, "the tub's upper area";
+        area_high_m2 = 0.183, 0.01 => 1.0, text!("the tub's upper area");
         /// Height of the area's step above the tub floor. Design choice.
-        step_m = 0.050, 0.0 => 0.3, "the height of the tub's step";
+        step_m = 0.050, 0.0 => 0.3, text!("the height of the tub's step");
         /// Overflow edge above the tub floor. Design choice.
-        overflow_m = 0.400, 0.05 => 5.0, "the overflow edge";
+        overflow_m = 0.400, 0.05 => 5.0, text!("the overflow edge");
         /// Overflow per metre above the edge. Design choice.
-        overflow_kg_per_s_m = 200.0, 0.0 => 10_000.0, "the overflow's width";
+        overflow_kg_per_s_m = 200.0, 0.0 => 10_000.0, text!("the overflow's width");
         /// Most the overflow passes. Design choice.
-        overflow_limit_kg_per_s = 0.5, 0.0 => 10.0, "the overflow's limit";
+        overflow_limit_kg_per_s = 0.5, 0.0 => 10.0, text!("the overflow's limit");
         /// Share of the overflow that ends on the floor rather than in the drain.
-        overflow_to_floor_ratio = 1.0, 0.0 => 1.0, "the overflow's share on the floor";
+        overflow_to_floor_ratio = 1.0, 0.0 => 1.0, text!("the overflow's share on the floor");
         /// Density for volumes. Published: IAPWS at 20 °C.
-        water_kg_per_m3 = 998.2, 900.0 => 1100.0, "the water's density";
+        water_kg_per_m3 = 998.2, 900.0 => 1100.0, text!("the water's density");
         /// Drip of the mechanism's shaft seal at 0.29 m of water.
-        seal_leak_m3_per_s = 0.0, 0.0 => 0.001, "the leak of the shaft seal";
+        seal_leak_m3_per_s = 0.0, 0.0 => 0.001, text!("the leak of the shaft seal");
         /// Heat loss of the bath. From memory.
-        heat_loss_w_per_k = 6.0, 0.0 => 1000.0, "the tub's heat loss";
+        heat_loss_w_per_k = 6.0, 0.0 => 1000.0, text!("the tub's heat loss");
     }
 }
 

@@ -22,6 +22,8 @@ pub struct Call {
     meaning: Option<String>,
     /// Names of the values it gets, sorted.
     pub given: Vec<String>,
+    /// It stands in a table: its values are given elsewhere.
+    pub is_in_table: bool,
 }
 
 impl Call {
@@ -44,7 +46,8 @@ impl Call {
             english: self.text.clone(),
             meaning: self.meaning.clone(),
             place: self.place.clone(),
-            has_values: !self.given.is_empty(),
+            has_values: !self.given.is_empty()
+                || (self.is_in_table && !values(&self.text).is_empty()),
         }
     }
 }
@@ -99,7 +102,8 @@ fn find(tokens: TokenStream, place: &str, calls: &mut Vec<Call>) {
             && at >= 2
             && matches!(&tokens[at - 1], TokenTree::Punct(bang) if bang.as_char() == '!')
             && matches!(&tokens[at - 2], TokenTree::Ident(name) if name == "say" || name == "text");
-        if is_call && let Some(call) = read(group.stream(), place) {
+        if is_call && let Some(mut call) = read(group.stream(), place) {
+            call.is_in_table = tokens[at - 2].to_string() == "text";
             calls.push(call);
         }
         find(group.stream(), place, calls);
@@ -130,6 +134,7 @@ fn read(arguments: TokenStream, place: &str) -> Option<Call> {
         text,
         meaning,
         given,
+        is_in_table: false,
     })
 }
 

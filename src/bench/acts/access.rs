@@ -20,6 +20,8 @@ use crate::bench::workshop::WorkKind;
 use crate::bench::workshop::Workshop;
 use crate::machine::Target;
 use crate::machine::draw_ratio;
+use crate::say;
+use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 /// Purpose of the draw that decides whether an unchecked refit leaves something wrong.
@@ -67,13 +69,13 @@ pub(super) fn cannot_take_off(job: &Job, id: &str) -> Option<Refusal> {
         return Some(Refusal::AlreadySo);
     }
     if job.machine.basket_rad_per_s().abs() > 1.0 {
-        return not_now("the basket is still turning");
+        return not_now(text!("the basket is still turning"));
     }
     if step.needs_dry_tub && job.machine.water_kg() > RESIDUE_KG {
-        return not_now("it stands under water: take the water out first");
+        return not_now(text!("it stands under water: take the water out first"));
     }
     if step.moves_machine && job.bench.hose_attached && step.lays_down {
-        return not_now("the supply hose still holds it");
+        return not_now(text!("the supply hose still holds it"));
     }
     in_the_way(job, &step.needs)
 }
@@ -148,7 +150,7 @@ pub(super) fn cannot_turn(job: &Job, what: Turnable) -> Option<Refusal> {
     let place = observe::place_of(what);
     let from_above = matches!(what, Turnable::Pulsator | Turnable::Basket | Turnable::Tub);
     if from_above && !job.machine.lid_open() {
-        return not_now("the lid is shut");
+        return not_now(text!("the lid is shut"));
     }
     cannot_reach_place(job, place)
 }
@@ -161,7 +163,7 @@ pub(super) fn cannot_bail(job: &Job) -> Option<Refusal> {
     if job.machine.lid_open() {
         None
     } else {
-        not_now("the lid is shut")
+        not_now(text!("the lid is shut"))
     }
 }
 
@@ -177,7 +179,7 @@ pub(super) fn take_off(job: &mut Job, id: &str, helped: bool) -> Vec<Event> {
     } else if lets_out && !helped {
         events.push(Event::Spill {
             water_kg: SUMP_KG,
-            why: "water ran out of the joint, with nothing under it".to_owned(),
+            why: say!("water ran out of the joint, with nothing under it").to_owned(),
         });
     }
     job.bench.off.push(id.to_owned());
@@ -194,7 +196,7 @@ fn spilt(job: &mut Job) -> Option<Event> {
         job.machine.empty_tub();
         Event::Spill {
             water_kg,
-            why: "the tub was not empty: its water ran out over motor and floor".to_owned(),
+            why: say!("the tub was not empty: its water ran out over motor and floor").to_owned(),
         }
     })
 }
@@ -214,7 +216,8 @@ fn dropped(job: &mut Job) -> Option<Event> {
     job.ledger.damage += DROP_DAMAGE;
     Some(Event::Dropped {
         energy_j: mass_kg * STANDARD_GRAVITY_M_PER_S2 * FALL_M,
-        what: "the machine slipped from the hands: a foot is bent, the floor is chipped".to_owned(),
+        what: say!("the machine slipped from the hands: a foot is bent, the floor is chipped")
+            .to_owned(),
     })
 }
 

@@ -12,6 +12,8 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::visit::OfferKind;
 use crate::bench::visit::OfferOption;
 use crate::bench::visit::Payer;
+use crate::say;
+use crate::text;
 
 /// A new machine is taken up to this share of its usual price. Common practice.
 const FAIR_RATIO: f64 = 1.2;
@@ -26,17 +28,17 @@ pub(super) fn cannot_offer(
         return Some(super::unknown(name));
     }
     if options.is_empty() {
-        return super::not_now("an estimate names at least one price");
+        return super::not_now(text!("an estimate names at least one price"));
     }
     let wrong = options
         .iter()
         .find(|o| !(o.price >= 0.0 && o.price.is_finite()));
-    wrong.and_then(|o| super::not_now(&format!("{} is no price", o.price)))
+    wrong.and_then(|o| super::not_now(&say!("{price} is no price", price = o.price)))
 }
 
 pub(super) fn cannot_ask_payer(job: &Job) -> Option<Refusal> {
     if !job.scenario().visit.person.is_tenant {
-        return super::not_now("whoever stands there pays");
+        return super::not_now(text!("whoever stands there pays"));
     }
     job.bench.around.payer_asked.then_some(Refusal::AlreadySo)
 }
@@ -46,7 +48,7 @@ pub(super) fn cannot_take_fee(job: &Job) -> Option<Refusal> {
         return Some(Refusal::AlreadySo);
     }
     if job.bench.around.answer() != Some(Answer::Declined) {
-        return super::not_now("no estimate was declined");
+        return super::not_now(text!("no estimate was declined"));
     }
     None
 }
@@ -105,9 +107,9 @@ fn answer(job: &Job, options: &[OfferOption]) -> Answer {
 /// A way out, plain words.
 pub fn what(kind: OfferKind) -> &'static str {
     match kind {
-        OfferKind::Repair => "repair",
-        OfferKind::OtherPart => "repair with a part of another make",
-        OfferKind::NewMachine => "a new machine instead",
+        OfferKind::Repair => text!("repair"),
+        OfferKind::OtherPart => text!("repair with a part of another make"),
+        OfferKind::NewMachine => text!("a new machine instead"),
     }
 }
 
@@ -116,8 +118,8 @@ fn said(answer: Answer) -> String {
     match answer {
         Answer::Agreed(kind) => format!("customer agreed: {}", what(kind)),
         Answer::AsksLess(price) => format!("customer asks: could you do it for {price:.0}?"),
-        Answer::AnotherPays => "the tenant cannot agree: the landlord pays".to_owned(),
-        Answer::Declined => "customer declined".to_owned(),
+        Answer::AnotherPays => text!("the tenant cannot agree: the landlord pays").to_owned(),
+        Answer::Declined => text!("customer declined").to_owned(),
     }
 }
 
@@ -142,21 +144,21 @@ pub(super) fn check_papers(job: &mut Job) {
     let papers = &job.scenario().visit.papers;
     let bought = match papers.bought_months_ago {
         Some(months) => format!("bought {months} months ago by the receipt"),
-        None => "no receipt".to_owned(),
+        None => text!("no receipt").to_owned(),
     };
     let covered = match papers.covered_months {
-        0 => "no warranty".to_owned(),
+        0 => text!("no warranty").to_owned(),
         months => format!("the maker pays for {months} months"),
     };
     let plate = if papers.plate_is_readable {
-        "rating plate readable and the same number"
+        text!("rating plate readable and the same number")
     } else {
-        "rating plate missing or another number"
+        text!("rating plate missing or another number")
     };
     let misuse = if papers.is_misused {
-        "signs of misuse"
+        text!("signs of misuse")
     } else {
-        "no sign of misuse"
+        text!("no sign of misuse")
     };
     job.write(NoteEntry::Act {
         text: format!("Papers: {bought}; {covered}; {plate}; {misuse}"),
@@ -166,8 +168,8 @@ pub(super) fn check_papers(job: &mut Job) {
 pub(super) fn warranty(job: &mut Job, payer: Payer) {
     job.bench.around.payer = Some(payer);
     let text = match payer {
-        Payer::Maker => "Who pays: the maker, under warranty",
-        Payer::Customer => "Who pays: whoever owns the machine",
+        Payer::Maker => text!("Who pays: the maker, under warranty"),
+        Payer::Customer => text!("Who pays: whoever owns the machine"),
     };
     job.write(NoteEntry::Act {
         text: text.to_owned(),

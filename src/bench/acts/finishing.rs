@@ -10,13 +10,15 @@ use crate::bench::visit::Advice;
 use crate::bench::visit::Manner;
 use crate::bench::visit::OfferKind;
 use crate::bench::visit::OfferOption;
+use crate::say;
+use crate::text;
 
 /// Longest remark, letters.
 const REMARK_LETTERS: usize = 300;
 /// What somebody says who does not know.
-pub(super) const DO_NOT_KNOW: &str = "I could not say.";
+pub(super) const DO_NOT_KNOW: &str = text!("I could not say.");
 /// What somebody says who would rather not go into it.
-const VAGUE: &str = "Oh, it just does not work as it should.";
+const VAGUE: &str = text!("Oh, it just does not work as it should.");
 
 pub(super) fn cannot_ask(question: &str) -> Option<Refusal> {
     let known = QUESTIONS.iter().any(|q| q.id == question);
@@ -33,17 +35,21 @@ pub(super) fn cannot_state(job: &Job, causes: &[String], evidence: &[u32]) -> Op
     let lines = job.notebook().len() as u32;
     let missing = evidence.iter().find(|n| **n == 0 || **n > lines)?;
     Some(Refusal::Unknown {
-        name: format!("notebook line {missing}"),
+        name: say!("notebook line {n}", n = missing),
     })
 }
 
 pub(super) fn cannot_remark(text: &str) -> Option<Refusal> {
     let n = text.chars().count();
     if text.trim().is_empty() {
-        return super::not_now("a remark needs words");
+        return super::not_now(text!("a remark needs words"));
     }
     (n > REMARK_LETTERS).then(|| Refusal::NotNow {
-        why: format!("a remark has at most {REMARK_LETTERS} letters, this has {n}"),
+        why: say!(
+            "a remark has at most {most} letters, this has {n}",
+            most = REMARK_LETTERS,
+            n
+        ),
     })
 }
 
@@ -98,7 +104,7 @@ pub(super) fn state(job: &mut Job, causes: &[String], evidence: &[u32]) {
         .map(|f| f.what.as_str())
         .collect();
     let said = if names.is_empty() {
-        "no fault in the machine".to_owned()
+        text!("no fault in the machine").to_owned()
     } else {
         names.join("; ")
     };
@@ -111,14 +117,14 @@ pub(super) fn state(job: &mut Job, causes: &[String], evidence: &[u32]) {
 pub(super) fn advise(job: &mut Job, advice: Advice) {
     job.bench.advice.insert(advice);
     let text = match advice {
-        Advice::WhatWasDone => "Told and shown: what was wrong and what was done",
-        Advice::Load => "Told: how much to load and how to spread it",
-        Advice::Detergent => "Told: how much detergent",
-        Advice::Filters => "Told: clean the filters now and then",
-        Advice::HouseWiring => "Told: have the house wiring seen to by an electrician",
-        Advice::NewMachine => "Told: a new machine is the better buy",
-        Advice::Level => "Told: keep it level, and do not move it alone",
-        Advice::OldPart => "Shown: the old part beside the new one",
+        Advice::WhatWasDone => text!("Told and shown: what was wrong and what was done"),
+        Advice::Load => text!("Told: how much to load and how to spread it"),
+        Advice::Detergent => text!("Told: how much detergent"),
+        Advice::Filters => text!("Told: clean the filters now and then"),
+        Advice::HouseWiring => text!("Told: have the house wiring seen to by an electrician"),
+        Advice::NewMachine => text!("Told: a new machine is the better buy"),
+        Advice::Level => text!("Told: keep it level, and do not move it alone"),
+        Advice::OldPart => text!("Shown: the old part beside the new one"),
     };
     job.write(NoteEntry::Act {
         text: text.to_owned(),

@@ -17,6 +17,8 @@ use crate::machine::Machine;
 use crate::machine::draw_ratio;
 use crate::plant::drive;
 use crate::plant::inlet;
+use crate::say;
+use crate::text;
 
 /// Purposes of the two draws that make a reading's scatter.
 const SCATTER_PURPOSES: [u64; 2] = [0x6761_7567, 0x6761_7568];
@@ -40,7 +42,7 @@ const TEE_SPILL_KG: [f64; 2] = [0.3, 5.0];
 pub(super) fn cannot(job: &Job, gauge: Gauge, place: &str) -> Option<Refusal> {
     if !job.scenario().rules.has_gauge(gauge) {
         return Some(Refusal::NotNow {
-            why: "this instrument is not in the bag on this job".to_owned(),
+            why: text!("this instrument is not in the bag on this job").to_owned(),
         });
     }
     if !gauge.about().places.contains(&place) {
@@ -60,34 +62,36 @@ fn why_not(job: &Job, gauge: Gauge, place: &str) -> Option<&'static str> {
     let lid_open = machine.lid_open();
     let flows = machine.plant().readings().flows;
     match (gauge, place) {
-        (Gauge::JugAndWatch | Gauge::Thermometer, "tub") if !lid_open => Some("the lid is shut"),
-        (Gauge::JugAndWatch, "supply_hose") if job.bench.hose_attached => {
-            Some("the hose is on the machine: shut the tap and take it off first")
+        (Gauge::JugAndWatch | Gauge::Thermometer, "tub") if !lid_open => {
+            Some(text!("the lid is shut"))
         }
-        (Gauge::PressureGauge, _) if !job.bench.hose_attached => Some("the hose is off"),
+        (Gauge::JugAndWatch, "supply_hose") if job.bench.hose_attached => Some(text!(
+            "the hose is on the machine: shut the tap and take it off first"
+        )),
+        (Gauge::PressureGauge, _) if !job.bench.hose_attached => Some(text!("the hose is off")),
         (Gauge::Watch, "basket") if machine.basket_rad_per_s().abs() < STANDS_RAD_PER_S => {
-            Some("the basket stands: there is nothing to time")
+            Some(text!("the basket stands: there is nothing to time"))
         }
         (Gauge::Watch, "tub") if flows.inlet_m3_per_s < DRIP_M3_PER_S => {
-            Some("no water runs in: there is nothing to time")
+            Some(text!("no water runs in: there is nothing to time"))
         }
         (Gauge::Watch, "drain_hose") if flows.drain_m3_per_s < DRIP_M3_PER_S => {
-            Some("no water runs out: there is nothing to time")
+            Some(text!("no water runs out: there is nothing to time"))
         }
         (Gauge::Watch, "drain_motor") if !machine.plant().readings().is_actuator_energised => {
-            Some("the drain motor rests: there is nothing to time")
+            Some(text!("the drain motor rests: there is nothing to time"))
         }
         (Gauge::SpringBalance | Gauge::BeltGauge, _) if is_turning(machine) => {
-            Some("the belt runs")
+            Some(text!("the belt runs"))
         }
         (Gauge::SpringBalance | Gauge::BeltGauge, _)
             if machine.plant().params().belt.tension_n < NO_BELT_N =>
         {
-            Some("there is no belt to gauge: it hangs or is off")
+            Some(text!("there is no belt to gauge: it hangs or is off"))
         }
-        (Gauge::Rule, "clutch_lever") if machine.plant().params().lever.seated_ratio < 0.5 => {
-            Some("the lever's end lies beside its link: there is no play to measure")
-        }
+        (Gauge::Rule, "clutch_lever") if machine.plant().params().lever.seated_ratio < 0.5 => Some(
+            text!("the lever's end lies beside its link: there is no play to measure"),
+        ),
         _ => None,
     }
 }
@@ -164,7 +168,7 @@ fn spill(job: &Job) -> Option<Event> {
     }
     Some(Event::Spill {
         water_kg: TEE_SPILL_KG[usize::from(!isolation.tap_shut)],
-        why: "the supply line was opened under pressure".to_owned(),
+        why: say!("the supply line was opened under pressure").to_owned(),
     })
 }
 

@@ -14,6 +14,8 @@ use crate::bench::workshop::Step;
 use crate::machine::FaultClass;
 use crate::machine::Target;
 use crate::machine::draw_ratio;
+use crate::say;
+use crate::text;
 
 /// Purposes of the draws.
 const SLIP_PURPOSE: u64 = 0x736c_6970;
@@ -38,7 +40,9 @@ pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
         Action::Gloves { on } => around.gloves_on == *on,
         Action::KeepClear => around.kept_clear,
         Action::MopFloor => job.machine.plant().readings().puddle_kg <= 0.0,
-        Action::CoolWater if !job.machine.lid_open() => return super::not_now("the lid is shut"),
+        Action::CoolWater if !job.machine.lid_open() => {
+            return super::not_now(text!("the lid is shut"));
+        }
         _ => false,
     };
     same.then_some(Refusal::AlreadySo)
@@ -48,7 +52,7 @@ pub(super) fn perform(job: &mut Job, action: &Action) {
     let text = match action {
         Action::ProtectFloor => {
             job.bench.around.floor_protected = true;
-            "Blanket laid where the machine will lie"
+            text!("Blanket laid where the machine will lie")
         }
         Action::Gloves { on } => {
             job.bench.around.gloves_on = *on;
@@ -56,20 +60,20 @@ pub(super) fn perform(job: &mut Job, action: &Action) {
         }
         Action::KeepClear => {
             job.bench.around.kept_clear = true;
-            "Asked for the room to be kept free"
+            text!("Asked for the room to be kept free")
         }
         Action::MopFloor => {
             job.machine.mop();
-            "Floor mopped dry"
+            text!("Floor mopped dry")
         }
         Action::CoolWater => {
             let cold_k = job.machine.plant().params().inlet.water_k;
             job.machine.pour(BUCKET_KG, cold_k);
-            "A bucket of cold water poured in"
+            text!("A bucket of cold water poured in")
         }
         Action::MendHouse => {
             mend_house(job);
-            "Wiring of the house worked on"
+            text!("Wiring of the house worked on")
         }
         _ => return,
     };
@@ -85,7 +89,7 @@ pub(super) fn dry_out(job: &mut Job) {
     }
     job.refit_machine();
     job.write(NoteEntry::Act {
-        text: "Dried inside, with cloth and warm air".to_owned(),
+        text: text!("Dried inside, with cloth and warm air").to_owned(),
     });
 }
 
@@ -136,7 +140,11 @@ fn moved(job: &mut Job, step: &Step) -> Vec<Event> {
     if step.lays_down {
         let marks = job.scenario().visit.has(Condition::DelicateFloor);
         if marks && !job.bench.around.floor_protected {
-            events.push(damage(job, "the cabinet has marked the floor", FLOOR_PRICE));
+            events.push(damage(
+                job,
+                say!("the cabinet has marked the floor"),
+                FLOOR_PRICE,
+            ));
         }
     } else if !step.moves_machine
         && let Some(event) = cut(job)
@@ -146,7 +154,7 @@ fn moved(job: &mut Job, step: &Step) -> Vec<Event> {
     if step.moves_machine && job.machine.plant().readings().puddle_kg > 0.5 {
         let slips = draw(job, SLIP_PURPOSE) < SLIP_CHANCE_RATIO;
         if slips {
-            events.push(hurt(job, "you slipped on the wet floor"));
+            events.push(hurt(job, say!("you slipped on the wet floor")));
         }
     }
     events
@@ -159,17 +167,17 @@ fn hurt_inside(job: &mut Job, part: &str) -> Option<Event> {
 fn cut(job: &mut Job) -> Option<Event> {
     let bare = job.scenario().visit.has(Condition::BareEdges) && !job.bench.around.gloves_on;
     let cuts = bare && draw(job, CUT_PURPOSE) < CUT_CHANCE_RATIO;
-    cuts.then(|| hurt(job, "the sheet edge cut your hand"))
+    cuts.then(|| hurt(job, say!("the sheet edge cut your hand")))
 }
 
 fn scalded(job: &mut Job) -> Option<Event> {
     let hot = job.machine.plant().state().tub.bath_k > SCALDING_K && job.machine.water_kg() > 2.0;
-    hot.then(|| hurt(job, "hot water ran over your hand"))
+    hot.then(|| hurt(job, say!("hot water ran over your hand")))
 }
 
 fn burnt(job: &mut Job, place: &str) -> Option<Event> {
     let hot = surface_k(job, place) > BURNING_K;
-    hot.then(|| hurt(job, "the part is too hot to touch"))
+    hot.then(|| hurt(job, say!("the part is too hot to touch")))
 }
 
 /// Temperature of what a hand finds at a place, K: the motor's housing lags its windings, at about

@@ -9,6 +9,8 @@ use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::control::io::Key;
 use crate::machine::Target;
+use crate::say;
+use crate::text;
 
 /// Water that runs out of the hose end when it comes off under pressure with the tap open, kg.
 const OPEN_HOSE_SPILL_KG: f64 = 5.0;
@@ -44,7 +46,7 @@ pub(super) fn cannot_move_hose(job: &Job, attached: bool) -> Option<Refusal> {
 pub(super) fn cannot_discharge(job: &Job, what: Charged) -> Option<Refusal> {
     match what {
         Charged::PlugPins if job.machine.plugged() => Some(Refusal::NotNow {
-            why: "the plug is in the socket".to_owned(),
+            why: text!("the plug is in the socket").to_owned(),
         }),
         Charged::PlugPins => None,
         Charged::RunCapacitor => super::access::cannot_reach_place(job, "run_capacitor"),
@@ -134,7 +136,7 @@ fn supply_hose(job: &mut Job, attached: bool) -> Vec<Event> {
     job.bench.hose_attached = attached;
     job.machine.set_hose(attached);
     if spill > 0.0 {
-        let why = "the supply hose came off under pressure".to_owned();
+        let why = say!("the supply hose came off under pressure").to_owned();
         return vec![Event::Spill {
             water_kg: spill,
             why,
@@ -162,7 +164,7 @@ fn discharge(job: &mut Job, what: Charged, tool: DischargeTool) -> Vec<Event> {
     if charge.voltage_v < HARMLESS_V || tool == DischargeTool::BleedResistor {
         return Vec::new();
     }
-    let through = "the blade of a screwdriver, with a crack and a burnt spot".to_owned();
+    let through = say!("the blade of a screwdriver, with a crack and a burnt spot").to_owned();
     vec![Event::Discharge {
         from_v: charge.voltage_v,
         energy_j: charge.energy_j,

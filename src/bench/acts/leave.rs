@@ -8,7 +8,10 @@ use crate::bench::notebook::NoteEntry;
 use crate::bench::store;
 use crate::bench::visit::Ready;
 use crate::bench::visit::VAN_SLOTS;
+use crate::language::worded;
 use crate::machine::draw_ratio;
+use crate::say;
+use crate::text;
 
 /// Purpose of the draw that decides whether somebody tries an unlabelled machine.
 const TRIED_PURPOSE: u64 = 0x7472_6965;
@@ -17,7 +20,7 @@ const TRIED_CHANCE_RATIO: f64 = 0.5;
 
 pub(super) fn cannot_leave(job: &Job, parts: &[String]) -> Option<Refusal> {
     if parts.len() > VAN_SLOTS {
-        return super::not_now("the van has eight slots for parts");
+        return super::not_now(text!("the van has eight slots for parts"));
     }
     let scenario = job.scenario();
     for name in parts {
@@ -25,19 +28,22 @@ pub(super) fn cannot_leave(job: &Job, parts: &[String]) -> Option<Refusal> {
             return Some(super::unknown(name));
         };
         if store::ready(scenario, &item) == Ready::Never {
-            return super::not_now(&format!("{} is no longer made", item.name()));
+            return super::not_now(&say!(
+                "{part} is no longer made",
+                part = worded(item.name())
+            ));
         }
     }
     (job.machine.basket_rad_per_s().abs() > 1.0).then(|| Refusal::NotNow {
-        why: "the basket is still turning".to_owned(),
+        why: text!("the basket is still turning").to_owned(),
     })
 }
 
 pub(super) fn leave_until(job: &mut Job, parts: &[String], label: bool) -> Vec<Event> {
     let words = if label {
-        "Left until the second visit, labelled “do not use”"
+        text!("Left until the second visit, labelled “do not use”")
     } else {
-        "Left until the second visit, without a label"
+        text!("Left until the second visit, without a label")
     };
     job.write(NoteEntry::Act {
         text: words.to_owned(),
@@ -52,9 +58,9 @@ pub(super) fn leave_until(job: &mut Job, parts: &[String], label: bool) -> Vec<E
         job.bench.isolation.tap_shut = false;
     }
     let found = if tried {
-        "Second visit: somebody has tried it; plug in, tap open"
+        text!("Second visit: somebody has tried it; plug in, tap open")
     } else {
-        "Second visit: as it was left"
+        text!("Second visit: as it was left")
     };
     job.write(NoteEntry::Act {
         text: found.to_owned(),
@@ -94,7 +100,7 @@ pub(super) fn make_safe(job: &mut Job) -> Vec<Event> {
     job.bench.isolation.tap_shut = true;
     job.bench.ending = Some(Ending::MadeSafe);
     job.write(NoteEntry::Act {
-        text: "Left isolated and labelled; customer informed".to_owned(),
+        text: text!("Left isolated and labelled; customer informed").to_owned(),
     });
     Vec::new()
 }
@@ -102,7 +108,7 @@ pub(super) fn make_safe(job: &mut Job) -> Vec<Event> {
 pub(super) fn close(job: &mut Job) -> Vec<Event> {
     job.bench.ending = Some(Ending::Closed);
     job.write(NoteEntry::Act {
-        text: "Handed over".to_owned(),
+        text: text!("Handed over").to_owned(),
     });
     Vec::new()
 }

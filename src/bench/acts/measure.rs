@@ -17,9 +17,12 @@ use crate::bench::notebook::Reading;
 use crate::bench::notebook::Seen;
 use crate::bench::recorder::Channel;
 use crate::bench::visit::HandInstrument;
+use crate::language::decimals;
 use crate::machine::Probe;
 use crate::plant::harness::Instrument;
 use crate::plant::harness::instrument::AMPS_OHM;
+use crate::say;
+use crate::text;
 
 /// Share of the nominal supply that counts as "shows a live source".
 const LIVE_RATIO: f64 = 0.5;
@@ -44,7 +47,7 @@ pub(super) fn cannot_place(
 ) -> Option<Refusal> {
     if !job.scenario().rules.has(mode) {
         return Some(Refusal::NotNow {
-            why: "this instrument is not in the bag on this job".to_owned(),
+            why: text!("this instrument is not in the bag on this job").to_owned(),
         });
     }
     if mode == MeterMode::Leakage {
@@ -76,7 +79,7 @@ pub(super) fn cannot_split(job: &Job, fitted: bool) -> Option<Refusal> {
         return Some(Refusal::AlreadySo);
     }
     job.machine.plugged().then(|| Refusal::NotNow {
-        why: "the plug is in the socket: pull it first".to_owned(),
+        why: text!("the plug is in the socket: pull it first").to_owned(),
     })
 }
 
@@ -95,7 +98,8 @@ fn cannot_clamp(job: &Job, element: &str) -> Option<Refusal> {
     let is_sheathed = |node: &String| !job.bench.splitter && pins.contains(node);
     let reach = |node: &String| match is_sheathed(node) {
         true => Some(Refusal::NotNow {
-            why: "the cord's conductors lie in one sheath: put the splitter lead in".to_owned(),
+            why: text!("the cord's conductors lie in one sheath: put the splitter lead in")
+                .to_owned(),
         }),
         false => cannot_touch(job, node),
     };
@@ -115,7 +119,7 @@ pub(super) fn cannot_note(job: &Job) -> Option<Refusal> {
     };
     let setting = job.bench.meter.as_ref();
     (!setting.is_some_and(is_connected)).then(|| Refusal::NotNow {
-        why: "the meter is connected to nothing".to_owned(),
+        why: text!("the meter is connected to nothing").to_owned(),
     })
 }
 
@@ -156,7 +160,11 @@ fn overload(job: &mut Job, mode: MeterMode, red: Option<&str>, black: Option<&st
     if current_a > FUSE_A && job.bench.blown.insert(mode) {
         let time_ms = 1e3 * FUSE_A2_S / (current_a * current_a);
         events.push(Event::MeterFuse {
-            why: format!("{current_a:.0} A through the instrument until its 10 A fuse opened, {time_ms:.1} ms"),
+            why: say!(
+                "{current} A through the instrument until its 10 A fuse opened, {time} ms",
+                current = format!("{current_a:.0}"),
+                time = decimals(format!("{time_ms:.1}"))
+            ),
         });
     }
     let lugs = &job.machine.model().roles.run_capacitor;
@@ -172,7 +180,7 @@ fn overload(job: &mut Job, mode: MeterMode, red: Option<&str>, black: Option<&st
         events.push(Event::Discharge {
             from_v: stored.voltage_v,
             energy_j: stored.energy_j,
-            through: "the instrument".to_owned(),
+            through: say!("the instrument").to_owned(),
         });
     }
     events
@@ -256,7 +264,7 @@ pub(super) fn look_over(job: &mut Job) {
     let seen = job.bench.around.instrument.look_over();
     job.write(NoteEntry::Observation {
         sense: Sense::Look,
-        place: "instrument".to_owned(),
+        place: text!("instrument").to_owned(),
         seen,
     });
 }
@@ -271,7 +279,7 @@ pub(super) fn change(job: &mut Job) {
     job.bench.isolation.socket_live = [None; 3];
     job.bench.meter = None;
     job.write(NoteEntry::Act {
-        text: "The spare instrument is in hand".to_owned(),
+        text: text!("The spare instrument is in hand").to_owned(),
     });
 }
 

@@ -38,6 +38,7 @@ use crate::bench::notebook::Tick;
 use crate::bench::observe;
 use crate::bench::rules;
 use crate::bench::visit::EmptyBy;
+use crate::say;
 
 /// Water on the floor that nobody overlooks, kg. Common practice.
 const FLOOD_KG: f64 = 2.0;
@@ -183,7 +184,7 @@ pub fn finish(job: &mut Job, action: &Action) -> Vec<Event> {
         job.bench.floor_told_kg = floor_kg;
         events.push(Event::Spill {
             water_kg: more_kg,
-            why: "water has run onto the floor".to_owned(),
+            why: say!("water has run onto the floor").to_owned(),
         });
     }
     events

@@ -9,6 +9,9 @@ use crate::bench::store;
 use crate::bench::visit::PHONE_QUESTIONS;
 use crate::bench::visit::Ready;
 use crate::bench::visit::VAN_SLOTS;
+use crate::language::worded;
+use crate::say;
+use crate::text;
 
 /// Labour of one question on the phone and of loading the van, s. Common practice.
 const PHONE_S: f64 = 30.0;
@@ -26,7 +29,7 @@ pub fn is_before_visit(log: &[Entry]) -> bool {
 
 pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
     if !is_before_visit(job.log()) {
-        return super::not_now("you are at the customer's already");
+        return super::not_now(text!("you are at the customer's already"));
     }
     match action {
         Action::Phone { question } => {
@@ -40,7 +43,7 @@ pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
 
 fn cannot_load(job: &Job, parts: &[String]) -> Option<Refusal> {
     if parts.len() > VAN_SLOTS {
-        return super::not_now("the van has eight slots for parts");
+        return super::not_now(text!("the van has eight slots for parts"));
     }
     let scenario = job.scenario();
     let mut seen: Vec<&str> = Vec::new();
@@ -49,10 +52,13 @@ fn cannot_load(job: &Job, parts: &[String]) -> Option<Refusal> {
             return Some(super::unknown(name));
         };
         if store::ready(scenario, &item) != Ready::Today {
-            return super::not_now(&format!("the store has no {} today", item.name()));
+            return super::not_now(&say!(
+                "the store has no {part} today",
+                part = worded(item.name())
+            ));
         }
         if seen.contains(&name.as_str()) {
-            return super::not_now(&format!("one {} is enough", item.name()));
+            return super::not_now(&say!("one {part} is enough", part = worded(item.name())));
         }
         seen.push(name);
     }

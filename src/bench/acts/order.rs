@@ -9,7 +9,9 @@ use crate::bench::job::Job;
 use crate::bench::safety::situation::Act;
 use crate::bench::workshop::Harm;
 use crate::bench::workshop::Way;
+use crate::language::worded;
 use crate::machine::draw_ratio;
+use crate::say;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 /// Purpose of the draw that decides whether a cover that nothing holds falls, and how often it does
@@ -62,7 +64,7 @@ pub(super) fn harm(job: &mut Job, action: &Action) -> Vec<Event> {
             }
             let earlier = bench.left_wrong.insert(key(&harm), effects);
             earlier.is_none().then_some(Event::Damage {
-                what: harm.what,
+                what: worded(&harm.what).into_owned(),
                 // Paid for with the repair.
                 price: 0.0,
             })
@@ -106,7 +108,7 @@ pub(super) fn cover_falls(job: &Job, action: &Action) -> Option<Event> {
     let index = job.log().len() as u64;
     (draw_ratio(job.seed(), FALL_PURPOSE, index) < FALL_RATIO).then(|| Event::Dropped {
         energy_j: COVER_KG * STANDARD_GRAVITY_M_PER_S2 * COVER_FALL_M,
-        what: "the raised cover came down on the hands: nothing held it".to_owned(),
+        what: say!("the raised cover came down on the hands: nothing held it").to_owned(),
     })
 }
 

@@ -11,7 +11,9 @@ use crate::bench::store;
 use crate::bench::workshop::Part;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
+use crate::language::worded;
 use crate::machine::Target;
+use crate::text;
 
 /// What the van holds for a part: the make that is named, else the original before another make.
 pub fn in_van<'a>(job: &'a Job, part: &str, make: Option<&str>) -> Option<&'a String> {
@@ -78,10 +80,12 @@ pub(super) fn cannot_put_back(job: &Job, part: &str) -> Option<Refusal> {
         return Some(super::unknown(part));
     };
     if last_fitted(job, part).is_none() {
-        return super::not_now("the part in the machine is the old one");
+        return super::not_now(text!("the part in the machine is the old one"));
     }
     if known.sold_once_fitted {
-        return super::not_now("once fitted it is sold: the store does not take it back");
+        return super::not_now(text!(
+            "once fitted it is sold: the store does not take it back"
+        ));
     }
     let work = replacement(job, part)?;
     super::access::in_the_way(job, &work.needs)
@@ -125,7 +129,7 @@ pub(super) fn burn(job: &mut Job) -> Vec<Event> {
             if too_much && job.bench.around.burnt.insert(element.clone()) {
                 job.bench.healed.insert(Target::Element(element.clone()));
                 events.push(Event::BurntOut {
-                    what: item.part.name.clone(),
+                    what: worded(&item.part.name).into_owned(),
                 });
             }
         }

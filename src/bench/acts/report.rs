@@ -6,6 +6,7 @@ use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::visit::Advice;
 use crate::bench::visit::PictureOf;
+use crate::text;
 
 pub(super) fn take_picture(job: &mut Job, of: PictureOf) {
     let picture = Picture {
@@ -14,12 +15,12 @@ pub(super) fn take_picture(job: &mut Job, of: PictureOf) {
         of,
     };
     job.bench.around.pictures.push(picture);
-    let view = match of {
-        PictureOf::Outside => "from outside",
-        PictureOf::Opened => "opened",
+    let text = match of {
+        PictureOf::Outside => text!("Picture taken: the machine from outside"),
+        PictureOf::Opened => text!("Picture taken: the machine opened"),
     };
     job.write(NoteEntry::Act {
-        text: format!("Picture taken: the machine {view}"),
+        text: text.to_owned(),
     });
 }
 
@@ -28,10 +29,10 @@ pub(super) fn cannot_sign(job: &Job) -> Option<Refusal> {
         return Some(Refusal::AlreadySo);
     }
     if job.bench.findings.is_empty() {
-        return super::not_now("the report names no cause yet");
+        return super::not_now(text!("the report names no cause yet"));
     }
     if !job.bench.advice.contains(&Advice::WhatWasDone) {
-        return super::not_now("the customer wants to be told first what was done");
+        return super::not_now(text!("the customer wants to be told first what was done"));
     }
     None
 }
@@ -39,6 +40,6 @@ pub(super) fn cannot_sign(job: &Job) -> Option<Refusal> {
 pub(super) fn sign(job: &mut Job) {
     job.bench.around.signed = true;
     job.write(NoteEntry::Act {
-        text: "Report read and signed by the customer".to_owned(),
+        text: text!("Report read and signed by the customer").to_owned(),
     });
 }

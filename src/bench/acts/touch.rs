@@ -15,6 +15,8 @@ use crate::bench::protection::ResidualCurrentDevice;
 use crate::bench::shock;
 use crate::bench::shock::Source;
 use crate::bench::workshop::WorkKind;
+use crate::language::said;
+use crate::say;
 
 /// Current that is felt, A. Published: IEC 60479-1, from memory.
 const FELT_A: f64 = 0.0005;
@@ -108,8 +110,15 @@ fn shocked(job: &mut Job, nodes: &[String]) -> Option<Event> {
         duration_s: shock.time_s,
         opened_by: shock
             .opening
-            .map_or("nothing".to_owned(), |o| o.device.words().to_owned()),
-        zone: format!("{} ({})", shock.zone.name(), shock.zone.words()),
+            .map_or(say!("nothing" as "it opened the circuit"), |o| {
+                said(o.device.words())
+            })
+            .to_owned(),
+        zone: say!(
+            "{zone} ({effect})",
+            zone = shock.zone.name(),
+            effect = said(shock.zone.words())
+        ),
     })
 }
 
@@ -135,7 +144,7 @@ fn charged(job: &mut Job, nodes: &[String]) -> Option<Event> {
         return None;
     }
     job.machine.discharge_run_capacitor();
-    let through = "the hand".to_owned();
+    let through = say!("the hand").to_owned();
     Some(Event::Discharge {
         from_v: stored.voltage_v,
         energy_j: stored.energy_j,

@@ -10,6 +10,7 @@ use crate::bench::observe::seen_amount;
 use crate::machine::Machine;
 use crate::plant::actuator;
 use crate::plant::params::PlantParams;
+use crate::text;
 
 /// Torque a hand gives at the basket's rim, N·m.
 const HAND_AT_BASKET_N_M: f64 = 12.0;
@@ -49,23 +50,26 @@ fn pulsator(machine: &Machine) -> Vec<Seen> {
     if params.pulsator.scrape_n_m > 4.0 {
         list.push(seen(
             "pulsator_jammed",
-            "the pulsator is jammed; something is under it",
+            text!("the pulsator is jammed; something is under it"),
         ));
     } else if params.pulsator.scrape_n_m > 0.3 {
-        list.push(seen("pulsator_scrapes", "the pulsator scrapes"));
+        list.push(seen("pulsator_scrapes", text!("the pulsator scrapes")));
     } else if params.pulsator.spline_n_m < 5.0 {
         list.push(seen(
             "pulsator_slips",
-            "the pulsator slips on its shaft with a click",
+            text!("the pulsator slips on its shaft with a click"),
         ));
     } else {
         list.push(seen(
             "pulsator_turns_freely",
-            "the pulsator turns with even resistance",
+            text!("the pulsator turns with even resistance"),
         ));
     }
     if machine.rotor_seized() && params.belt.tension_n > 3.0 {
-        list.push(seen("drive_seized", "behind the gear something is seized"));
+        list.push(seen(
+            "drive_seized",
+            text!("behind the gear something is seized"),
+        ));
     }
     list
 }
@@ -77,20 +81,23 @@ fn basket(machine: &Machine) -> Vec<Seen> {
     let drag = params.basket.bearing_n_m + params.basket.scrape_n_m;
     let mut list = Vec::new();
     if drag > HAND_AT_BASKET_N_M || hold > HAND_AT_BASKET_N_M {
-        list.push(seen("basket_held", "the basket is held"));
+        list.push(seen("basket_held", text!("the basket is held")));
     } else if hold > 2.0 {
         list.push(seen(
             "basket_drags",
-            "the basket turns but drags on the brake",
+            text!("the basket turns but drags on the brake"),
         ));
     } else {
-        list.push(seen("basket_free", "the basket turns freely"));
+        list.push(seen("basket_free", text!("the basket turns freely")));
     }
     if params.basket.bearing_n_m > 1.7 * machine.model().plant.basket.bearing_n_m {
-        list.push(seen("basket_rough", "it turns roughly, with a rumble"));
+        list.push(seen(
+            "basket_rough",
+            text!("it turns roughly, with a rumble"),
+        ));
     }
     if params.basket.scrape_n_m > 0.1 {
-        list.push(seen("basket_scratches", "a scratch once a turn"));
+        list.push(seen("basket_scratches", text!("a scratch once a turn")));
     }
     list
 }
@@ -98,18 +105,18 @@ fn basket(machine: &Machine) -> Vec<Seen> {
 fn motor_pulley(machine: &Machine) -> Seen {
     let friction = machine.plant().params().rotor.friction_n_m;
     if machine.rotor_seized() || friction > HAND_AT_PULLEY_N_M {
-        seen("motor_seized", "the motor shaft does not turn")
+        seen("motor_seized", text!("the motor shaft does not turn"))
     } else if friction > 0.3 {
-        seen("motor_stiff", "the motor shaft is stiff")
+        seen("motor_stiff", text!("the motor shaft is stiff"))
     } else {
-        seen("motor_free", "the motor shaft turns freely")
+        seen("motor_free", text!("the motor shaft turns freely"))
     }
 }
 
 fn belt(machine: &Machine) -> Seen {
     let tension = machine.plant().params().belt.tension_n;
     if tension < 3.0 {
-        return seen("belt_off", "there is no belt to press");
+        return seen("belt_off", text!("there is no belt to press"));
     }
     // Deflection of a span under 7 N at its middle: d = F L / (4 T), span 0.19 m. Closed form.
     let deflection_mm = (7.0 * 0.19 / (4.0 * tension) * 1e3).min(30.0);
@@ -134,13 +141,19 @@ fn drain_wire(machine: &Machine) -> Vec<Seen> {
         format!("the wire travels {stroke_mm:.0} mm"),
     )];
     if params.lever.seated_ratio < 0.5 {
-        list.push(seen("lever_stays", "the clutch lever stays where it is"));
+        list.push(seen(
+            "lever_stays",
+            text!("the clutch lever stays where it is"),
+        ));
     } else if brake_at_full_stroke(params) < 0.05 {
-        list.push(seen("brake_frees", "the lever follows and the brake frees"));
+        list.push(seen(
+            "brake_frees",
+            text!("the lever follows and the brake frees"),
+        ));
     } else {
         list.push(seen(
             "brake_drags",
-            "the lever follows but the brake does not free",
+            text!("the lever follows but the brake does not free"),
         ));
     }
     list
@@ -158,14 +171,17 @@ fn clutch_lever(machine: &Machine) -> Vec<Seen> {
     let mut list = Vec::new();
     let free = params.brake.free_m <= params.clutch.grips_m + 0.006;
     list.push(if free {
-        seen("lever_frees_brake", "moved by hand the brake frees")
+        seen("lever_frees_brake", text!("moved by hand the brake frees"))
     } else {
-        seen("lever_brake_stays", "moved by hand the brake still holds")
+        seen(
+            "lever_brake_stays",
+            text!("moved by hand the brake still holds"),
+        )
     });
     list.push(if params.clutch.torque_n_m > 5.0 {
-        seen("clutch_grips", "the clutch grips")
+        seen("clutch_grips", text!("the clutch grips"))
     } else {
-        seen("clutch_slips", "the clutch slips")
+        seen("clutch_slips", text!("the clutch slips"))
     });
     list
 }
@@ -173,7 +189,7 @@ fn clutch_lever(machine: &Machine) -> Vec<Seen> {
 fn tub(machine: &Machine) -> Seen {
     let suspension = &machine.plant().params().suspension;
     if suspension.locked_ratio > 0.5 {
-        return seen("tub_locked", "the tub cannot be pushed");
+        return seen("tub_locked", text!("the tub cannot be pushed"));
     }
     // Swings until a tenth is left: ln 10 / (2π ζ). Closed form; dry friction shortens it.
     let swings = core::f64::consts::LN_10 / (core::f64::consts::TAU * suspension.damping_ratio);
@@ -194,9 +210,12 @@ fn balance_lever(machine: &Machine) -> Seen {
     if machine.plant().params().suspension.lever_gap_m < 0.0 {
         seen(
             "lever_does_not_spring_back",
-            "the lever does not spring back",
+            text!("the lever does not spring back"),
         )
     } else {
-        seen("lever_springs_back", "the lever clicks and springs back")
+        seen(
+            "lever_springs_back",
+            text!("the lever clicks and springs back"),
+        )
     }
 }

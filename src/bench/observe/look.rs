@@ -5,6 +5,7 @@ use crate::bench::observe::look_below;
 use crate::bench::observe::seen;
 use crate::bench::observe::seen_amount;
 use crate::machine::Machine;
+use crate::text;
 use crate::units;
 
 pub(super) fn at(machine: &Machine, place: &str) -> Vec<Seen> {
@@ -28,11 +29,11 @@ pub(super) fn at(machine: &Machine, place: &str) -> Vec<Seen> {
 fn tap(machine: &Machine) -> Vec<Seen> {
     let closed = machine.plant().params().inlet.tap_closed_ratio;
     vec![if !machine.tap_open() || closed >= 0.99 {
-        seen("tap_shut", "the tap is shut")
+        seen("tap_shut", text!("the tap is shut"))
     } else if closed > 0.5 {
-        seen("tap_hardly_open", "the tap is hardly open")
+        seen("tap_hardly_open", text!("the tap is hardly open"))
     } else {
-        seen("tap_open", "the tap is open")
+        seen("tap_open", text!("the tap is open"))
     }]
 }
 
@@ -42,11 +43,11 @@ fn supply_hose(machine: &Machine) -> Vec<Seen> {
     if inlet.hose_kinked_ratio > 0.3 {
         list.push(seen(
             "supply_hose_kinked",
-            "the supply hose is kinked behind the machine",
+            text!("the supply hose is kinked behind the machine"),
         ));
     }
     if inlet.joint_leak_m3_per_s > 0.0 && machine.tap_open() {
-        list.push(seen("supply_joint_drips", "drops at the hose nut"));
+        list.push(seen("supply_joint_drips", text!("drops at the hose nut")));
     }
     list
 }
@@ -56,13 +57,13 @@ fn inlet_filter(machine: &Machine) -> Vec<Seen> {
     vec![match blocked {
         b if b >= 0.95 => seen(
             "filter_packed",
-            "the inlet filter is packed with sand and rust",
+            text!("the inlet filter is packed with sand and rust"),
         ),
         b if b >= 0.5 => seen(
             "filter_half_blocked",
-            "the inlet filter is mostly covered with dirt",
+            text!("the inlet filter is mostly covered with dirt"),
         ),
-        _ => seen("filter_clean", "the inlet filter is clean"),
+        _ => seen("filter_clean", text!("the inlet filter is clean")),
     }]
 }
 
@@ -81,16 +82,19 @@ fn drain_hose(machine: &Machine) -> Vec<Seen> {
         list.push(seen_amount(
             "drain_drips",
             flow,
-            "a thin trickle at the hose end",
+            text!("a thin trickle at the hose end"),
         ));
     }
     if now.outlet_m > good.outlet_m + 0.1 {
-        list.push(seen("drain_hose_high", "the hose end hangs too high"));
+        list.push(seen(
+            "drain_hose_high",
+            text!("the hose end hangs too high"),
+        ));
     } else if now.outlet_m < good.outlet_m - 0.1 {
-        list.push(seen("drain_hose_low", "the hose end lies too low"));
+        list.push(seen("drain_hose_low", text!("the hose end lies too low")));
     }
     if plant.readings().foam_ratio > 0.3 && flow > 0.0 {
-        list.push(seen("suds_at_hose", "suds come out of the hose end"));
+        list.push(seen("suds_at_hose", text!("suds come out of the hose end")));
     }
     list
 }
@@ -98,16 +102,16 @@ fn drain_hose(machine: &Machine) -> Vec<Seen> {
 fn under_machine(machine: &Machine) -> Vec<Seen> {
     let puddle = machine.plant().readings().puddle_kg;
     vec![match puddle {
-        p if p > 1.0 => seen_amount("puddle", p, "a puddle under the machine"),
-        p if p > 0.02 => seen_amount("damp_floor", p, "damp under the machine"),
-        _ => seen("dry_floor", "dry under the machine"),
+        p if p > 1.0 => seen_amount("puddle", p, text!("a puddle under the machine")),
+        p if p > 0.02 => seen_amount("damp_floor", p, text!("damp under the machine")),
+        _ => seen("dry_floor", text!("dry under the machine")),
     }]
 }
 
 fn seen_display(machine: &Machine) -> Seen {
     let text = machine.display_words();
     if text.is_empty() {
-        seen("display_dark", "the display is dark")
+        seen("display_dark", text!("the display is dark"))
     } else {
         seen(
             &format!("display {text}"),
@@ -118,9 +122,9 @@ fn seen_display(machine: &Machine) -> Seen {
 
 fn lid(machine: &Machine) -> Seen {
     if machine.lid_open() {
-        seen("lid_open", "the lid is open")
+        seen("lid_open", text!("the lid is open"))
     } else {
-        seen("lid_shut", "the lid is shut")
+        seen("lid_shut", text!("the lid is shut"))
     }
 }
 
@@ -149,7 +153,7 @@ fn basket(machine: &Machine) -> Vec<Seen> {
         ));
     }
     if plant.readings().foam_ratio > 0.3 {
-        list.push(seen("suds", "a thick layer of suds"));
+        list.push(seen("suds", text!("a thick layer of suds")));
     }
     let swing_mm = plant.readings().rim_m * 1e3;
     if swing_mm > 8.0 {
@@ -160,7 +164,7 @@ fn basket(machine: &Machine) -> Vec<Seen> {
         ));
     }
     if plant.params().suspension.lean_m > 0.008 {
-        list.push(seen("tub_leans", "the tub hangs crooked"));
+        list.push(seen("tub_leans", text!("the tub hangs crooked")));
     }
     list
 }
@@ -186,10 +190,13 @@ fn pulsator(machine: &Machine) -> Vec<Seen> {
             format!("the pulsator turns {way}, about {:.0} r/min", rpm.abs()),
         ));
     } else if machine.motor_energised() {
-        list.push(seen("pulsator_stands", "the pulsator stands still"));
+        list.push(seen("pulsator_stands", text!("the pulsator stands still")));
     }
     if plant.params().pulsator.play_rad > 0.1 {
-        list.push(seen("pulsator_sits_loose", "the pulsator sits loose"));
+        list.push(seen(
+            "pulsator_sits_loose",
+            text!("the pulsator sits loose"),
+        ));
     }
     list
 }
@@ -203,18 +210,18 @@ fn floor(machine: &Machine) -> Vec<Seen> {
             "not_level",
             slope_deg,
             if slope_deg < 1.0 {
-                "the machine leans a little to one side".to_owned()
+                text!("the machine leans a little to one side").to_owned()
             } else {
                 format!("the machine leans, about {slope_deg:.0}° to one side")
             },
         ));
     } else {
-        list.push(seen("level", "the machine stands level"));
+        list.push(seen("level", text!("the machine stands level")));
     }
     if site.foot_firm_ratio < 0.6 {
         list.push(seen(
             "foot_lifts",
-            "one foot lifts when a corner is pressed",
+            text!("one foot lifts when a corner is pressed"),
         ));
     }
     list
@@ -222,9 +229,9 @@ fn floor(machine: &Machine) -> Vec<Seen> {
 
 fn plug(machine: &Machine) -> Seen {
     if machine.plugged() {
-        seen("plug_in", "the plug is in its socket")
+        seen("plug_in", text!("the plug is in its socket"))
     } else {
-        seen("plug_out", "the plug is out")
+        seen("plug_out", text!("the plug is out"))
     }
 }
 
@@ -232,7 +239,7 @@ fn balance_ring(machine: &Machine) -> Vec<Seen> {
     if machine.plant().params().ring.fill_ratio < 0.5 {
         return vec![seen(
             "ring_salt_crust",
-            "a crust of salt on the balance ring",
+            text!("a crust of salt on the balance ring"),
         )];
     }
     Vec::new()

@@ -4,6 +4,7 @@ use crate::bench::notebook::Seen;
 use crate::bench::observe::seen;
 use crate::bench::observe::seen_amount;
 use crate::machine::Machine;
+use crate::text;
 
 pub(super) fn at(machine: &Machine, place: &str) -> Vec<Seen> {
     match place {
@@ -28,22 +29,25 @@ fn belt(machine: &Machine) -> Vec<Seen> {
     let (now, good) = (&machine.plant().params().belt, &machine.model().plant.belt);
     let mut list = Vec::new();
     if now.tension_n < 3.0 {
-        list.push(seen("belt_off", "the belt is off"));
+        list.push(seen("belt_off", text!("the belt is off")));
     } else if now.tension_n < 0.45 * good.tension_n {
         list.push(seen(
             "belt_slack",
-            "the belt hangs slack; black dust around the pulleys",
+            text!("the belt hangs slack; black dust around the pulleys"),
         ));
     } else if now.tension_n > 2.0 * good.tension_n {
-        list.push(seen("belt_tight", "the belt is tight as a string"));
+        list.push(seen("belt_tight", text!("the belt is tight as a string")));
     } else {
-        list.push(seen("belt_sits", "the belt sits in line"));
+        list.push(seen("belt_sits", text!("the belt sits in line")));
     }
     if now.friction_ratio < 0.5 * good.friction_ratio {
-        list.push(seen("belt_oily", "the belt's flanks are dark and shiny"));
+        list.push(seen(
+            "belt_oily",
+            text!("the belt's flanks are dark and shiny"),
+        ));
     }
     if now.cracked_ratio > 0.3 {
-        list.push(seen("belt_cracked", "the belt is cracked"));
+        list.push(seen("belt_cracked", text!("the belt is cracked")));
     }
     list
 }
@@ -52,7 +56,7 @@ fn motor_pulley(machine: &Machine) -> Vec<Seen> {
     if machine.plant().params().belt.pulley_grip_n_m < 5.0 {
         return vec![seen(
             "pulley_mark_off",
-            "the pulley's mark has moved against the shaft",
+            text!("the pulley's mark has moved against the shaft"),
         )];
     }
     Vec::new()
@@ -61,10 +65,13 @@ fn motor_pulley(machine: &Machine) -> Vec<Seen> {
 fn motor(machine: &Machine) -> Vec<Seen> {
     let mut list = Vec::new();
     if machine.motor_energised() && machine.plant().readings().rotor_rad_per_s.abs() < 1.0 {
-        list.push(seen("motor_stands", "the motor stands still"));
+        list.push(seen("motor_stands", text!("the motor stands still")));
     }
     if machine.plant().params().heat.fan_w_per_k < 0.5 * machine.model().plant.heat.fan_w_per_k {
-        list.push(seen("motor_fluff", "the motor's slots are full of fluff"));
+        list.push(seen(
+            "motor_fluff",
+            text!("the motor's slots are full of fluff"),
+        ));
     }
     list
 }
@@ -76,10 +83,13 @@ fn clutch_lever(machine: &Machine) -> Vec<Seen> {
     if now.seated_ratio < 0.5 {
         list.push(seen(
             "lever_out_of_link",
-            "the clutch lever's end lies beside its link",
+            text!("the clutch lever's end lies beside its link"),
         ));
     } else {
-        list.push(seen("lever_in_link", "the clutch lever sits in its link"));
+        list.push(seen(
+            "lever_in_link",
+            text!("the clutch lever sits in its link"),
+        ));
     }
     if now.play_m > good.play_m + 0.003 {
         let play_mm = now.play_m * 1e3;
@@ -92,7 +102,7 @@ fn clutch_lever(machine: &Machine) -> Vec<Seen> {
     if now.bent_m > 0.001 {
         list.push(seen(
             "lever_bent",
-            "the clutch lever does not go back all the way",
+            text!("the clutch lever does not go back all the way"),
         ));
     }
     let travel_mm = plant.linkage().lever_m * 1e3;
@@ -115,7 +125,7 @@ fn drain_motor(machine: &Machine) -> Vec<Seen> {
             format!("the wire is pulled {stroke_mm:.0} mm"),
         )
     } else {
-        seen("wire_at_rest", "the wire is at rest")
+        seen("wire_at_rest", text!("the wire is at rest"))
     }]
 }
 
@@ -123,18 +133,21 @@ fn drain_valve(machine: &Machine) -> Vec<Seen> {
     let drain = &machine.plant().params().drain;
     let mut list = Vec::new();
     if drain.open_ratio < 0.5 {
-        list.push(seen("drain_lint", "lint and cloth in the drain valve"));
+        list.push(seen(
+            "drain_lint",
+            text!("lint and cloth in the drain valve"),
+        ));
     }
     if drain.leak_m3_per_s > 5e-5 || drain.valve_min_open_ratio > 0.02 {
         list.push(seen(
             "drain_seat_leaks",
-            "the bellows does not close on its seat",
+            text!("the bellows does not close on its seat"),
         ));
     } else if drain.leak_m3_per_s > 0.0 {
-        list.push(seen("drain_seat_dirty", "dirt on the valve seat"));
+        list.push(seen("drain_seat_dirty", text!("dirt on the valve seat")));
     }
     if drain.joint_leak_ratio > 0.0 {
-        list.push(seen("drain_joint_wet", "the drain joint is wet"));
+        list.push(seen("drain_joint_wet", text!("the drain joint is wet")));
     }
     list
 }
@@ -143,7 +156,10 @@ fn capacitor(machine: &Machine) -> Vec<Seen> {
     let ratio = machine.run_capacitor_ratio();
     // A can that has lost much of its value has usually swollen. Common practice.
     if ratio < 0.5 {
-        return vec![seen("capacitor_bulged", "the capacitor's can is swollen")];
+        return vec![seen(
+            "capacitor_bulged",
+            text!("the capacitor's can is swollen"),
+        )];
     }
     let rating = machine.run_capacitor_nominal_f() * 1e6;
     vec![seen(
@@ -160,24 +176,33 @@ fn drain_pump(machine: &Machine) -> Vec<Seen> {
     if now.pump_head_m < 0.2 * good.pump_head_m {
         return vec![seen(
             "impeller_blocked",
-            "the impeller does not turn; something sits in it",
+            text!("the impeller does not turn; something sits in it"),
         )];
     }
-    vec![seen("impeller_turns", "the impeller turns with a finger")]
+    vec![seen(
+        "impeller_turns",
+        text!("the impeller turns with a finger"),
+    )]
 }
 
 fn air_hose(machine: &Machine) -> Vec<Seen> {
     let (now, good) = (&machine.plant().params().trap, &machine.model().plant.trap);
     let mut list = Vec::new();
     if now.leak_m3_per_s_pa >= 1e-9 {
-        list.push(seen("air_hose_off", "the air hose is off or split"));
+        list.push(seen("air_hose_off", text!("the air hose is off or split")));
     } else if now.leak_m3_per_s_pa > 0.0 {
-        list.push(seen("air_hose_chafed", "a chafed spot on the air hose"));
+        list.push(seen(
+            "air_hose_chafed",
+            text!("a chafed spot on the air hose"),
+        ));
     }
     if now.lag_s > 1e6 {
-        list.push(seen("air_hose_pinched", "the air hose is pinched flat"));
+        list.push(seen(
+            "air_hose_pinched",
+            text!("the air hose is pinched flat"),
+        ));
     } else if now.lag_s > 20.0 * good.lag_s {
-        list.push(seen("air_hose_kinked", "the air hose has a kink"));
+        list.push(seen("air_hose_kinked", text!("the air hose has a kink")));
     }
     list
 }
@@ -188,13 +213,13 @@ fn mechanism(machine: &Machine) -> Vec<Seen> {
     if plant.params().tub.seal_leak_m3_per_s > 0.0 {
         list.push(seen(
             "seal_rust_track",
-            "a rusty track of water below the gearbox",
+            text!("a rusty track of water below the gearbox"),
         ));
     }
     if plant.params().gear.bolts_play_rad > 0.01 {
         list.push(seen(
             "mechanism_loose",
-            "the gearbox moves against its plate",
+            text!("the gearbox moves against its plate"),
         ));
     }
     list
@@ -207,30 +232,36 @@ fn rods(machine: &Machine) -> Vec<Seen> {
     if suspension.locked_ratio > 0.5 {
         list.push(seen(
             "transport_pieces",
-            "the transport pieces are still in",
+            text!("the transport pieces are still in"),
         ));
     }
     if suspension.lean_m > 0.03 {
-        list.push(seen("rod_unhooked", "one rod is out of its seat"));
+        list.push(seen("rod_unhooked", text!("one rod is out of its seat")));
     } else if suspension.lean_m > 0.008 {
-        list.push(seen("rod_sags", "one spring is shorter than the others"));
+        list.push(seen(
+            "rod_sags",
+            text!("one spring is shorter than the others"),
+        ));
     }
     if suspension.damping_ratio < 0.6 * good.damping_ratio {
-        list.push(seen("rods_oily", "oil on the rods' cups"));
+        list.push(seen("rods_oily", text!("oil on the rods' cups")));
     }
     list
 }
 
 fn lid_switch(machine: &Machine) -> Vec<Seen> {
     let mut list = vec![if machine.lid_open() {
-        seen("lid_switch_free", "the lid switch is not pressed")
+        seen("lid_switch_free", text!("the lid switch is not pressed"))
     } else {
-        seen("lid_switch_pressed", "the lid presses the lid switch")
+        seen(
+            "lid_switch_pressed",
+            text!("the lid presses the lid switch"),
+        )
     }];
     if machine.lid_bridged() {
         list.push(seen(
             "lid_switch_bridged",
-            "a wire bridge sits across its terminals",
+            text!("a wire bridge sits across its terminals"),
         ));
     }
     list
@@ -241,12 +272,12 @@ fn balance_switch(machine: &Machine) -> Vec<Seen> {
     vec![if gap_mm < 0.0 {
         seen(
             "lever_pushed",
-            "the out-of-balance lever is pushed already, with the tub at rest",
+            text!("the out-of-balance lever is pushed already, with the tub at rest"),
         )
     } else if gap_mm > 100.0 {
         seen(
             "lever_does_not_reach",
-            "the out-of-balance lever is bent away from the tub",
+            text!("the out-of-balance lever is bent away from the tub"),
         )
     } else {
         seen_amount(

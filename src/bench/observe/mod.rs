@@ -20,7 +20,10 @@ use crate::bench::action::Turnable;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Seen;
+use crate::language::worded;
 use crate::machine::Machine;
+use crate::say;
+use crate::text;
 
 /// Copper winding temperature from which varnish can be smelt, K. From memory: about 110 °C.
 const VARNISH_SMELL_K: f64 = 383.0;
@@ -47,7 +50,7 @@ fn seen_amount(key: &str, amount: f64, text: impl Into<String>) -> Seen {
 }
 
 fn nothing_unusual() -> Seen {
-    seen("nothing_unusual", "nothing unusual")
+    seen("nothing_unusual", text!("nothing unusual"))
 }
 
 /// Writes what a sense gives at a place.
@@ -63,7 +66,10 @@ pub fn note_sense(job: &mut Job, sense: Sense, place: &str) {
         Sense::Smell => smell(&job.machine),
     };
     if sense == Sense::Look && place == "motor" && !job.bench.wet.is_empty() {
-        list.push(seen("wet_inside", "drops of water on motor and plugs"));
+        list.push(seen(
+            "wet_inside",
+            text!("drops of water on motor and plugs"),
+        ));
     }
     list.extend(surroundings::notice(job, sense, place));
     if list.is_empty() {
@@ -89,9 +95,12 @@ pub fn note_turn(job: &mut Job, what: Turnable) {
 
 /// One line under the drawing: what can be heard now.
 pub fn caption(machine: &Machine) -> String {
-    let heard: Vec<String> = listen::heard(machine).into_iter().map(|s| s.text).collect();
+    let heard: Vec<String> = listen::heard(machine)
+        .into_iter()
+        .map(|s| worded(&s.text).into_owned())
+        .collect();
     if heard.is_empty() {
-        "quiet".to_owned()
+        say!("quiet").to_owned()
     } else {
         heard.join("; ")
     }
@@ -101,13 +110,13 @@ fn smell(machine: &Machine) -> Vec<Seen> {
     let plant = machine.plant();
     let mut list = Vec::new();
     if machine.hottest_winding_k() > VARNISH_SMELL_K {
-        list.push(seen("smell_varnish", "hot varnish"));
+        list.push(seen("smell_varnish", text!("hot varnish")));
     }
     if plant.readings().slip_w > SLIP_SMELL_W {
-        list.push(seen("smell_rubber", "hot rubber"));
+        list.push(seen("smell_rubber", text!("hot rubber")));
     }
     if machine.hottest_joint_w() > SCORCHING_W {
-        list.push(seen("smell_scorched", "scorched plastic"));
+        list.push(seen("smell_scorched", text!("scorched plastic")));
     }
     list
 }

@@ -5,6 +5,7 @@ use crate::bench::job::Job;
 use crate::bench::notebook::Seen;
 use crate::bench::observe::seen;
 use crate::bench::visit::Condition;
+use crate::text;
 
 /// What a sense notices at a place; noticed things are kept.
 pub(super) fn notice(job: &mut Job, sense: Sense, place: &str) -> Vec<Seen> {
@@ -58,23 +59,28 @@ fn shows(condition: Condition, sense: Sense, place: &str) -> bool {
 
 fn words(condition: Condition) -> Seen {
     match condition {
-        Condition::GasSmell => seen("gas", "it smells of gas"),
+        Condition::GasSmell => seen("gas", text!("it smells of gas")),
         Condition::Flood => seen(
             "flood",
-            "water stands in the room, more than a machine holds",
+            text!("water stands in the room, more than a machine holds"),
         ),
-        Condition::Threat => seen("threat", "somebody stands in the door and shouts"),
-        Condition::ScorchedSocket => seen("socket_scorched", "the socket is brown and soft"),
-        Condition::Adaptor => seen("adaptor", "the plug sits in an adaptor with other plugs"),
-        Condition::ExtensionReel => seen("reel", "the plug sits in a rolled-up extension reel"),
+        Condition::Threat => seen("threat", text!("somebody stands in the door and shouts")),
+        Condition::ScorchedSocket => seen("socket_scorched", text!("the socket is brown and soft")),
+        Condition::Adaptor => seen(
+            "adaptor",
+            text!("the plug sits in an adaptor with other plugs"),
+        ),
+        Condition::ExtensionReel => {
+            seen("reel", text!("the plug sits in a rolled-up extension reel"))
+        }
         Condition::NoResidualDevice => seen(
             "no_residual_device",
-            "no residual current device in the board beside it",
+            text!("no residual current device in the board beside it"),
         ),
-        Condition::Child => seen("child", "a small child comes to look"),
-        Condition::Dog => seen("dog", "a dog lies in front of the machine"),
-        Condition::DelicateFloor => seen("soft_floor", "a soft floor that marks easily"),
-        Condition::BareEdges => seen("bare_edges", "the cut edges of the sheet are bare"),
-        Condition::HotWater => seen("hot_water", "steam rises from the water"),
+        Condition::Child => seen("child", text!("a small child comes to look")),
+        Condition::Dog => seen("dog", text!("a dog lies in front of the machine")),
+        Condition::DelicateFloor => seen("soft_floor", text!("a soft floor that marks easily")),
+        Condition::BareEdges => seen("bare_edges", text!("the cut edges of the sheet are bare")),
+        Condition::HotWater => seen("hot_water", text!("steam rises from the water")),
     }
 }

@@ -3,6 +3,7 @@
 use crate::bench::job::Job;
 use crate::bench::notebook::Seen;
 use crate::bench::observe::seen;
+use crate::text;
 
 /// A joint this many times its sound resistance looks burnt or green.
 const BURNT_RATIO: f64 = 20.0;
@@ -36,9 +37,12 @@ pub(super) fn at(job: &Job, place: &str) -> Vec<Seen> {
     for (nodes, ohm) in job.machine.stray_paths() {
         if nodes.iter().any(|n| here(n)) {
             list.push(if ohm < CHAFED_OHM {
-                seen("wire_chafed", "a wire is chafed; bare copper touches metal")
+                seen(
+                    "wire_chafed",
+                    text!("a wire is chafed; bare copper touches metal"),
+                )
             } else {
-                seen("damp", "damp and green between the pins")
+                seen("damp", text!("damp and green between the pins"))
             });
         }
     }

@@ -25,6 +25,7 @@ use crate::bench::action::MeterMode;
 use crate::bench::display;
 use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Workshop;
+use crate::language::worded;
 use crate::machine::FaultDef;
 use crate::machine::MachineError;
 use crate::machine::MachineModel;
@@ -37,6 +38,7 @@ use crate::plant::harness::Wiring;
 use crate::plant::harness::WiringModel;
 use crate::plant::harness::instrument;
 use crate::plant::harness::steady_state::steady_state;
+use crate::say;
 
 /// Readings less different than this are the same: a tenth, as meter and part tolerance together.
 const SAME: f64 = 0.1;
@@ -105,7 +107,7 @@ pub fn differences(
                 {
                     found.push(Difference {
                         state: state.name.clone(),
-                        what: line.what.clone(),
+                        what: worded(&line.what).into_owned(),
                         mode: a.0,
                         red: line.red.clone(),
                         black: line.black.clone(),
@@ -144,7 +146,7 @@ fn lines_of(workshop: &Workshop, wiring: &WiringModel, state: &str) -> Vec<DataS
                 apart: Vec::new(),
                 low: 0.0,
                 high: 0.0,
-                what: format!("{} to neutral", point.name),
+                what: say!("{point} to neutral", point = worded(&point.name)),
             }),
     );
     lines

@@ -2,6 +2,9 @@
 
 use crate::bench::action::MeterMode;
 use crate::bench::display;
+use crate::language::decimals;
+use crate::language::said;
+use crate::language::worded;
 use crate::machine::FaultDef;
 use crate::machine::MachineModel;
 use crate::network::ElementId;
@@ -11,6 +14,7 @@ use crate::plant::harness::WiringChange;
 use crate::plant::harness::WiringModel;
 use crate::plant::harness::motor::OPEN_OHM;
 use crate::plant::params::PlantParams;
+use crate::say;
 
 /// What a fault changes at full severity, a line a value, in words and units.
 pub fn changed_values(model: &MachineModel, fault: &FaultDef) -> Vec<String> {
@@ -21,26 +25,32 @@ pub fn changed_values(model: &MachineModel, fault: &FaultDef) -> Vec<String> {
         .map(|change| wiring_words(wiring, change));
     let of_plant = fault.plant.iter().map(|change| {
         let about = PlantParams::about(&change.param);
-        let what = about.map_or(change.param.clone(), |about| about.words.to_owned());
+        let what = about.map_or(change.param.as_str(), |about| said(about.words));
         let unit = unit_of(&change.param);
         match (change.to, model.plant.get(&change.param)) {
-            (ChangeTo::Set(to), Ok(from)) => {
-                format!("{what}: {} → {} {unit}", short(from), short(to))
+            (ChangeTo::Set(to), Ok(from)) => say!(
+                "{what}: {from} → {to} {unit}",
+                what,
+                from = short(from),
+                to = short(to),
+                unit
+            ),
+            (ChangeTo::Set(to), Err(_)) => {
+                say!("{what}: {to} {unit}", what, to = short(to), unit)
             }
-            (ChangeTo::Set(to), Err(_)) => format!("{what}: {} {unit}", short(to)),
-            (ChangeTo::Scale(by), _) => format!("{what}: × {}", short(by)),
+            (ChangeTo::Scale(by), _) => say!("{what}: × {factor}", what, factor = short(by)),
         }
     });
     let of_control = fault.control.iter().map(|(name, value)| {
         let what = name.trim_start_matches("control.").replace('_', " ");
-        format!("{what}: {}", short(*value))
+        say!("{what}: {to}", what, to = short(*value))
     });
     let lines = of_wiring.chain(of_plant).chain(of_control);
     lines.map(|line| line.trim_end().to_owned()).collect()
 }
 
 fn wiring_words(model: &WiringModel, change: &WiringChange) -> String {
-    let what = |id: &ElementId| model.elements[id.index()].what.clone();
+    let what = |id: &ElementId| worded(&model.elements[id.index()].what);
     let value = |id: &ElementId, to: f64| match model.elements[id.index()].kind {
         ElementKind::Capacitor { .. } => display::digits(MeterMode::Capacitance, Some(to)).1,
         ElementKind::Inductor { .. } => format!("{} H", short(to)),
@@ -49,56 +59,75 @@ fn wiring_words(model: &WiringModel, change: &WiringChange) -> String {
     };
     match change {
         WiringChange::Set { element, value: to } => {
-            format!("{}: {}", what(element), value(element, *to))
+            say!(
+                "{what}: {to}",
+                what = what(element),
+                to = value(element, *to)
+            )
         }
-        WiringChange::Open { element } => format!("{}: open", what(element)),
+        WiringChange::Open { element } => say!("{what}: open", what = what(element)),
         WiringChange::ClosedResistance { contact, ohm } => {
-            format!("{}, closed: {}", what(contact), ohms(*ohm))
+            say!(
+                "{what}, closed: {to}",
+                what = what(contact),
+                to = ohms(*ohm)
+            )
         }
         WiringChange::Scale { element, factor } => {
-            format!("{}: × {}", what(element), short(*factor))
+            say!(
+                "{what}: × {factor}",
+                what = what(element),
+                factor = short(*factor)
+            )
         }
-        WiringChange::AddResistor { name, ohm, .. } => format!("a path, {name}: {}", ohms(*ohm)),
-        WiringChange::SupplyVoltage { v } => format!("supply: {} V", short(*v)),
+        WiringChange::AddResistor { name, ohm, .. } => {
+            say!("a path, {name}: {to}", name, to = ohms(*ohm))
+        }
+        WiringChange::SupplyVoltage { v } => say!("supply: {n} V", n = short(*v)),
         WiringChange::ExchangeLineAndNeutral => {
-            "line and neutral exchanged at the socket".to_owned()
+            say!("line and neutral exchanged at the socket").to_owned()
         }
         WiringChange::ExchangeFarEnds { elements: [a, b] } => {
-            format!("exchanged: {} and {}", what(a), what(b))
+            say!(
+                "exchanged: {one} and {other}",
+                one = what(a),
+                other = what(b)
+            )
         }
-        WiringChange::OpenWindings { is_open } => {
-            let open: Vec<String> = (0..2)
-                .filter(|k| is_open[*k])
-                .map(|k| format!("{}", k + 1))
-                .collect();
-            format!("motor winding {}: open", open.join(" and "))
-        }
+        WiringChange::OpenWindings { is_open } => match is_open {
+            [true, true] => say!("motor winding 1 and 2: open").to_owned(),
+            [true, false] => say!("motor winding {n}: open", n = 1),
+            [false, true] => say!("motor winding {n}: open", n = 2),
+            [false, false] => String::new(),
+        },
         WiringChange::ShortedTurns {
             winding,
             share_ratio,
             short_ohm,
-        } => format!(
-            "motor winding {}: {:.0} % of its turns shorted by {}",
-            winding + 1,
-            100.0 * share_ratio,
-            ohms(*short_ohm)
+        } => say!(
+            "motor winding {n}: {percent} % of its turns shorted by {short}",
+            n = winding + 1,
+            percent = format!("{:.0}", 100.0 * share_ratio),
+            short = ohms(*short_ohm)
         ),
         WiringChange::WindingToFrame {
             winding, path_ohm, ..
-        } => format!(
-            "motor winding {} to the frame: {}",
-            winding + 1,
-            ohms(*path_ohm)
+        } => say!(
+            "motor winding {n} to the frame: {path}",
+            n = winding + 1,
+            path = ohms(*path_ohm)
         ),
-        WiringChange::Seized => "the motor's rotor is stuck".to_owned(),
-        WiringChange::LoadFactor { factor } => format!("load on the motor: × {}", short(*factor)),
-        WiringChange::No5V => "the 5 V supply of the board gives nothing".to_owned(),
+        WiringChange::Seized => say!("the motor's rotor is stuck").to_owned(),
+        WiringChange::LoadFactor { factor } => {
+            say!("load on the motor: × {factor}", factor = short(*factor))
+        }
+        WiringChange::No5V => say!("the 5 V supply of the board gives nothing").to_owned(),
     }
 }
 
 fn ohms(ohm: f64) -> String {
     match ohm {
-        o if o >= OPEN_OHM => "open".to_owned(),
+        o if o >= OPEN_OHM => say!("open" as "of a circuit").to_owned(),
         o if o >= 1e6 => format!("{} MΩ", short(o / 1e6)),
         o if o >= 1e3 => format!("{} kΩ", short(o / 1e3)),
         o => format!("{} Ω", short(o)),
@@ -108,13 +137,13 @@ fn ohms(ohm: f64) -> String {
 /// Three digits that say something.
 fn short(value: f64) -> String {
     let size = value.abs();
-    match size {
+    decimals(match size {
         s if s > 0.0 && !(1e-3..1e6).contains(&s) => format!("{value:.2e}"),
         s if s < 1.0 => format!("{value:.3}"),
         s if s < 10.0 => format!("{value:.2}"),
         s if s < 100.0 => format!("{value:.1}"),
         _ => format!("{value:.0}"),
-    }
+    })
 }
 
 /// Unit at the end of a parameter's name, as people write it; nothing for a share.

@@ -5,6 +5,9 @@
 
 use std::sync::Arc;
 
+use crate::language::decimals;
+use crate::language::said;
+use crate::language::worded;
 use crate::machine::ActiveFault;
 use crate::machine::CycleFigures;
 use crate::machine::FaultDef;
@@ -12,6 +15,8 @@ use crate::machine::Machine;
 use crate::machine::MachineError;
 use crate::machine::MachineModel;
 use crate::machine::Setup;
+use crate::say;
+use crate::text;
 
 /// A figure of the whole wash that differs.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,76 +70,88 @@ type Figure = (
 );
 
 const FIGURES: [Figure; 16] = [
-    ("first fill", |f| f.fill_s, 10.0, 0, "s"),
+    (text!("first fill"), |f| f.fill_s, 10.0, 0, "s"),
     (
-        "water level while washing",
+        text!("water level while washing"),
         |f| 1e3 * f.level_m,
         8.0,
         0,
         "mm",
     ),
     (
-        "pulsator, spin direction",
+        text!("pulsator, spin direction"),
         |f| RPM * f.pulsator_forward_rad_per_s,
         8.0,
         0,
         "r/min",
     ),
     (
-        "pulsator, other direction",
+        text!("pulsator, other direction"),
         |f| RPM * f.pulsator_reverse_rad_per_s,
         8.0,
         0,
         "r/min",
     ),
     (
-        "basket creeps while washing",
+        text!("basket creeps while washing"),
         |f| RPM * f.creep_rad_per_s,
         3.0,
         0,
         "r/min",
     ),
-    ("drain until empty", |f| f.drain_s, 10.0, 0, "s"),
-    ("fastest spin", |f| RPM * f.spin_rad_per_s, 15.0, 0, "r/min"),
+    (text!("drain until empty"), |f| f.drain_s, 10.0, 0, "s"),
     (
-        "times the load was spread again",
+        text!("fastest spin"),
+        |f| RPM * f.spin_rad_per_s,
+        15.0,
+        0,
+        "r/min",
+    ),
+    (
+        text!("times the load was spread again"),
         |f| f64::from(f.corrections),
         0.5,
         0,
         "",
     ),
-    ("widest swing of the tub", |f| 1e3 * f.swing_m, 3.0, 0, "mm"),
     (
-        "water left in the load per dry mass",
+        text!("widest swing of the tub"),
+        |f| 1e3 * f.swing_m,
+        3.0,
+        0,
+        "mm",
+    ),
+    (
+        text!("water left in the load per dry mass"),
         |f| f.moisture_ratio,
         0.05,
         2,
         "kg/kg",
     ),
-    ("water used", |f| f.water_kg, 6.0, 0, "L"),
-    ("water on the floor", |f| f.puddle_kg, 0.02, 2, "L"),
+    (text!("water used"), |f| f.water_kg, 6.0, 0, "L"),
+    (text!("water on the floor"), |f| f.puddle_kg, 0.02, 2, "L"),
     (
-        "hottest winding",
+        text!("hottest winding"),
         |f| f.winding_k - crate::units::CELSIUS_ZERO_K,
         4.0,
         0,
         "°C",
     ),
     (
-        "times the motor's protector opened",
+        text!("times the motor's protector opened"),
         |f| f64::from(f.trips),
         0.5,
         0,
         "",
     ),
     (
-        "basket stops after the lid is opened",
+        text!("basket stops after the lid is opened"),
         |f| f.stop_s,
         0.7,
         1,
         "s",
     ),
-    ("loudest moment", |f| f.loudness_db, 2.0, 0, "dB"),
+    (text!("loudest moment"), |f| f.loudness_db, 2.0, 0, "dB"),
 ];
 
 const RPM: f64 = 30.0 / core::f64::consts::PI;
@@ -142,9 +159,12 @@ const RPM: f64 = 30.0 / core::f64::consts::PI;
 fn changes(sound: &CycleFigures, faulty: &CycleFigures) -> Vec<Change> {
     let mut list = Vec::new();
     if sound.alarm != faulty.alarm {
-        let words = |alarm: &Option<String>| alarm.clone().unwrap_or_else(|| "none".to_owned());
+        let words = |alarm: &Option<String>| match alarm {
+            Some(alarm) => worded(alarm).into_owned(),
+            None => say!("none" as "alarms").to_owned(),
+        };
         list.push(Change {
-            what: "alarm",
+            what: say!("alarm"),
             sound: words(&sound.alarm),
             faulty: words(&faulty.alarm),
         });
@@ -154,12 +174,15 @@ fn changes(sound: &CycleFigures, faulty: &CycleFigures) -> Vec<Change> {
         .filter_map(|(what, value, scatter, digits, unit)| {
             let (a, b) = (value(sound), value(faulty));
             let size = (a - b).abs() / (scatter + 0.02 * a.abs().max(b.abs()));
-            let words = |x: f64| format!("{x:.digits$} {unit}").trim_end().to_owned();
+            let words = |x: f64| {
+                let digits = decimals(format!("{x:.digits$}"));
+                format!("{digits} {unit}").trim_end().to_owned()
+            };
             (size > 1.0).then(|| {
                 (
                     size,
                     Change {
-                        what,
+                        what: said(what),
                         sound: words(a),
                         faulty: words(b),
                     },

@@ -10,6 +10,7 @@ use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::words;
 use crate::bench::workshop::Workshop;
+use crate::language::in_english;
 use crate::records::xapi::ADL_TYPES;
 use crate::records::xapi::ADL_VERBS;
 use crate::records::xapi::Deployment;
@@ -93,7 +94,7 @@ fn read(note: &Note, workshop: &Workshop) -> Option<Read> {
             Some(Read {
                 instrument: name_of(&reading.mode),
                 at: at.collect(),
-                name: words::placed(reading.mode, red, black, workshop),
+                name: in_english(|| words::placed(reading.mode, red, black, workshop)),
                 quantity: quantity(unit),
                 unit,
                 value: reading.value,
