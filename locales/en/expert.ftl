@@ -30,7 +30,6 @@ nothing-is-wrong-34c2c40b = nothing is wrong
 
 ### expert/next_words.rs
 
-hand-over-5e9dcb2a = hand over
 look-further-3117d574 = look further
 call-for-help-5f8221ed = call for help
 let-it-drain-and-spin-and-watch-705cbcfe = let it drain and spin, and watch

@@ -312,7 +312,6 @@ the-old-fitter-died-nobody-since-e4d619f4 = The old fitter died. Nobody since.
 ### gives_up_at_once.json
 
 it-gives-up-at-once-since-the-53ebf3bb = It gives up at once since the visit
-service-test-2912eca8 = service test
 town-house-closet-laundry-6f573904 = town house, closet laundry
 brisk-ecb0730a = brisk
 a-young-man-came-about-a-rattle-8891b0e0 = A young man came about a rattle and tightened something under the top. The rattle is gone. So is everything else: it beeps after a few seconds and says something is not plausible.

@@ -122,7 +122,6 @@ it-spins-weakly-or-leaves-the-af2cba3d = it spins weakly or leaves the washing w
 it-breaks-the-spin-off-and-fills-60fffe33 = it breaks the spin off and fills again
 it-shakes-34c3bfbf = it shakes
 it-runs-on-after-the-lid-is-d3e2a412 = it runs on after the lid is opened
-water-on-the-floor-3706e824 = water on the floor
 a-new-noise-52d37240 = a new noise
 it-hums-and-nothing-moves-1053f8b9 = it hums and nothing moves
 a-smell-of-heat-3ee6fc4a = a smell of heat
@@ -142,7 +141,6 @@ spin-speed-a945b026 = spin speed
 spins-broken-off-to-spread-the-e5521b2b = spins broken off to spread the load
 swing-of-the-tub-3ec74bee = swing of the tub
 moisture-left-54c21758 = moisture left
-water-used-0a746f55 = water used
 cabinet-to-earth-d5506a6c = cabinet to earth
 stop-after-the-lid-is-opened-3e6ab5ec = stop after the lid is opened
 loudest-fault-sound-over-normal-54d52709 = loudest fault sound over normal
@@ -172,13 +170,7 @@ unplugged-switch-on-67a1997f = unplugged, switch on
 ac-volts-4c78ea95 = ac volts
 low-ac-volts-8d615643 = low ac volts
 dc-volts-25e77aa4 = dc volts
-ohms-35092b8a = ohms
-continuity-ba1cb7df = continuity
-capacitance-74e2cf9d = capacitance
-frequency-2fb31c01 = frequency
 amps-4f5814de = amps
-clamp-a82efcbc = clamp
-touch-current-8f797c6d = touch current
 
 ### score/procedure.rs
 

@@ -312,7 +312,6 @@ the-old-fitter-died-nobody-since-e4d619f4 = El técnico de antes murió. Desde e
 ### gives_up_at_once.json
 
 it-gives-up-at-once-since-the-53ebf3bb = Se rinde enseguida desde la visita
-service-test-2912eca8 = prueba de servicio
 town-house-closet-laundry-6f573904 = casa adosada de ciudad, lavadero en un armario
 brisk-ecb0730a = enérgica
 a-young-man-came-about-a-rattle-8891b0e0 = Vino un joven por un traqueteo y apretó algo debajo de la parte de arriba. El traqueteo se ha ido. Todo lo demás también: pita a los pocos segundos y dice que algo no es plausible.

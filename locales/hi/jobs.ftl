@@ -312,7 +312,6 @@ the-old-fitter-died-nobody-since-e4d619f4 = पुराने मैकेन�
 ### gives_up_at_once.json
 
 it-gives-up-at-once-since-the-53ebf3bb = उस दौरे के बाद से फ़ौरन हार मान लेती है
-service-test-2912eca8 = सर्विस टेस्ट
 town-house-closet-laundry-6f573904 = शहर का घर, अलमारी में लॉन्ड्री
 brisk-ecb0730a = फटाफट बात करने वाली
 a-young-man-came-about-a-rattle-8891b0e0 = एक नौजवान खड़खड़ की शिकायत पर आया था और ऊपर के नीचे कुछ कस गया। खड़खड़ चली गई। बाक़ी सब भी चला गया: कुछ सेकंड में बीप करती है और कहती है कि कुछ मानने लायक नहीं।

@@ -3,10 +3,10 @@
 use crate::app::view::NoticeView;
 use crate::app::view::Until;
 use crate::bench::job::Job;
+use crate::bench::kept;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::bench::observe;
-use crate::language::worded;
 use crate::say;
 
 /// Longest wait for something to change, s of bench time. Design choice.
@@ -63,7 +63,7 @@ impl End {
             return say!("Nothing has changed in {n} minutes.", n = self.minutes());
         }
         let words = job.machine().state_words();
-        let (n, state) = (self.passed_s, worded(&words));
+        let (n, state) = (self.passed_s, kept::doing(&words));
         if n == 1 {
             say!("After {n} second: {state}", n, state)
         } else {

@@ -8,12 +8,12 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::bench::job::Entry;
+use crate::bench::kept;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::notebook::Tick;
 use crate::bench::words;
 use crate::bench::workshop::Workshop;
-use crate::language::worded;
 use crate::records::check::ENGINE;
 use crate::records::library::Library;
 use crate::records::record::Person;
@@ -224,7 +224,7 @@ fn acts(body: &Value, workshop: &Workshop) -> Vec<ActWritten> {
         if let Some(act) = acts.get_mut(at) {
             act.lines.push(LineWritten {
                 tick,
-                state: said(&note["state"]),
+                state: kept::doing(&said(&note["state"])),
                 words: line(note, workshop),
             });
         }
@@ -251,7 +251,7 @@ fn line(note: &Value, workshop: &Workshop) -> String {
     let shown = words::note(&known, workshop);
     match &known.entry {
         NoteEntry::Reading(reading) => match &reading.warning {
-            Some(warning) => format!("{shown} ({})", worded(warning)),
+            Some(warning) => format!("{shown} ({})", kept::warning(warning)),
             None => shown,
         },
         _ => shown,

@@ -28,6 +28,7 @@ use crate::app::view::safe;
 use crate::app::view::selection::selection;
 use crate::app::view::visit;
 use crate::bench::job::Job;
+use crate::bench::kept;
 use crate::bench::notebook::Reading;
 use crate::bench::observe;
 use crate::drawing;
@@ -144,7 +145,7 @@ pub fn live(session: &Session, reading: Option<&Reading>) -> LiveView {
         on_site: format::on_site(job.tick()),
         cost: format::money(job.cost()),
         caption: format::sentence(&observe::caption(job.machine())),
-        panel: worded(&job.machine().display_words()).into_owned(),
+        panel: kept::panel(&job.machine().display_words()),
         face: meter::face(reading, session.hold.mode, session.is_settling()),
         speed: session.speed,
         waiting: session.is_waiting(),

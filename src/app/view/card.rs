@@ -16,6 +16,7 @@ use crate::bench::action::Sense;
 use crate::bench::gauge::Gauge;
 use crate::bench::gauge::GaugeReading;
 use crate::bench::job::Job;
+use crate::bench::kept;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::scenario::QUESTIONS;
@@ -149,7 +150,7 @@ fn asked(job: &Job) -> Vec<AskedView> {
         asked.push(AskedView {
             id: question.clone(),
             question: words.to_owned(),
-            answer: worded(text).into_owned(),
+            answer: kept::answer(text),
             again,
         });
     }
@@ -168,7 +169,7 @@ fn line(job: &Job, note: &Note) -> NoteView {
         time: format::clock(note.tick),
         kind: kind(&note.entry),
         text: words::note(note, workshop),
-        state: shown::state(&note.state),
+        state: kept::doing(&note.state),
         ..NoteView::default()
     };
     // The notebook is kept in English.
@@ -178,7 +179,7 @@ fn line(job: &Job, note: &Note) -> NoteView {
         let (red, black) = (reading.red.as_deref(), reading.black.as_deref());
         view.text = words::placed(reading.mode, red, black, workshop);
         view.value = Some(shown::reading(&reading.display));
-        view.warning = reading.warning.as_deref().map(shown::warning);
+        view.warning = reading.warning.as_deref().map(kept::warning);
         view.sheet = sheet::range(workshop, reading.mode, red, black, &note.state);
     }
     if let NoteEntry::Gauge(reading) = &note.entry {

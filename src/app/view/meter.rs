@@ -13,6 +13,7 @@ use crate::bench::action::MeterMode;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::bench::job::WHOLE_CORD;
+use crate::bench::kept;
 use crate::bench::notebook::Reading;
 use crate::language::worded;
 use crate::network::ElementKind;
@@ -172,7 +173,7 @@ pub fn face(reading: Option<&Reading>, mode: MeterMode, settling: bool) -> FaceV
         unit,
         flag: flag(mode),
         settling: settling && reading.is_some(),
-        warning: reading.and_then(|r| r.warning.as_deref().map(shown::warning)),
+        warning: reading.and_then(|r| r.warning.as_deref().map(kept::warning)),
     }
 }
 

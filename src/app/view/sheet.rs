@@ -6,6 +6,7 @@ use crate::app::view::shown;
 use crate::bench::action::MeterMode;
 use crate::bench::display;
 use crate::bench::gauge::Gauge;
+use crate::bench::kept;
 use crate::bench::workshop::DataSheetLine;
 use crate::bench::workshop::Workshop;
 use crate::language::decimals;
@@ -138,7 +139,7 @@ pub fn state_words(state: &str) -> String {
         "agitA" => say!("washing, spin direction"),
         "agitB" => say!("washing, other direction"),
         "normal_program" => say!("in a normal program"),
-        other => return shown::state(other),
+        other => return kept::doing(other),
     };
     words.to_owned()
 }

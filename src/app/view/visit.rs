@@ -9,6 +9,7 @@ use crate::app::view::VisitView;
 use crate::bench::action::Action;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
+use crate::bench::kept;
 use crate::bench::ledger::ticks_of;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::store;
@@ -36,7 +37,7 @@ fn asked(job: &Job) -> Vec<(String, String)> {
     let answers = job.notebook().iter().filter_map(|note| match &note.entry {
         NoteEntry::Answer { question, text } => {
             let asked = PHONE_QUESTIONS.iter().find(|q| q.id == question)?;
-            Some((said(asked.text).to_owned(), worded(text).into_owned()))
+            Some((said(asked.text).to_owned(), kept::answer(text)))
         }
         _ => None,
     });
