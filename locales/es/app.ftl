@@ -71,9 +71,9 @@ a-fixed-number-of-marks-121ea35e = un número fijo de puntos
 from-judges-after-angoff-7cefbe10 = de jueces, según Angoff
 for-each-job-with-commas-between-c5f1ad6b = Para cada trabajo, separados por comas: los puntos que obtendría un técnico apenas competente. Cinco jueces o más, dos rondas con una conversación entre ellas.
 no-judge-has-given-marks-yet-1050e4be = Ningún juez ha dado puntos todavía.
-cut-marks-marks-of-one-judge-how-508054a2 = Nota de corte { $marks } puntos, de un solo juez: hasta qué punto es segura se puede saber a partir de dos jueces.
-cut-marks-marks-the-judges-agree-23f43550 = Nota de corte { $marks } puntos; los jueces coinciden, y tan pocos iguales no dicen nada de la dispersión.
-cut-marks-marks-among-the-judges-5a357079 = Nota de corte { $marks } puntos; según los jueces es segura a ±{ $spread } aproximadamente.
+cut-marks-marks-of-one-judge-how-508054a2 = Nota de corte: { $marks } puntos, de un solo juez: hasta qué punto es segura se puede saber a partir de dos jueces.
+cut-marks-marks-the-judges-agree-23f43550 = Nota de corte: { $marks } puntos; los jueces coinciden, y tan pocos iguales no dicen nada de la dispersión.
+cut-marks-marks-among-the-judges-5a357079 = Nota de corte: { $marks } puntos; según los jueces es segura a ±{ $spread } aproximadamente.
 
 ### app/assessments/screen.rs
 
@@ -161,77 +161,271 @@ needs-a-letter-from-a-to-z-or-a-ec6745e6 = necesita una letra de la a a la z o u
 
 ### app/bench/aloud.rs
 
+read-aloud-2a5da106 = Leer en voz alta
 
 ### app/bench/drawer.rs
 
+put-away-what-02c8620c = Guardar: { $what }
+put-away-453860f0 = guardar
 
 ### app/bench/estimate.rs
 
+price-for-the-whole-job-b926379e = Precio por todo el trabajo
+or-with-a-part-of-another-make-e91891c8 = O con una pieza de otra marca
+or-a-new-machine-5e1134d0 = O una máquina nueva
+estimate-2649bd57 = Presupuesto
+for-what-is-held-to-be-wrong-aec7e19a = Por lo que se cree que está mal
+not-known-yet-43730b83 = todavía no se sabe
+so-far-cf95b99e = Hasta ahora
+add-the-part-and-the-time-still-652c603c = Añadir la pieza y el tiempo que todavía hacen falta. Una opción sin precio no se nombra.
+a-price-is-a-number-above-zero-8503dd0e = Un precio es un número mayor que cero, por ejemplo 95. Hace falta al menos uno.
+name-the-price-dc72528c = Decir el precio
 
 ### app/bench/gauge_face.rs
 
+label-value-af517aba = { $label }: { $value }
 
 ### app/bench/gauges.rs
 
+water-speed-length-warmth-2bd00d7e = agua, velocidad, longitud, temperatura
+mind-caution-bc1989ec = atención: { $caution }
+instruments-that-need-no-circuit-cbd0aff2 = Instrumentos que no necesitan circuito
+data-sheet-b68bc762 = hoja de datos
+record-place-ee20a911 = Registrar: { $place }
+record-593058cc = registrar
 
 ### app/bench/help.rs
 
+hints-bca2dc31 = Pistas
+thinking-about-what-your-notes-a64468f9 = Pensando en lo que dicen las notas; tarda unos segundos.
+no-hint-can-be-given-why-4eb02ceb = No se puede dar ninguna pista. { $why }
+you-have-shown-that-you-can-do-cc122c6a = Ya se ha demostrado saber hacer esto: aquí no hay más pistas.
+these-were-all-the-hints-for-325be3f4 = Estas eran todas las pistas para este paso.
+hint-gives-costs-percent-of-the-ea494b74 = Pista: { $gives } (cuesta un { $percent } % del objetivo)
+one-more-gives-costs-percent-of-be7315b4 = Una más: { $gives } (cuesta un { $percent } % del objetivo)
 
 ### app/bench/instrument.rs
 
+instrument-in-hand-8e0e36f8 = Instrumento en la mano
+note-it-5052aaba = Anotar
+instrument-and-mode-9a27bed4 = Instrumento y modo
+other-tools-6a3c046e = otras herramientas
+clamp-ammeter-8375ff6f = Pinza amperimétrica
+insulation-tester-3b4b5cee = Medidor de aislamiento
+earth-bond-tester-7f060bf7 = Comprobador de continuidad de tierra
+leakage-clamp-01f4d8b2 = Pinza de fuga
+touch-current-tester-70242ec0 = Medidor de corriente de contacto
+multimeter-a8f8b613 = Multímetro
+one-conductor-only-round-a-whole-30acd193 = un solo conductor: alrededor de un cable de alimentación entero no marca nada
+line-and-neutral-together-on-its-f4b128b8 = fase y neutro juntos, en su propio cable separador · límite 3.5 mA
+metal-to-earth-through-2-k-4c1f4c64 = de metal a tierra a través de 2 kΩ, en marcha · límite 0.5 mA
+t-500-v-dc-plug-out-its-switch-or-5ffe4cc5 = 500 V CC · clavija fuera, su interruptor o botón giratorio en encendido · límite 1 MΩ
+t-0-2-a-plug-out-earth-pin-to-3ec28f32 = 0.2 A · clavija fuera, de la espiga de tierra al metal · límite 0.3 Ω
+v-low-73ed07af = V~ baja Z
+tone-5c714e81 = tono
+diode-2ee60b90 = diodo
+clamp-a-c1e05a4f = pinza A
+insulation-b68ffc2f = aislamiento
+earth-bond-8e7e400c = cont. de tierra
+leakage-607b4f11 = fuga
+touch-ma-279e16ba = contacto mA
 
 ### app/bench/job_bar.rs
 
+next-job-3d6d361b = Trabajo siguiente
 debrief-6692941a = Repaso
+finish-9f29eeb2 = Terminar
 assessment-7f464e4f = Evaluación
+time-of-day-70a27853 = Hora
+on-site-time-019c7e7e = en el lugar { $time }
+cost-so-far-48d8a29b = costo hasta ahora
 
 ### app/bench/job_card.rs
 
+job-card-6f422c4a = Ficha de trabajo
+asked-4e3af9c3 = Preguntado
+ask-the-customer-44068b63 = Preguntar al cliente
+put-right-outside-the-machine-7cc266b9 = Arreglar fuera de la máquina
+machine-and-place-da4d1a40 = Máquina y lugar
+ask-again-in-other-words-9c1f8288 = Preguntar otra vez con otras palabras: { $question }
+ask-again-in-other-words-7634d5c6 = preguntar otra vez con otras palabras
 
 ### app/bench/keys.rs
 
+picture-outside-db718606 = dibujo: por fuera
+picture-opened-678d48f6 = dibujo: abierta
+picture-section-d90da37e = dibujo: en corte
+picture-wiring-c31eebe9 = dibujo: cableado
+picture-water-e4995b5a = dibujo: agua
+to-the-picture-arrows-and-page-34e69c49 = al dibujo; flechas y teclas de página mueven, Intro toma en la mano
+to-what-can-be-done-with-what-is-ebe98f1f = a lo que se puede hacer con lo que se tiene en la mano
+to-the-job-card-4e493632 = a la ficha de trabajo
+to-the-notebook-5b816e18 = al cuaderno
+to-the-instrument-s-modes-arrows-771b09f1 = a los modos del instrumento; las flechas cambian
+to-the-red-lead-type-a-point-s-7e968541 = a la punta roja; escribir el nombre de un punto
+to-the-black-lead-55d69ff2 = a la punta negra
+write-the-reading-down-695589b1 = anotar la lectura
+stop-the-clock-df0f06e0 = parar el reloj
+let-the-clock-go-on-d00ee020 = dejar que el reloj siga
+wait-until-something-changes-197ec1b5 = esperar hasta que algo cambie
+wait-a-minute-fbc721a5 = esperar un minuto
+put-the-card-away-or-let-go-350c7631 = guardar la ficha, o soltar
 
 ### app/bench/moving.rs
 
+instrument-87615d50 = Instrumento
+leads-and-mode-8ddd0280 = puntas y modo
+heard-1b794a4b = Se oye:
+display-46357c1d = Pantalla:
+sound-is-on-130aeb85 = El sonido está activado
+sound-is-off-0d4529a1 = El sonido está desactivado
 
 ### app/bench/notebook.rs
 
+notebook-9db5b440 = Cuaderno
+nothing-noted-yet-what-you-look-31391408 = Todavía no hay nada anotado. Aquí se escribe lo que se mira, se pregunta y se mide.
+remark-3a635eb1 = Observación
+write-down-83c15880 = Anotar
+data-sheet-range-5a7b7f53 = hoja de datos { $range }
+evidence-text-value-06ee0d82 = Prueba: { $text } { $value }
 
 ### app/bench/notice.rs
 
+making-safe-2585e0f5 = Poner en seguridad
+i-have-read-this-9be0b48a = He leído esto
+all-right-ea58a416 = De acuerdo
+leave-it-fb3e2fed = Dejarlo
 
 ### app/bench/papers.rs
 
+papers-8da5b89e = Papeles
+the-wiring-diagram-is-the-441bdd2d = El esquema de cableado es el dibujo «cableado». En una pestaña propia:
+faults-of-this-machine-c1caed1e = averías de esta máquina
+its-parts-bd6bcf1f = sus piezas
+measuring-b238bd68 = medir
+making-safe-0aabd0d5 = poner en seguridad
+print-job-card-and-pictures-ece512cd = Imprimir la ficha de trabajo y los dibujos
+data-sheet-what-a-good-one-reads-4a1d500f = Hoja de datos: qué marca una máquina sana
+access-guide-what-is-off-before-ca5774c7 = Guía de acceso: qué se quita antes de qué
 
 ### app/bench/picture.rs
 
+closer-3c01daa3 = Más cerca
+farther-1001bf65 = Más lejos
+whole-e55b9774 = entero
 
 ### app/bench/point_picker.rs
 
+touch-or-type-a-point-e92e3faa = tocar o escribir un punto
+jaws-1e22169e = mordazas
+take-the-jaws-lead-off-476135a7 = Quitar las mordazas
+points-for-the-jaws-lead-cede13b1 = Puntos para las mordazas
+red-40f480dc = roja
+take-the-red-lead-off-442d2c79 = Quitar la punta roja
+points-for-the-red-lead-4fb2627d = Puntos para la punta roja
+black-568f4ba4 = negra
+take-the-black-lead-off-4fbeb951 = Quitar la punta negra
+points-for-the-black-lead-6850dee9 = Puntos para la punta negra
 
 ### app/bench/recorder.rs
 
+recorder-n-of-4-pens-34713556 = registrador, { $n } de 4 plumas
+record-the-meter-2b030b72 = registrar el multímetro
+fresh-strip-7ccee1e9 = tira nueva
+print-the-chart-5001857f = Imprimir el gráfico
+put-a-pen-on-the-meter-as-it-is-1481b5d1 = Poner una pluma en el multímetro tal como está ajustado, o en una velocidad, una presión o una temperatura de las de arriba.
+strip-chart-seconds-s-1f4fab67 = Gráfico en tira, { $seconds } s
+pen-low-to-high-in-seconds-s-now-30079048 = { $pen }, de { $low } a { $high } en { $seconds } s, ahora { $now }
+lift-the-pen-pen-e72eb469 = Levantar la pluma: { $pen }
+lift-f6c75a7c = levantar
+highest-value-9bf00bd2 = máximo { $value }
+lowest-value-ccd67596 = mínimo { $value }
+as-a-table-931aef9a = como tabla
+time-5d3c9be4 = tiempo
 
 ### app/bench/safe_strip.rs
 
+safe-a297bdc5 = ¿Segura?
+not-done-bfbdbd26 = sin hacer
+done-26f38071 = hecho
+proved-f57ccffb = comprobado
 
 ### app/bench/screen.rs
 
+job-card-and-notebook-4c0b0860 = Ficha de trabajo y cuaderno
+card-0855387f = Ficha
+notebook-n-86f28c80 = Cuaderno { $n }
+tests-n-70b01d82 = Pruebas { $n }
+# noun
+visit-66211a50 = Visita
+begin-this-job-anew-2af39090 = Empezar este trabajo de nuevo
+what-was-done-so-far-is-laid-ca7585ae = Lo hecho hasta ahora se deja a un lado: se llega otra vez a la puerta.
+begin-anew-5cd20a8d = Empezar de nuevo
+pictures-0d70feae = Dibujos
+the-machine-picture-30a04b7f = La máquina, { $picture }
+you-are-still-at-the-workshop-3246716f = Todavía se está en el taller.
+telephone-and-van-1cfb6ecb = Teléfono y furgoneta
+tried-again-from-after-step-step-48f062fe = Reintentado desde después del paso { $step }: práctica que no cuenta.
+back-to-the-job-as-you-finished-368f5a65 = Volver al trabajo tal como se terminó
+this-job-is-open-in-another-tab-07ea4fe1 = Este trabajo está abierto en otra pestaña
+you-can-look-here-nothing-you-do-8cd9dafc = Aquí se puede mirar; nada de lo que se haga en esta pestaña se guarda.
+work-in-this-tab-cb3fa592 = Trabajar en esta pestaña
 
 ### app/bench/selection_bar.rs
 
+in-hand-35557bdf = En la mano
+touch-a-part-of-the-machine-the-ad31efbd = Tocar una parte de la máquina, el grifo o la clavija para ver qué se puede hacer con ella.
+what-to-do-with-thing-ee452e8d = Qué hacer con: { $thing }
+measure-here-173c550f = medir aquí …
+repair-3be949b8 = reparar …
+let-go-f998886c = Soltar
+let-go-4029d5cc = soltar
 
 ### app/bench/suspects.rs
 
+possible-13fe35aa = posible
+likely-7e993075 = probable
+nearly-sure-e5c89c35 = casi segura
+suspects-edcd4227 = Sospechosas
+add-a-suspect-fe9882ee = Añadir una sospechosa
+choose-a-cause-c5214810 = elegir una causa …
+bring-back-cause-bc24b35f = Recuperar: { $cause }
+strike-out-cause-5ae6c48c = Tachar: { $cause }
+struck-out-6afe6ab2 = (tachada)
+how-sure-sure-change-cause-11182196 = Certeza: { $sure }. Cambiar: { $cause }
+move-up-cause-d828cd5a = Subir: { $cause }
+bring-back-a06663be = recuperar
+strike-out-3aeb38d7 = tachar
 
 ### app/bench/tests_list.rs
 
+tests-after-the-repair-fc8f9de4 = Pruebas después de la reparación
+in-this-order-after-the-last-e5d97be8 = En este orden, después del último cambio en la máquina. Un cambio posterior las vuelve a dejar pendientes.
+within-the-limit-11fba76a = dentro del límite
+outside-the-limit-084a4dec = fuera del límite
 
 ### app/bench/time_bar.rs
 
+clock-bb5f80fd = Reloj
+waiting-until-958504d0 = esperando hasta que
+wait-until-0b643398 = esperar hasta que
 
 ### app/bench/visit.rs
 
+the-visit-f9bcdb57 = La visita
+parts-for-the-van-087612f0 = Piezas para la furgoneta
+load-the-van-46378a93 = Cargar la furgoneta
+at-the-customer-s-with-the-first-6f316291 = En casa del cliente: con lo primero de esto, o con el primer toque a la máquina, ya se ha ido hasta allí.
+second-visit-parts-to-bring-1196e7ef = Segunda visita: piezas para llevar
+leave-until-the-second-visit-0567815e = Irse hasta la segunda visita
+see-the-report-a1ba93cf = Ver el informe
+before-you-drive-on-the-phone-cdb4c2d5 = Antes de ir: por teléfono
+asked-on-the-phone-41fc6a57 = Preguntado por teléfono
+no-longer-made-ad8748b0 = ya no se fabrica
+tomorrow-ac3c2a26 = mañana
+n-of-most-33e97535 = { $n } de { $most }
+the-van-is-full-take-one-out-to-89166b23 = La furgoneta está llena: sacar una para hacer sitio a otra.
+hang-on-a-label-do-not-use-77951b5b = Colgar una etiqueta «no usar»
 
 ### app/cohort/aside.rs
 
@@ -506,12 +700,12 @@ void-job-job-for-everybody-18cb3f4f = Anular el trabajo { $job } para todos
 override-the-decision-about-ff61a298 = Reemplazar la decisión sobre { $person }
 of-which-assessment-3d8b9381 = De qué evaluación
 of-assessment-alone-46ab0e15 = Solo de { $assessment }.
-what-holds-ea4ebb89 = Qué vale
+what-holds-ea4ebb89 = Qué rige
 who-rules-8b930858 = Quién resuelve
 why-7b8038d9 = Por qué
-it-holds-from-now-on-0223bdf3 = Vale desde ahora
+it-holds-from-now-on-0223bdf3 = Rige desde ahora
 not-after-all-b64ebe87 = Mejor no
-it-holds-save-as-a-file-ab8f93f3 = Vale; guardar como archivo
+it-holds-save-as-a-file-ab8f93f3 = Rige; guardar como archivo
 throw-away-what-is-typed-about-7f0a96ce = Descartar lo escrito sobre { $what }
 throw-away-c2487923 = descartar
 rulings-typed-by-half-53e9a69f = Resoluciones escritas a medias
@@ -524,7 +718,7 @@ take-back-cc425459 = retirar
 rulings-a-table-d1340d34 = Resoluciones, una tabla
 about-58e096de = Sobre
 # what holds from now on
-holds-85d31ea6 = Vale
+holds-85d31ea6 = Rige
 # who ruled
 by-bea06c0e = Por
 day-4954229d = Día
@@ -650,28 +844,86 @@ safety-rule-broken-435128ec = Regla de seguridad rota
 
 ### app/crash.rs
 
+the-program-has-stopped-0c20d001 = El programa se ha parado
+that-is-our-mistake-not-yours-35f2d30b = Es un error nuestro, no de quien lo usa. El trabajo está guardado hasta la última acción.
+go-on-from-the-last-act-73a70219 = Seguir desde la última acción
+for-a-report-place-62e883b8 = Para un aviso: { $place }
 
 ### app/debrief/expert.rs
 
+beside-the-expert-083d6d60 = Junto al experto
+the-expert-is-a-program-that-aeb618e1 = El experto es un programa que en la puerta no sabía más que quien hizo el trabajo y que decidió según lo que mostraba cada paso. Puede ser más lento que una persona experta; el objetivo es lo que necesita una de ellas.
+you-b5bdd13c = Usted
+the-expert-ec2ccb9c = El experto
+what-the-expert-would-have-done-9be46bb2 = No se puede decir qué habría hecho el experto. { $why }
+the-expert-is-working-the-job-266bf981 = El experto está haciendo el trabajo; tarda unos segundos.
+let-the-expert-work-it-7cb49db5 = Dejar que lo haga el experto
+min-c98f4557 = min
+act-2d4a458b = acción
+cost-e85c3338 = costo
 
 ### app/debrief/likely.rs
 
+what-your-notes-pointed-at-c7afcda1 = A qué apuntaban las notas
+as-a-table-ac51cfba = Como tabla
+likely-causes-after-each-step-a8f3af64 = Causas probables después de cada paso
+after-step-802e5ac9 = Después del paso
+under-1-cdbcd429 = menos del 1 %
+over-99-69de2c68 = más del 99 %
 
 ### app/debrief/marks.rs
 
+points-of-of-81c64cac = { $points } de { $of }
+nothing-to-remark-48aa4a61 = Nada que señalar.
 
 ### app/debrief/moments.rs
 
+the-machine-at-step-step-0fe39c5a = La máquina en el paso { $step }
+step-step-eab56137 = Paso { $step }
+where-somebody-could-have-been-d981d7f0 = Dónde se podría haber herido alguien, o dañado algo
 
 ### app/debrief/screen.rs
 
+this-job-is-not-over-yet-3c565399 = Este trabajo no ha terminado todavía
+the-debrief-is-opened-when-the-96ed5087 = El repaso se abre cuando la máquina está entregada, o puesta en seguridad y dejada así.
+back-to-the-bench-cea3437e = Volver al banco
+this-job-cannot-be-explained-f78f4ca8 = Este trabajo no se puede explicar
+the-machine-as-it-was-322ae90d = La máquina tal como estaba
+economy-and-evidence-go-by-the-90c17a94 = Economía y prueba se rigen por la factura y el cuaderno, tal como se contó este trabajo: el navegador en el que se hizo no pudo decir lo que valía cada decisión.
+economy-and-evidence-go-by-what-07c00a3d = Economía y prueba se rigen por lo que se podía saber cuando se decidió cada paso; el azar no cuenta.
+economy-and-evidence-go-by-the-086517f6 = Economía y prueba se rigen por la factura y el cuaderno: no se puede decir lo que valía cada decisión. { $why }
+economy-and-evidence-still-go-by-74b5321a = Economía y prueba se rigen todavía por la factura y el cuaderno: se está calculando lo que valía cada decisión.
+likely-then-17dce14c = Probable en ese momento
+try-again-from-before-this-step-25cb0773 = Reintentar desde antes de este paso
+as-practice-that-does-not-count-51dae680 = Como práctica que no cuenta; este repaso se queda.
+working-out-what-your-notes-08028f1c = Calculando a qué apuntaban las notas
+what-your-notes-pointed-at-dc1e49f0 = No se puede decir a qué apuntaban las notas. { $why }
+to-practise-next-fa84ea4e = Para practicar a continuación
+no-decision-cost-more-than-it-83dfa02a = Ninguna decisión costó más de lo necesario.
+debrief-title-754d4df0 = Repaso: { $title }
+tried-again-from-after-step-1ba62183 = Reintentado desde después del paso { $steps }: práctica que no cuenta.
+do-it-again-a2a59d29 = Hacerlo otra vez
+what-was-wrong-eb34a0b3 = Qué estaba mal
+nothing-in-the-machine-4a6c6c1f = Nada en la máquina.
+you-said-94fd2601 = Se declaró
+no-fault-in-the-machine-de0874a7 = Ninguna avería en la máquina.
+how-it-showed-bdd77402 = Cómo se mostraba
+none-of-your-notes-differ-from-92950e19 = Ninguna de las notas difiere de las de una máquina sana.
+looking-back-8f3afcad = Mirando atrás
+how-the-machine-was-left-6a8c0bfb = Cómo se dejó la máquina
+steps-d46b8bd4 = Pasos
 safety-6a399d07 = seguridad
 
 ### app/debrief/step.rs
 
+this-step-4627bb71 = Este paso
+step-step-of-count-0593e517 = Paso { $step } de { $count }
+time-cost-so-far-cost-315417b8 = { $time } · costo hasta ahora { $cost }
+a-sound-machine-d77df490 = Una máquina sana:
 
 ### app/debrief/track.rs
 
+step-step-of-count-words-226f92ae = paso { $step } de { $count }: { $words }
 
 ### app/desk/apprentices.rs
 
@@ -852,7 +1104,7 @@ answer-f94ea0ff = Respuesta
 asked-again-a16eed6b = Al preguntar otra vez
 answers-on-the-phone-ef2a7b6e = Respuestas al teléfono
 the-parts-store-cbd99753 = El almacén de piezas
-ready-0bca3294 = Lista
+ready-0bca3294 = Disponible
 price-dd3ec7ca = Precio
 empty-the-price-list-297a69ac = Vacío: la lista de precios.
 
@@ -1027,53 +1279,206 @@ back-to-the-draft-15d66263 = Volver al borrador
 
 ### app/faults/list.rs
 
+what-each-fault-changes-what-a-e4b94e53 = Qué cambia cada avería, qué diría un cliente, y qué lecturas difieren más de una máquina sana. Las cifras se calculan cuando se abre una página.
+narrow-the-list-2468d2b7 = Acotar la lista
+shown-of-n-faults-986c27e0 = { $shown } de { $n } averías
+wires-and-terminals-e62e277d = cables y terminales
 
 ### app/faults/mod.rs
 
+the-machines-that-ship-cannot-be-2390e971 = Las máquinas incluidas no se pueden leer.
+no-such-machine-ac3c13ac = No hay tal máquina
+to-the-list-of-faults-b05e2abf = A la lista de averías
+this-machine-cannot-have-that-036535f4 = Esta máquina no puede tener esa avería
+to-the-faults-of-machine-b83df494 = A las averías de { $machine }
 
 ### app/faults/page.rs
 
+faults-of-machine-5dbcd55c = Averías de { $machine }
+part-e1469ed4 = { $part }.
+how-parts-are-tested-and-reached-d8964fa5 = Cómo se prueban las piezas y cómo se llega a ellas
+in-tables-reference-59d99ff6 = En tablas: { $reference }
+what-a-customer-would-say-f2b3d23a = Lo que diría un cliente
+quote-c2e8f4b6 = «{ $quote }»
+what-changes-dd3443f2 = Qué cambia
+readings-that-differ-most-1d3cd1d2 = Lecturas que más difieren
+a-wash-with-it-a7729472 = Un lavado con ella
+the-wiring-cannot-be-solved-with-eee8660b = El cableado no se puede resolver con esta avería.
+no-electrical-reading-tells-it-a494dba0 = Ninguna lectura eléctrica la distingue de una máquina sana.
+reading-5ee7339b = Lectura
+while-9caf4e6e = Mientras
+sound-b3ca9a34 = Sana
+with-the-fault-a6379de6 = Con la avería
+n-more-differ-less-0cbdefd5 = { $n } más difieren menos.
+first-and-last-2975b212 = { $first } y { $last }
+state-what-apart-cab02a02 = { $state }, sin conectar: { $what }
 
 ### app/faults/wash.rs
 
+two-washes-are-being-run-one-5aa14234 = Se están ejecutando dos lavados, uno con la avería y otro sin ella.
+a-whole-wash-goes-as-in-a-sound-a7c6d7c0 = Un lavado entero transcurre como en una máquina sana.
+in-a-normal-wash-of-4-kg-5fb5471a = En un lavado normal de 4 kg
 
 ### app/file_kind.rs
 
+it-is-a-picture-bff4d545 = es una imagen
+it-is-a-picture-a-sound-or-a-78c32343 = es una imagen, un sonido o una película
+it-is-a-pdf-document-94af960e = es un documento PDF
+it-is-an-archive-or-an-office-ef846988 = es un archivo comprimido o un documento de oficina
+its-text-is-not-utf-8-save-it-as-893c26a9 = su texto no es UTF-8: guardarlo como UTF-8 y abrirlo otra vez
+its-bytes-are-no-text-d178ce52 = sus bytes no son texto
+it-is-a-job-with-its-answer-the-aa2d9dce = es un trabajo con su respuesta: lo abren la lista de trabajos y el escritorio
+it-is-a-trainee-s-copy-which-73875639 = es la copia de un aprendiz, que se queda cerrada: la abre la lista de trabajos
+it-is-a-training-set-the-list-of-dd64d273 = es una serie de práctica: la abren la lista de trabajos y el escritorio
+it-is-an-assessment-sit-an-4ffba15e = es una evaluación: la abre «Hacer una evaluación», y «Crear una evaluación» para trabajar en ella
+it-is-a-result-review-results-on-1400154e = es un resultado: lo abre «Revisar resultados», en el escritorio
+it-is-all-that-somebody-keeps-9dc3a0fd = es todo lo que alguien guarda aquí: lo abre la página «Yo»
+it-describes-machines-or-faults-a0923809 = describe máquinas o averías: esas vienen con el programa y no se abren aquí
+name-is-no-job-set-or-assessment-d963279f = { $name } no es un trabajo, una serie ni una evaluación de este taller: { $why }.
+name-what-925f8a22 = { $name }: { $what }.
+it-is-empty-08105609 = está vacío
+it-is-damaged-or-cut-off-at-line-75227f69 = está dañado o cortado en la línea { $line }: obtener el archivo otra vez
+it-cannot-be-read-from-line-line-817a1255 = no se puede leer a partir de la línea { $line }
+it-is-a-text-of-another-kind-cf9d70ee = es un texto de otro tipo
+it-says-format-which-this-42bdc592 = dice «{ $format }», que esta versión no lee: usar una más nueva
+another-program-has-written-it-fe26fba8 = lo ha escrito otro programa
+it-does-not-say-so-by-its-format-25f933dc = no lo dice con su «format», que en un trabajo es «{ $format }»
 
 ### app/finding.rs
 
+what-was-wrong-and-what-was-done-6345c9f3 = qué estaba mal y qué se hizo, enseñado en la máquina
+how-much-to-load-and-how-to-4603ddff = cuánta ropa cargar y cómo repartirla
+how-much-detergent-8fa4043e = cuánto detergente
+clean-the-filters-now-and-then-948e3512 = limpiar los filtros de vez en cuando
+have-the-house-wiring-seen-to-by-47b6d783 = hacer revisar la instalación de la casa por un electricista
+a-new-machine-is-the-better-buy-f34a56c8 = una máquina nueva es la mejor compra
+keep-it-level-and-do-not-move-it-41413839 = mantenerla nivelada, y no moverla una persona sola
+the-old-part-shown-beside-the-1adc59ae = la pieza vieja, enseñada junto a la nueva
+fault-found-44938b77 = Avería encontrada
+title-on-site-on-site-cost-so-3e3af789 = { $title } · en el lugar { $on_site } · costo hasta ahora { $cost }
+state-it-and-hand-over-0c7a4b37 = Declararla y entregar
+make-safe-and-leave-72beacce = Poner en seguridad y dejar
+a-look-round-everything-is-back-9d9a8b6b = Una mirada alrededor: todo está otra vez en su sitio.
+a-look-round-5b63f253 = Una mirada alrededor
+a-look-round-before-you-leave-a56b384e = Una mirada alrededor antes de irse
+take-off-the-list-what-9335a918 = Quitar de la lista: { $what }
+cause-70e4acc0 = Causa
+and-another-cause-81eec4b6 = Y otra causa
+there-is-no-fault-in-the-machine-b4b44217 = No hay ninguna avería en la máquina
+choose-what-was-wrong-or-say-93a8bd36 = Elegir qué estaba mal, o decir que no hay ninguna avería.
+what-shows-it-e94a8622 = Qué lo muestra
+tick-the-lines-of-your-notebook-dc1ad646 = Marcar las líneas del cuaderno que demuestran la causa.
+the-report-0f09ba96 = El informe
+the-customer-reads-the-report-ea62da08 = el cliente lee el informe y lo firma
+the-customer-signs-only-once-4657bd16 = El cliente firma solo cuando se le ha dicho qué estaba mal y qué se hizo.
+what-the-customer-is-told-c6be7955 = Qué se le dice al cliente
 
 ### app/format.rs
 
+once-9188b0c4 = una vez
+twice-b4a7d5f3 = dos veces
+n-times-5bf6f189 = { $n } veces
+n-s-37ea8f6e = { $n } s
+hours-h-minutes-min-31c95005 = { $hours } h { $minutes } min
 
 ### app/given_files.rs
 
+n-more-in-there-20906759 = { $n } más ahí dentro
+what-was-given-36bec8d3 = Lo que se dio
+the-browser-could-not-open-it-f5956cf1 = el navegador no pudo abrirlo
+the-browser-could-not-read-it-38489185 = el navegador no pudo leerlo
+there-is-no-file-in-it-522465ec = no contiene ningún archivo
+at-most-n-are-opened-at-once-55113bfc = se abren { $n } a la vez como máximo
+it-is-larger-than-any-that-is-2c92841e = es más grande que cualquiera de los previstos aquí
+this-archive-cannot-be-opened-abedd941 = este archivo comprimido no se puede abrir: empaquetarlo otra vez como zip corriente, o abrir la carpeta
+it-cannot-be-taken-out-of-the-0314d271 = no se puede sacar del archivo comprimido
+archive-n-more-in-there-e9acda53 = { $archive }, { $n } más ahí dentro
 
 ### app/handbook/live_machine.rs
 
+at-rest-39d333e6 = en reposo
+filling-7e18dac0 = llenando
+washing-3455d4a2 = lavando
+draining-bd32e147 = desaguando
+spinning-39b47eab = centrifugando
+moment-of-the-program-b381cf21 = Momento del programa
+machine-in-section-moment-16541d6a = { $machine } en corte, { $moment }
 
 ### app/handbook/parts.rs
 
+from-the-machine-s-own-file-what-ef986cb3 = Del archivo de la propia máquina: lo que deja hacer el banco es lo que figura aquí. Los intervalos de «Prueba» son los de su hoja de datos.
+what-each-reading-tells-apart-7aa95ba2 = Qué distingue cada lectura
+does-87bd47d0 = Qué hace
+fails-67ee03da = Cómo falla
 test-2ffcbe05 = Prueba
+from-outside-c828a64a = desde fuera
+reach-it-reach-about-n-min-for-a306f0b1 = Acceso: { $reach }. Unos { $n } min para el trabajo en sí.
+held-by-what-e3590b8f = Sujeción: { $what }.
+tools-tools-fc32b2cd = Herramientas: { $tools }.
+mind-what-a0ee41f9 = Atención: { $what }.
+on-refit-check-85a91f3a = Al volver a montar: { $check }.
+verb-what-b88782e8 = { $what }: { $verb }
+verb-what-held-by-4284508c = { $what }: { $verb } ({ $held_by })
 
 ### app/handbook/worked.rs
 
+this-job-cannot-be-replayed-a9a7679e = Este trabajo no se puede reproducir.
+# to the step before
+back-48942285 = Atrás
+next-step-ab2acdfa = Paso siguiente
+step-step-of-n-2e9e80c8 = paso { $step } de { $n }
+meter-shown-a957b6d5 = Multímetro: { $shown }
+the-machine-after-this-step-6ab02895 = La máquina después de este paso
+it-was-causes-outcome-9e35cbad = Era: { $causes }. { $outcome }.
+work-it-yourself-6ea36796 = Trabajarlo por cuenta propia
+cost-so-far-cost-b1e18cf6 = costo hasta ahora { $cost }
+a-sound-machine-sound-da13ac60 = (una máquina sana: { $sound })
 
 ### app/handbook.rs
 
+parts-of-machine-p-730ebba7 = Piezas de la máquina P
+parts-of-machine-t-6f0eb55b = Piezas de la máquina T
+parts-of-machine-n-590e92b9 = Piezas de la máquina N
+worked-job-title-818c05f0 = Trabajo resuelto: { $title }
+chapters-fae19813 = Capítulos
+readings-and-faults-d80e6302 = Lecturas y averías
 
 ### app/job_filter.rs
 
+find-a-job-9844c5fe = Buscar un trabajo
+find-3e1cd17a = Buscar
+part-to-practise-tells-where-to-79a96088 = Pieza que practicar (dice dónde mirar)
+shown-of-n-jobs-9af388a1 = { $shown } de { $n } trabajos
 all-13254bc4 = todas
 
 ### app/job_host.rs
 
+bench-346ad459 = Banco
+opening-the-job-96ce043b = Abriendo el trabajo …
 
 ### app/jobs.rs
 
+about-n-min-6d94dcde = unos { $n } min
+customers-who-have-called-each-67614d33 = Clientes que han llamado. Cada máquina se comporta como lo haría una real: lo que se mide se calcula.
+no-job-fits-all-of-that-f6d2b894 = Ningún trabajo cumple todo eso.
+show-all-jobs-e3c77995 = Mostrar todos los trabajos
+this-is-training-local-codes-and-396f8041 = Esto es formación. Los reglamentos locales y la práctica autorizada están por delante; no abrir nunca una máquina real apoyándose solo en una simulación.
+where-you-left-off-bb8f03a1 = Donde se había quedado
+go-on-b68d20dc = Seguir
+first-time-here-67a3361d = ¿Primera vez aquí?
+start-with-a-short-job-a-hint-a1659db5 = Empezar con un trabajo corto. Una pista debajo del dibujo dice qué viene a continuación, y desaparece en cuanto está hecho.
+start-the-first-job-a0482e89 = Empezar el primer trabajo
+begun-on-site-on-site-e11c5ab7 = empezado, { $on_site } en el lugar
+level-level-skills-e98f56a2 = nivel { $level } · { $skills }
 
 ### app/loading.rs
 
+there-is-no-job-named-id-34525b34 = No hay ningún trabajo llamado «{ $id }».
+this-job-was-begun-with-version-9e93f8fb = Este trabajo se empezó con la versión { $version } del programa y no se puede continuar con esta.
+the-machine-of-this-job-cannot-51b413fc = La máquina de este trabajo no se puede preparar: { $why }
+this-job-cannot-be-opened-5775793b = Este trabajo no se puede abrir
+start-id-again-1fdfbe22 = Empezar { $id } otra vez
+to-the-jobs-b4278405 = A los trabajos
 
 ### app/lost_points/mod.rs
 
@@ -1088,7 +1493,7 @@ job-where-points-were-lost-a-1baa7a98 = { $job }: dónde se perdieron puntos, un
 part-cdd57290 = Parte
 # of the marks
 points-68e36552 = Puntos
-a-rule-whose-breach-can-kill-was-87559b9d = Se rompió una regla cuyo incumplimiento puede matar: el trabajo entero tiene como máximo { $most } de 100, { $points } menos de lo que suman sus partes.
+a-rule-whose-breach-can-kill-was-87559b9d = Se rompió una regla cuya infracción puede matar: el trabajo entero tiene como máximo { $most } de 100, { $points } menos de lo que suman sus partes.
 small-amounts-together-4f1af151 = pequeñas cantidades, juntas
 
 ### app/lost_points/words.rs
@@ -1104,18 +1509,18 @@ another-decision-would-have-7e568bef = otra decisión habría ahorrado { $cost }
 a-hint-was-asked-for-90b04a37 = se pidió una pista
 something-was-damaged-price-to-7715e82b = se dañó algo: { $price } por pagar
 somebody-has-to-come-again-price-0854b395 = alguien tiene que volver: { $price }
-the-part-fitted-was-sound-price-b821ff00 = la pieza sustituida estaba sana: { $price }
+the-part-fitted-was-sound-price-b821ff00 = la pieza cambiada estaba sana: { $price }
 time-and-what-else-it-took-the-69cb963c = el tiempo y lo demás que llevó: el trabajo costó { $cost }, su objetivo es { $target }
 this-job-has-no-target-to-065e7c3c = este trabajo no tiene objetivo con que comparar
 left-out-what-a9d3c338 = se omitió: { $what }
 nothing-was-begun-f4573f0a = no se empezó nada
 nothing-in-the-notebook-spoke-c854c6ad = nada en el cuaderno hablaba a favor de esta pieza
-the-part-fitted-was-sound-0fdfefc9 = la pieza sustituida estaba sana
+the-part-fitted-was-sound-0fdfefc9 = la pieza cambiada estaba sana
 nothing-is-wrong-with-the-8598c707 = la máquina no tiene nada mal, y muy pocas lecturas lo muestran
-title-a-breach-that-can-kill-at-97fb9aad = { $title }: un incumplimiento que puede matar, { $most } como máximo para el trabajo entero
+title-a-breach-that-can-kill-at-97fb9aad = { $title }: una infracción que puede matar, { $most } como máximo para el trabajo entero
 safety-rule-broken-title-fd125676 = regla de seguridad rota: { $title }
 the-evidence-was-short-of-what-6150cac8 = la prueba no llegaba a lo que necesita esta decisión
-the-evidence-gave-it-percent-to-40a2f118 = la prueba le daba un { $percent } % de arreglarlo, demasiado poco
+the-evidence-gave-it-percent-to-40a2f118 = según la prueba tenía un { $percent } % de arreglar las cosas, demasiado poco
 no-line-of-the-notebook-was-f33db4b2 = no se presentó ninguna línea del cuaderno para la causa
 of-of-lines-offered-for-the-62182ed5 = de { $of } líneas presentadas para la causa, { $n } la distinguen de una máquina sana
 
@@ -1190,42 +1595,121 @@ word-chance-known-between-lowest-9c091c3e = { $word }: probabilidad { $known } %
 
 ### app/net.rs
 
+nobody-answers-and-this-browser-7725beca = nadie responde, y este navegador no lo ha guardado
+it-came-in-pieces-only-53e59cfe = solo llegó en trozos
+the-server-answers-status-3bfb5fd6 = el servidor responde { $status }
 
 ### app/newer.rs
 
+a-newer-build-of-this-page-is-1cdae62e = Hay una compilación más nueva de esta página. Los trabajos se quedan como están.
+use-it-now-04406f7d = Usarla ahora
 
 ### app/open_files.rs
 
+what-drop-them-on-this-page-or-f8fef01d = { $what }: soltarlos en esta página, o
 
 ### app/open_job.rs
 
+link-0ddb0669 = enlace
+this-link-holds-no-job-that-can-a3082f9c = Este enlace no contiene ningún trabajo que se pueda abrir
+a-job-for-you-1d8ee97b = Un trabajo recibido
+who-home-level-level-3cfa6ea1 = { $who }, { $home } · nivel { $level }
+the-link-holds-the-whole-job-n-453b8942 = El enlace contiene el trabajo entero, { $n } caracteres. No se pidió nada a ningún servidor.
+start-this-job-c2b69182 = Empezar este trabajo
+keep-it-for-later-59532040 = Guardarlo para después
 
 ### app/opened.rs
 
+from-your-instructor-244eec4f = Del instructor
+jobs-and-training-sets-that-were-a54e01ee = Trabajos y series de práctica recibidos
+sit-an-assessment-3890ba80 = Hacer una evaluación
+forget-title-3eb6f653 = Olvidar «{ $title }»
+name-title-is-on-the-list-52f2129d = { $name }: «{ $title }» está en la lista.
+name-the-training-set-title-with-4997c7ef = { $n ->
+    [one] { $name }: la serie de práctica «{ $title }» con { $n } trabajo está al principio de esta página.
+   *[other] { $name }: la serie de práctica «{ $title }» con { $n } trabajos está al principio de esta página.
+    }
 
 ### app/outbox/place.rs
 
+as-the-store-says-7382dee9 = como dice el almacén
+nobody-answers-there-is-no-14f14c7d = nadie responde: no hay red, o el almacén no deja que esta página le hable
+refused-status-why-41b51002 = rechazado ({ $status }): { $why }
+the-store-refuses-the-user-or-ed9990e5 = el almacén rechaza el usuario o la contraseña
+the-store-answers-status-206c0ab8 = el almacén responde { $status }
 
 ### app/outbox/queue.rs
 
+this-browser-has-no-room-to-put-3fb5c60a = a este navegador no le queda espacio para apartar lo que el almacén rechaza
 
 ### app/outbox/section.rs
 
+n-results-wait-7956324c = { $n ->
+    [one] Espera { $n } resultado.
+   *[other] Esperan { $n } resultados.
+    }
+n-results-wait-why-8b7ce062 = { $n ->
+    [one] Espera { $n } resultado: { $why }.
+   *[other] Esperan { $n } resultados: { $why }.
+    }
+n-statements-were-refused-they-82420e89 = Declaraciones rechazadas: { $n }; se guardan aquí, se vuelven a intentar con «Enviar ahora», y los archivos de resultados contienen lo mismo.
+an-address-begins-with-https-or-af71490b = Una dirección empieza por https:// o http:// y no tiene espacios.
+kept-results-are-sent-there-when-8649f22e = Guardado. Los resultados se envían allí cuando se entregan.
+tried-d4bbeb83 = Intentado.
+forgotten-nothing-is-sent-any-2aad6061 = Olvidado: ya no se envía nada.
+a-store-for-results-f77ea43c = Un almacén para los resultados
+where-a-department-keeps-f1ac778f = Donde un departamento guarda registros de aprendizaje (xAPI), los resultados de las evaluaciones pueden ir allí por sí solos. Esperan aquí hasta que el almacén los ha recibido. Sin una dirección, nada sale de este navegador.
+address-700560f3 = Dirección
+as-its-keeper-gives-it-such-as-cf68fd47 = Tal como la da quien lo lleva, por ejemplo https://store.example/xAPI. Debe permitir que esta página le hable.
+user-e0a63e12 = Usuario
+password-2cc30838 = Contraseña
+kept-in-this-browser-as-it-is-ee86322d = Se guarda en este navegador tal cual: usar una que solo pueda escribir.
+keep-555cbe68 = Guardar
+send-now-24c5991f = Enviar ahora
+forget-the-store-719e911e = Olvidar el almacén
+version-of-the-interface-a4cc2814 = Versión de la interfaz
+choose-one-only-where-the-store-ec7bdc0a = Elegir una solo donde el almacén no dice cuál habla y lo rechaza todo.
 
 ### app/proves.rs
 
+what-this-result-shows-fa2ae5f8 = Qué muestra este resultado
+finding-faults-the-order-of-work-adadab5c = Encontrar averías, el orden del trabajo y las decisiones sobre seguridad. No muestra las manos: para eso está la prueba práctica ante un testigo, con la hoja del observador.
+computed-by-version-version-of-6964ecc0 = Calculado por la versión { $version } del programa, a partir de todo lo que se hizo; { $computed }
+reliability-of-n-jobs-at-least-84ab6fcf = Fiabilidad de { $n } trabajos: { $least } sobre 1 como mínimo, suficiente para una decisión sobre una persona.
+reliability-of-n-jobs-at-least-d2d9bc47 = Fiabilidad de { $n } trabajos: { $least } sobre 1 como mínimo, demasiado poco por sí solo para una decisión sobre una persona: tomarlo junto con otras sesiones y la prueba práctica.
+from-job-to-job-the-marks-lie-2b795df5 = De un trabajo a otro las puntuaciones están separadas: la media es segura a ±{ $marks } aproximadamente.
+the-marks-of-these-jobs-are-191277d0 = Las puntuaciones de estos trabajos son iguales: de tan pocas no se puede saber la dispersión.
+one-job-tells-of-no-spread-how-1d3f090c = Un solo trabajo no dice nada de la dispersión: no se sabe hasta qué punto es segura su puntuación.
 
 ### app/readings.rs
 
+every-fault-a-machine-can-have-3230fbdd = Todas las averías que puede tener una máquina frente a las lecturas de su hoja de datos y las cifras de un programa entero. Lo que notaría un técnico está marcado con ●; lo que no está marcado parece ahí una máquina sana.
+the-table-of-this-machine-cannot-25d6501d = La tabla de esta máquina no se puede calcular.
+done-of-n-faults-computed-866421ca = { $done } de { $n } averías calculadas …
+save-as-csv-b30635b0 = Guardar como CSV
+faults-against-readings-fdac3068 = Averías frente a lecturas
 
 ### app/report.rs
 
+report-4681fa0b = Informe
+what-the-customer-said-69287971 = Lo que dijo el cliente
+found-0abaed3f = Encontrado
+done-8dd31791 = Hecho
+told-and-shown-74c6f73c = Dicho y enseñado
+signature-of-the-customer-8ecd44d3 = Firma del cliente:
+from-a-simulated-machine-for-bc193b34 = De una máquina simulada, para formación.
+the-machine-at-when-5ce4e4f6 = La máquina, { $when }
+measured-69a8be81 = Medido
+what-0815494f = Qué
+bill-24a8cf3c = Factura
 
 ### app/rows.rs
 
+this-browser-has-no-threads-so-6fb62a2e = Este navegador no tiene hilos, así que en él no se puede calcular nada.
 
 ### app/session.rs
 
+title-text-5c0a14b4 = { $title }. { $text }
 
 ### app/settings.rs
 
@@ -1257,6 +1741,15 @@ all-jobs-are-erased-0ba72486 = Todos los trabajos están borrados.
 
 ### app/sheets.rs
 
+told-the-customer-3ca98071 = Dicho al cliente
+date-and-name-b226327f = Fecha y nombre
+job-card-36e6252a = ficha de trabajo
+sheets-to-print-9c686f7d = Hojas para imprimir
+who-the-machine-as-it-stands-44bb8062 = { $who }: la máquina tal como está después de la última acción. Cada hoja se imprime sola, en negro sobre blanco.
+which-sheets-e2f02066 = Qué hojas
+job-card-title-0aa664e0 = Ficha de trabajo: { $title }
+a-simulated-job-for-training-46e6e78c = Un trabajo simulado, para formación.
+machine-picture-title-customer-0500cd06 = { $machine }, { $picture }. { $title }, { $customer }, { $clock }.
 
 ### app/shell.rs
 
@@ -1268,134 +1761,619 @@ screens-984019e6 = Pantallas
 
 ### app/sitting/form.rs
 
+give-the-number-on-your-slip-or-2f428199 = Dar el número de la papeleta, o uno propio para practicar.
+at-most-n-letters-on-one-line-8eae01b7 = { $n } letras como máximo en una línea.
+the-letters-do-not-go-with-the-b419a06b = Las letras no corresponden al código de inicio y al número: comparar los tres con la papeleta.
+your-instructor-tells-this-word-0bf48ebd = El instructor dice esta palabra cuando todos empiezan.
+without-this-nothing-can-be-11f994da = Sin esto no se puede registrar nada, y por tanto no se puede evaluar nada.
 
 ### app/sitting/jobs.rs
 
+job-place-of-n-1a528084 = Trabajo { $place } de { $n }
+job-n-c9c3bafc = Trabajo { $n }
 
 ### app/sitting/limits.rs
 
+n-s-left-f5a7ac47 = quedan { $n } s
+n-min-left-eadff3f4 = quedan { $n } min
+hours-h-minutes-min-left-24fe93d6 = quedan { $hours } h { $minutes } min
 
 ### app/sitting/lock.rs
 
+the-clock-stands-3a77a06b = El reloj está parado
+the-jobs-of-the-assessment-open-24529712 = Los trabajos de la evaluación se abren otra vez en cuanto el reloj sigue; otras páginas, en cuanto está entregada.
+not-during-the-assessment-452fc9de = No durante la evaluación
+an-assessment-is-running-in-this-f2e10823 = Hay una evaluación en marcha en este navegador. Esta página se abre otra vez en cuanto está entregada.
+this-job-is-handed-in-9aaffb01 = Este trabajo está entregado
+what-came-of-it-stands-with-the-40eedb90 = En qué quedó figura con el resultado.
+to-the-assessment-44e0e277 = A la evaluación
 
 ### app/sitting/mark_sheet.rs
 
+passed-254b3fb9 = Aprobado
+on-the-border-more-jobs-decide-802130f4 = En el margen: deciden más trabajos
+# of a pass
+not-yet-d79d1753 = Todavía no
+mark-sheet-a7391383 = Hoja de puntuación
+mark-sheet-a-table-7e75496a = Hoja de puntuación, una tabla
+ended-ec2b41db = Final
+economy-and-evidence-go-by-the-67a8098a = Economía y prueba se rigen por la factura y el cuaderno en el trabajo { $places }: este navegador no pudo calcular lo que valía cada decisión.
+points-of-all-81479442 = { $points } de { $all }
+severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
 ### app/sitting/observer.rs
 
+switches-off-unplugs-keeps-the-806f1a67 = apaga, desenchufa, no pierde de vista la clavija
+shuts-the-tap-and-bleeds-the-2a7b40c0 = cierra el grifo y purga la manguera
+waits-discharges-proves-the-474e95b5 = espera, descarga, comprueba el comprobador antes y después
+proves-dead-where-the-hands-will-106a2c2f = comprueba sin voltaje donde van a estar las manos
+hands-and-tools-7f644a87 = Manos y herramientas
+takes-covers-off-without-harm-to-a27a681b = quita cubiertas sin dañar bordes, presillas ni cables
+holds-and-places-probes-with-dry-e56344cc = sujeta y coloca las puntas con manos secas y firmes
+pulls-connectors-by-their-body-209bd007 = separa los conectores por el cuerpo, nunca por el cable
+lifts-and-lays-down-with-help-or-64962182 = levanta y tumba con ayuda o con una correa de carga
 putting-back-85509675 = Volver a montar
+seats-belt-hoses-and-lever-and-54b75e66 = asienta correa de transmisión, mangueras y palanca, y comprueba cada una con la mano
+refits-the-earth-first-and-c27eb72f = vuelve a montar primero la tierra y no le sobra ninguna pieza de fijación
+earth-bond-insulation-and-0e619643 = continuidad de tierra, aislamiento y corriente de fuga medidos y anotados
+runs-the-machine-looks-for-leaks-b0ea26b2 = hace funcionar la máquina, busca fugas de agua, cronometra el freno
+asks-listens-names-the-price-d9296870 = pregunta, escucha, dice el precio antes del trabajo
+leaves-the-place-dry-and-clean-b2c55f5f = deja el lugar seco y limpio, enseña lo que se hizo
+for-a-practical-on-a-real-4b38e8bb = Para una prueba práctica en una máquina real, ante un testigo. La simulación informa sobre encontrar averías, orden del trabajo y decisiones sobre seguridad; esta hoja informa sobre las manos.
+candidate-s-number-6e11d3d1 = Número del candidato
+machine-and-fault-set-21cdd40f = Máquina y avería puesta
+place-and-date-4c16688b = Lugar y fecha
+observer-3fac8c77 = Observador
+seen-da72188a = Visto
+with-help-1090bd08 = con ayuda
+note-919a0c3d = nota
+a-step-that-endangers-anybody-ac1dfee5 = Un paso que pone a alguien en peligro termina la prueba práctica: parar, poner en seguridad, anotarlo.
+may-work-alone-yes-or-what-comes-a09f7d65 = Puede trabajar por su cuenta: sí, o qué hace falta antes
+signature-of-the-observer-50b3b991 = Firma del observador
+signature-of-the-candidate-5a306df0 = Firma del candidato
 
 ### app/sitting/overview.rs
 
+no-assessment-is-running-6475eef3 = No hay ninguna evaluación en marcha
+open-one-49afee59 = Abrir una
+this-assessment-is-open-in-cd4f6448 = Esta evaluación está abierta en otra pestaña
+it-goes-on-there-with-its-clock-2d9ff623 = Sigue allí, con su reloj: trabajar y entregar allí. Nada de lo que se haga aquí cuenta, y esta pestaña no entrega nada.
+to-go-on-here-instead-close-the-846614f0 = Para seguir aquí en su lugar, cerrar la otra pestaña y luego cargar otra vez esta página. No se pierde nada.
+load-this-page-again-8b449af6 = Cargar otra vez esta página
+the-clock-stands-453c5dcb = el reloj está parado
+go-on-the-clock-starts-again-bfa9f424 = Seguir: el reloj se pone en marcha otra vez
+stop-the-clock-e19ac980 = Parar el reloj
+# of handing in
+not-yet-98aebfcd = Todavía no
+hand-in-206f3f5f = Entregar
+yes-hand-in-ff40daec = Sí, entregar
+yes-hand-in-with-one-job-open-f480328d = Sí, entregar con un trabajo abierto
+yes-hand-in-with-n-jobs-open-1e4cff64 = Sí, entregar con { $n } trabajos abiertos
+a-job-that-is-not-handed-over-9d0a1869 = Un trabajo que no está entregado cuenta tal como está; uno que no se abrió nunca cuenta 0.
+handing-in-working-out-what-your-9fd00ae9 = Entregando: se calcula lo que valían las decisiones. Dejar abierta esta página.
+handed-over-0d3cbb91 = entregado
+not-begun-ab66e96f = sin empezar
 
 ### app/sitting/result.rs
 
+saved-hand-this-file-to-your-98a16102 = Guardado. Dar este archivo al instructor.
+result-title-044cde4e = Resultado: { $title }
+sealed-with-the-start-code-07982d01 = sellado con el código de inicio
+told-to-your-training-system-not-8ee90e7b = comunicado al sistema de formación; no sellado con un código de inicio
+practice-not-sealed-proves-18df76f7 = práctica: sin sello, no demuestra nada a otros
+receipt-1b9120e3 = Recibo
+nothing-was-done-19b38c41 = no se hizo nada
+done-of-n-jobs-the-start-of-the-44890606 = { $done } de { $n } trabajos. El comienzo del hash del último registro: anotarlo, y nadie puede cambiar el archivo sin que se vea.
+your-instructor-s-copy-computes-203bb577 = la copia del instructor lo calcula otra vez y decide.
+back-to-the-course-05831de5 = Volver al curso
+print-this-sheet-f6a770b7 = Imprimir esta hoja
+yes-the-file-is-handed-over-750f2786 = Sí, el archivo está entregado: vaciar
+clear-for-the-next-candidate-fc11d8d6 = Vaciar para el candidato siguiente
+verdict-marks-of-100-marks-on-40739ce9 = { $verdict } · { $marks } de 100 puntos de media, se piden { $cut }
+job-n-as-a-link-2827b189 = Trabajo { $n } como enlace
+result-of-job-n-as-a-qr-code-df24b449 = Resultado del trabajo { $n } como código QR
+as-qr-codes-to-be-read-with-a-05d50a16 = Como códigos QR, para leerlos con un teléfono en el mismo servidor
 
 ### app/sitting/room.rs
 
+this-is-no-code-of-this-d608a92d = Este no es un código de esta evaluación: compararlo con el que se leyó en voz alta.
+this-code-was-used-already-each-5503a65f = Este código ya se usó: cada uno vale una vez. Pedir el siguiente.
+this-code-lets-the-clock-go-on-09e317bb = Este código deja que el reloj siga, y ya está en marcha.
+this-code-stops-the-clock-and-it-2711a227 = Este código para el reloj, y ya está parado. Esperar el código para seguir.
 
 ### app/sitting/room_pause.rs
 
+pause-code-221397d6 = Código de pausa
+stop-the-clock-for-the-room-b683a587 = Parar el reloj para la sala
+the-room-pauses-the-clock-stands-4c375972 = La sala está en pausa: el reloj está parado
+nothing-can-be-done-at-the-jobs-6f77ce97 = Mientras tanto no se puede hacer nada en los trabajos, y el tiempo no cuenta. Para seguir, escribir el código que lee en voz alta el instructor.
+pause-of-the-whole-room-8c8a302d = Pausa de toda la sala
+when-your-instructor-reads-out-a-0442c468 = Cuando el instructor lea en voz alta un código de pausa, escribirlo aquí. El reloj queda parado hasta que se escriba el siguiente.
 
 ### app/sitting/start.rs
 
+the-letters-were-cut-or-changed-610558b7 = Las letras se cortaron o cambiaron por el camino: copiar otra vez la dirección entera.
+there-is-no-assessment-id-beside-9cfd903f = No hay ninguna evaluación «{ $id }» junto a esta página: abrir su archivo.
+open-the-file-or-the-link-that-62e5a1d5 = Abrir el archivo o el enlace que dio el instructor.
+the-assessment-s-file-9b42810a = El archivo de la evaluación
+name-is-an-assessment-too-one-is-51d31cac = { $name } también es una evaluación: se hace una cada vez.
+the-rules-9abb76fb = Las reglas
+this-computer-fa0d176a = Esta computadora
+who-sits-it-ab9aa5d9 = Quién la hace
+as-on-your-slip-a-number-is-899ccb1b = Como en la papeleta. Basta un número; no hace falta ningún nombre.
+your-name-3a0663bd = Nombre propio
+may-stay-empty-it-can-be-struck-06262575 = Puede quedar vacío. Se puede tachar del resultado más tarde.
+you-have-a-slip-with-a-start-c044b6f1 = Se tiene una papeleta con un código de inicio
+from-your-slip-fc518f22 = De la papeleta
+sixteen-characters-on-your-slip-97dc5ae8 = Dieciséis caracteres de la papeleta. Sin él esto es práctica, y el resultado lo dice.
+the-four-letters-beside-it-2ac6fc2e = Las cuatro letras de al lado
+they-find-a-misread-code-dc831d6f = Descubren un código mal leído.
+word-for-today-eacde8b7 = Palabra del día
+your-instructor-tells-it-when-18d8bb72 = El instructor la dice cuando todos empiezan.
+i-know-what-is-recorded-10490fe5 = Sé qué se registra: todo lo que hago en el banco, con su hora, y cuándo se sale de esta página. Se queda en este navegador hasta que entregue el archivo o lo borre.
+begin-the-clock-starts-2829212a = Empezar: el reloj se pone en marcha
+begin-as-practice-c4fbf2df = Empezar como práctica
+one-job-minutes-minutes-for-all-6a0028a5 = Un trabajo, { $minutes } minutos en total.
+n-jobs-minutes-minutes-for-all-8a8d5d08 = { $n } trabajos, { $minutes } minutos para todos.
+the-data-sheet-8347c967 = la hoja de datos
+the-jobs-are-drawn-for-you-5ad6a43f = Los trabajos se sortean para cada candidato: otros reciben otros trabajos de los mismos tipos. No hay pistas, y antes de entregar no se dice nada sobre lo correcto o lo incorrecto.
+no-aids-neither-data-sheet-nor-0405a824 = Sin ayudas: ni hoja de datos, ni esquema de cableado, ni manual.
+you-may-use-aids-d2a86f5b = Se puede usar: { $aids }.
+the-clock-can-be-stopped-between-54656696 = El reloj se puede parar entre trabajos.
+the-clock-does-not-stop-once-it-6ac2ba95 = El reloj no se para una vez puesto en marcha.
+leaving-the-page-is-noted-after-660549f4 = Salir de la página se anota. Tras una recarga se sigue donde se estaba.
+to-pass-cut-of-100-marks-on-38ac139b = Para aprobar: { $cut } de 100 puntos de media. A menos de { $border } puntos de eso deciden más trabajos.
+your-instructor-can-stop-the-de789e14 = El instructor puede parar el reloj para toda la sala, con un código que se lee en voz alta y se anota en el resultado.
+a-critical-safety-rule-broken-is-4567fccd = Una regla crítica de seguridad rota no se compensa con puntos.
+n-of-the-machines-must-be-put-8b6e8d73 = El { $n } % de las máquinas debe quedar arreglado, o correctamente puesto en seguridad y dejado así.
+of-the-marks-for-part-at-least-n-42ade5ba = De los puntos de { $part }, el { $n } % como mínimo, de media.
+whoever-keeps-the-results-is-to-4609cdd8 = Quien guarde los resultados debe borrarlos { $months } después del día en que empezaron.
+an-assessment-is-running-in-this-2c749c1f = En este navegador ya hay una evaluación en marcha: entregarla primero.
+in-order-8600af38 = en orden:
+mind-3923f209 = atención:
+looking-1c16e9be = mirando …
+what-you-do-is-kept-after-every-a5ff5d46 = Lo que se hace se guarda después de cada acción, también si se cierra la página.
+this-browser-keeps-nothing-a-439678b3 = Este navegador no guarda nada: una recarga lo perdería todo. Pedir otro antes de empezar.
+mouse-finger-or-keyboard-alone-898c7a9c = Solo ratón, dedo o teclado: todo se puede hacer con cualquiera de ellos. Los sonidos llevan subtítulos.
 
 ### app/store/error.rs
 
+this-browser-has-no-room-left-so-a09ec24a = A este navegador no le queda espacio, así que el último paso no está guardado. Liberar espacio, o terminar en esta sesión.
+this-browser-does-not-let-the-4ebada3c = Este navegador no deja que la página guarde. Se puede seguir trabajando, pero al cerrar la página se pierde el trabajo.
+the-saved-job-cannot-be-read-and-2c9f4acc = El trabajo guardado no se puede leer y se dejó como estaba. Se puede empezar otra vez.
 
 ### app/store/mod.rs
 
+your-jobs-are-kept-in-this-e8c13a5a = Los trabajos se guardan en este navegador, solo en este dispositivo.
+this-browser-does-not-let-the-27f8ea85 = Este navegador no deja que la página guarde nada: los trabajos desaparecen al cerrarla.
 
 ### app/told_files.rs
 
+not-opened-since-something-is-d6ff13a6 = Sin abrir, porque algo está mal: { $n }
+passed-over-n-da625485 = Omitidos: { $n }
 
 ### app/training_set.rs
 
+mastered-87fde572 = dominado
+next-5cb68de8 = siguiente
+later-523ab9a9 = más tarde
+title-done-of-n-mastered-dcae9d31 = { $title }: dominados { $done } de { $n }
+about-the-next-job-opens-when-04ee2c20 = { $about } El trabajo siguiente se abre cuando el anterior tiene { $marks } puntos de 100.
+forget-this-set-title-5ff4911a = Olvidar esta serie: { $title }
+forget-this-set-e76dc550 = Olvidar esta serie
 
 ### app/training_system/awaiting.rs
 
+address-is-asked-for-the-key-70b134f7 = Se pide a { $address } la clave que deja entrar esta visita.
+address-is-asked-for-what-was-8a63ccc7 = Se pregunta a { $address } qué se ha iniciado, y para quién.
+address-is-asked-for-the-work-797c284a = Se pide a { $address } el trabajo hecho antes.
+address-is-asked-to-note-that-03b658ef = Se pide a { $address } que anote el comienzo.
+the-key-is-given-once-so-it-4defa442 = La clave se da una sola vez, así que no se puede pedir otra vez: esperar, o seguir sin ello, e iniciar esta página de nuevo desde el curso más tarde.
+go-on-it-is-told-as-soon-as-the-73c2b5f8 = Seguir: se le comunica en cuanto el sistema lo acepte, antes que cualquier otra cosa.
+ask-again-or-go-on-without-it-050059ca = Preguntar otra vez, o seguir sin ello: entonces no se le comunica nada al sistema hasta que se cargue otra vez esta página, y el trabajo hecho en otro sitio no está aquí.
+waiting-for-the-training-system-04613867 = Esperando al sistema de formación
+n-s-so-far-2398f3f1 = { $n } s hasta ahora.
+ask-again-13a6f1ce = Preguntar otra vez
+go-on-without-it-46b6dc7d = Seguir sin ello
+there-is-no-answer-for-n-seconds-c942b834 = No hay respuesta desde hace { $n } segundos.
 
 ### app/training_system/trouble.rs
 
+the-training-system-has-started-2ac938db = El sistema de formación ha iniciado esta página pero no deja que empiece, así que no se le comunica nada de lo que se hace aquí. Iniciarla de nuevo desde el curso.
+you-go-on-without-the-training-53370f0f = Se sigue sin el sistema de formación, que no ha respondido: no se le comunica nada de lo que se hace aquí. Cargar otra vez esta página para preguntarle una vez más, o iniciarla de nuevo desde el curso.
+this-page-was-left-or-loaded-f53eb94d = Se salió de esta página o se cargó de nuevo, y con eso ha terminado la visita en el sistema de formación. El trabajo está guardado. Iniciar la página otra vez desde el curso: lo que se entregue se comunica entonces.
+the-training-system-has-no-room-3e61fd59 = El sistema de formación no tiene espacio para todo el trabajo: se guarda solo en este navegador. Seguir aquí, en ninguna otra computadora, y guardar el archivo al final.
+the-training-system-has-not-937ff3d3 = El sistema de formación todavía no ha aceptado el resultado. Se le comunica otra vez cuando vuelva la red, y con «Volver al curso» donde se muestre. Guardar el archivo.
 
 ### app/view/around.rs
 
+press-on-off-1fd9c6bb = pulsar encendido/apagado
+press-start-2eee9150 = pulsar inicio
+press-program-245fa278 = pulsar programa
+press-water-level-475b7b49 = pulsar nivel de agua
+press-the-service-key-behind-the-d83626dc = pulsar la tecla de servicio detrás del panel
+push-the-knob-in-off-81e98d20 = meter el botón giratorio: apagar
+pull-the-knob-out-on-00ab3e08 = sacar el botón giratorio: encender
+turn-the-dial-to-the-start-1df92c25 = girar el dial hasta el inicio
+turn-the-dial-one-step-on-e137a5ba = girar el dial un paso adelante
+turn-the-dial-five-steps-on-657bf64d = girar el dial cinco pasos adelante
+pull-the-plug-98cca383 = sacar la clavija
+put-the-plug-in-fd882a6a = meter la clavija
+keep-it-in-sight-87c1a3ed = no perderla de vista
+put-the-splitter-lead-in-349dec81 = poner el cable separador
+take-the-splitter-lead-away-5f60faf4 = quitar el cable separador
+switch-its-circuit-off-at-the-4af7d5c9 = cortar su circuito en el cuadro
+switch-its-circuit-on-ab211a55 = volver a dar corriente a su circuito
+prove-the-tester-on-its-known-d182e67c = comprobar el comprobador en su fuente conocida
+put-new-fuses-into-the-2257ae21 = poner fusibles nuevos en los instrumentos
+discharge-plug-pins-with-the-19da3ea1 = descargar las espigas de la clavija con la resistencia
+short-plug-pins-with-a-5264868e = cortocircuitar las espigas de la clavija con un destornillador
+shut-the-tap-12bcf3e1 = cerrar el grifo
+open-the-tap-2c749523 = abrir el grifo
+bleed-the-hose-into-a-bucket-3e07f690 = purgar la manguera en un cubo
+bleed-it-into-a-bucket-1f671da9 = purgarla en un cubo
+take-the-hose-off-10670ceb = quitar la manguera
+screw-the-hose-on-a56aac3e = enroscar la manguera
+# verb, of a lid
+open-55412a21 = abrir
+# verb, of a lid
+shut-5bedcd3f = cerrar
+bridge-it-ca60eb1d = puentearlo
+take-the-bridge-off-10fc92db = quitar el puente
+# verb, of a key
+press-10ef7c14 = pulsar
+dry-what-got-wet-inside-f33d4756 = secar lo que se mojó dentro
+discharge-it-with-the-resistor-7028473a = descargarlo con la resistencia
+short-it-with-a-screwdriver-9867048f = cortocircuitarlo con un destornillador
+bail-the-water-out-45419391 = achicar el agua
+let-the-water-out-by-the-wire-5dc1573d = dejar salir el agua tirando del cable de tracción
 
 ### app/view/beside.rs
 
+act-n-times-0f5a7849 = { $act }, { $n } veces
+cost-cost-minutes-min-n-acts-d8f603c5 = costo { $cost }, { $minutes } min, { $n } acciones
 
 ### app/view/card.rs
 
+place-9ad2489c = Lugar
+in-the-van-3fcacd24 = En la furgoneta
+rates-72ebb81c = Tarifas
+call-out-call-out-labour-hour-an-b6ea9aee = desplazamiento { $call_out }, mano de obra { $hour } por hora, máquina nueva { $new }
+costs-at-most-most-786ac53e = cuesta { $most } como máximo
+at-most-minutes-minutes-on-site-bd9a3c9b = { $minutes } minutos en el lugar como máximo
+at-least-least-of-100-marks-9b7c293c = { $least } de 100 puntos como mínimo
+to-reach-bd2d21b7 = Por alcanzar
+in-the-bag-6439528b = En la bolsa
+instrument-place-e3f2c311 = { $instrument }, { $place }
+outside-the-machine-or-left-by-be1bd085 = fuera de la máquina, o dejado por una reparación anterior
 
 ### app/view/covers.rs
 
+verb-with-help-or-a-strap-040e63a7 = { $verb }, con ayuda o una correa de carga
+verb-alone-597c1139 = { $verb }, sin ayuda
+verb-bucket-and-cloth-below-d23a24e4 = { $verb }, con cubo y paño debajo
+verb-nothing-below-1a5a37aa = { $verb }, sin nada debajo
+open-it-and-let-it-stand-by-c8149547 = abrirla y dejar que se sostenga sola
+act-and-check-check-fe6743c4 = { $act } y comprobar: { $check }
+act-no-check-e77037de = { $act }, sin comprobar
 
 ### app/view/debrief.rs
 
+so-it-counts-as-not-repaired-a-929761d3 = Por eso cuenta como no reparada: una máquina se entrega entera y en su sitio
+all-that-is-asked-of-a-job-was-a97b7fd6 = Se mostró todo lo que se pide de un trabajo.
+no-rule-broken-whose-breach-can-1ec3d278 = ninguna regla rota cuya infracción puede matar
+safety-of-70-97766810 = seguridad del 70 %
+a-diagnosis-of-60-de2b2563 = un diagnóstico del 60 %
+a-procedure-of-60-with-run-and-83be6db8 = un procedimiento del 60 % con marcha y pruebas eléctricas
+evidence-of-50-1130c5b9 = prueba del 50 %
+t-65-of-100-7e99e532 = 65 de 100
+still-missing-what-3117aed1 = Todavía falta: { $what }.
+rightly-made-safe-and-left-7157eb52 = Correctamente puesta en seguridad y dejada así
+repaired-2f042b45 = Reparada
+not-repaired-6882b9f2 = No reparada
+not-safe-719d4feb = no segura
+safety-rules-broken-e6881775 = reglas de seguridad rotas
+safe-ad27ee58 = segura
+how-marks-of-100-9cf7b4dc = { $how } · { $marks } de 100
+how-marks-of-100-for-now-dfc8b5c3 = { $how } · { $marks } de 100 por ahora
+target-32608848 = objetivo
+avoidable-f84bfa72 = evitable
+money-dearer-than-could-be-0c37158a = { $money } (más caro de lo que se podía esperar)
+money-cheaper-than-could-be-f3bef78b = { $money } (más barato de lo que se podía esperar)
+# good or bad luck
+chance-db7e15a1 = azar
+on-site-46cf0feb = en el lugar
+minutes-min-689f1a0e = { $minutes } min
+reached-564dd9f9 = alcanzado
+not-reached-5ea156cc = no alcanzado
+at-most-most-met-ccc3dfe6 = { $most } como máximo: { $met }
+budget-39baa088 = presupuesto
+at-most-most-min-met-78b9d89a = { $most } min como máximo: { $met }
+time-allowed-3e870934 = tiempo permitido
+at-least-least-met-1258904e = { $least } como mínimo: { $met }
+marks-to-reach-8a4c03a9 = puntos por alcanzar
 
 ### app/view/decided.rs
 
+ruled-out-names-and-more-more-a59c0355 = Descartado: { $names }; y { $more } más.
+ruled-out-names-25664043 = Descartado: { $names }.
+what-was-known-then-gave-it-sure-02623023 = Lo que se sabía entonces le daba un { $sure } % de arreglar las cosas: { $standing }.
+cost-cost-deciding-otherwise-9990d4b0 = Costó { $cost }; decidir otra cosa habría ahorrado { $saved }.
+cost-cost-3b1561d7 = Costó { $cost }.
+a-hint-12f3c3fd = una pista
+the-hint-gave-rung-and-counts-as-0df94d8a = La pista dio { $rung } y cuenta como evitable: { $money }.
+it-was-about-step-77ea7a8a = Era sobre: { $step }.
+better-then-step-f54c61c0 = Mejor entonces: { $step }.
+ask-what-a-reading-can-still-13a6a0ae = Preguntarse qué puede decir todavía una lectura antes de tomarla.
+prove-the-cause-before-this-a1ba0315 = Demostrar la causa antes de esta reparación.
+prove-that-it-works-before-cfd19d47 = Demostrar que funciona antes de entregar.
+work-on-without-a-hint-for-one-955514eb = Seguir sin pista un paso más.
+it-cost-money-more-than-it-had-182318b0 = Costó { $money } más de lo necesario.
 
 ### app/view/gauges.rs
 
+place-way-13384dc3 = { $place }, { $way }
+the-stream-that-runs-in-fb6453e8 = el chorro que entra
+its-open-end-over-a-bucket-51a8b1a7 = su extremo abierto sobre un cubo
+the-stream-that-runs-out-39ea604d = el chorro que sale
+until-it-stands-8460c231 = hasta que se para
+until-it-has-filled-ba60d6f8 = hasta que se ha llenado
+until-no-more-water-comes-d62a3141 = hasta que no sale más agua
+until-its-wire-stands-4c94ceef = hasta que se para su cable de tracción
+pressure-in-the-line-7a5b4e88 = presión en la línea
+pressure-in-the-hose-55bd25d7 = presión en la manguera
+highest-speed-in-ten-seconds-865df7b1 = velocidad máxima en diez segundos
+slope-of-the-floor-beside-it-1ce7c19f = inclinación del suelo al lado
+slope-of-the-machine-29ff4d83 = inclinación de la máquina
+gives-at-7-n-c69e2c65 = cede con 7 N
+tension-by-its-tone-cf202e58 = tensión por su tono
+hottest-winding-37a681a2 = el bobinado más caliente
+the-water-5085ff63 = el agua
+the-room-557956ef = la habitación
+travel-of-its-wire-80e6ebc9 = recorrido de su cable de tracción
+height-of-its-end-over-the-floor-cd828cab = altura de su extremo sobre el suelo
+gap-to-the-tub-29f2ff90 = distancia a la cuba
+play-c2cbd863 = juego
+seen-5a45cc6a = visto
+leads-there-79405206 = puntas ahí
 
 ### app/view/hints.rs
 
+ask-first-the-questions-are-on-c81ce553 = Primero preguntar: las preguntas están en la ficha de trabajo.
+let-it-do-what-the-customer-99bd1624 = Hacer que haga lo que describió el cliente: tocar el dial, girarlo hasta el inicio, sacar el botón giratorio, y escuchar.
+let-it-do-what-the-customer-1023b263 = Hacer que haga lo que describió el cliente: encenderla en su panel, esperar hasta que esté lista, tocar inicio, y escuchar.
+look-before-you-open-anything-4c5b3999 = Mirar antes de abrir nada: tocar algo en el dibujo, luego elegir «mirar». Lo que se ve va al cuaderno.
+put-back-what-you-took-off-the-0321b8d1 = Volver a montar lo que se quitó, lo último primero, y comprobar cada unión según se pone. Lo que está al lado de la máquina sigue quitado.
+prove-it-plug-in-tap-open-and-03dc2f63 = Demostrarlo: clavija puesta, grifo abierto, y dejar que lave, desagüe y centrifugue. «Esperar hasta que» y el reloj más rápido dejan pasar el tiempo.
+once-it-does-what-it-should-499b08c5 = En cuanto haga lo que debe, elegir Terminar: decir qué estaba mal, marcar las líneas que lo muestran, informar al cliente.
+put-right-what-you-have-found-499725b2 = Arreglar lo que se ha encontrado: tomarlo en la mano y elegir qué hacer. Si mirar no lo resuelve, medir primero la toma de corriente, de fase a neutro: comprueba la red y el comprobador.
+make-it-safe-before-you-open-it-ab6f1bd7 = Poner la máquina en seguridad antes de abrirla: apagar, luego tocar la clavija y sacarla.
+pulled-is-not-yet-dead-keep-the-e44f850c = Sacar la clavija todavía no es estar sin voltaje: no perderla de vista, cerrar el grifo, luego medir las espigas de la clavija una contra otra hasta que estén cerca de 0 V.
+a-tester-that-died-reads-0-v-too-64f69f39 = Un comprobador que ha dejado de funcionar también marca 0 V: medir una vez más la toma de corriente con voltaje. Entonces está comprobado que no hay voltaje.
+now-open-the-way-touch-a-cover-23e3ec81 = Ahora abrir el camino: tocar una cubierta en el dibujo. Qué la sujeta, y cuánto se tarda, figura con las acciones.
+look-again-at-what-is-open-now-4c40c5cd = Mirar otra vez lo que ahora está abierto, y medir donde mirar no lo resuelve; Papeles da los valores de una máquina sana. Luego arreglar lo que se ha encontrado.
 
 ### app/view/likely.rs
 
+it-made-the-picture-less-clear-197a8600 = Dejó el panorama menos claro, y con razón.
+it-told-nothing-new-about-the-3391340b = No dijo nada nuevo sobre la causa.
+it-told-a-little-about-the-cause-1f07c047 = Dijo un poco sobre la causa.
+it-told-something-about-the-64093292 = Dijo algo sobre la causa.
+it-told-a-great-deal-about-the-bae1fde8 = Dijo mucho sobre la causa.
+it-ruled-out-one-5dc9d3b4 = Descartó una.
+it-ruled-out-n-ccb6cc30 = Descartó { $n }.
+nothing-wrong-79225783 = Nada mal
+one-and-next-6f6d33b1 = { $one }, y { $next }
 
 ### app/view/meter.rs
 
+the-whole-cord-8c572891 = el cable de alimentación entero
 
 ### app/view/names.rs
 
+on-off-key-2ecedfcd = tecla de encendido/apagado
+start-and-pause-key-0ddba433 = tecla de inicio y pausa
+program-key-8f2624f8 = tecla de programa
+water-level-key-293990a9 = tecla de nivel de agua
+service-key-a785183b = tecla de servicio
+water-level-knob-e909f396 = botón giratorio de nivel de agua
+mains-plug-94ee392b = clavija de la red
+wall-socket-433a0786 = toma de corriente de la pared
+the-machine-from-outside-94571b34 = la máquina por fuera
+the-machine-opened-708c8d06 = la máquina abierta
+the-machine-in-section-68cb27cf = la máquina en corte
+the-way-of-the-water-2697dac0 = el camino del agua
 
 ### app/view/notice.rs
 
+measure-10bf34df = medir
+something-is-in-the-way-055e86e0 = Hay algo en medio
+it-is-so-already-dc0015ba = Ya está así
+there-is-no-such-thing-on-this-e3347017 = En esta máquina no hay tal cosa
+no-part-in-the-van-a-second-0923373a = En la furgoneta no hay: { $part }. Vendría en una segunda visita.
+not-on-board-dd6c107b = No está a bordo
+the-job-is-over-8c1ee0e5 = El trabajo ha terminado
+nothing-more-is-done-to-the-01c0b484 = Ya no se hace nada más en la máquina.
+not-as-things-are-5a0cbc6d = No tal como están las cosas
+what-why-daa67e7b = { $what }. { $why }.
+something-goes-back-first-ba97efcc = Antes hay que volver a montar algo
+still-off-names-5ec7deae = Todavía quitado: { $names }.
+refit-and-check-in-order-0b3d7ba5 = volver a montar y comprobar en orden
+act-first-5eacb877 = primero { $act }
+plug-in-by-the-splitter-lead-9070178d = enchufar a través del cable separador, luego poner la pinza
+the-machine-goes-off-meanwhile-f875a97e = mientras tanto la máquina se apaga
+done-act-time-ad1abca0 = Hecho: { $act }, { $time }
+you-had-a-shock-b9261700 = Ha recibido una descarga eléctrica
+a-charge-went-off-ac41fe0b = Se descargó una carga
+volts-v-joules-j-through-what-fd34cdc4 = { $volts } V, { $joules } J, a través de { $what }.
+the-supply-went-off-821de58e = Se fue la corriente de la red
+the-meter-s-fuse-blew-685112f2 = Se fundió el fusible del multímetro
+water-on-the-floor-7a4831c4 = Agua en el suelo
+litres-litres-why-3c981df7 = { $litres } litros: { $why }.
+a-moving-part-caught-your-hand-fce26a7d = Una parte móvil le ha atrapado la mano
+it-turned-at-speed-r-min-with-77a223d1 = Giraba a { $speed } r/min con { $joules } J.
+something-fell-155b61a8 = Se cayó algo
+what-joules-j-0fa8bc4a = { $what }; { $joules } J.
+the-customer-agrees-d8a37f45 = El cliente está de acuerdo
+what-was-agreed-and-for-how-much-63742473 = Lo que se acordó, y por cuánto, figura en el cuaderno.
+not-agreed-1730b3b2 = Sin acuerdo
+what-the-customer-said-stands-in-d500179a = Lo que dijo el cliente figura en el cuaderno. Decir otro precio, preguntar a quien paga, o cobrar la tarifa y dejar la máquina en seguridad.
+something-was-spoilt-ea6be1d1 = Se estropeó algo
+what-that-costs-price-655f46e3 = { $what }. Eso cuesta { $price }.
+you-hurt-yourself-3f8c82ae = Se ha herido
+the-new-part-has-burnt-out-bc1d2654 = La pieza nueva se ha quemado
+the-new-part-carried-more-than-e8987c5e = Por la pieza nueva ({ $part }) pasó más de lo que aguanta: lo que acabó con la vieja sigue ahí.
+sentence-d8132730 = { $sentence }.
+volts-v-across-you-drove-current-2bde47fb = { $volts } V a través de su cuerpo hicieron pasar por él { $current } mA durante { $time } s hasta que { $opened_by }. Zona de efecto { $zone }.
 
 ### app/view/open_ends.rs
 
+what-is-still-to-be-put-back-24188ba3 = { $what }: falta volver a montar
+what-held-is-still-to-be-put-f8b26c59 = { $what } ({ $held }): falta volver a montar
+what-is-apart-91570a3b = { $what }: sin conectar
+the-supply-hose-is-off-06da1639 = La manguera de entrada está quitada
+the-splitter-lead-is-still-in-dd0ffe5e = El cable separador sigue en la toma de corriente
+the-tee-with-the-pressure-gauge-e47319c4 = La te con el manómetro está en la línea de entrada
+the-tee-with-the-u-tube-is-in-d99f01a4 = La te con el tubo en U está en la manguera de aire
+the-socket-s-circuit-is-off-at-60444c61 = El circuito de la toma de corriente está cortado en el cuadro
+on-the-cloth-lie-n-pieces-too-61fef585 = Sobre el paño sobran piezas: { $n }
+a-sealed-joint-still-needs-its-58e7b54a = Una unión sellada todavía necesita su tiempo antes del agua
+the-lid-switch-is-bridged-e99bdb86 = El interruptor de la tapa está puenteado
+the-lid-is-open-a965fa55 = La tapa está abierta
+the-tap-is-shut-5c4fa3f7 = El grifo está cerrado
+the-plug-is-out-46a53c44 = La clavija está fuera
 
 ### app/view/orders.rs
 
+# a picture of the machine
+outside-d1285534 = por fuera
+# a picture of the machine
+opened-366c5730 = abierta
+# a picture of the machine
+section-6dcd408c = en corte
+# a picture of the machine
+wiring-94e4b165 = cableado
+# a picture of the machine: the way of the water
+water-f065dc13 = agua
+# of the clock: stand still
+pause-a6143235 = parar
+something-changes-2fd22f86 = algo cambie
+it-does-something-else-1bbea7fa = haga otra cosa
+a-minute-has-passed-22e304b4 = haya pasado un minuto
 
 ### app/view/papers.rs
 
+off-off-on-on-252b3fc5 = quitar { $off }, poner { $on }
+after-steps-7789fcea = después de { $steps }
+mind-caution-a7f4cd8c = Atención: { $caution }
+going-back-check-488750e8 = Al volver a montar: { $check }
 
 ### app/view/past.rs
 
+the-meter-is-connected-to-41ea90a8 = el multímetro no está conectado a nada
 
 ### app/view/safe.rs
 
+# of the machine: switched off
+off-e5d98837 = apagada
+secured-6889d45c = asegurada
+tap-shut-5016da0c = grifo cerrado
+hose-bled-240ea1cb = manguera purgada
+tester-proved-567757e4 = comprobador comprobado
+off-at-the-board-181e85c0 = cortada en el cuadro
+unplugged-c7ab8726 = desenchufada
+plug-pins-run-capacitor-1cbe5624 = espigas de la clavija, condensador de marcha
+plug-pins-dd661773 = espigas de la clavija
 run-capacitor-00729536 = condensador de marcha
+discharged-73c24729 = descargada
+red-to-black-0d40071e = de { $red } a { $black }
+proved-dead-b564a2bb = comprobada sin voltaje
+shown-dead-cc669728 = medida sin voltaje
+prove-the-tester-again-fd02cbe1 = comprobar otra vez el comprobador
 
 ### app/view/selection.rs
 
+red-lead-on-point-d08cbd1b = punta roja en { $point }
+black-lead-on-point-fdaa6d63 = punta negra en { $point }
 
 ### app/view/sheet.rs
 
+connector-apart-e1622896 = sin conectar: { $connector }
+low-to-high-52434f50 = { $low } a { $high }
+low-or-more-582d7e75 = { $low } o más
+unplugged-its-switch-or-knob-on-ee0fb054 = desenchufada, su interruptor o botón giratorio en encendido
+switched-on-waiting-da931398 = encendida, en espera
+washing-spin-direction-1ae32cff = lavando, sentido del centrifugado
+washing-other-direction-a2bc9915 = lavando, el otro sentido
+in-a-normal-program-658b7b40 = en un programa normal
 
 ### app/view/shown.rs
 
+voltage-on-the-circuit-about-38fab695 = voltaje en el circuito: unos { $volts } V
+sentence-next-bb017a53 = { $sentence }. { $next }
 
 ### app/view/verbs.rs
 
+hold-the-contactless-tester-to-30b0595f = acercarle el detector sin contacto
+look-e6ef5696 = mirar
+feel-b33572bd = palpar
+listen-3b3b76a6 = escuchar
+smell-f052b280 = oler
+pull-apart-fd25b5d8 = desconectar
+push-home-3883d34c = conectar hasta el tope
+work-part-part-for-price-143a0524 = { $work }: { $part }, pieza por { $price }
+work-part-for-price-43c34c65 = { $work }, pieza por { $price }
 
 ### app/view/visit.rs
 
+put-the-old-part-back-b47eca06 = volver a poner la pieza vieja: { $part }
+look-it-over-probes-together-a31306c6 = revisarlo, puntas juntas
+take-the-spare-one-58f7545e = tomar el de repuesto
+who-pays-037f5c56 = Quién paga
+read-receipt-and-rating-plate-f6270b75 = leer el recibo y la placa de características
+the-maker-pays-020f2093 = paga el fabricante
+the-customer-pays-9ce4c983 = paga el cliente
+telephone-the-landlord-e6ee38ee = telefonear al propietario de la vivienda
+take-the-fee-for-finding-the-618a16f4 = cobrar la tarifa por encontrar la avería
+with-care-085adaea = Con cuidado
+gloves-on-8110ad20 = ponerse los guantes
+gloves-off-a354987a = quitarse los guantes
+blanket-on-the-floor-bd780f0c = manta en el suelo
+keep-the-room-free-3f5206b8 = mantener el cuarto despejado
+mop-the-floor-a7515f4a = secar el suelo
+cold-water-into-the-tub-797de7c2 = agua fría en la cuba
+work-on-the-house-wiring-209f437c = trabajar en la instalación de la casa
+parts-on-trial-231772da = Piezas a prueba
+picture-from-outside-746003c4 = foto por fuera
+picture-opened-86473536 = foto de la máquina abierta
+have-it-signed-9162c954 = hacerlo firmar
 
 ### app/view/way.rs
 
+what-comes-first-time-fa764dcd = { $what } va primero: { $time }
+what-comes-first-held-time-dc1c1d20 = { $what } va primero: { $held }, { $time }
+in-the-way-names-time-together-7818c4e1 = En medio: { $names }, { $time } en total
+do-these-n-steps-4d29520c = hacer estos { $n } pasos
+act-then-then-eb566ed7 = { $act }, luego { $then }
+do-these-n-steps-then-then-94452630 = hacer estos { $n } pasos, luego { $then }
 
 ### app/waiting.rs
 
+nothing-has-changed-in-n-minutes-b6064d92 = Nada ha cambiado en { $n } minutos.
+after-n-second-state-218a3276 = Al cabo de { $n } segundo: { $state }
+after-n-seconds-state-c51f28bf = Al cabo de { $n } segundos: { $state }
+nothing-has-changed-024972de = Nada ha cambiado
+you-have-waited-n-minutes-5f660be7 = La espera ha durado { $n } minutos.
 
 ### app/worker/inside.rs
 
+the-question-cannot-be-read-a861cc9e = La pregunta no se puede leer.
 
 ### app/worker/page.rs
 
+the-browser-has-stopped-the-bb4ad385 = El navegador ha parado el cálculo.
 
 ### app/worker/work.rs
 
+there-is-no-machine-named-fd279948 = No hay ninguna máquina llamada «{ $machine }».
+the-table-of-this-machine-cannot-1ca251ed = La tabla de esta máquina no se puede calcular: { $why }

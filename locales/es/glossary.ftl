@@ -398,3 +398,14 @@ ui-debrief = Repaso
 ui-me = Yo
 ui-save-everything = Guardar todo
 attitude = con preocupación, con impaciencia, regateando (sin género)
+# ui_b: banco, repaso, sesión de evaluación.
+bucket = cubo
+pen-of-the-recorder = pluma
+distribution-board-of-the-house = cuadro
+contactless-tester = detector sin contacto
+pull-apart-a-connector = desconectar
+act = acción
+once-opened-by = hasta que { ... } (frase con verbo en indicativo: "se abrió el interruptor diferencial")
+ui-finish = Terminar
+ui-sit-an-assessment = Hacer una evaluación
+ui-wait-until = esperar hasta que

@@ -64,6 +64,8 @@ van-budget-time-against-the-951e9cbb = {"*"}*Furgoneta, presupuesto, tiempo** fr
 the-expert-s-way-the-built-in-3599f1c8 = {"*"}*El camino del experto.** El experto incorporado hace el trabajo desde el timbre, sin saber más que el aprendiz. Sus cifras se pueden tomar como objetivo. Es cuidadoso más que rápido; donde fracasa, una persona con una buena idea quizá lo consiga, por eso el panel pide un objetivo que alguien haya demostrado.
 apprentices-five-kinds-try-the-602f2948 = {"*"}*Aprendices.** Cinco tipos prueban el trabajo: el principiante inseguro, el que tiene prisa, el que primero cambia piezas, el que evita el multímetro, el que va paso a paso. Cinco de cada uno son una primera impresión, no una estadística. Seguridad dice en cuántos de los cinco se rompió una regla crítica, mayor o menor. **Ver uno** muestra el primero de los cinco como repaso, paso a paso; de eso no se guarda nada.
 the-panel-compares-one-fault-at-521c9b1e = El panel compara las averías de una en una, y las otras causas con gravedad plena. No contrasta lecturas de medidores (caudal, presión, velocidad, tensión) entre sí más allá de lo que muestra un programa.
+languages-0c632e38 = Idiomas
+the-desk-shows-a-file-s-own-ad0a5dc7 = El escritorio muestra las palabras propias de un archivo. Un trabajo incluido se traduce con la página; el propio se muestra a todos tal como se escribió, así que conviene escribirlo en el idioma de quienes lo harán. Las palabras de los clientes solo se escuchan en inglés para el panel de equidad.
 training-sets-2f9dc240 = Series de práctica
 a-training-set-sets-is-an-2d2f4a96 = Una [serie de práctica](#/sets) es una lista ordenada de trabajos, propios y de los incluidos; el siguiente se abre cuando el anterior tiene la puntuación que se pide. El archivo para aprendices se da a una clase: lo abren en su lista de trabajos. `tubwright pack DIR --sealed` hace una a partir de una carpeta.
 
@@ -176,6 +178,7 @@ a-second-visit-closed-earthed-8db7123b = {"*"}*Una segunda visita**: cerrada, co
 refused-work-when-to-stop-e08d20ee = {"*"}*Trabajo rechazado**: [cuándo parar](#/handbook/safe).
 teaching-one-sentence-that-fits-00e9ad36 = {"*"}*Enseñar**: una frase que encaje con la causa: detergente, carga, filtro, nivelación.
 on-paper-under-papers-on-the-ad4e4413 = En papel: en *Papeles*, en el banco, «Imprimir la ficha de trabajo y los dibujos» pone la ficha, con líneas para escribir, y cada dibujo de la máquina tal como está (por fuera, abierta, en corte, cableado, agua) en una hoja propia, en tonos de gris sobre blanco. En una evaluación el cableado está entre ellos solo donde está permitido.
+the-page-speaks-several-b5edea97 = La página habla varios idiomas: elegir el propio en los [ajustes](#/settings). Trabajos, lecturas, puntuación y este manual son los mismos en cada uno; un trabajo que escribió alguien se muestra tal como se escribió.
 the-debrief-goes-through-the-job-4f094370 = El repaso recorre el trabajo paso a paso: qué dijo cada lectura, qué costó, y qué se sabía ya.
 
 ### limits.md

@@ -158,77 +158,271 @@ needs-a-letter-from-a-to-z-or-a-ec6745e6 = फ़ाइलों के ना�
 
 ### app/bench/aloud.rs
 
+read-aloud-2a5da106 = पढ़कर सुनाएँ
 
 ### app/bench/drawer.rs
 
+put-away-what-02c8620c = हटाकर रखें: { $what }
+put-away-453860f0 = हटाकर रखें
 
 ### app/bench/estimate.rs
 
+price-for-the-whole-job-b926379e = पूरे काम का दाम
+or-with-a-part-of-another-make-e91891c8 = या दूसरे मेक के पार्ट के साथ
+or-a-new-machine-5e1134d0 = या नई मशीन
+estimate-2649bd57 = अनुमानित ख़र्च
+for-what-is-held-to-be-wrong-aec7e19a = जो ख़राब माना जा रहा है उसके लिए
+not-known-yet-43730b83 = अभी पता नहीं
+so-far-cf95b99e = अब तक
+add-the-part-and-the-time-still-652c603c = पार्ट का दाम और अभी बाक़ी समय जोड़ें। जिस विकल्प का दाम नहीं, वह नहीं बताया जाता।
+a-price-is-a-number-above-zero-8503dd0e = दाम शून्य से बड़ी संख्या होता है (जैसे 95)। कम से कम एक दाम चाहिए।
+name-the-price-dc72528c = दाम बताएँ
 
 ### app/bench/gauge_face.rs
 
+label-value-af517aba = { $label }: { $value }
 
 ### app/bench/gauges.rs
 
+water-speed-length-warmth-2bd00d7e = पानी, रफ़्तार, लंबाई, तापमान
+mind-caution-bc1989ec = ध्यान रखें: { $caution }
+instruments-that-need-no-circuit-cbd0aff2 = यंत्र जिन्हें सर्किट नहीं चाहिए
+data-sheet-b68bc762 = डेटा शीट
+record-place-ee20a911 = रिकॉर्ड करें: { $place }
+record-593058cc = रिकॉर्ड करें
 
 ### app/bench/help.rs
 
+hints-bca2dc31 = संकेत
+thinking-about-what-your-notes-a64468f9 = आपके नोट्स क्या कहते हैं, इस पर सोचा जा रहा है; इसमें कुछ सेकंड लगते हैं।
+no-hint-can-be-given-why-4eb02ceb = कोई संकेत नहीं दिया जा सकता। { $why }
+you-have-shown-that-you-can-do-cc122c6a = आप दिखा चुके हैं कि आपको यह आता है: यहाँ अब संकेत नहीं हैं।
+these-were-all-the-hints-for-325be3f4 = इस क़दम के सारे संकेत यही थे।
+hint-gives-costs-percent-of-the-ea494b74 = संकेत: { $gives } (लक्ष्य का { $percent } % लगेगा)
+one-more-gives-costs-percent-of-be7315b4 = एक और: { $gives } (लक्ष्य का { $percent } % लगेगा)
 
 ### app/bench/instrument.rs
 
+instrument-in-hand-8e0e36f8 = हाथ में यंत्र
+note-it-5052aaba = नोट करें
+instrument-and-mode-9a27bed4 = यंत्र और मोड
+other-tools-6a3c046e = दूसरे औज़ार
+clamp-ammeter-8375ff6f = क्लैंप मीटर
+insulation-tester-3b4b5cee = इंसुलेशन टेस्टर
+earth-bond-tester-7f060bf7 = अर्थ बॉन्ड टेस्टर
+leakage-clamp-01f4d8b2 = लीकेज क्लैंप
+touch-current-tester-70242ec0 = टच करंट टेस्टर
+multimeter-a8f8b613 = मल्टीमीटर
+one-conductor-only-round-a-whole-30acd193 = सिर्फ़ एक कंडक्टर: पूरी कॉर्ड के चारों ओर यह कुछ नहीं पढ़ता
+line-and-neutral-together-on-its-f4b128b8 = फ़ेज़ और न्यूट्रल एक साथ, इसकी अपनी लीड पर · सीमा 3.5 mA
+metal-to-earth-through-2-k-4c1f4c64 = धातु से अर्थ तक 2 kΩ के ज़रिए, चलते हुए · सीमा 0.5 mA
+t-500-v-dc-plug-out-its-switch-or-5ffe4cc5 = 500 V DC · प्लग बाहर, मशीन का स्विच या नॉब चालू · सीमा 1 MΩ
+t-0-2-a-plug-out-earth-pin-to-3ec28f32 = 0.2 A · प्लग बाहर, अर्थ पिन से धातु तक · सीमा 0.3 Ω
+v-low-73ed07af = V~ लो
+tone-5c714e81 = बीप
+diode-2ee60b90 = डायोड
+clamp-a-c1e05a4f = क्लैंप A
+insulation-b68ffc2f = इंसुलेशन
+earth-bond-8e7e400c = अर्थ बॉन्ड
+leakage-607b4f11 = लीकेज
+touch-ma-279e16ba = टच mA
 
 ### app/bench/job_bar.rs
 
+next-job-3d6d361b = अगला जॉब
 debrief-6692941a = समीक्षा
+finish-9f29eeb2 = पूरा करें
 assessment-7f464e4f = मूल्यांकन
+time-of-day-70a27853 = दिन का समय
+on-site-time-019c7e7e = मौक़े पर { $time }
+cost-so-far-48d8a29b = अब तक की लागत
 
 ### app/bench/job_card.rs
 
+job-card-6f422c4a = जॉब कार्ड
+asked-4e3af9c3 = पूछा गया
+ask-the-customer-44068b63 = ग्राहक से पूछें
+put-right-outside-the-machine-7cc266b9 = मशीन के बाहर ठीक करना
+machine-and-place-da4d1a40 = मशीन और जगह
+ask-again-in-other-words-9c1f8288 = दूसरे शब्दों में फिर पूछें: { $question }
+ask-again-in-other-words-7634d5c6 = दूसरे शब्दों में फिर पूछें
 
 ### app/bench/keys.rs
 
+picture-outside-db718606 = चित्र: बाहर से
+picture-opened-678d48f6 = चित्र: खुली हुई
+picture-section-d90da37e = चित्र: काट
+picture-wiring-c31eebe9 = चित्र: वायरिंग
+picture-water-e4995b5a = चित्र: पानी
+to-the-picture-arrows-and-page-34e69c49 = चित्र पर; तीर और पेज वाली कुंजियाँ आगे-पीछे ले जाती हैं, Enter हाथ में लेता है
+to-what-can-be-done-with-what-is-ebe98f1f = उस पर जो हाथ की चीज़ के साथ किया जा सकता है
+to-the-job-card-4e493632 = जॉब कार्ड पर
+to-the-notebook-5b816e18 = नोटबुक पर
+to-the-instrument-s-modes-arrows-771b09f1 = यंत्र के मोड पर; तीर मोड बदलते हैं
+to-the-red-lead-type-a-point-s-7e968541 = लाल लीड पर; किसी पॉइंट का नाम टाइप करें
+to-the-black-lead-55d69ff2 = काली लीड पर
+write-the-reading-down-695589b1 = रीडिंग लिखें
+stop-the-clock-df0f06e0 = घड़ी रोकें
+let-the-clock-go-on-d00ee020 = घड़ी चलने दें
+wait-until-something-changes-197ec1b5 = कुछ बदलने तक इंतज़ार करें
+wait-a-minute-fbc721a5 = एक मिनट इंतज़ार करें
+put-the-card-away-or-let-go-350c7631 = कार्ड हटाकर रखें, या छोड़ दें
 
 ### app/bench/moving.rs
 
+instrument-87615d50 = यंत्र
+leads-and-mode-8ddd0280 = लीड और मोड
+heard-1b794a4b = सुनाई दिया:
+display-46357c1d = डिस्प्ले:
+sound-is-on-130aeb85 = आवाज़ चालू है
+sound-is-off-0d4529a1 = आवाज़ बंद है
 
 ### app/bench/notebook.rs
 
+notebook-9db5b440 = नोटबुक
+nothing-noted-yet-what-you-look-31391408 = अभी कुछ नोट नहीं हुआ। आप जो देखते, पूछते और नापते हैं, वह यहाँ लिखा जाता है।
+remark-3a635eb1 = टिप्पणी
+write-down-83c15880 = लिखें
+data-sheet-range-5a7b7f53 = डेटा शीट { $range }
+evidence-text-value-06ee0d82 = सबूत: { $text } { $value }
 
 ### app/bench/notice.rs
 
+making-safe-2585e0f5 = सुरक्षित करना
+i-have-read-this-9be0b48a = मैंने यह पढ़ लिया
+all-right-ea58a416 = ठीक है
+leave-it-fb3e2fed = रहने दें
 
 ### app/bench/papers.rs
 
+papers-8da5b89e = काग़ज़ात
+the-wiring-diagram-is-the-441bdd2d = वायरिंग डायग्राम “वायरिंग” वाला चित्र है। अपने अलग टैब में:
+faults-of-this-machine-c1caed1e = इस मशीन की ख़राबियाँ
+its-parts-bd6bcf1f = इसके पार्ट
+measuring-b238bd68 = नापना
+making-safe-0aabd0d5 = सुरक्षित करना
+print-job-card-and-pictures-ece512cd = जॉब कार्ड और चित्र प्रिंट करें
+data-sheet-what-a-good-one-reads-4a1d500f = डेटा शीट: सही पार्ट कितना पढ़ता है
+access-guide-what-is-off-before-ca5774c7 = खोलने का क्रम: किससे पहले क्या उतरता है
 
 ### app/bench/picture.rs
 
+closer-3c01daa3 = पास
+farther-1001bf65 = दूर
+whole-e55b9774 = पूरा
 
 ### app/bench/point_picker.rs
 
+touch-or-type-a-point-e92e3faa = पॉइंट छुएँ या टाइप करें
+jaws-1e22169e = जबड़े
+take-the-jaws-lead-off-476135a7 = जबड़ों वाली लीड हटाएँ
+points-for-the-jaws-lead-cede13b1 = जबड़ों वाली लीड के पॉइंट
+red-40f480dc = लाल
+take-the-red-lead-off-442d2c79 = लाल लीड हटाएँ
+points-for-the-red-lead-4fb2627d = लाल लीड के पॉइंट
+black-568f4ba4 = काली
+take-the-black-lead-off-4fbeb951 = काली लीड हटाएँ
+points-for-the-black-lead-6850dee9 = काली लीड के पॉइंट
 
 ### app/bench/recorder.rs
 
+recorder-n-of-4-pens-34713556 = रिकॉर्डर, 4 में से { $n } पेन
+record-the-meter-2b030b72 = मीटर रिकॉर्ड करें
+fresh-strip-7ccee1e9 = नई पट्टी
+print-the-chart-5001857f = चार्ट प्रिंट करें
+put-a-pen-on-the-meter-as-it-is-1481b5d1 = मीटर जैसा अभी सेट है उस पर पेन लगाएँ, या ऊपर की किसी रफ़्तार, प्रेशर या तापमान पर।
+strip-chart-seconds-s-1f4fab67 = पट्टी चार्ट, { $seconds } s
+pen-low-to-high-in-seconds-s-now-30079048 = { $pen }, { $seconds } s में { $low } से { $high } तक, अभी { $now }
+lift-the-pen-pen-e72eb469 = पेन उठाएँ: { $pen }
+lift-f6c75a7c = उठाएँ
+highest-value-9bf00bd2 = सबसे ऊँचा { $value }
+lowest-value-ccd67596 = सबसे नीचा { $value }
+as-a-table-931aef9a = तालिका के रूप में
+time-5d3c9be4 = समय
 
 ### app/bench/safe_strip.rs
 
+safe-a297bdc5 = सुरक्षित?
+not-done-bfbdbd26 = नहीं किया
+done-26f38071 = किया
+proved-f57ccffb = साबित
 
 ### app/bench/screen.rs
 
+job-card-and-notebook-4c0b0860 = जॉब कार्ड और नोटबुक
+card-0855387f = कार्ड
+notebook-n-86f28c80 = नोटबुक { $n }
+tests-n-70b01d82 = टेस्ट { $n }
+# noun
+visit-66211a50 = दौरा
+begin-this-job-anew-2af39090 = यह जॉब नए सिरे से शुरू करें
+what-was-done-so-far-is-laid-ca7585ae = अब तक जो किया गया वह अलग रख दिया जाता है: आप फिर से दरवाज़े पर आते हैं।
+begin-anew-5cd20a8d = नए सिरे से शुरू करें
+pictures-0d70feae = चित्र
+the-machine-picture-30a04b7f = मशीन, { $picture }
+you-are-still-at-the-workshop-3246716f = आप अभी वर्कशॉप में ही हैं।
+telephone-and-van-1cfb6ecb = फ़ोन और वैन
+tried-again-from-after-step-step-48f062fe = क़दम { $step } के बाद से फिर आज़माया गया: अभ्यास, जो गिना नहीं जाता।
+back-to-the-job-as-you-finished-368f5a65 = वापस उस जॉब पर, जैसा आपने पूरा किया था
+this-job-is-open-in-another-tab-07ea4fe1 = यह जॉब दूसरे टैब में खुला है
+you-can-look-here-nothing-you-do-8cd9dafc = आप यहाँ देख सकते हैं; इस टैब में आप जो करते हैं, वह सहेजा नहीं जाता।
+work-in-this-tab-cb3fa592 = इसी टैब में काम करें
 
 ### app/bench/selection_bar.rs
 
+in-hand-35557bdf = हाथ में
+touch-a-part-of-the-machine-the-ad31efbd = मशीन का कोई पार्ट, नल या प्लग छुएँ, तो दिखेगा कि उसके साथ क्या किया जा सकता है।
+what-to-do-with-thing-ee452e8d = क्या करें: { $thing }
+measure-here-173c550f = यहाँ नापें …
+repair-3be949b8 = मरम्मत करें …
+let-go-f998886c = छोड़ दें
+let-go-4029d5cc = छोड़ दें
 
 ### app/bench/suspects.rs
 
+possible-13fe35aa = संभव
+likely-7e993075 = संभावित
+nearly-sure-e5c89c35 = लगभग पक्का
+suspects-edcd4227 = शक की सूची
+add-a-suspect-fe9882ee = शक की सूची में जोड़ें
+choose-a-cause-c5214810 = कोई कारण चुनें …
+bring-back-cause-bc24b35f = वापस लाएँ: { $cause }
+strike-out-cause-5ae6c48c = काट दें: { $cause }
+struck-out-6afe6ab2 = (काटा हुआ)
+how-sure-sure-change-cause-11182196 = कितना पक्का: { $sure }। बदलें: { $cause }
+move-up-cause-d828cd5a = ऊपर ले जाएँ: { $cause }
+bring-back-a06663be = वापस लाएँ
+strike-out-3aeb38d7 = काट दें
 
 ### app/bench/tests_list.rs
 
+tests-after-the-repair-fc8f9de4 = मरम्मत के बाद के टेस्ट
+in-this-order-after-the-last-e5d97be8 = इसी क्रम में, मशीन में आख़िरी बदलाव के बाद। बाद का कोई बदलाव इन्हें फिर बाक़ी कर देता है।
+within-the-limit-11fba76a = सीमा के भीतर
+outside-the-limit-084a4dec = सीमा से बाहर
 
 ### app/bench/time_bar.rs
 
+clock-bb5f80fd = घड़ी
+waiting-until-958504d0 = इंतज़ार:
+wait-until-0b643398 = इंतज़ार करें:
 
 ### app/bench/visit.rs
 
+the-visit-f9bcdb57 = दौरा
+parts-for-the-van-087612f0 = वैन के लिए पार्ट
+load-the-van-46378a93 = वैन में रखें
+at-the-customer-s-with-the-first-6f316291 = ग्राहक के यहाँ: इनमें से पहले के साथ, या मशीन को पहली बार छूते ही, आप वहाँ पहुँच चुके होते हैं।
+second-visit-parts-to-bring-1196e7ef = दूसरा दौरा: लाने के पार्ट
+leave-until-the-second-visit-0567815e = दूसरे दौरे तक छोड़ें
+see-the-report-a1ba93cf = रिपोर्ट देखें
+before-you-drive-on-the-phone-cdb4c2d5 = निकलने से पहले: फ़ोन पर
+asked-on-the-phone-41fc6a57 = फ़ोन पर पूछा गया
+no-longer-made-ad8748b0 = अब नहीं बनता
+tomorrow-ac3c2a26 = कल
+n-of-most-33e97535 = { $most } में से { $n }
+the-van-is-full-take-one-out-to-89166b23 = वैन भरी है: दूसरे की जगह बनाने के लिए एक निकालें।
+hang-on-a-label-do-not-use-77951b5b = “इस्तेमाल न करें” का लेबल लगाएँ
 
 ### app/cohort/aside.rs
 
@@ -641,28 +835,86 @@ safety-rule-broken-435128ec = टूटा सुरक्षा नियम
 
 ### app/crash.rs
 
+the-program-has-stopped-0c20d001 = प्रोग्राम रुक गया है
+that-is-our-mistake-not-yours-35f2d30b = ग़लती हमारी है, आपकी नहीं। आपका जॉब आपकी आख़िरी क्रिया तक सहेजा हुआ है।
+go-on-from-the-last-act-73a70219 = आख़िरी क्रिया से आगे बढ़ें
+for-a-report-place-62e883b8 = सूचना देने के लिए: { $place }
 
 ### app/debrief/expert.rs
 
+beside-the-expert-083d6d60 = विशेषज्ञ के मुक़ाबले
+the-expert-is-a-program-that-aeb618e1 = विशेषज्ञ एक प्रोग्राम है, जो दरवाज़े पर आपसे ज़्यादा नहीं जानता था और हर क़दम ने जो दिखाया उससे तय करता था। वह किसी कुशल व्यक्ति से धीमा हो सकता है; लक्ष्य वह है जो ऐसे व्यक्ति को चाहिए।
+you-b5bdd13c = आप
+the-expert-ec2ccb9c = विशेषज्ञ
+what-the-expert-would-have-done-9be46bb2 = विशेषज्ञ क्या करता, यह नहीं बताया जा सकता। { $why }
+the-expert-is-working-the-job-266bf981 = विशेषज्ञ जॉब कर रहा है; इसमें कुछ सेकंड लगते हैं।
+let-the-expert-work-it-7cb49db5 = विशेषज्ञ से करवाएँ
+min-c98f4557 = min
+act-2d4a458b = क्रिया
+cost-e85c3338 = लागत
 
 ### app/debrief/likely.rs
 
+what-your-notes-pointed-at-c7afcda1 = आपके नोट्स का इशारा किस ओर था
+as-a-table-ac51cfba = तालिका के रूप में
+likely-causes-after-each-step-a8f3af64 = हर क़दम के बाद संभावित कारण
+after-step-802e5ac9 = क़दम के बाद
+under-1-cdbcd429 = 1 % से कम
+over-99-69de2c68 = 99 % से ज़्यादा
 
 ### app/debrief/marks.rs
 
+points-of-of-81c64cac = { $of } में से { $points }
+nothing-to-remark-48aa4a61 = कोई टिप्पणी नहीं।
 
 ### app/debrief/moments.rs
 
+the-machine-at-step-step-0fe39c5a = क़दम { $step } पर मशीन
+step-step-eab56137 = क़दम { $step }
+where-somebody-could-have-been-d981d7f0 = जहाँ किसी को चोट लग सकती थी, या कुछ ख़राब हो सकता था
 
 ### app/debrief/screen.rs
 
+this-job-is-not-over-yet-3c565399 = यह जॉब अभी पूरा नहीं हुआ
+the-debrief-is-opened-when-the-96ed5087 = समीक्षा तब खुलती है जब मशीन सौंप दी जाए, या सुरक्षित करके छोड़ी जाए।
+back-to-the-bench-cea3437e = बेंच पर वापस
+this-job-cannot-be-explained-f78f4ca8 = इस जॉब की व्याख्या नहीं की जा सकती
+the-machine-as-it-was-322ae90d = मशीन जैसी थी
+economy-and-evidence-go-by-the-90c17a94 = किफ़ायत और सबूत बिल और नोटबुक से आँके गए हैं, जैसा यह जॉब गिना गया था: जिस ब्राउज़र में यह किया गया, वह नहीं बता सका कि हर फ़ैसले का मोल क्या था।
+economy-and-evidence-go-by-what-07c00a3d = किफ़ायत और सबूत इससे आँके जाते हैं कि हर क़दम तय करते समय क्या जाना जा सकता था; संयोग नहीं गिना जाता।
+economy-and-evidence-go-by-the-086517f6 = किफ़ायत और सबूत बिल और नोटबुक से आँके गए हैं: हर फ़ैसले का मोल क्या था, यह नहीं बताया जा सकता। { $why }
+economy-and-evidence-still-go-by-74b5321a = किफ़ायत और सबूत अभी बिल और नोटबुक से आँके गए हैं: हर फ़ैसले का मोल क्या था, यह निकाला जा रहा है।
+likely-then-17dce14c = तब संभावित
+try-again-from-before-this-step-25cb0773 = इस क़दम से पहले से फिर आज़माएँ
+as-practice-that-does-not-count-51dae680 = अभ्यास के रूप में, जो गिना नहीं जाता; यह समीक्षा बनी रहती है।
+working-out-what-your-notes-08028f1c = निकाला जा रहा है कि आपके नोट्स का इशारा किस ओर था
+what-your-notes-pointed-at-dc1e49f0 = आपके नोट्स का इशारा किस ओर था, यह नहीं बताया जा सकता। { $why }
+to-practise-next-fa84ea4e = आगे किसका अभ्यास करें
+no-decision-cost-more-than-it-83dfa02a = किसी फ़ैसले की लागत ज़रूरत से ज़्यादा नहीं थी।
+debrief-title-754d4df0 = समीक्षा: { $title }
+tried-again-from-after-step-1ba62183 = क़दम { $steps } के बाद से फिर आज़माया गया: अभ्यास, जो गिना नहीं जाता।
+do-it-again-a2a59d29 = फिर से करें
+what-was-wrong-eb34a0b3 = क्या ख़राब था
+nothing-in-the-machine-4a6c6c1f = मशीन में कुछ नहीं।
+you-said-94fd2601 = आपने कहा
+no-fault-in-the-machine-de0874a7 = मशीन में कोई ख़राबी नहीं।
+how-it-showed-bdd77402 = कैसे दिखा
+none-of-your-notes-differ-from-92950e19 = आपका कोई नोट सही मशीन के नोट से अलग नहीं है।
+looking-back-8f3afcad = पीछे मुड़कर
+how-the-machine-was-left-6a8c0bfb = मशीन कैसी छोड़ी गई
+steps-d46b8bd4 = क़दम
 safety-6a399d07 = सुरक्षा
 
 ### app/debrief/step.rs
 
+this-step-4627bb71 = यह क़दम
+step-step-of-count-0593e517 = क़दम { $step }, कुल { $count }
+time-cost-so-far-cost-315417b8 = { $time } · अब तक की लागत { $cost }
+a-sound-machine-d77df490 = सही मशीन:
 
 ### app/debrief/track.rs
 
+step-step-of-count-words-226f92ae = क़दम { $step }, कुल { $count }: { $words }
 
 ### app/desk/apprentices.rs
 
@@ -1015,53 +1267,206 @@ back-to-the-draft-15d66263 = ड्राफ़्ट पर वापस
 
 ### app/faults/list.rs
 
+what-each-fault-changes-what-a-e4b94e53 = हर ख़राबी क्या बदलती है, ग्राहक क्या कहेगा, और कौन-सी रीडिंग सही मशीन से सबसे ज़्यादा अलग हैं। आँकड़े पेज खोलने पर निकाले जाते हैं।
+narrow-the-list-2468d2b7 = सूची छोटी करें
+shown-of-n-faults-986c27e0 = { $n } में से { $shown } ख़राबियाँ
+wires-and-terminals-e62e277d = तार और टर्मिनल
 
 ### app/faults/mod.rs
 
+the-machines-that-ship-cannot-be-2390e971 = साथ आने वाली मशीनें पढ़ी नहीं जा सकतीं।
+no-such-machine-ac3c13ac = ऐसी कोई मशीन नहीं
+to-the-list-of-faults-b05e2abf = ख़राबियों की सूची पर
+this-machine-cannot-have-that-036535f4 = इस मशीन में यह ख़राबी नहीं हो सकती
+to-the-faults-of-machine-b83df494 = ख़राबियों पर: { $machine }
 
 ### app/faults/page.rs
 
+faults-of-machine-5dbcd55c = ख़राबियाँ: { $machine }
+part-e1469ed4 = { $part }।
+how-parts-are-tested-and-reached-d8964fa5 = पार्ट कैसे जाँचे जाते हैं और उन तक कैसे पहुँचते हैं
+in-tables-reference-59d99ff6 = तालिकाओं में: { $reference }
+what-a-customer-would-say-f2b3d23a = ग्राहक क्या कहेगा
+quote-c2e8f4b6 = “{ $quote }”
+what-changes-dd3443f2 = क्या बदलता है
+readings-that-differ-most-1d3cd1d2 = सबसे ज़्यादा अलग रीडिंग
+a-wash-with-it-a7729472 = इस ख़राबी के साथ एक धुलाई
+the-wiring-cannot-be-solved-with-eee8660b = इस ख़राबी के साथ वायरिंग का हल नहीं निकाला जा सकता।
+no-electrical-reading-tells-it-a494dba0 = कोई बिजली की रीडिंग इसे सही मशीन से अलग नहीं करती।
+reading-5ee7339b = रीडिंग
+while-9caf4e6e = किस दौरान
+sound-b3ca9a34 = सही
+with-the-fault-a6379de6 = ख़राबी के साथ
+n-more-differ-less-0cbdefd5 = { $n } और कम अलग हैं।
+first-and-last-2975b212 = { $first } और { $last }
+state-what-apart-cab02a02 = { $state }, अलग किया हुआ: { $what }
 
 ### app/faults/wash.rs
 
+two-washes-are-being-run-one-5aa14234 = दो धुलाइयाँ चलाई जा रही हैं, एक ख़राबी के साथ और एक बिना।
+a-whole-wash-goes-as-in-a-sound-a7c6d7c0 = पूरी धुलाई सही मशीन जैसी ही चलती है।
+in-a-normal-wash-of-4-kg-5fb5471a = 4 kg की सामान्य धुलाई में
 
 ### app/file_kind.rs
 
+it-is-a-picture-bff4d545 = यह चित्र है
+it-is-a-picture-a-sound-or-a-78c32343 = यह चित्र, आवाज़ या फ़िल्म है
+it-is-a-pdf-document-94af960e = यह PDF दस्तावेज़ है
+it-is-an-archive-or-an-office-ef846988 = यह आर्काइव या ऑफ़िस दस्तावेज़ है
+its-text-is-not-utf-8-save-it-as-893c26a9 = इसका टेक्स्ट UTF-8 नहीं है: इसे UTF-8 में सहेजें और फिर खोलें
+its-bytes-are-no-text-d178ce52 = इसके बाइट टेक्स्ट नहीं हैं
+it-is-a-job-with-its-answer-the-aa2d9dce = यह जवाब वाला जॉब है: जॉब की सूची और डेस्क इसे खोलते हैं
+it-is-a-trainee-s-copy-which-73875639 = यह प्रशिक्षु की प्रति है, जो बंद रहती है: जॉब की सूची इसे खोलती है
+it-is-a-training-set-the-list-of-dd64d273 = यह प्रशिक्षण सेट है: जॉब की सूची और डेस्क इसे खोलते हैं
+it-is-an-assessment-sit-an-4ffba15e = यह मूल्यांकन है: “मूल्यांकन दें” इसे खोलता है, और इस पर काम करने के लिए “मूल्यांकन बनाएँ”
+it-is-a-result-review-results-on-1400154e = यह परिणाम है: डेस्क पर “परिणामों का रिव्यू” इसे खोलता है
+it-is-all-that-somebody-keeps-9dc3a0fd = यह वह सब है जो कोई यहाँ रखता है: “मेरा पेज” इसे खोलता है
+it-describes-machines-or-faults-a0923809 = यह मशीनों या ख़राबियों का ब्योरा है: वे प्रोग्राम के साथ आती हैं और यहाँ नहीं खोली जातीं
+name-is-no-job-set-or-assessment-d963279f = { $name } इस वर्कशॉप का न जॉब है, न सेट, न मूल्यांकन: { $why }।
+name-what-925f8a22 = { $name }: { $what }।
+it-is-empty-08105609 = यह ख़ाली है
+it-is-damaged-or-cut-off-at-line-75227f69 = यह पंक्ति { $line } पर टूटी या कटी हुई है: फ़ाइल एक बार फिर लें
+it-cannot-be-read-from-line-line-817a1255 = यह पंक्ति { $line } से आगे पढ़ी नहीं जा सकती
+it-is-a-text-of-another-kind-cf9d70ee = यह दूसरी तरह का टेक्स्ट है
+it-says-format-which-this-42bdc592 = इसमें “{ $format }” लिखा है, जिसे यह संस्करण नहीं पढ़ता: नया संस्करण इस्तेमाल करें
+another-program-has-written-it-fe26fba8 = इसे दूसरे प्रोग्राम ने लिखा है
+it-does-not-say-so-by-its-format-25f933dc = यह अपने “format” से ऐसा नहीं बताती, जो जॉब में “{ $format }” होता है
 
 ### app/finding.rs
 
+what-was-wrong-and-what-was-done-6345c9f3 = क्या ख़राब था और क्या किया गया, मशीन पर दिखाकर
+how-much-to-load-and-how-to-4603ddff = कितने कपड़े डालें और उन्हें कैसे फैलाएँ
+how-much-detergent-8fa4043e = कितना डिटर्जेंट
+clean-the-filters-now-and-then-948e3512 = बीच-बीच में फ़िल्टर साफ़ करें
+have-the-house-wiring-seen-to-by-47b6d783 = घर की वायरिंग इलेक्ट्रीशियन से दिखवाएँ
+a-new-machine-is-the-better-buy-f34a56c8 = नई मशीन लेना बेहतर सौदा है
+keep-it-level-and-do-not-move-it-41413839 = इसे समतल रखें, और अकेले न खिसकाएँ
+the-old-part-shown-beside-the-1adc59ae = पुराना पार्ट, नए के बग़ल में दिखाकर
+fault-found-44938b77 = मिली ख़राबी
+title-on-site-on-site-cost-so-3e3af789 = { $title } · मौक़े पर { $on_site } · अब तक की लागत { $cost }
+state-it-and-hand-over-0c7a4b37 = बताएँ और सौंप दें
+make-safe-and-leave-72beacce = सुरक्षित करके छोड़ें
+a-look-round-everything-is-back-9d9a8b6b = चारों ओर एक नज़र: सब कुछ अपनी जगह वापस है।
+a-look-round-5b63f253 = चारों ओर एक नज़र
+a-look-round-before-you-leave-a56b384e = जाने से पहले चारों ओर एक नज़र
+take-off-the-list-what-9335a918 = सूची से हटाएँ: { $what }
+cause-70e4acc0 = कारण
+and-another-cause-81eec4b6 = और एक कारण
+there-is-no-fault-in-the-machine-b4b44217 = मशीन में कोई ख़राबी नहीं है
+choose-what-was-wrong-or-say-93a8bd36 = चुनें कि क्या ख़राब था, या कहें कि कोई ख़राबी नहीं है।
+what-shows-it-e94a8622 = किससे दिखता है
+tick-the-lines-of-your-notebook-dc1ad646 = अपनी नोटबुक की उन पंक्तियों पर निशान लगाएँ जो कारण साबित करती हैं।
+the-report-0f09ba96 = रिपोर्ट
+the-customer-reads-the-report-ea62da08 = ग्राहक रिपोर्ट पढ़ता है और दस्तख़त करता है
+the-customer-signs-only-once-4657bd16 = ग्राहक तभी दस्तख़त करता है जब उसे बताया जाए कि क्या ख़राब था और क्या किया गया।
+what-the-customer-is-told-c6be7955 = ग्राहक को क्या बताया जाता है
 
 ### app/format.rs
 
+once-9188b0c4 = एक बार
+twice-b4a7d5f3 = दो बार
+n-times-5bf6f189 = { $n } बार
+n-s-37ea8f6e = { $n } s
+hours-h-minutes-min-31c95005 = { $hours } h { $minutes } min
 
 ### app/given_files.rs
 
+n-more-in-there-20906759 = उसमें { $n } और
+what-was-given-36bec8d3 = जो दिया गया
+the-browser-could-not-open-it-f5956cf1 = ब्राउज़र इसे खोल नहीं सका
+the-browser-could-not-read-it-38489185 = ब्राउज़र इसे पढ़ नहीं सका
+there-is-no-file-in-it-522465ec = इसमें कोई फ़ाइल नहीं है
+at-most-n-are-opened-at-once-55113bfc = एक बार में ज़्यादा से ज़्यादा { $n } खुलती हैं
+it-is-larger-than-any-that-is-2c92841e = यह यहाँ की किसी भी फ़ाइल से बड़ी है
+this-archive-cannot-be-opened-abedd941 = यह आर्काइव नहीं खुल सकता: इसे सादे zip के रूप में फिर से पैक करें, या फ़ोल्डर खोलें
+it-cannot-be-taken-out-of-the-0314d271 = इसे आर्काइव से निकाला नहीं जा सकता
+archive-n-more-in-there-e9acda53 = { $archive }, उसमें { $n } और
 
 ### app/handbook/live_machine.rs
 
+at-rest-39d333e6 = आराम में
+filling-7e18dac0 = भराई
+washing-3455d4a2 = धुलाई
+draining-bd32e147 = ड्रेन
+spinning-39b47eab = स्पिन
+moment-of-the-program-b381cf21 = प्रोग्राम का चरण
+machine-in-section-moment-16541d6a = { $machine }, काट में, { $moment }
 
 ### app/handbook/parts.rs
 
+from-the-machine-s-own-file-what-ef986cb3 = मशीन की अपनी फ़ाइल से: बेंच पर आप वही कर सकते हैं जो यहाँ लिखा है। “टेस्ट” के नीचे की सीमाएँ उसकी डेटा शीट की हैं।
+what-each-reading-tells-apart-7aa95ba2 = हर रीडिंग किन्हें अलग करती है
+does-87bd47d0 = क्या करता है
+fails-67ee03da = कैसे ख़राब होता है
 test-2ffcbe05 = टेस्ट
+from-outside-c828a64a = बाहर से
+reach-it-reach-about-n-min-for-a306f0b1 = वहाँ तक पहुँच: { $reach }। काम में ही लगभग { $n } min लगते हैं।
+held-by-what-e3590b8f = किससे कसा: { $what }।
+tools-tools-fc32b2cd = औज़ार: { $tools }।
+mind-what-a0ee41f9 = ध्यान रखें: { $what }।
+on-refit-check-85a91f3a = दोबारा लगाते समय: { $check }।
+verb-what-b88782e8 = { $what } { $verb }
+verb-what-held-by-4284508c = { $what } { $verb } ({ $held_by })
 
 ### app/handbook/worked.rs
 
+this-job-cannot-be-replayed-a9a7679e = यह जॉब चलाकर नहीं दिखाया जा सकता।
+# to the step before
+back-48942285 = पिछला क़दम
+next-step-ab2acdfa = अगला क़दम
+step-step-of-n-2e9e80c8 = क़दम { $step }, कुल { $n }
+meter-shown-a957b6d5 = मीटर: { $shown }
+the-machine-after-this-step-6ab02895 = इस क़दम के बाद मशीन
+it-was-causes-outcome-9e35cbad = ख़राबी यह थी: { $causes }। { $outcome }।
+work-it-yourself-6ea36796 = ख़ुद करके देखें
+cost-so-far-cost-b1e18cf6 = अब तक की लागत { $cost }
+a-sound-machine-sound-da13ac60 = (सही मशीन: { $sound })
 
 ### app/handbook.rs
 
+parts-of-machine-p-730ebba7 = मशीन P के पार्ट
+parts-of-machine-t-6f0eb55b = मशीन T के पार्ट
+parts-of-machine-n-590e92b9 = मशीन N के पार्ट
+worked-job-title-818c05f0 = करके दिखाया जॉब: { $title }
+chapters-fae19813 = अध्याय
+readings-and-faults-d80e6302 = रीडिंग और ख़राबियाँ
 
 ### app/job_filter.rs
 
+find-a-job-9844c5fe = जॉब खोजें
+find-3e1cd17a = खोजें
+part-to-practise-tells-where-to-79a96088 = अभ्यास का पार्ट (बता देता है कि कहाँ देखें)
+shown-of-n-jobs-9af388a1 = { $n } में से { $shown } जॉब
 all-13254bc4 = सब
 
 ### app/job_host.rs
 
+bench-346ad459 = बेंच
+opening-the-job-96ce043b = जॉब खुल रहा है …
 
 ### app/jobs.rs
 
+about-n-min-6d94dcde = लगभग { $n } min
+customers-who-have-called-each-67614d33 = ग्राहक जिन्होंने फ़ोन किया है। हर मशीन असली की तरह चलती है: आप जो नापते हैं, वह हिसाब से निकाला जाता है।
+no-job-fits-all-of-that-f6d2b894 = कोई जॉब इन सबसे मेल नहीं खाता।
+show-all-jobs-e3c77995 = सब जॉब दिखाएँ
+this-is-training-local-codes-and-396f8041 = यह प्रशिक्षण है। स्थानीय नियम और लाइसेंस वाला कामकाज पहले आते हैं; सिर्फ़ सिमुलेशन के भरोसे कभी असली मशीन न खोलें।
+where-you-left-off-bb8f03a1 = जहाँ आपने छोड़ा था
+go-on-b68d20dc = आगे बढ़ें
+first-time-here-67a3361d = यहाँ पहली बार?
+start-with-a-short-job-a-hint-a1659db5 = छोटे जॉब से शुरू करें। चित्र के नीचे का संकेत बताता है कि आगे क्या करना है, और हो जाने पर हट जाता है।
+start-the-first-job-a0482e89 = पहला जॉब शुरू करें
+begun-on-site-on-site-e11c5ab7 = शुरू किया, मौक़े पर { $on_site }
+level-level-skills-e98f56a2 = स्तर { $level } · { $skills }
 
 ### app/loading.rs
 
+there-is-no-job-named-id-34525b34 = “{ $id }” नाम का कोई जॉब नहीं है।
+this-job-was-begun-with-version-9e93f8fb = यह जॉब प्रोग्राम के संस्करण { $version } से शुरू हुआ था और इस संस्करण से जारी नहीं रखा जा सकता।
+the-machine-of-this-job-cannot-51b413fc = इस जॉब की मशीन तैयार नहीं की जा सकती: { $why }
+this-job-cannot-be-opened-5775793b = यह जॉब नहीं खुल सकता
+start-id-again-1fdfbe22 = { $id } फिर शुरू करें
+to-the-jobs-b4278405 = जॉब की सूची पर
 
 ### app/lost_points/mod.rs
 
@@ -1175,42 +1580,112 @@ word-chance-known-between-lowest-9c091c3e = { $word }: संभावना { $
 
 ### app/net.rs
 
+nobody-answers-and-this-browser-7725beca = कोई जवाब नहीं देता, और इस ब्राउज़र ने इसे नहीं रखा है
+it-came-in-pieces-only-53e59cfe = यह सिर्फ़ टुकड़ों में आया
+the-server-answers-status-3bfb5fd6 = सर्वर का जवाब: { $status }
 
 ### app/newer.rs
 
+a-newer-build-of-this-page-is-1cdae62e = इस पेज का नया बिल्ड तैयार है। आपके जॉब जैसे हैं वैसे ही रहते हैं।
+use-it-now-04406f7d = अभी इस्तेमाल करें
 
 ### app/open_files.rs
 
+what-drop-them-on-this-page-or-f8fef01d = { $what }: इस पेज पर डालें, या
 
 ### app/open_job.rs
 
+link-0ddb0669 = लिंक
+this-link-holds-no-job-that-can-a3082f9c = इस लिंक में ऐसा कोई जॉब नहीं है जो खुल सके
+a-job-for-you-1d8ee97b = आपके लिए एक जॉब
+who-home-level-level-3cfa6ea1 = { $who }, { $home } · स्तर { $level }
+the-link-holds-the-whole-job-n-453b8942 = लिंक में पूरा जॉब है, { $n } अक्षर। किसी सर्वर से कुछ नहीं पूछा गया।
+start-this-job-c2b69182 = यह जॉब शुरू करें
+keep-it-for-later-59532040 = बाद के लिए रखें
 
 ### app/opened.rs
 
+from-your-instructor-244eec4f = आपके इंस्ट्रक्टर से
+jobs-and-training-sets-that-were-a54e01ee = आपको दिए गए जॉब और प्रशिक्षण सेट
+sit-an-assessment-3890ba80 = मूल्यांकन दें
+forget-title-3eb6f653 = “{ $title }” को भुला दें
+name-title-is-on-the-list-52f2129d = { $name }: “{ $title }” सूची में है।
+name-the-training-set-title-with-4997c7ef = { $name }: प्रशिक्षण सेट “{ $title }”, { $n } जॉब के साथ, इस पेज पर सबसे ऊपर है।
 
 ### app/outbox/place.rs
 
+as-the-store-says-7382dee9 = जैसा भंडार बताए
+nobody-answers-there-is-no-14f14c7d = कोई जवाब नहीं देता: नेटवर्क नहीं है, या भंडार इस पेज को अपने से बात नहीं करने देता
+refused-status-why-41b51002 = मना किया ({ $status }): { $why }
+the-store-refuses-the-user-or-ed9990e5 = भंडार यूज़र या पासवर्ड नहीं मानता
+the-store-answers-status-206c0ab8 = भंडार का जवाब: { $status }
 
 ### app/outbox/queue.rs
 
+this-browser-has-no-room-to-put-3fb5c60a = भंडार जो नहीं लेता, उसे अलग रखने की जगह इस ब्राउज़र में नहीं है
 
 ### app/outbox/section.rs
 
+n-results-wait-7956324c = { $n } परिणाम इंतज़ार में हैं।
+n-results-wait-why-8b7ce062 = { $n } परिणाम इंतज़ार में हैं: { $why }।
+n-statements-were-refused-they-82420e89 = { $n } स्टेटमेंट नहीं लिए गए; वे यहाँ रखे हैं, “अभी भेजें” से एक बार फिर आज़माए जाते हैं, और परिणामों की फ़ाइलों में भी वही है।
+an-address-begins-with-https-or-af71490b = पता https:// या http:// से शुरू होता है और उसमें ख़ाली जगह नहीं होती।
+kept-results-are-sent-there-when-8649f22e = रख लिया। परिणाम जमा होने पर वहाँ भेजे जाते हैं।
+tried-d4bbeb83 = कोशिश की गई।
+forgotten-nothing-is-sent-any-2aad6061 = भुला दिया: अब कुछ नहीं भेजा जाता।
+a-store-for-results-f77ea43c = परिणामों का भंडार
+where-a-department-keeps-f1ac778f = जहाँ कोई विभाग लर्निंग रिकॉर्ड (xAPI) रखता है, वहाँ मूल्यांकन के परिणाम अपने आप जा सकते हैं। वे यहाँ तब तक इंतज़ार करते हैं जब तक भंडार उन्हें ले न ले। पता न हो तो इस ब्राउज़र से कुछ बाहर नहीं जाता।
+address-700560f3 = पता
+as-its-keeper-gives-it-such-as-cf68fd47 = जैसा उसे सँभालने वाला देता है, जैसे https://store.example/xAPI। उसे इस पेज को अपने से बात करने की अनुमति देनी होगी।
+user-e0a63e12 = यूज़र
+password-2cc30838 = पासवर्ड
+kept-in-this-browser-as-it-is-ee86322d = इस ब्राउज़र में जैसा है वैसा ही रखा जाता है: ऐसा इस्तेमाल करें जिसे सिर्फ़ लिखने की अनुमति हो।
+keep-555cbe68 = रखें
+send-now-24c5991f = अभी भेजें
+forget-the-store-719e911e = भंडार को भुला दें
+version-of-the-interface-a4cc2814 = इंटरफ़ेस का संस्करण
+choose-one-only-where-the-store-ec7bdc0a = तभी चुनें जब भंडार न बताए कि वह कौन-सा समझता है, और सब कुछ मना कर दे।
 
 ### app/proves.rs
 
+what-this-result-shows-fa2ae5f8 = यह परिणाम क्या दिखाता है
+finding-faults-the-order-of-work-adadab5c = ख़राबी ढूँढना, काम का क्रम, और सुरक्षा के फ़ैसले। यह हाथ का काम नहीं दिखाता: उसके लिए गवाह के सामने प्रैक्टिकल है, निरीक्षण-पत्र के साथ।
+computed-by-version-version-of-6964ecc0 = प्रोग्राम के संस्करण { $version } ने, जो कुछ किया गया उस सबसे, हिसाब निकाला; { $computed }
+reliability-of-n-jobs-at-least-84ab6fcf = { $n } जॉब की विश्वसनीयता: 1 में से कम से कम { $least }, एक व्यक्ति के बारे में फ़ैसले के लिए काफ़ी।
+reliability-of-n-jobs-at-least-d2d9bc47 = { $n } जॉब की विश्वसनीयता: 1 में से कम से कम { $least }, अकेले इसी से एक व्यक्ति के बारे में फ़ैसले के लिए बहुत कम: इसे दूसरी बैठकों और प्रैक्टिकल के साथ मिलाकर देखें।
+from-job-to-job-the-marks-lie-2b795df5 = जॉब-दर-जॉब अंक अलग-अलग हैं: औसत लगभग ±{ $marks } तक पक्का है।
+the-marks-of-these-jobs-are-191277d0 = इन जॉब के अंक बराबर हैं: इतने कम से फैलाव नहीं बताया जा सकता।
+one-job-tells-of-no-spread-how-1d3f090c = एक जॉब फैलाव के बारे में कुछ नहीं बताता: उसके अंक कितने पक्के हैं, यह मालूम नहीं।
 
 ### app/readings.rs
 
+every-fault-a-machine-can-have-3230fbdd = मशीन में हो सकने वाली हर ख़राबी, उसकी डेटा शीट की रीडिंग और पूरे प्रोग्राम के आँकड़ों के सामने। जो तकनीशियन को नज़र आएगा उस पर ● का निशान है; जिस पर निशान नहीं, वह वहाँ सही मशीन जैसा दिखता है।
+the-table-of-this-machine-cannot-25d6501d = इस मशीन की तालिका निकाली नहीं जा सकती।
+done-of-n-faults-computed-866421ca = { $n } में से { $done } ख़राबियों का हिसाब हुआ …
+save-as-csv-b30635b0 = CSV के रूप में सहेजें
+faults-against-readings-fdac3068 = रीडिंग के सामने ख़राबियाँ
 
 ### app/report.rs
 
+report-4681fa0b = रिपोर्ट
+what-the-customer-said-69287971 = ग्राहक ने क्या कहा
+found-0abaed3f = पाया गया
+done-8dd31791 = किया गया
+told-and-shown-74c6f73c = बताया और दिखाया गया
+signature-of-the-customer-8ecd44d3 = ग्राहक के दस्तख़त:
+from-a-simulated-machine-for-bc193b34 = सिमुलेटेड मशीन से, प्रशिक्षण के लिए।
+the-machine-at-when-5ce4e4f6 = { $when } पर मशीन
+measured-69a8be81 = नापा गया
+what-0815494f = क्या
+bill-24a8cf3c = बिल
 
 ### app/rows.rs
 
+this-browser-has-no-threads-so-6fb62a2e = इस ब्राउज़र में थ्रेड नहीं हैं, इसलिए इसमें कुछ भी निकाला नहीं जा सकता।
 
 ### app/session.rs
 
+title-text-5c0a14b4 = { $title }। { $text }
 
 ### app/settings.rs
 
@@ -1242,6 +1717,15 @@ all-jobs-are-erased-0ba72486 = सब जॉब मिटा दिए गए।
 
 ### app/sheets.rs
 
+told-the-customer-3ca98071 = ग्राहक को बताया
+date-and-name-b226327f = तारीख़ और नाम
+job-card-36e6252a = जॉब कार्ड
+sheets-to-print-9c686f7d = प्रिंट करने के पन्ने
+who-the-machine-as-it-stands-44bb8062 = { $who }: मशीन, आख़िरी क्रिया के बाद जैसी है। हर पन्ना अलग छपता है, सफ़ेद पर काला।
+which-sheets-e2f02066 = कौन-से पन्ने
+job-card-title-0aa664e0 = जॉब कार्ड: { $title }
+a-simulated-job-for-training-46e6e78c = सिमुलेटेड जॉब, प्रशिक्षण के लिए।
+machine-picture-title-customer-0500cd06 = { $machine }, { $picture }। { $title }, { $customer }, { $clock } बजे।
 
 ### app/shell.rs
 
@@ -1253,134 +1737,619 @@ screens-984019e6 = स्क्रीन
 
 ### app/sitting/form.rs
 
+give-the-number-on-your-slip-or-2f428199 = अपनी पर्ची का नंबर दें, या अभ्यास के लिए अपना कोई नंबर।
+at-most-n-letters-on-one-line-8eae01b7 = एक पंक्ति में ज़्यादा से ज़्यादा { $n } अक्षर।
+the-letters-do-not-go-with-the-b419a06b = ये अक्षर स्टार्ट कोड और नंबर से मेल नहीं खाते: तीनों को अपनी पर्ची से मिलाएँ।
+your-instructor-tells-this-word-0bf48ebd = जब सब शुरू करते हैं, तब आपका इंस्ट्रक्टर यह शब्द बताता है।
+without-this-nothing-can-be-11f994da = इसके बिना कुछ रिकॉर्ड नहीं हो सकता, इसलिए मूल्यांकन भी नहीं हो सकता।
 
 ### app/sitting/jobs.rs
 
+job-place-of-n-1a528084 = जॉब { $place }, कुल { $n }
+job-n-c9c3bafc = जॉब { $n }
 
 ### app/sitting/limits.rs
 
+n-s-left-f5a7ac47 = { $n } s बाक़ी
+n-min-left-eadff3f4 = { $n } min बाक़ी
+hours-h-minutes-min-left-24fe93d6 = { $hours } h { $minutes } min बाक़ी
 
 ### app/sitting/lock.rs
 
+the-clock-stands-3a77a06b = घड़ी रुकी है
+the-jobs-of-the-assessment-open-24529712 = घड़ी चलने पर मूल्यांकन के जॉब फिर खुलते हैं, बाक़ी पेज जमा करने के बाद।
+not-during-the-assessment-452fc9de = मूल्यांकन के दौरान नहीं
+an-assessment-is-running-in-this-f2e10823 = इस ब्राउज़र में मूल्यांकन चल रहा है। यह पेज जमा करने के बाद फिर खुलता है।
+this-job-is-handed-in-9aaffb01 = यह जॉब जमा हो चुका है
+what-came-of-it-stands-with-the-40eedb90 = इसका नतीजा परिणाम के साथ है।
+to-the-assessment-44e0e277 = मूल्यांकन पर
 
 ### app/sitting/mark_sheet.rs
 
+passed-254b3fb9 = पास
+on-the-border-more-jobs-decide-802130f4 = सीमा पर: और जॉब फ़ैसला करते हैं
+# of a pass
+not-yet-d79d1753 = अभी नहीं
+mark-sheet-a7391383 = अंक-पत्र
+mark-sheet-a-table-7e75496a = अंक-पत्र, तालिका
+ended-ec2b41db = अंत
+economy-and-evidence-go-by-the-67a8098a = जॉब { $places } में किफ़ायत और सबूत बिल और नोटबुक से आँके गए हैं: यह ब्राउज़र नहीं निकाल सका कि हर फ़ैसले का मोल क्या था।
+points-of-all-81479442 = { $all } में से { $points }
+severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
 ### app/sitting/observer.rs
 
+switches-off-unplugs-keeps-the-806f1a67 = स्विच बंद करना, प्लग निकालना, प्लग नज़र के सामने रखना
+shuts-the-tap-and-bleeds-the-2a7b40c0 = नल बंद करना और होज़ का प्रेशर निकालना
+waits-discharges-proves-the-474e95b5 = रुकना, चार्ज उतारना, टेस्टर को पहले और बाद में जाँचना
+proves-dead-where-the-hands-will-106a2c2f = जहाँ हाथ जाएँगे वहाँ डेड साबित करना
+hands-and-tools-7f644a87 = हाथ और औज़ार
+takes-covers-off-without-harm-to-a27a681b = किनारों, क्लिपों और तारों को नुक़सान पहुँचाए बिना कवर उतारना
+holds-and-places-probes-with-dry-e56344cc = प्रोब सूखे, स्थिर हाथों से पकड़ना और लगाना
+pulls-connectors-by-their-body-209bd007 = कनेक्टर को उसकी बॉडी से खींचना, तार से कभी नहीं
+lifts-and-lays-down-with-help-or-64962182 = किसी की मदद या पट्टे से उठाना और लिटाना
 putting-back-85509675 = वापस लगाना
+seats-belt-hoses-and-lever-and-54b75e66 = बेल्ट, होज़ और लीवर ठीक से बैठाना, और हर एक को हाथ से जाँचना
+refits-the-earth-first-and-c27eb72f = अर्थ सबसे पहले दोबारा लगाना, और अंत में कोई स्क्रू या क्लिप बचा न रहना
+earth-bond-insulation-and-0e619643 = अर्थ बॉन्ड, इंसुलेशन और लीकेज नापना और लिखना
+runs-the-machine-looks-for-leaks-b0ea26b2 = मशीन चलाना, लीक देखना, ब्रेक का समय नापना
+asks-listens-names-the-price-d9296870 = पूछना, सुनना, काम से पहले दाम बताना
+leaves-the-place-dry-and-clean-b2c55f5f = जगह सूखी और साफ़ छोड़ना, दिखाना कि क्या किया गया
+for-a-practical-on-a-real-4b38e8bb = असली मशीन पर, गवाह के सामने प्रैक्टिकल के लिए। सिमुलेशन ख़राबी ढूँढने, काम के क्रम और सुरक्षा के फ़ैसलों के बारे में बताता है; यह पत्र हाथ के काम के बारे में बताता है।
+candidate-s-number-6e11d3d1 = परीक्षार्थी का नंबर
+machine-and-fault-set-21cdd40f = मशीन और लगाई गई ख़राबी
+place-and-date-4c16688b = जगह और तारीख़
+observer-3fac8c77 = निरीक्षक
+seen-da72188a = देखा
+with-help-1090bd08 = मदद से
+note-919a0c3d = नोट
+a-step-that-endangers-anybody-ac1dfee5 = जिस क़दम से किसी को ख़तरा हो, उससे प्रैक्टिकल ख़त्म हो जाता है: रोकें, सुरक्षित करें, लिख लें।
+may-work-alone-yes-or-what-comes-a09f7d65 = अकेले काम करने लायक: हाँ, या पहले क्या चाहिए
+signature-of-the-observer-50b3b991 = निरीक्षक के दस्तख़त
+signature-of-the-candidate-5a306df0 = परीक्षार्थी के दस्तख़त
 
 ### app/sitting/overview.rs
 
+no-assessment-is-running-6475eef3 = कोई मूल्यांकन नहीं चल रहा
+open-one-49afee59 = एक खोलें
+this-assessment-is-open-in-cd4f6448 = यह मूल्यांकन दूसरे टैब में खुला है
+it-goes-on-there-with-its-clock-2d9ff623 = वह वहीं चल रहा है, अपनी घड़ी के साथ: वहीं काम करें और वहीं जमा करें। यहाँ किया कुछ भी नहीं गिना जाता, और यह टैब कुछ जमा नहीं करता।
+to-go-on-here-instead-close-the-846614f0 = इसके बजाय यहाँ आगे बढ़ने के लिए दूसरा टैब बंद करें, फिर यह पेज दोबारा लोड करें। कुछ नहीं खोता।
+load-this-page-again-8b449af6 = यह पेज दोबारा लोड करें
+the-clock-stands-453c5dcb = घड़ी रुकी है
+go-on-the-clock-starts-again-bfa9f424 = आगे बढ़ें: घड़ी फिर चलती है
+stop-the-clock-e19ac980 = घड़ी रोकें
+# of handing in
+not-yet-98aebfcd = अभी नहीं
+hand-in-206f3f5f = जमा करें
+yes-hand-in-ff40daec = हाँ, जमा करें
+yes-hand-in-with-one-job-open-f480328d = हाँ, एक जॉब खुला रहते जमा करें
+yes-hand-in-with-n-jobs-open-1e4cff64 = हाँ, { $n } जॉब खुले रहते जमा करें
+a-job-that-is-not-handed-over-9d0a1869 = जो जॉब सौंपा नहीं गया वह जैसा है वैसा गिना जाता है; जो कभी खोला ही नहीं गया वह 0 गिना जाता है।
+handing-in-working-out-what-your-9fd00ae9 = जमा हो रहा है: निकाला जा रहा है कि आपके फ़ैसलों का मोल क्या था। यह पेज खुला रहने दें।
+handed-over-0d3cbb91 = सौंपा गया
+not-begun-ab66e96f = शुरू नहीं किया
 
 ### app/sitting/result.rs
 
+saved-hand-this-file-to-your-98a16102 = सहेजा गया। यह फ़ाइल अपने इंस्ट्रक्टर को दें।
+result-title-044cde4e = परिणाम: { $title }
+sealed-with-the-start-code-07982d01 = स्टार्ट कोड से सील किया हुआ
+told-to-your-training-system-not-8ee90e7b = आपके प्रशिक्षण सिस्टम को बताया गया; स्टार्ट कोड से सील नहीं
+practice-not-sealed-proves-18df76f7 = अभ्यास: सील नहीं, दूसरों के सामने कुछ साबित नहीं करता
+receipt-1b9120e3 = रसीद
+nothing-was-done-19b38c41 = कुछ नहीं किया गया
+done-of-n-jobs-the-start-of-the-44890606 = { $n } में से { $done } जॉब। आख़िरी रिकॉर्ड के हैश की शुरुआत: इसे लिख लें, तो कोई चुपके से फ़ाइल नहीं बदल सकता।
+your-instructor-s-copy-computes-203bb577 = आपके इंस्ट्रक्टर की प्रति इसे फिर निकालती है और फ़ैसला करती है।
+back-to-the-course-05831de5 = कोर्स पर वापस
+print-this-sheet-f6a770b7 = यह पन्ना प्रिंट करें
+yes-the-file-is-handed-over-750f2786 = हाँ, फ़ाइल दे दी गई: ख़ाली करें
+clear-for-the-next-candidate-fc11d8d6 = अगले परीक्षार्थी के लिए ख़ाली करें
+verdict-marks-of-100-marks-on-40739ce9 = { $verdict } · औसतन 100 में से { $marks } अंक, { $cut } माँगे जाते हैं
+job-n-as-a-link-2827b189 = जॉब { $n } लिंक के रूप में
+result-of-job-n-as-a-qr-code-df24b449 = जॉब { $n } का परिणाम QR कोड के रूप में
+as-qr-codes-to-be-read-with-a-05d50a16 = QR कोड के रूप में, जिन्हें उसी सर्वर पर फ़ोन से पढ़ा जाता है
 
 ### app/sitting/room.rs
 
+this-is-no-code-of-this-d608a92d = यह इस मूल्यांकन का कोड नहीं है: इसे पढ़कर सुनाए गए कोड से मिलाएँ।
+this-code-was-used-already-each-5503a65f = यह कोड इस्तेमाल हो चुका है: हर कोड एक ही बार चलता है। अगला माँगें।
+this-code-lets-the-clock-go-on-09e317bb = यह कोड घड़ी को आगे चलाता है, और वह चल ही रही है।
+this-code-stops-the-clock-and-it-2711a227 = यह कोड घड़ी रोकता है, और वह पहले से रुकी है। आगे चलाने वाले कोड का इंतज़ार करें।
 
 ### app/sitting/room_pause.rs
 
+pause-code-221397d6 = विराम का कोड
+stop-the-clock-for-the-room-b683a587 = कमरे के लिए घड़ी रोकें
+the-room-pauses-the-clock-stands-4c375972 = कमरे में विराम है: घड़ी रुकी है
+nothing-can-be-done-at-the-jobs-6f77ce97 = इस बीच जॉब पर कुछ नहीं किया जा सकता, और यह समय नहीं गिना जाता। आगे बढ़ने के लिए वह कोड टाइप करें जो आपका इंस्ट्रक्टर पढ़कर सुनाए।
+pause-of-the-whole-room-8c8a302d = पूरे कमरे का विराम
+when-your-instructor-reads-out-a-0442c468 = जब आपका इंस्ट्रक्टर विराम का कोड पढ़कर सुनाए, उसे यहाँ टाइप करें। घड़ी तब तक रुकी रहती है जब तक आप अगला कोड टाइप न करें।
 
 ### app/sitting/start.rs
 
+the-letters-were-cut-or-changed-610558b7 = रास्ते में अक्षर कट गए या बदल गए: पूरा पता फिर से कॉपी करें।
+there-is-no-assessment-id-beside-9cfd903f = इस पेज के साथ कोई मूल्यांकन “{ $id }” नहीं है: उसकी फ़ाइल खोलें।
+open-the-file-or-the-link-that-62e5a1d5 = वह फ़ाइल या लिंक खोलें जो आपके इंस्ट्रक्टर ने आपको दिया।
+the-assessment-s-file-9b42810a = मूल्यांकन की फ़ाइल
+name-is-an-assessment-too-one-is-51d31cac = { $name } भी एक मूल्यांकन है: एक बार में एक ही दिया जाता है।
+the-rules-9abb76fb = नियम
+this-computer-fa0d176a = यह कंप्यूटर
+who-sits-it-ab9aa5d9 = कौन दे रहा है
+as-on-your-slip-a-number-is-899ccb1b = जैसा आपकी पर्ची पर है। नंबर काफ़ी है; नाम ज़रूरी नहीं।
+your-name-3a0663bd = आपका नाम
+may-stay-empty-it-can-be-struck-06262575 = ख़ाली रह सकता है। बाद में परिणाम से काटा जा सकता है।
+you-have-a-slip-with-a-start-c044b6f1 = आपके पास स्टार्ट कोड वाली पर्ची है
+from-your-slip-fc518f22 = आपकी पर्ची से
+sixteen-characters-on-your-slip-97dc5ae8 = आपकी पर्ची पर सोलह अक्षर। इसके बिना यह अभ्यास है, और परिणाम में यही लिखा होता है।
+the-four-letters-beside-it-2ac6fc2e = उसके पास के चार अक्षर
+they-find-a-misread-code-dc831d6f = इनसे ग़लत पढ़ा हुआ कोड पकड़ में आता है।
+word-for-today-eacde8b7 = आज का शब्द
+your-instructor-tells-it-when-18d8bb72 = जब सब शुरू करते हैं, तब आपका इंस्ट्रक्टर इसे बताता है।
+i-know-what-is-recorded-10490fe5 = मुझे मालूम है कि क्या रिकॉर्ड होता है: बेंच पर मेरी हर क्रिया उसके समय के साथ, और यह पेज कब छोड़ा गया। यह सब इसी ब्राउज़र में रहता है जब तक फ़ाइल मेरे हाथ से दी या मिटाई न जाए।
+begin-the-clock-starts-2829212a = शुरू करें: घड़ी चलने लगती है
+begin-as-practice-c4fbf2df = अभ्यास के रूप में शुरू करें
+one-job-minutes-minutes-for-all-6a0028a5 = एक जॉब, कुल मिलाकर { $minutes } मिनट।
+n-jobs-minutes-minutes-for-all-8a8d5d08 = { $n } जॉब, सबके लिए कुल मिलाकर { $minutes } मिनट।
+the-data-sheet-8347c967 = डेटा शीट
+the-jobs-are-drawn-for-you-5ad6a43f = जॉब आपके लिए निकाले जाते हैं: दूसरों को उन्हीं क़िस्मों के दूसरे जॉब मिलते हैं। संकेत नहीं हैं, और आपके जमा करने से पहले सही-ग़लत के बारे में कुछ नहीं कहा जाता।
+no-aids-neither-data-sheet-nor-0405a824 = कोई साधन नहीं: न डेटा शीट, न वायरिंग डायग्राम, न हैंडबुक।
+you-may-use-aids-d2a86f5b = आप ये इस्तेमाल कर सकते हैं: { $aids }।
+the-clock-can-be-stopped-between-54656696 = जॉब के बीच घड़ी रोकी जा सकती है।
+the-clock-does-not-stop-once-it-6ac2ba95 = एक बार चलने के बाद घड़ी नहीं रुकती।
+leaving-the-page-is-noted-after-660549f4 = पेज छोड़ना दर्ज होता है। दोबारा लोड करने पर आप वहीं से आगे बढ़ते हैं जहाँ थे।
+to-pass-cut-of-100-marks-on-38ac139b = पास होने के लिए: औसतन 100 में से { $cut } अंक। उससे { $border } अंक के भीतर हों तो और जॉब फ़ैसला करते हैं।
+your-instructor-can-stop-the-de789e14 = आपका इंस्ट्रक्टर पूरे कमरे की घड़ी रोक सकता है, ऐसे कोड से जो पढ़कर सुनाया जाता है और परिणाम में दर्ज होता है।
+a-critical-safety-rule-broken-is-4567fccd = टूटे हुए जानलेवा दर्जे के सुरक्षा नियम की भरपाई अंकों से नहीं होती।
+n-of-the-machines-must-be-put-8b6e8d73 = { $n } % मशीनें ठीक की जानी चाहिए, या सही वजह से सुरक्षित करके छोड़ी जानी चाहिए।
+of-the-marks-for-part-at-least-n-42ade5ba = { $part } के अंकों का औसतन कम से कम { $n } % चाहिए।
+whoever-keeps-the-results-is-to-4609cdd8 = जो परिणाम रखता है उसे उन्हें मिटाना होता है, शुरू करने के दिन से इतना समय बीतने पर: { $months }।
+an-assessment-is-running-in-this-2c749c1f = इस ब्राउज़र में एक मूल्यांकन पहले से चल रहा है: पहले उसे जमा करें।
+in-order-8600af38 = ठीक है:
+mind-3923f209 = ध्यान दें:
+looking-1c16e9be = देखा जा रहा है …
+what-you-do-is-kept-after-every-a5ff5d46 = आप जो करते हैं वह हर क्रिया के बाद रखा जाता है, पेज बंद हो जाए तब भी।
+this-browser-keeps-nothing-a-439678b3 = यह ब्राउज़र कुछ नहीं रखता: पेज दोबारा लोड हुआ तो सब खो जाएगा। शुरू करने से पहले दूसरा ब्राउज़र माँगें।
+mouse-finger-or-keyboard-alone-898c7a9c = सिर्फ़ माउस, उँगली या कीबोर्ड: सब कुछ इनमें से किसी से भी किया जा सकता है। आवाज़ें लिखकर भी दिखाई जाती हैं।
 
 ### app/store/error.rs
 
+this-browser-has-no-room-left-so-a09ec24a = इस ब्राउज़र में जगह नहीं बची, इसलिए आख़िरी क़दम सहेजा नहीं गया। कुछ जगह ख़ाली करें, या इसी बैठक में पूरा करें।
+this-browser-does-not-let-the-4ebada3c = यह ब्राउज़र पेज को सहेजने नहीं देता। आप काम जारी रख सकते हैं, पर पेज बंद करने पर जॉब खो जाता है।
+the-saved-job-cannot-be-read-and-2c9f4acc = सहेजा हुआ जॉब पढ़ा नहीं जा सकता और उसे छेड़ा नहीं गया। आप उसे फिर शुरू कर सकते हैं।
 
 ### app/store/mod.rs
 
+your-jobs-are-kept-in-this-e8c13a5a = आपके जॉब इसी ब्राउज़र में रखे जाते हैं, सिर्फ़ इसी डिवाइस पर।
+this-browser-does-not-let-the-27f8ea85 = यह ब्राउज़र पेज को कुछ रखने नहीं देता: पेज बंद करते ही आपके जॉब चले जाते हैं।
 
 ### app/told_files.rs
 
+not-opened-since-something-is-d6ff13a6 = नहीं खोली गईं, क्योंकि कुछ ग़लत है: { $n }
+passed-over-n-da625485 = छोड़ दी गईं: { $n }
 
 ### app/training_set.rs
 
+mastered-87fde572 = सीख लिया
+next-5cb68de8 = अगला
+later-523ab9a9 = बाद में
+title-done-of-n-mastered-dcae9d31 = { $title }: { $n } में से { $done } सीख लिए
+about-the-next-job-opens-when-04ee2c20 = { $about } अगला जॉब तब खुलता है जब पिछले में 100 में से { $marks } अंक हों।
+forget-this-set-title-5ff4911a = यह सेट भुला दें: { $title }
+forget-this-set-e76dc550 = यह सेट भुला दें
 
 ### app/training_system/awaiting.rs
 
+address-is-asked-for-the-key-70b134f7 = { $address } से वह कुंजी माँगी जा रही है जिससे यह दौरा शुरू हो सके।
+address-is-asked-for-what-was-8a63ccc7 = { $address } से पूछा जा रहा है कि क्या शुरू किया गया, और किसके लिए।
+address-is-asked-for-the-work-797c284a = { $address } से वह काम माँगा जा रहा है जो आपने पहले किया है।
+address-is-asked-to-note-that-03b658ef = { $address } से कहा जा रहा है कि आपका शुरू करना दर्ज करे।
+the-key-is-given-once-so-it-4defa442 = कुंजी एक ही बार दी जाती है, इसलिए दोबारा नहीं माँगी जा सकती: इंतज़ार करें, या इसके बिना आगे बढ़ें, और बाद में यह पेज कोर्स से नए सिरे से शुरू करें।
+go-on-it-is-told-as-soon-as-the-73c2b5f8 = आगे बढ़ें: सिस्टम लेने लगे तो सबसे पहले उसे यही बताया जाता है, किसी और बात से पहले।
+ask-again-or-go-on-without-it-050059ca = फिर पूछें, या इसके बिना आगे बढ़ें: तब जब तक आप यह पेज दोबारा लोड न करें, सिस्टम को कुछ नहीं बताया जाता, और जो काम आपने कहीं और किया है वह यहाँ नहीं है।
+waiting-for-the-training-system-04613867 = प्रशिक्षण सिस्टम का इंतज़ार
+n-s-so-far-2398f3f1 = अब तक { $n } s
+ask-again-13a6f1ce = फिर पूछें
+go-on-without-it-46b6dc7d = इसके बिना आगे बढ़ें
+there-is-no-answer-for-n-seconds-c942b834 = { $n } सेकंड से कोई जवाब नहीं है।
 
 ### app/training_system/trouble.rs
 
+the-training-system-has-started-2ac938db = प्रशिक्षण सिस्टम ने यह पेज शुरू किया है पर उसे शुरुआत नहीं करने देता, इसलिए आप यहाँ जो करते हैं वह उसे नहीं बताया जाता। इसे कोर्स से नए सिरे से शुरू करें।
+you-go-on-without-the-training-53370f0f = आप प्रशिक्षण सिस्टम के बिना आगे बढ़ रहे हैं, जिसने जवाब नहीं दिया: आप यहाँ जो करते हैं वह उसे नहीं बताया जाता। उससे एक बार फिर पूछने के लिए यह पेज दोबारा लोड करें, या इसे कोर्स से नए सिरे से शुरू करें।
+this-page-was-left-or-loaded-f53eb94d = यह पेज छोड़ा गया या दोबारा लोड हुआ, और इसके साथ प्रशिक्षण सिस्टम में आपका दौरा ख़त्म हो गया। आपका काम रखा हुआ है। पेज को फिर कोर्स से शुरू करें: आप जो जमा करते हैं वह तब बताया जाता है।
+the-training-system-has-no-room-3e61fd59 = प्रशिक्षण सिस्टम में आपके सारे काम के लिए जगह नहीं है: वह सिर्फ़ इसी ब्राउज़र में रखा है। यहीं आगे बढ़ें, किसी और कंप्यूटर पर नहीं, और अंत में फ़ाइल सहेजें।
+the-training-system-has-not-937ff3d3 = प्रशिक्षण सिस्टम ने अभी आपका परिणाम नहीं लिया है। नेटवर्क लौटने पर, और जहाँ दिखाया गया हो वहाँ “कोर्स पर वापस” से, उसे फिर बताया जाता है। फ़ाइल सहेजें।
 
 ### app/view/around.rs
 
+press-on-off-1fd9c6bb = ऑन/ऑफ़ दबाना
+press-start-2eee9150 = स्टार्ट दबाना
+press-program-245fa278 = प्रोग्राम दबाना
+press-water-level-475b7b49 = पानी का लेवल दबाना
+press-the-service-key-behind-the-d83626dc = पैनल के पीछे का सर्विस बटन दबाना
+push-the-knob-in-off-81e98d20 = नॉब अंदर दबाना: बंद
+pull-the-knob-out-on-00ab3e08 = नॉब बाहर खींचना: चालू
+turn-the-dial-to-the-start-1df92c25 = डायल शुरुआत पर घुमाना
+turn-the-dial-one-step-on-e137a5ba = डायल एक चरण आगे घुमाना
+turn-the-dial-five-steps-on-657bf64d = डायल पाँच चरण आगे घुमाना
+pull-the-plug-98cca383 = प्लग निकालना
+put-the-plug-in-fd882a6a = प्लग लगाना
+keep-it-in-sight-87c1a3ed = इसे नज़र के सामने रखना
+put-the-splitter-lead-in-349dec81 = स्प्लिटर लीड लगाना
+take-the-splitter-lead-away-5f60faf4 = स्प्लिटर लीड हटाना
+switch-its-circuit-off-at-the-4af7d5c9 = घर के बोर्ड पर इसका सर्किट बंद करना
+switch-its-circuit-on-ab211a55 = इसका सर्किट चालू करना
+prove-the-tester-on-its-known-d182e67c = टेस्टर को उसके जाने हुए स्रोत पर जाँचना
+put-new-fuses-into-the-2257ae21 = यंत्रों में नए फ़्यूज़ लगाना
+discharge-plug-pins-with-the-19da3ea1 = प्लग की पिनों का चार्ज रेज़िस्टर से उतारना
+short-plug-pins-with-a-5264868e = प्लग की पिनें पेचकस से शॉर्ट करना
+shut-the-tap-12bcf3e1 = नल बंद करना
+open-the-tap-2c749523 = नल खोलना
+bleed-the-hose-into-a-bucket-3e07f690 = होज़ का प्रेशर बाल्टी में निकालना
+bleed-it-into-a-bucket-1f671da9 = इसका प्रेशर बाल्टी में निकालना
+take-the-hose-off-10670ceb = होज़ उतारना
+screw-the-hose-on-a56aac3e = होज़ कसकर लगाना
+# verb, of a lid
+open-55412a21 = खोलना
+# verb, of a lid
+shut-5bedcd3f = बंद करना
+bridge-it-ca60eb1d = जंपर से शॉर्ट करना
+take-the-bridge-off-10fc92db = जंपर निकालना
+# verb, of a key
+press-10ef7c14 = दबाना
+dry-what-got-wet-inside-f33d4756 = अंदर जो गीला हुआ उसे सुखाना
+discharge-it-with-the-resistor-7028473a = इसका चार्ज रेज़िस्टर से उतारना
+short-it-with-a-screwdriver-9867048f = इसे पेचकस से शॉर्ट करना
+bail-the-water-out-45419391 = बाल्टी से पानी निकालना
+let-the-water-out-by-the-wire-5dc1573d = केबल से पानी निकालना
 
 ### app/view/beside.rs
 
+act-n-times-0f5a7849 = { $act }, { $n } बार
+cost-cost-minutes-min-n-acts-d8f603c5 = लागत { $cost }, { $minutes } min, { $n } क्रियाएँ
 
 ### app/view/card.rs
 
+place-9ad2489c = जगह
+in-the-van-3fcacd24 = वैन में
+rates-72ebb81c = दरें
+call-out-call-out-labour-hour-an-b6ea9aee = विज़िट शुल्क { $call_out }, लेबर { $hour } प्रति घंटा, नई मशीन { $new }
+costs-at-most-most-786ac53e = लागत ज़्यादा से ज़्यादा { $most }
+at-most-minutes-minutes-on-site-bd9a3c9b = मौक़े पर ज़्यादा से ज़्यादा { $minutes } मिनट
+at-least-least-of-100-marks-9b7c293c = 100 में से कम से कम { $least } अंक
+to-reach-bd2d21b7 = लक्ष्य
+in-the-bag-6439528b = बैग में
+instrument-place-e3f2c311 = { $instrument }, { $place }
+outside-the-machine-or-left-by-be1bd085 = मशीन के बाहर, या पिछली मरम्मत में छूटा हुआ
 
 ### app/view/covers.rs
 
+verb-with-help-or-a-strap-040e63a7 = { $verb }, मदद या पट्टे के साथ
+verb-alone-597c1139 = { $verb }, अकेले
+verb-bucket-and-cloth-below-d23a24e4 = { $verb }, नीचे बाल्टी और कपड़ा
+verb-nothing-below-1a5a37aa = { $verb }, नीचे कुछ नहीं
+open-it-and-let-it-stand-by-c8149547 = खोलकर अपने आप टिका रहने देना
+act-and-check-check-fe6743c4 = { $act } और जाँचना: { $check }
+act-no-check-e77037de = { $act }, बिना जाँच
 
 ### app/view/debrief.rs
 
+so-it-counts-as-not-repaired-a-929761d3 = इसलिए यह ठीक नहीं की गई मानी जाती है: मशीन पूरी और अपनी जगह पर सौंपी जाती है
+all-that-is-asked-of-a-job-was-a97b7fd6 = जॉब में जो कुछ माँगा जाता है, सब दिखाया गया।
+no-rule-broken-whose-breach-can-1ec3d278 = ऐसा कोई नियम न टूटे जिसके टूटने से जान जा सकती है
+safety-of-70-97766810 = सुरक्षा 70 %
+a-diagnosis-of-60-de2b2563 = निदान 60 %
+a-procedure-of-60-with-run-and-83be6db8 = कार्यविधि 60 %, चलाने और बिजली के टेस्ट के साथ
+evidence-of-50-1130c5b9 = सबूत 50 %
+t-65-of-100-7e99e532 = 100 में से 65 अंक
+still-missing-what-3117aed1 = अभी बाक़ी: { $what }।
+rightly-made-safe-and-left-7157eb52 = सही वजह से सुरक्षित करके छोड़ी
+repaired-2f042b45 = ठीक की
+not-repaired-6882b9f2 = ठीक नहीं की
+not-safe-719d4feb = सुरक्षित नहीं
+safety-rules-broken-e6881775 = सुरक्षा नियम टूटे
+safe-ad27ee58 = सुरक्षित
+how-marks-of-100-9cf7b4dc = { $how } · 100 में से { $marks }
+how-marks-of-100-for-now-dfc8b5c3 = { $how } · फ़िलहाल 100 में से { $marks }
+target-32608848 = लक्ष्य
+avoidable-f84bfa72 = टाली जा सकने वाली
+money-dearer-than-could-be-0c37158a = { $money } (जितनी उम्मीद हो सकती थी उससे महँगा)
+money-cheaper-than-could-be-f3bef78b = { $money } (जितनी उम्मीद हो सकती थी उससे सस्ता)
+# good or bad luck
+chance-db7e15a1 = संयोग
+on-site-46cf0feb = मौक़े पर
+minutes-min-689f1a0e = { $minutes } min
+reached-564dd9f9 = पूरा हुआ
+not-reached-5ea156cc = पूरा नहीं हुआ
+at-most-most-met-ccc3dfe6 = ज़्यादा से ज़्यादा { $most }: { $met }
+budget-39baa088 = बजट
+at-most-most-min-met-78b9d89a = ज़्यादा से ज़्यादा { $most } min: { $met }
+time-allowed-3e870934 = मिला हुआ समय
+at-least-least-met-1258904e = कम से कम { $least }: { $met }
+marks-to-reach-8a4c03a9 = पाने के अंक
 
 ### app/view/decided.rs
 
+ruled-out-names-and-more-more-a59c0355 = ख़ारिज हुए: { $names }; और { $more } और।
+ruled-out-names-25664043 = ख़ारिज हुए: { $names }।
+what-was-known-then-gave-it-sure-02623023 = तब जो मालूम था उसके हिसाब से इससे ठीक होने की संभावना { $sure } % थी: { $standing }।
+cost-cost-deciding-otherwise-9990d4b0 = लागत { $cost }; दूसरा फ़ैसला { $saved } बचाता।
+cost-cost-3b1561d7 = लागत { $cost } हुई।
+a-hint-12f3c3fd = संकेत
+the-hint-gave-rung-and-counts-as-0df94d8a = संकेत ने यह दिया: { $rung }; यह टाली जा सकने वाली लागत में गिना जाता है: { $money }
+it-was-about-step-77ea7a8a = यह इसके बारे में था: { $step }।
+better-then-step-f54c61c0 = तब बेहतर होता: { $step }।
+ask-what-a-reading-can-still-13a6a0ae = रीडिंग लेने से पहले सोचें कि वह अब भी क्या बता सकती है।
+prove-the-cause-before-this-a1ba0315 = इस मरम्मत से पहले कारण साबित करें।
+prove-that-it-works-before-cfd19d47 = सौंपने से पहले साबित करें कि मशीन चलती है।
+work-on-without-a-hint-for-one-955514eb = एक क़दम और बिना संकेत के काम करें।
+it-cost-money-more-than-it-had-182318b0 = लागत ज़रूरत से { $money } ज़्यादा हुई।
 
 ### app/view/gauges.rs
 
+place-way-13384dc3 = { $place }, { $way }
+the-stream-that-runs-in-fb6453e8 = अंदर आती धार
+its-open-end-over-a-bucket-51a8b1a7 = इसका खुला सिरा बाल्टी के ऊपर
+the-stream-that-runs-out-39ea604d = बाहर जाती धार
+until-it-stands-8460c231 = रुकने तक
+until-it-has-filled-ba60d6f8 = भर जाने तक
+until-no-more-water-comes-d62a3141 = पानी आना बंद होने तक
+until-its-wire-stands-4c94ceef = इसकी केबल रुकने तक
+pressure-in-the-line-7a5b4e88 = लाइन में प्रेशर
+pressure-in-the-hose-55bd25d7 = होज़ में प्रेशर
+highest-speed-in-ten-seconds-865df7b1 = दस सेकंड में सबसे ऊँची रफ़्तार
+slope-of-the-floor-beside-it-1ce7c19f = बग़ल के फ़र्श की ढलान
+slope-of-the-machine-29ff4d83 = मशीन की ढलान
+gives-at-7-n-c69e2c65 = 7 N पर कितना दबती है
+tension-by-its-tone-cf202e58 = छेड़ने की आवाज़ से टेंशन
+hottest-winding-37a681a2 = सबसे गरम वाइंडिंग
+the-water-5085ff63 = पानी
+the-room-557956ef = कमरा
+travel-of-its-wire-80e6ebc9 = इसकी केबल कितनी चलती है
+height-of-its-end-over-the-floor-cd828cab = इसके सिरे की फ़र्श से ऊँचाई
+gap-to-the-tub-29f2ff90 = टब से फ़ासला
+play-c2cbd863 = प्ले
+seen-5a45cc6a = देखा
+leads-there-79405206 = लीड वहाँ
 
 ### app/view/hints.rs
 
+ask-first-the-questions-are-on-c81ce553 = पहले पूछें: सवाल जॉब कार्ड पर हैं।
+let-it-do-what-the-customer-99bd1624 = मशीन से वह करवाएँ जो ग्राहक ने बताया: डायल छुएँ, उसे शुरुआत पर घुमाएँ, नॉब बाहर खींचें, और सुनें।
+let-it-do-what-the-customer-1023b263 = मशीन से वह करवाएँ जो ग्राहक ने बताया: उसे उसके पैनल पर चालू करें, तैयार होने तक इंतज़ार करें, स्टार्ट छुएँ, और सुनें।
+look-before-you-open-anything-4c5b3999 = कुछ भी खोलने से पहले देखें: चित्र में कुछ छुएँ, फिर “देखना” चुनें। आप जो देखते हैं वह नोटबुक में जाता है।
+put-back-what-you-took-off-the-0321b8d1 = जो उतारा है उसे वापस लगाएँ, आख़िरी वाला पहले, और लगाते समय हर जोड़ जाँचें। जो मशीन के बग़ल में पड़ा है वह अभी उतरा हुआ है।
+prove-it-plug-in-tap-open-and-03dc2f63 = साबित करें: प्लग लगाएँ, नल खोलें, और मशीन को धोने, पानी निकालने और स्पिन करने दें। “इंतज़ार करें” और तेज़ घड़ी से समय बीतता है।
+once-it-does-what-it-should-499b08c5 = जब मशीन वह करने लगे जो उसे करना चाहिए, तो “पूरा करें” चुनें: बताएँ कि क्या ख़राब था, जो पंक्तियाँ उसे दिखाती हैं उन पर निशान लगाएँ, ग्राहक को बताएँ।
+put-right-what-you-have-found-499725b2 = जो मिला है उसे ठीक करें: उसे हाथ में लें और चुनें कि क्या करना है। देखने से बात तय न हो, तो पहले सॉकेट नापें, फ़ेज़ से न्यूट्रल: इससे सप्लाई और आपका टेस्टर दोनों साबित होते हैं।
+make-it-safe-before-you-open-it-ab6f1bd7 = खोलने से पहले सुरक्षित करें: स्विच बंद करें, फिर प्लग छुएँ और उसे निकालें।
+pulled-is-not-yet-dead-keep-the-e44f850c = प्लग निकला होना अभी डेड होना नहीं है: प्लग नज़र के सामने रखें, नल बंद करें, फिर प्लग की पिनों को एक-दूसरे के मुक़ाबले नापें, जब तक वे 0 V के पास न ठहरें।
+a-tester-that-died-reads-0-v-too-64f69f39 = जो टेस्टर ख़राब हो गया वह भी 0 V पढ़ता है: चालू सॉकेट एक बार फिर नापें। तब जाकर डेड साबित हुआ।
+now-open-the-way-touch-a-cover-23e3ec81 = अब रास्ता खोलें: चित्र में कोई कवर छुएँ। वह किससे कसा है और कितना समय लगता है, यह करने की चीज़ों के साथ लिखा है।
+look-again-at-what-is-open-now-4c40c5cd = जो अब खुला है उसे फिर देखें, और जहाँ देखने से बात तय न हो वहाँ नापें; काग़ज़ात में वे मान हैं जो सही पार्ट के होते हैं। फिर जो मिला है उसे ठीक करें।
 
 ### app/view/likely.rs
 
+it-made-the-picture-less-clear-197a8600 = इससे तस्वीर कम साफ़ हुई, और यही सही था।
+it-told-nothing-new-about-the-3391340b = इसने कारण के बारे में कुछ नया नहीं बताया।
+it-told-a-little-about-the-cause-1f07c047 = इसने कारण के बारे में थोड़ा-सा बताया।
+it-told-something-about-the-64093292 = इसने कारण के बारे में कुछ बताया।
+it-told-a-great-deal-about-the-bae1fde8 = इसने कारण के बारे में बहुत कुछ बताया।
+it-ruled-out-one-5dc9d3b4 = इसने एक को ख़ारिज किया।
+it-ruled-out-n-ccb6cc30 = इसने { $n } को ख़ारिज किया।
+nothing-wrong-79225783 = कुछ ख़राब नहीं
+one-and-next-6f6d33b1 = { $one }, और { $next }
 
 ### app/view/meter.rs
 
+the-whole-cord-8c572891 = पूरी कॉर्ड
 
 ### app/view/names.rs
 
+on-off-key-2ecedfcd = ऑन/ऑफ़ बटन
+start-and-pause-key-0ddba433 = स्टार्ट और विराम बटन
+program-key-8f2624f8 = प्रोग्राम बटन
+water-level-key-293990a9 = पानी के लेवल का बटन
+service-key-a785183b = सर्विस बटन
+water-level-knob-e909f396 = पानी के लेवल की नॉब
+mains-plug-94ee392b = मेन्स प्लग
+wall-socket-433a0786 = दीवार का सॉकेट
+the-machine-from-outside-94571b34 = मशीन बाहर से
+the-machine-opened-708c8d06 = मशीन खुली हुई
+the-machine-in-section-68cb27cf = मशीन काट में
+the-way-of-the-water-2697dac0 = पानी का रास्ता
 
 ### app/view/notice.rs
 
+measure-10bf34df = नापना
+something-is-in-the-way-055e86e0 = रास्ते में कुछ है
+it-is-so-already-dc0015ba = यह पहले से ऐसा ही है
+there-is-no-such-thing-on-this-e3347017 = इस मशीन में ऐसी कोई चीज़ नहीं है
+no-part-in-the-van-a-second-0923373a = वैन में { $part } नहीं है। दूसरे दौरे में इसे लाया जा सकता है।
+not-on-board-dd6c107b = वैन में नहीं
+the-job-is-over-8c1ee0e5 = जॉब पूरा हो चुका है
+nothing-more-is-done-to-the-01c0b484 = मशीन पर अब और कुछ नहीं किया जाता।
+not-as-things-are-5a0cbc6d = अभी की हालत में नहीं
+what-why-daa67e7b = { $what }। { $why }।
+something-goes-back-first-ba97efcc = पहले कुछ वापस लगता है
+still-off-names-5ec7deae = अभी उतरा हुआ: { $names }।
+refit-and-check-in-order-0b3d7ba5 = क्रम से दोबारा लगाना और जाँचना
+act-first-5eacb877 = पहले { $act }
+plug-in-by-the-splitter-lead-9070178d = स्प्लिटर लीड से प्लग लगाना, फिर क्लैंप
+the-machine-goes-off-meanwhile-f875a97e = इस बीच मशीन बंद हो जाती है
+done-act-time-ad1abca0 = हो गया: { $act }, { $time }
+you-had-a-shock-b9261700 = आपको करंट का झटका लगा
+a-charge-went-off-ac41fe0b = चार्ज एक झटके में उतरा
+volts-v-joules-j-through-what-fd34cdc4 = { $volts } V, { $joules } J, इससे होकर: { $what }।
+the-supply-went-off-821de58e = सप्लाई चली गई
+the-meter-s-fuse-blew-685112f2 = मीटर का फ़्यूज़ उड़ गया
+water-on-the-floor-7a4831c4 = फ़र्श पर पानी
+litres-litres-why-3c981df7 = { $litres } लीटर: { $why }।
+a-moving-part-caught-your-hand-fce26a7d = चलते पुर्ज़े में आपका हाथ आ गया
+it-turned-at-speed-r-min-with-77a223d1 = वह { $speed } r/min पर घूम रहा था, { $joules } J के साथ।
+something-fell-155b61a8 = कुछ गिर गया
+what-joules-j-0fa8bc4a = { $what }; { $joules } J।
+the-customer-agrees-d8a37f45 = ग्राहक राज़ी है
+what-was-agreed-and-for-how-much-63742473 = क्या तय हुआ और कितने में, यह नोटबुक में है।
+not-agreed-1730b3b2 = बात नहीं बनी
+what-the-customer-said-stands-in-d500179a = ग्राहक ने जो कहा वह नोटबुक में है। दूसरा दाम बताएँ, जो पैसे देगा उससे पूछें, या शुल्क लेकर मशीन सुरक्षित छोड़ें।
+something-was-spoilt-ea6be1d1 = कुछ ख़राब हो गया
+what-that-costs-price-655f46e3 = { $what }। इसका ख़र्च { $price } है।
+you-hurt-yourself-3f8c82ae = आपको चोट लगी
+the-new-part-has-burnt-out-bc1d2654 = नया पार्ट जल गया
+the-new-part-carried-more-than-e8987c5e = नए पार्ट ({ $part }) पर उसकी सहने की हद से ज़्यादा पड़ा: जिस चीज़ ने पुराने को मारा, वह अब भी है।
+sentence-d8132730 = { $sentence }।
+volts-v-across-you-drove-current-2bde47fb = आपके आर-पार { $volts } V से आपमें { $time } s तक { $current } mA बहा; सर्किट किसने खोला: { $opened_by }। असर का ज़ोन: { $zone }
 
 ### app/view/open_ends.rs
 
+what-is-still-to-be-put-back-24188ba3 = वापस लगाना बाक़ी: { $what }
+what-held-is-still-to-be-put-f8b26c59 = वापस लगाना बाक़ी: { $what } ({ $held })
+what-is-apart-91570a3b = अलग किया हुआ: { $what }
+the-supply-hose-is-off-06da1639 = सप्लाई होज़ उतरा हुआ है
+the-splitter-lead-is-still-in-dd0ffe5e = स्प्लिटर लीड अभी सॉकेट में है
+the-tee-with-the-pressure-gauge-e47319c4 = प्रेशर गेज वाला टी-जोड़ सप्लाई लाइन में है
+the-tee-with-the-u-tube-is-in-d99f01a4 = U-ट्यूब वाला टी-जोड़ एयर होज़ में है
+the-socket-s-circuit-is-off-at-60444c61 = घर के बोर्ड पर सॉकेट का सर्किट बंद है
+on-the-cloth-lie-n-pieces-too-61fef585 = बिछे कपड़े पर ज़रूरत से { $n } ज़्यादा टुकड़े पड़े हैं
+a-sealed-joint-still-needs-its-58e7b54a = सील किए जोड़ को पानी से पहले अभी समय चाहिए
+the-lid-switch-is-bridged-e99bdb86 = ढक्कन स्विच जंपर से शॉर्ट है
+the-lid-is-open-a965fa55 = ढक्कन खुला है
+the-tap-is-shut-5c4fa3f7 = नल बंद है
+the-plug-is-out-46a53c44 = प्लग निकला हुआ है
 
 ### app/view/orders.rs
 
+# a picture of the machine
+outside-d1285534 = बाहर से
+# a picture of the machine
+opened-366c5730 = खुली हुई
+# a picture of the machine
+section-6dcd408c = काट
+# a picture of the machine
+wiring-94e4b165 = वायरिंग
+# a picture of the machine: the way of the water
+water-f065dc13 = पानी
+# of the clock: stand still
+pause-a6143235 = रोकें
+something-changes-2fd22f86 = कुछ बदलने तक
+it-does-something-else-1bbea7fa = कुछ और करने लगे तब तक
+a-minute-has-passed-22e304b4 = एक मिनट बीतने तक
 
 ### app/view/papers.rs
 
+off-off-on-on-252b3fc5 = उतारना { $off }, लगाना { $on }
+after-steps-7789fcea = इसके बाद: { $steps }
+mind-caution-a7f4cd8c = ध्यान रखें: { $caution }
+going-back-check-488750e8 = वापस लगाते समय: { $check }
 
 ### app/view/past.rs
 
+the-meter-is-connected-to-41ea90a8 = मीटर किसी चीज़ से जुड़ा नहीं है
 
 ### app/view/safe.rs
 
+# of the machine: switched off
+off-e5d98837 = बंद
+secured-6889d45c = नज़र में रखा
+tap-shut-5016da0c = नल बंद
+hose-bled-240ea1cb = होज़ का प्रेशर निकला
+tester-proved-567757e4 = टेस्टर जाँचा
+off-at-the-board-181e85c0 = घर के बोर्ड पर बंद
+unplugged-c7ab8726 = प्लग बाहर
+plug-pins-run-capacitor-1cbe5624 = प्लग की पिनें, रन कैपेसिटर
+plug-pins-dd661773 = प्लग की पिनें
 run-capacitor-00729536 = रन कैपेसिटर
+discharged-73c24729 = चार्ज उतरा
+red-to-black-0d40071e = { $red } से { $black }
+proved-dead-b564a2bb = डेड साबित
+shown-dead-cc669728 = डेड दिखा
+prove-the-tester-again-fd02cbe1 = टेस्टर फिर जाँचें
 
 ### app/view/selection.rs
 
+red-lead-on-point-d08cbd1b = लाल लीड यहाँ: { $point }
+black-lead-on-point-fdaa6d63 = काली लीड यहाँ: { $point }
 
 ### app/view/sheet.rs
 
+connector-apart-e1622896 = अलग किया हुआ: { $connector }
+low-to-high-52434f50 = { $low } से { $high }
+low-or-more-582d7e75 = { $low } या ज़्यादा
+unplugged-its-switch-or-knob-on-ee0fb054 = प्लग बाहर, मशीन का स्विच या नॉब चालू
+switched-on-waiting-da931398 = चालू, इंतज़ार में
+washing-spin-direction-1ae32cff = धुलाई, स्पिन की दिशा
+washing-other-direction-a2bc9915 = धुलाई, दूसरी दिशा
+in-a-normal-program-658b7b40 = सामान्य प्रोग्राम में
 
 ### app/view/shown.rs
 
+voltage-on-the-circuit-about-38fab695 = सर्किट पर वोल्टेज: लगभग { $volts } V
+sentence-next-bb017a53 = { $sentence }। { $next }
 
 ### app/view/verbs.rs
 
+hold-the-contactless-tester-to-30b0595f = बिना छुए जाँचने वाला टेस्टर इसके पास लाना
+look-e6ef5696 = देखना
+feel-b33572bd = छूकर महसूस करना
+listen-3b3b76a6 = सुनना
+smell-f052b280 = सूँघना
+pull-apart-fd25b5d8 = खींचकर अलग करना
+push-home-3883d34c = पूरा बैठाना
+work-part-part-for-price-143a0524 = { $work }: { $part }, पार्ट { $price } में
+work-part-for-price-43c34c65 = { $work }, पार्ट { $price } में
 
 ### app/view/visit.rs
 
+put-the-old-part-back-b47eca06 = पुराना पार्ट वापस लगाना: { $part }
+look-it-over-probes-together-a31306c6 = इसे ध्यान से देखना, प्रोब आपस में मिलाकर
+take-the-spare-one-58f7545e = अतिरिक्त यंत्र लेना
+who-pays-037f5c56 = पैसे कौन देगा
+read-receipt-and-rating-plate-f6270b75 = रसीद और रेटिंग प्लेट पढ़ना
+the-maker-pays-020f2093 = पैसे बनाने वाला देगा
+the-customer-pays-9ce4c983 = पैसे ग्राहक देगा
+telephone-the-landlord-e6ee38ee = मकान-मालिक को फ़ोन करना
+take-the-fee-for-finding-the-618a16f4 = ख़राबी ढूँढने का शुल्क लेना
+with-care-085adaea = सावधानी से
+gloves-on-8110ad20 = दस्ताने पहनना
+gloves-off-a354987a = दस्ताने उतारना
+blanket-on-the-floor-bd780f0c = फ़र्श पर कंबल बिछाना
+keep-the-room-free-3f5206b8 = कमरा ख़ाली रखवाना
+mop-the-floor-a7515f4a = फ़र्श पोंछना
+cold-water-into-the-tub-797de7c2 = टब में ठंडा पानी डालना
+work-on-the-house-wiring-209f437c = घर की वायरिंग पर काम करना
+parts-on-trial-231772da = आज़माने को लगाए पार्ट
+picture-from-outside-746003c4 = बाहर से तस्वीर
+picture-opened-86473536 = खुली हुई की तस्वीर
+have-it-signed-9162c954 = दस्तख़त कराना
 
 ### app/view/way.rs
 
+what-comes-first-time-fa764dcd = पहले { $what }: { $time }
+what-comes-first-held-time-dc1c1d20 = पहले { $what }: { $held }, { $time }
+in-the-way-names-time-together-7818c4e1 = रास्ते में: { $names }, कुल { $time }
+do-these-n-steps-4d29520c = ये { $n } क़दम करना
+act-then-then-eb566ed7 = { $act }, फिर { $then }
+do-these-n-steps-then-then-94452630 = ये { $n } क़दम करना, फिर { $then }
 
 ### app/waiting.rs
 
+nothing-has-changed-in-n-minutes-b6064d92 = { $n } मिनट में कुछ नहीं बदला।
+after-n-second-state-218a3276 = { $n } सेकंड के बाद: { $state }
+after-n-seconds-state-c51f28bf = { $n } सेकंड के बाद: { $state }
+nothing-has-changed-024972de = कुछ नहीं बदला
+you-have-waited-n-minutes-5f660be7 = आपने { $n } मिनट इंतज़ार किया।
 
 ### app/worker/inside.rs
 
+the-question-cannot-be-read-a861cc9e = सवाल पढ़ा नहीं जा सकता।
 
 ### app/worker/page.rs
 
+the-browser-has-stopped-the-bb4ad385 = ब्राउज़र ने हिसाब रोक दिया है।
 
 ### app/worker/work.rs
 
+there-is-no-machine-named-fd279948 = “{ $machine }” नाम की कोई मशीन नहीं है।
+the-table-of-this-machine-cannot-1ca251ed = इस मशीन की तालिका निकाली नहीं जा सकती: { $why }

@@ -321,3 +321,21 @@ callback = दोबारा बुलावा
 labour = लेबर
 landlord = मकान-मालिक
 parts-store = पार्ट का स्टोर
+# --- acts and what is seen (ui_c)
+# what is done, in lists and logs, is an infinitive: ढक्कन खोलना, प्लग निकालना
+bridge-across-a-switch = जंपर
+bridge-the-lid-switch = ढक्कन स्विच जंपर से शॉर्ट करना
+remark = टिप्पणी
+contactless-tester = बिना छुए जाँचने वाला टेस्टर
+protective-conductor = अर्थ कंडक्टर
+spare-instrument = अतिरिक्त यंत्र
+cloth-where-pieces-lie = बिछा कपड़ा
+bleed-a-hose = होज़ का प्रेशर निकालना
+set-a-device-again = दोबारा चढ़ाना
+put-out-of-use = इस्तेमाल से बाहर करना
+inertia = इनर्शिया
+unbalance-as-mass = असंतुलन
+thump-thud-clack = धप, धम, खट
+display-starts-later = बाद में शुरू होगी
+display-soaking = भिगो रही है
+display-finished = पूरा हो गया
