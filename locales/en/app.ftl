@@ -2285,7 +2285,6 @@ in-a-normal-program-658b7b40 = in a normal program
 
 ### app/view/shown.rs
 
-voltage-on-the-circuit-about-38fab695 = voltage on the circuit: about { $volts } V
 sentence-next-bb017a53 = { $sentence }. { $next }
 
 ### app/view/verbs.rs

@@ -56,6 +56,8 @@ impl Catalogue {
         })?;
         let resource = FluentResource::try_new(text.to_owned()).map_err(|(_, errors)| {
             let at = errors.first().map_or(0, |error| error.pos.start);
+            let line = text.get(..at).and_then(|before| before.rfind('\n'));
+            let at = line.map_or(0, |end| end + 1);
             CatalogueError::Syntax {
                 code: code.to_owned(),
                 near: text
@@ -234,8 +236,8 @@ pub(super) fn fill(text: &str, values: &[(&str, &dyn Display)]) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::key::id;
     use super::*;
+    use crate::language::key::id;
 
     fn spanish(english: &str, spanish: &str) -> Catalogue {
         let text = format!(

@@ -99,8 +99,8 @@ pub fn filled(text: &'static str, values: &[(&'static str, &dyn Display)]) -> St
 
 #[cfg(test)]
 mod tests {
-    use super::super::key::id;
     use super::*;
+    use crate::language::key::id;
 
     #[test]
     fn what_is_said_follows_the_language_and_what_is_kept_does_not() {
@@ -114,7 +114,7 @@ mod tests {
         );
         assert_eq!(said("no such message"), "no such message");
         assert_eq!(in_english(|| said("belt")), "belt");
-        assert_eq!(super::super::decimals("1.50".to_owned()), "1,50");
+        assert_eq!(crate::language::decimals("1.50".to_owned()), "1,50");
         speak(None);
         assert_eq!((code(), said("belt")), ("en", "belt"));
     }

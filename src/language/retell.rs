@@ -85,11 +85,11 @@ fn parts<'t>(sentence: &'static str, text: &'t str) -> Option<Vec<(&'static str,
 
 #[cfg(test)]
 mod tests {
-    use super::super::Catalogue;
-    use super::super::Key;
-    use super::super::id;
-    use super::super::speak;
     use super::*;
+    use crate::language::Catalogue;
+    use crate::language::Key;
+    use crate::language::id;
+    use crate::language::speak;
 
     const ROWS: [&[&str]; 3] = [
         &["Remark: {own}"],

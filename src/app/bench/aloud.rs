@@ -18,8 +18,15 @@ pub struct AloudProps {
 /// A button that reads aloud; nothing where the device cannot.
 #[component]
 pub fn Aloud(props: &AloudProps) -> Html {
-    use_effect_with(props.words.clone(), |_| fall_silent);
-    if !can_speak() {
+    let can = use_state(|| false);
+    {
+        let can = can.clone();
+        use_effect_with(props.words.clone(), move |_| {
+            can.set(can_speak());
+            fall_silent
+        });
+    }
+    if !*can {
         return Html::default();
     }
     let onclick = {
