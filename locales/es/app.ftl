@@ -2309,7 +2309,6 @@ in-a-normal-program-658b7b40 = en un programa normal
 
 ### app/view/shown.rs
 
-voltage-on-the-circuit-about-38fab695 = voltaje en el circuito: unos { $volts } V
 sentence-next-bb017a53 = { $sentence }. { $next }
 
 ### app/view/verbs.rs

@@ -409,3 +409,12 @@ once-opened-by = hasta que { ... } (frase con verbo en indicativo: "se abrió el
 ui-finish = Terminar
 ui-sit-an-assessment = Hacer una evaluación
 ui-wait-until = esperar hasta que
+# ui_c: reglas de seguridad (título impersonal: "Se tocó…"; lo correcto en infinitivo), lo que se ve y se oye, parámetros sin artículo.
+scrape-sound = raspado
+thump-thud = golpe sordo
+clack = chasquido
+published-from-memory = publicado: … (de memoria)
+earth-link = conexión de tierra
+left-off = sin montar
+opened-by = frase con verbo: se abrió el interruptor diferencial; nada = terminó, sin que nada abriera el circuito
+landlord = propietario

@@ -1582,7 +1582,7 @@ word-chance-known-between-lowest-9c091c3e = { $word }: संभावना { $
 
 nobody-answers-and-this-browser-7725beca = कोई जवाब नहीं देता, और इस ब्राउज़र ने इसे नहीं रखा है
 it-came-in-pieces-only-53e59cfe = यह सिर्फ़ टुकड़ों में आया
-the-server-answers-status-3bfb5fd6 = सर्वर का जवाब: { $status }
+the-server-answers-status-3bfb5fd6 = सर्वर ने { $status } जवाब दिया
 
 ### app/newer.rs
 
@@ -1618,7 +1618,7 @@ as-the-store-says-7382dee9 = जैसा भंडार बताए
 nobody-answers-there-is-no-14f14c7d = कोई जवाब नहीं देता: नेटवर्क नहीं है, या भंडार इस पेज को अपने से बात नहीं करने देता
 refused-status-why-41b51002 = मना किया ({ $status }): { $why }
 the-store-refuses-the-user-or-ed9990e5 = भंडार यूज़र या पासवर्ड नहीं मानता
-the-store-answers-status-206c0ab8 = भंडार का जवाब: { $status }
+the-store-answers-status-206c0ab8 = भंडार ने { $status } जवाब दिया
 
 ### app/outbox/queue.rs
 
@@ -1636,7 +1636,7 @@ forgotten-nothing-is-sent-any-2aad6061 = भुला दिया: अब क�
 a-store-for-results-f77ea43c = परिणामों का भंडार
 where-a-department-keeps-f1ac778f = जहाँ कोई विभाग लर्निंग रिकॉर्ड (xAPI) रखता है, वहाँ मूल्यांकन के परिणाम अपने आप जा सकते हैं। वे यहाँ तब तक इंतज़ार करते हैं जब तक भंडार उन्हें ले न ले। पता न हो तो इस ब्राउज़र से कुछ बाहर नहीं जाता।
 address-700560f3 = पता
-as-its-keeper-gives-it-such-as-cf68fd47 = जैसा उसे सँभालने वाला देता है, जैसे https://store.example/xAPI। उसे इस पेज को अपने से बात करने की अनुमति देनी होगी।
+as-its-keeper-gives-it-such-as-cf68fd47 = जैसा उसे सँभालने वाला देता है (जैसे https://store.example/xAPI)। उसे इस पेज को अपने से बात करने की अनुमति देनी होगी।
 user-e0a63e12 = यूज़र
 password-2cc30838 = पासवर्ड
 kept-in-this-browser-as-it-is-ee86322d = इस ब्राउज़र में जैसा है वैसा ही रखा जाता है: ऐसा इस्तेमाल करें जिसे सिर्फ़ लिखने की अनुमति हो।
@@ -2078,8 +2078,8 @@ cost-cost-deciding-otherwise-9990d4b0 = लागत { $cost }; दूसरा 
 cost-cost-3b1561d7 = लागत { $cost } हुई।
 a-hint-12f3c3fd = संकेत
 the-hint-gave-rung-and-counts-as-0df94d8a = संकेत ने यह दिया: { $rung }; यह टाली जा सकने वाली लागत में गिना जाता है: { $money }
-it-was-about-step-77ea7a8a = यह इसके बारे में था: { $step }।
-better-then-step-f54c61c0 = तब बेहतर होता: { $step }।
+it-was-about-step-77ea7a8a = यह इसके बारे में था: { $step }
+better-then-step-f54c61c0 = तब बेहतर होता: { $step }
 ask-what-a-reading-can-still-13a6a0ae = रीडिंग लेने से पहले सोचें कि वह अब भी क्या बता सकती है।
 prove-the-cause-before-this-a1ba0315 = इस मरम्मत से पहले कारण साबित करें।
 prove-that-it-works-before-cfd19d47 = सौंपने से पहले साबित करें कि मशीन चलती है।
@@ -2111,7 +2111,7 @@ height-of-its-end-over-the-floor-cd828cab = इसके सिरे की फ
 gap-to-the-tub-29f2ff90 = टब से फ़ासला
 play-c2cbd863 = प्ले
 seen-5a45cc6a = देखा
-leads-there-79405206 = लीड वहाँ
+leads-there-79405206 = लीड वहाँ रखें
 
 ### app/view/hints.rs
 
@@ -2171,9 +2171,9 @@ not-on-board-dd6c107b = वैन में नहीं
 the-job-is-over-8c1ee0e5 = जॉब पूरा हो चुका है
 nothing-more-is-done-to-the-01c0b484 = मशीन पर अब और कुछ नहीं किया जाता।
 not-as-things-are-5a0cbc6d = अभी की हालत में नहीं
-what-why-daa67e7b = { $what }। { $why }।
+what-why-daa67e7b = { $what }; { $why }।
 something-goes-back-first-ba97efcc = पहले कुछ वापस लगता है
-still-off-names-5ec7deae = अभी उतरा हुआ: { $names }।
+still-off-names-5ec7deae = अभी उतरा हुआ: { $names }
 refit-and-check-in-order-0b3d7ba5 = क्रम से दोबारा लगाना और जाँचना
 act-first-5eacb877 = पहले { $act }
 plug-in-by-the-splitter-lead-9070178d = स्प्लिटर लीड से प्लग लगाना, फिर क्लैंप
@@ -2285,7 +2285,6 @@ in-a-normal-program-658b7b40 = सामान्य प्रोग्राम
 
 ### app/view/shown.rs
 
-voltage-on-the-circuit-about-38fab695 = सर्किट पर वोल्टेज: लगभग { $volts } V
 sentence-next-bb017a53 = { $sentence }। { $next }
 
 ### app/view/verbs.rs

@@ -5,7 +5,7 @@ press-the-service-key-and-look-8df43d5f = सर्विस बटन दबा
 
 ### expert/hint.rs
 
-next-act-c76dfea6 = आगे: { $act }।
+next-act-c76dfea6 = आगे: { $act }
 your-notes-fit-one-cause-far-9355763b = आपके नोट्स एक कारण से बाक़ी सबके मुक़ाबले कहीं बेहतर मेल खाते हैं।
 your-notes-still-fit-n-causes-fbdf2070 = आपके नोट्स अब भी { $n } कारणों से मेल खाते हैं।
 what-have-you-seen-it-do-1761f9f4 = आपने मशीन को ख़ुद क्या करते देखा है, और क्या सिर्फ़ ग्राहक से मालूम है?

@@ -64,8 +64,8 @@ each-part-fitted-had-a-reading-8e865b34 = लगाए गए हर पार�
 
 ### score/fairness/alike.rs
 
-what-shows-first-03b10862 = “{ $what }” का पता { $first } से चलता है।
-what-shows-first-and-n-more-832e56c8 = “{ $what }” का पता { $first } से, और { $n } और चीज़ों से चलता है।
+what-shows-first-03b10862 = “{ $what }” यहाँ दिखता है: { $first }
+what-shows-first-and-n-more-832e56c8 = “{ $what }” यहाँ दिखता है: { $first }, और { $n } और जगह।
 what-shows-in-nothing-that-can-2e921020 = “{ $what }” ऐसी किसी चीज़ में नहीं दिखता जो इस बेंच पर पढ़ी, देखी या सुनी जा सके: सिर्फ़ ग्राहक के शब्द उसकी ओर इशारा करते हैं, इसलिए शिकायत या किसी जवाब में उसका नाम आने दें।
 what-shows-when-you-how-900069f1 = “{ $what }” ऐसा करने पर दिखता है: { $how }।
 no-instrument-in-the-bag-shows-45c75d37 = बैग का कोई यंत्र “{ $what }” नहीं दिखाता: यह रखें: { $instrument }।
@@ -151,7 +151,7 @@ line-n-words-ffbbb770 = पंक्ति { $n }, { $words }
 part-the-part-was-sound-and-8316f90b = { $part }: पार्ट सही था, और नोटबुक में अभी तक उसके ख़िलाफ़ कुछ नहीं था
 part-the-part-was-sound-already-d9481805 = { $part }: पार्ट सही था; पहले से मालूम: { $lines }
 a-look-at-the-place-would-have-86fbe59d = उस जगह एक नज़र में { $minutes } मिनट लगते; पार्ट की लागत { $price } थी: { $part }
-right-by-accident-what-came-2ef0b024 = संयोग से ठीक: { $what }: यह तब ठीक हो गया जब कुछ और वापस लगाया जा रहा था
+right-by-accident-what-came-2ef0b024 = संयोग से ठीक: { $what }; यह तब ठीक हो गया जब कुछ और वापस लगाया जा रहा था
 
 ### score/matrix.rs
 
@@ -174,16 +174,16 @@ amps-4f5814de = एम्पियर
 
 ### score/procedure.rs
 
-protective-conductor-measured-52fbafa9 = अर्थ कंडक्टर नापा
-insulation-measured-dfddc2e9 = इंसुलेशन नापा
-leakage-measured-7fd14127 = लीकेज नापा
+protective-conductor-measured-52fbafa9 = अर्थ कंडक्टर नापना
+insulation-measured-dfddc2e9 = इंसुलेशन नापना
+leakage-measured-7fd14127 = लीकेज नापना
 a-run-of-wash-drain-and-spin-ccc3003c = धुलाई, ड्रेन और स्पिन चलाकर देखना
-price-agreed-before-the-repair-16429bff = मरम्मत से पहले तय दाम
+price-agreed-before-the-repair-16429bff = मरम्मत से पहले दाम तय करना
 what-done-d6ca0721 = { $what }: किया
 what-left-out-5bf79664 = { $what }: छूट गया
-everything-back-and-checked-b3ff54af = सब कुछ वापस लगा और जाँचा
+everything-back-and-checked-b3ff54af = सब कुछ वापस लगाना और जाँचना
 a-look-for-leaks-3bb47dd4 = लीक के लिए देखना
-customer-told-deebaafe = ग्राहक को बताया
+customer-told-deebaafe = ग्राहक को बताना
 
 ### score/safety.rs
 
@@ -195,12 +195,12 @@ a-rule-whose-breach-can-kill-at-1f792c26 = ऐसा नियम टूटा �
 
 ### score/visit.rs
 
-asked-on-the-phone-before-062f2939 = निकलने से पहले फ़ोन पर पूछा
-put-right-on-the-first-visit-736d9483 = पहले ही दौरे में ठीक किया
-decided-rightly-who-pays-44690535 = सही तय किया कि पैसे कौन देगा
-the-price-was-agreed-for-what-it-abfc4900 = दाम उसी काम का तय हुआ जो असल में निकला
-fee-taken-after-the-estimate-was-e59d5cae = अनुमानित ख़र्च के लिए मना होने पर शुल्क लिया
-old-part-shown-94441f2a = पुराना पार्ट दिखाया
-taught-what-keeps-it-away-31e57d5b = सिखाया कि ख़राबी दोबारा कैसे न आए
-told-and-wrote-down-what-is-ea59a8ea = बताया और लिखा कि घर में क्या ख़राब है
+asked-on-the-phone-before-062f2939 = निकलने से पहले फ़ोन पर पूछना
+put-right-on-the-first-visit-736d9483 = पहले ही दौरे में ठीक करना
+decided-rightly-who-pays-44690535 = सही तय करना कि पैसे कौन देगा
+the-price-was-agreed-for-what-it-abfc4900 = दाम उसी काम का तय होना जो असल में निकला
+fee-taken-after-the-estimate-was-e59d5cae = अनुमानित ख़र्च के लिए मना होने पर शुल्क लेना
+old-part-shown-94441f2a = पुराना पार्ट दिखाना
+taught-what-keeps-it-away-31e57d5b = सिखाना कि ख़राबी दोबारा कैसे न आए
+told-and-wrote-down-what-is-ea59a8ea = बताना और लिखना कि घर में क्या ख़राब है
 report-with-a-picture-signed-b28ded00 = तस्वीर के साथ रिपोर्ट, दस्तख़त समेत

@@ -157,7 +157,7 @@ impl Language {
                 ));
             }
             let is_chapter = message.place.ends_with(".md");
-            if is_chapter && marks(&said) != marks(&message.english) {
+            if is_chapter && marks(&said) != marks(&message.pattern()) {
                 wrong.push(format!(
                     "{place}: '{id}' has other marks (**, `, [](…)) than the English text"
                 ));

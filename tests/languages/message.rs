@@ -53,7 +53,8 @@ impl Message {
         out
     }
 
-    fn pattern(&self) -> String {
+    /// As a pattern of a Project Fluent file.
+    pub fn pattern(&self) -> String {
         let mut out = String::new();
         let mut rest = self.english.as_str();
         while let Some(at) = rest.find(['{', '}']) {
