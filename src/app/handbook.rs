@@ -38,10 +38,10 @@ struct Chapter {
 }
 
 macro_rules! chapter {
-    ($id:literal, $title:literal, $below:expr) => {
+    ($id:literal, $title:expr, $below:expr) => {
         Chapter {
             id: $id,
-            title: text!($title),
+            title: $title,
             text: include_str!(concat!(env!("OUT_DIR"), "/", $id, ".txt")),
             below: $below,
         }
@@ -58,26 +58,26 @@ const fn parts(id: &'static str, title: &'static str, machine: &'static str) -> 
 }
 
 const CHAPTERS: &[Chapter] = &[
-    chapter!("job", "How a job goes", Below::Nothing),
-    chapter!("safe", "Making safe", Below::Nothing),
-    chapter!("measure", "Measuring", Below::Nothing),
-    chapter!("diagnose", "How to find a fault", Below::Nothing),
-    chapter!("after", "After a repair", Below::Nothing),
-    chapter!("marks", "How marks are given", Below::Nothing),
-    chapter!("machine_p", "How machine P works", Below::Machine("P")),
+    chapter!("job", text!("How a job goes"), Below::Nothing),
+    chapter!("safe", text!("Making safe"), Below::Nothing),
+    chapter!("measure", text!("Measuring"), Below::Nothing),
+    chapter!("diagnose", text!("How to find a fault"), Below::Nothing),
+    chapter!("after", text!("After a repair"), Below::Nothing),
+    chapter!("marks", text!("How marks are given"), Below::Nothing),
+    chapter!("machine_p", text!("How machine P works"), Below::Machine("P")),
     parts("parts_p", text!("Parts of machine P"), "P"),
-    chapter!("machine_t", "How machine T works", Below::Machine("T")),
+    chapter!("machine_t", text!("How machine T works"), Below::Machine("T")),
     parts("parts_t", text!("Parts of machine T"), "T"),
-    chapter!("machine_n", "How machine N works", Below::Machine("N")),
+    chapter!("machine_n", text!("How machine N works"), Below::Machine("N")),
     parts("parts_n", text!("Parts of machine N"), "N"),
-    chapter!("desk", "Writing a job", Below::Nothing),
-    chapter!("sharing", "Sharing a job", Below::Nothing),
-    chapter!("assess", "Assessing", Below::Nothing),
-    chapter!("systems", "Training systems and stores", Below::Nothing),
-    chapter!("results", "Results and what they prove", Below::Nothing),
-    chapter!("sizing", "For many people", Below::Nothing),
-    chapter!("limits", "What this is and is not", Below::Nothing),
-    chapter!("validation", "What it was checked against", Below::Nothing),
+    chapter!("desk", text!("Writing a job"), Below::Nothing),
+    chapter!("sharing", text!("Sharing a job"), Below::Nothing),
+    chapter!("assess", text!("Assessing"), Below::Nothing),
+    chapter!("systems", text!("Training systems and stores"), Below::Nothing),
+    chapter!("results", text!("Results and what they prove"), Below::Nothing),
+    chapter!("sizing", text!("For many people"), Below::Nothing),
+    chapter!("limits", text!("What this is and is not"), Below::Nothing),
+    chapter!("validation", text!("What it was checked against"), Below::Nothing),
 ];
 
 /// Which chapter.
