@@ -1424,9 +1424,25 @@ a-sound-machine-sound-da13ac60 = (a sound machine: { $sound })
 
 ### app/handbook.rs
 
+how-a-job-goes-27b6751d = How a job goes
+measuring-1ed87f08 = Measuring
+how-to-find-a-fault-408ccc3e = How to find a fault
+after-a-repair-57f8ba27 = After a repair
+how-marks-are-given-9574c1ac = How marks are given
+how-machine-p-works-dd7a1e5e = How machine P works
 parts-of-machine-p-730ebba7 = Parts of machine P
+how-machine-t-works-4859d532 = How machine T works
 parts-of-machine-t-6f0eb55b = Parts of machine T
+how-machine-n-works-ee8cf4dc = How machine N works
 parts-of-machine-n-590e92b9 = Parts of machine N
+writing-a-job-2ef8eb8f = Writing a job
+sharing-a-job-ed8017ab = Sharing a job
+assessing-241cfa8d = Assessing
+training-systems-and-stores-08b31f36 = Training systems and stores
+results-and-what-they-prove-c84dfe62 = Results and what they prove
+for-many-people-b73fdcbe = For many people
+what-this-is-and-is-not-6ebf6807 = What this is and is not
+what-it-was-checked-against-6291c6d3 = What it was checked against
 worked-job-title-818c05f0 = Worked job: { $title }
 chapters-fae19813 = Chapters
 readings-and-faults-d80e6302 = Readings and faults

@@ -1436,9 +1436,25 @@ a-sound-machine-sound-da13ac60 = (una máquina sana: { $sound })
 
 ### app/handbook.rs
 
+how-a-job-goes-27b6751d = Cómo va un trabajo
+measuring-1ed87f08 = Medir
+how-to-find-a-fault-408ccc3e = Cómo encontrar una avería
+after-a-repair-57f8ba27 = Después de una reparación
+how-marks-are-given-9574c1ac = Cómo se puntúa
+how-machine-p-works-dd7a1e5e = Cómo funciona la máquina P
 parts-of-machine-p-730ebba7 = Piezas de la máquina P
+how-machine-t-works-4859d532 = Cómo funciona la máquina T
 parts-of-machine-t-6f0eb55b = Piezas de la máquina T
+how-machine-n-works-ee8cf4dc = Cómo funciona la máquina N
 parts-of-machine-n-590e92b9 = Piezas de la máquina N
+writing-a-job-2ef8eb8f = Escribir un trabajo
+sharing-a-job-ed8017ab = Compartir un trabajo
+assessing-241cfa8d = Evaluar
+training-systems-and-stores-08b31f36 = Sistemas de formación y almacenes
+results-and-what-they-prove-c84dfe62 = Los resultados y lo que demuestran
+for-many-people-b73fdcbe = Para muchas personas
+what-this-is-and-is-not-6ebf6807 = Qué es esto y qué no es
+what-it-was-checked-against-6291c6d3 = Con qué se comprobó
 worked-job-title-818c05f0 = Trabajo resuelto: { $title }
 chapters-fae19813 = Capítulos
 readings-and-faults-d80e6302 = Lecturas y averías

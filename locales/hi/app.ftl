@@ -1424,9 +1424,25 @@ a-sound-machine-sound-da13ac60 = (सही मशीन: { $sound })
 
 ### app/handbook.rs
 
+how-a-job-goes-27b6751d = जॉब कैसे चलता है
+measuring-1ed87f08 = नापना
+how-to-find-a-fault-408ccc3e = ख़राबी कैसे ढूँढें
+after-a-repair-57f8ba27 = मरम्मत के बाद
+how-marks-are-given-9574c1ac = अंक कैसे मिलते हैं
+how-machine-p-works-dd7a1e5e = मशीन P कैसे काम करती है
 parts-of-machine-p-730ebba7 = मशीन P के पार्ट
+how-machine-t-works-4859d532 = मशीन T कैसे काम करती है
 parts-of-machine-t-6f0eb55b = मशीन T के पार्ट
+how-machine-n-works-ee8cf4dc = मशीन N कैसे काम करती है
 parts-of-machine-n-590e92b9 = मशीन N के पार्ट
+writing-a-job-2ef8eb8f = जॉब लिखना
+sharing-a-job-ed8017ab = जॉब बाँटना
+assessing-241cfa8d = मूल्यांकन करना
+training-systems-and-stores-08b31f36 = प्रशिक्षण सिस्टम और भंडार
+results-and-what-they-prove-c84dfe62 = परिणाम और वे क्या साबित करते हैं
+for-many-people-b73fdcbe = बहुत लोगों के लिए
+what-this-is-and-is-not-6ebf6807 = यह क्या है और क्या नहीं
+what-it-was-checked-against-6291c6d3 = इसे किससे मिलाकर जाँचा गया
 worked-job-title-818c05f0 = करके दिखाया जॉब: { $title }
 chapters-fae19813 = अध्याय
 readings-and-faults-d80e6302 = रीडिंग और ख़राबियाँ

@@ -64,20 +64,44 @@ const CHAPTERS: &[Chapter] = &[
     chapter!("diagnose", text!("How to find a fault"), Below::Nothing),
     chapter!("after", text!("After a repair"), Below::Nothing),
     chapter!("marks", text!("How marks are given"), Below::Nothing),
-    chapter!("machine_p", text!("How machine P works"), Below::Machine("P")),
+    chapter!(
+        "machine_p",
+        text!("How machine P works"),
+        Below::Machine("P")
+    ),
     parts("parts_p", text!("Parts of machine P"), "P"),
-    chapter!("machine_t", text!("How machine T works"), Below::Machine("T")),
+    chapter!(
+        "machine_t",
+        text!("How machine T works"),
+        Below::Machine("T")
+    ),
     parts("parts_t", text!("Parts of machine T"), "T"),
-    chapter!("machine_n", text!("How machine N works"), Below::Machine("N")),
+    chapter!(
+        "machine_n",
+        text!("How machine N works"),
+        Below::Machine("N")
+    ),
     parts("parts_n", text!("Parts of machine N"), "N"),
     chapter!("desk", text!("Writing a job"), Below::Nothing),
     chapter!("sharing", text!("Sharing a job"), Below::Nothing),
     chapter!("assess", text!("Assessing"), Below::Nothing),
-    chapter!("systems", text!("Training systems and stores"), Below::Nothing),
-    chapter!("results", text!("Results and what they prove"), Below::Nothing),
+    chapter!(
+        "systems",
+        text!("Training systems and stores"),
+        Below::Nothing
+    ),
+    chapter!(
+        "results",
+        text!("Results and what they prove"),
+        Below::Nothing
+    ),
     chapter!("sizing", text!("For many people"), Below::Nothing),
     chapter!("limits", text!("What this is and is not"), Below::Nothing),
-    chapter!("validation", text!("What it was checked against"), Below::Nothing),
+    chapter!(
+        "validation",
+        text!("What it was checked against"),
+        Below::Nothing
+    ),
 ];
 
 /// Which chapter.

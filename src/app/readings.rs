@@ -187,7 +187,7 @@ fn table_row(row: &Row) -> Html {
             <th scope="row">{ worded(&row.what).into_owned() }</th>
             { for row.cells.iter().map(|cell| html! {
                 <td class={classes!(cell.differs.then_some("readings__differs"))}>
-                    { if cell.differs { "● " } else { "" } }{ decimals(worded(&cell.shown).into_owned()) }</td>
+                    { if cell.differs { "● " } else { "" } }{ cell.said() }</td>
             }) }
         </tr>
     }

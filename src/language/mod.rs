@@ -53,10 +53,8 @@ macro_rules! say {
     ($text:literal, $($name:ident $(= $value:expr)?),+ $(,)?) => {
         $crate::language::filled(
             $text,
-            &[$((
-                ::core::stringify!($name),
-                &$crate::say!(@value $name $($value)?) as &dyn ::core::fmt::Display,
-            )),+],
+            &[$(::core::stringify!($name)),+],
+            &[$(&$crate::say!(@value $name $($value)?) as &dyn ::core::fmt::Display),+],
         )
     };
 }

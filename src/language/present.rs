@@ -89,8 +89,15 @@ pub fn worded(text: &str) -> Cow<'_, str> {
     }
 }
 
-/// A text of the program with values; see [`say!`](crate::say).
-pub fn filled(text: &'static str, values: &[(&'static str, &dyn Display)]) -> String {
+/// A text of the program with the values of these names; see [`say!`](crate::say). Names and values come
+/// apart since the names never change: so a call is small, and there are thousands.
+pub fn filled(text: &'static str, names: &[&'static str], values: &[&dyn Display]) -> String {
+    let pairs: Vec<_> = names.iter().copied().zip(values.iter().copied()).collect();
+    filled_by_pairs(text, &pairs)
+}
+
+/// The same, each name beside its value.
+pub(super) fn filled_by_pairs(text: &'static str, values: &[(&str, &dyn Display)]) -> String {
     PRESENT
         .get()
         .and_then(|language| language.filled(text, values))

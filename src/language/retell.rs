@@ -38,7 +38,7 @@ fn again(sentence: &'static str, parts: &[(&'static str, &str)], inner: &[&'stat
         .iter()
         .map(|(name, part)| (*name, part as &dyn Display))
         .collect();
-    present::filled(sentence, &values)
+    present::filled_by_pairs(sentence, &values)
 }
 
 fn value(name: &str, part: &str, sentences: &[&'static str]) -> String {
