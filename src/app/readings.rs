@@ -8,7 +8,6 @@ use crate::app::hooks::go_to;
 use crate::app::route::Route;
 use crate::app::rows::use_rows;
 use crate::app::shared::Shared;
-use crate::language::decimals;
 use crate::language::in_english;
 use crate::language::worded;
 use crate::say;

@@ -118,16 +118,17 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
 /// In how many runs a rule was broken, by how serious it is.
 fn broken(one: &Fared) -> String {
     let runs = |share: f64| libm::round(share * one.runs as f64) as usize;
-    let kinds: [(usize, fn(usize) -> String); 3] = [
-        (runs(one.unsafe_ratio), |n| say!("critical in {n}", n)),
-        (runs(one.risky_ratio), |n| say!("major in {n}", n)),
-        (runs(one.careless_ratio), |n| say!("minor in {n}", n)),
-    ];
-    let told: Vec<String> = kinds
-        .iter()
-        .filter(|(runs, _)| *runs > 0)
-        .map(|(runs, words)| words(*runs))
-        .collect();
+    let (critical, major) = (runs(one.unsafe_ratio), runs(one.risky_ratio));
+    let minor = runs(one.careless_ratio);
+    let told: Vec<String> = [
+        (critical, say!("critical in {n}", n = critical)),
+        (major, say!("major in {n}", n = major)),
+        (minor, say!("minor in {n}", n = minor)),
+    ]
+    .into_iter()
+    .filter(|(runs, _)| *runs > 0)
+    .map(|(_, words)| words)
+    .collect();
     if told.is_empty() {
         say!("none broken").to_owned()
     } else {
