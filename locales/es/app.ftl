@@ -287,7 +287,7 @@ nothing-noted-yet-what-you-look-31391408 = Todavía no hay nada anotado. Aquí s
 remark-3a635eb1 = Observación
 write-down-83c15880 = Anotar
 data-sheet-range-5a7b7f53 = hoja de datos { $range }
-evidence-text-value-06ee0d82 = Prueba: { $text } { $value }
+evidence-text-value-06ee0d82 = Evidencia: { $text } { $value }
 
 ### app/bench/notice.rs
 
@@ -776,7 +776,7 @@ the-file-of-rulings-takes-them-2ffb8818 = El archivo de resoluciones las lleva a
 
 to-the-person-fab856c8 = A la persona
 print-this-page-a91aed7f = Imprimir esta página
-right-of-n-jobs-that-practise-it-79f7b2f8 = { $right } de { $n } trabajos que la practican la muestran. Un trabajo muestra sus habilidades cuando la máquina queda arreglada, con seguridad, con pruebas.
+right-of-n-jobs-that-practise-it-79f7b2f8 = { $right } de { $n } trabajos que la practican la muestran. Un trabajo muestra sus habilidades cuando la máquina queda arreglada, con seguridad, con evidencia.
 no-record-counts-to-it-any-more-b680c814 = Ya no cuenta ningún registro para ella.
 skill-person-f21d16c3 = { $skill }: { $person }
 jobs-behind-the-skill-a-table-8f0952fc = Trabajos que hay detrás de la habilidad, una tabla
@@ -889,10 +889,10 @@ the-debrief-is-opened-when-the-96ed5087 = El repaso se abre cuando la máquina e
 back-to-the-bench-cea3437e = Volver al banco
 this-job-cannot-be-explained-f78f4ca8 = Este trabajo no se puede explicar
 the-machine-as-it-was-322ae90d = La máquina tal como estaba
-economy-and-evidence-go-by-the-90c17a94 = Economía y prueba se rigen por la factura y el cuaderno, tal como se contó este trabajo: el navegador en el que se hizo no pudo decir lo que valía cada decisión.
-economy-and-evidence-go-by-what-07c00a3d = Economía y prueba se rigen por lo que se podía saber cuando se decidió cada paso; el azar no cuenta.
-economy-and-evidence-go-by-the-086517f6 = Economía y prueba se rigen por la factura y el cuaderno: no se puede decir lo que valía cada decisión. { $why }
-economy-and-evidence-still-go-by-74b5321a = Economía y prueba se rigen todavía por la factura y el cuaderno: se está calculando lo que valía cada decisión.
+economy-and-evidence-go-by-the-90c17a94 = Economía y evidencia se rigen por la factura y el cuaderno, tal como se contó este trabajo: el navegador en el que se hizo no pudo decir lo que valía cada decisión.
+economy-and-evidence-go-by-what-07c00a3d = Economía y evidencia se rigen por lo que se podía saber cuando se decidió cada paso; el azar no cuenta.
+economy-and-evidence-go-by-the-086517f6 = Economía y evidencia se rigen por la factura y el cuaderno: no se puede decir lo que valía cada decisión. { $why }
+economy-and-evidence-still-go-by-74b5321a = Economía y evidencia se rigen todavía por la factura y el cuaderno: se está calculando lo que valía cada decisión.
 likely-then-17dce14c = Probable en ese momento
 try-again-from-before-this-step-25cb0773 = Reintentar desde antes de este paso
 as-practice-that-does-not-count-51dae680 = Como práctica que no cuenta; este repaso se queda.
@@ -1501,7 +1501,7 @@ to-the-jobs-b4278405 = A los trabajos
 working-out-where-points-were-d55e2e14 = Calculando dónde se perdieron puntos: trabajo { $n } de { $of } …
 where-points-were-lost-6c725ec2 = Dónde se perdieron puntos
 job-marks-of-100-0f1836e8 = { $job }: { $marks } de 100
-diagnosis-economy-and-evidence-64b072c7 = Diagnóstico, economía y prueba cuentan según lo que valía cada decisión, cosa que este navegador no pudo calcular otra vez: sus motivos faltan aquí.
+diagnosis-economy-and-evidence-64b072c7 = Diagnóstico, economía y evidencia cuentan según lo que valía cada decisión, cosa que este navegador no pudo calcular otra vez: sus motivos faltan aquí.
 run-again-here-its-marks-do-not-f1071219 = Ejecutado otra vez aquí, su puntuación no sale como figura: no se puede dar ningún motivo.
 nothing-was-lost-482adb9f = No se perdió nada.
 job-where-points-were-lost-a-1baa7a98 = { $job }: dónde se perdieron puntos, una tabla
@@ -1520,7 +1520,7 @@ the-cause-stated-first-is-not-77569690 = la causa declarada primero no es lo que
 the-cause-stated-last-is-not-6c649e36 = la causa declarada al final no es lo que está mal, o no solo
 the-cause-stated-is-not-what-is-cd9613f6 = la causa declarada no es lo que está mal, o no solo
 the-machine-still-fails-at-hand-0eca07a1 = la máquina sigue fallando en la entrega
-a-right-answer-counts-less-where-0e3ce89d = una respuesta correcta cuenta menos donde la prueba de ella fue escasa
+a-right-answer-counts-less-where-0e3ce89d = una respuesta correcta cuenta menos donde la evidencia de ella fue escasa
 another-decision-would-have-7e568bef = otra decisión habría ahorrado { $cost }
 a-hint-was-asked-for-90b04a37 = se pidió una pista
 something-was-damaged-price-to-7715e82b = se dañó algo: { $price } por pagar
@@ -1535,8 +1535,8 @@ the-part-fitted-was-sound-0fdfefc9 = la pieza cambiada estaba sana
 nothing-is-wrong-with-the-8598c707 = la máquina no tiene nada mal, y muy pocas lecturas lo muestran
 title-a-breach-that-can-kill-at-97fb9aad = { $title }: una infracción que puede matar, { $most } como máximo para el trabajo entero
 safety-rule-broken-title-fd125676 = regla de seguridad rota: { $title }
-the-evidence-was-short-of-what-6150cac8 = la prueba no llegaba a lo que necesita esta decisión
-the-evidence-gave-it-percent-to-40a2f118 = según la prueba tenía un { $percent } % de arreglar las cosas, demasiado poco
+the-evidence-was-short-of-what-6150cac8 = la evidencia no llegaba a lo que necesita esta decisión
+the-evidence-gave-it-percent-to-40a2f118 = según la evidencia tenía un { $percent } % de probabilidad de arreglar las cosas, demasiado poco
 no-line-of-the-notebook-was-f33db4b2 = no se presentó ninguna línea del cuaderno para la causa
 of-of-lines-offered-for-the-62182ed5 = de { $of } líneas presentadas para la causa, { $n } la distinguen de una máquina sana
 
@@ -1813,7 +1813,7 @@ not-yet-d79d1753 = Todavía no
 mark-sheet-a7391383 = Hoja de puntuación
 mark-sheet-a-table-7e75496a = Hoja de puntuación, una tabla
 ended-ec2b41db = Final
-economy-and-evidence-go-by-the-67a8098a = Economía y prueba se rigen por la factura y el cuaderno en el trabajo { $places }: este navegador no pudo calcular lo que valía cada decisión.
+economy-and-evidence-go-by-the-67a8098a = Economía y evidencia se rigen por la factura y el cuaderno en el trabajo { $places }: este navegador no pudo calcular lo que valía cada decisión.
 points-of-all-81479442 = { $points } de { $all }
 severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
@@ -2081,7 +2081,7 @@ no-rule-broken-whose-breach-can-1ec3d278 = ninguna regla rota cuya infracción p
 safety-of-70-97766810 = seguridad del 70 %
 a-diagnosis-of-60-de2b2563 = un diagnóstico del 60 %
 a-procedure-of-60-with-run-and-83be6db8 = un procedimiento del 60 % con marcha y pruebas eléctricas
-evidence-of-50-1130c5b9 = prueba del 50 %
+evidence-of-50-1130c5b9 = evidencia del 50 %
 t-65-of-100-7e99e532 = 65 de 100
 still-missing-what-3117aed1 = Todavía falta: { $what }.
 rightly-made-safe-and-left-7157eb52 = Correctamente puesta en seguridad y dejada así
@@ -2178,7 +2178,7 @@ it-told-something-about-the-64093292 = Dijo algo sobre la causa.
 it-told-a-great-deal-about-the-bae1fde8 = Dijo mucho sobre la causa.
 it-ruled-out-one-5dc9d3b4 = Descartó una.
 it-ruled-out-n-ccb6cc30 = Descartó { $n }.
-nothing-wrong-79225783 = Nada mal
+nothing-wrong-79225783 = Ninguna avería
 one-and-next-6f6d33b1 = { $one }, y { $next }
 
 ### app/view/meter.rs
@@ -2280,7 +2280,7 @@ a-minute-has-passed-22e304b4 = haya pasado un minuto
 ### app/view/papers.rs
 
 off-off-on-on-252b3fc5 = quitar { $off }, poner { $on }
-after-steps-7789fcea = después de { $steps }
+after-steps-7789fcea = después de: { $steps }
 mind-caution-a7f4cd8c = Atención: { $caution }
 going-back-check-488750e8 = Al volver a montar: { $check }
 
@@ -2295,7 +2295,7 @@ off-e5d98837 = apagada
 secured-6889d45c = asegurada
 tap-shut-5016da0c = grifo cerrado
 hose-bled-240ea1cb = manguera purgada
-tester-proved-567757e4 = comprobador comprobado
+tester-proved-567757e4 = comprobador probado
 off-at-the-board-181e85c0 = cortada en el cuadro
 unplugged-c7ab8726 = desenchufada
 plug-pins-run-capacitor-1cbe5624 = espigas de la clavija, condensador de marcha

@@ -3,7 +3,7 @@
 diagnosis-76b861fe = diagnóstico
 economy-b945e5f7 = economía
 procedure-a6e741ce = procedimiento
-evidence-c21f2024 = prueba
+evidence-c21f2024 = evidencia
 this-version-reads-format-8dd9c5e1 = esta versión lee { $format }
 eight-letters-as-the-page-makes-a3dfba87 = ocho letras tal como las hace la página a partir de la clave de la evaluación, por ejemplo "K7QF-2M9D"; dejarlo fuera donde la sala no tiene pausas
 ask-for-1-to-most-jobs-in-all-9829d344 = pedir de 1 a { $most } trabajos en total

@@ -880,9 +880,9 @@ clamp-a82efcbc = pinza
 leakage-clamp-9a5b5f12 = pinza de fuga
 # in the jaws of a clamp
 nothing-da8f1d1a = nada
-mode-round-conductor-3a8b5589 = { $mode } alrededor de { $conductor }
+mode-round-conductor-3a8b5589 = { $mode } en { $conductor }
 # of a test lead
-free-9bb16e65 = libre
+free-9bb16e65 = punta libre
 mode-red-to-black-f9cdb3d3 = { $mode }, { $red } a { $black }
 press-the-on-off-switch-6ebf4d46 = pulsar el interruptor de encendido
 press-the-service-key-1d86d553 = pulsar la tecla de servicio

@@ -253,7 +253,8 @@ level-of-skill = nivel
 # belief: lo que se cree, con su peso en por ciento, sobre qué causa es.
 belief = creencia
 finding = hallazgo
-evidence = prueba
+# prueba = test; evidence es siempre evidencia.
+evidence = evidencia
 bench = banco
 desk = escritorio
 cost = costo
