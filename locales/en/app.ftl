@@ -926,7 +926,8 @@ how-apprentices-fare-8fa1847f = How apprentices fare
 how-simulated-apprentices-fare-n-16d7147a = How simulated apprentices fare, { $n } of each kind: a first impression of how hard it is
 who-2af42a8f = who
 right-78e32de5 = right
-watch-5fb7b228 = watch
+# verb
+watch-867d5bf1 = watch
 safety-in-how-many-of-the-n-a-8158a7b0 = Safety: in how many of the { $n } a critical, a major, a minor rule was broken. “Watch one” shows the first of the { $n }.
 critical-in-n-dce6a723 = critical in { $n }
 major-in-n-42bfeaa5 = major in { $n }
@@ -1716,6 +1717,8 @@ show-all-names-on-the-pictures-15bb4512 = Show all names on the pictures
 single-keys-work-on-the-bench-6ac8f39c = Single keys work on the bench
 colours-1a29ff2a = Colours
 strong-contrast-f6f08b9c = Strong contrast
+# what is heard
+sound-c25ddb22 = Sound
 hear-the-machine-c33f3bb7 = Hear the machine
 what-sounds-is-also-written-34e64458 = What sounds is also written under the picture.
 language-9a73db9b = Language
@@ -2297,6 +2300,7 @@ unplugged-its-switch-or-knob-on-ee0fb054 = unplugged, its switch or knob on
 switched-on-waiting-da931398 = switched on, waiting
 washing-spin-direction-1ae32cff = washing, spin direction
 washing-other-direction-a2bc9915 = washing, other direction
+lid-opened-at-full-spin-da4967a7 = lid opened at full spin
 in-a-normal-program-658b7b40 = in a normal program
 
 ### app/view/shown.rs

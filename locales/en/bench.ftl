@@ -182,6 +182,7 @@ off-the-scale-e5283ddf = off the scale
 
 jug-and-watch-ce04472b = jug and watch
 a-bucket-under-it-hot-water-e4d10194 = a bucket under it; hot water scalds
+watch-5fb7b228 = watch
 pressure-gauge-e4b9b98d = pressure gauge
 tap-shut-and-hose-bled-before-6cac90bc = tap shut and hose bled before the tee goes in
 u-tube-4387b325 = U-tube

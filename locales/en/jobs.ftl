@@ -3,6 +3,7 @@
 it-bangs-like-a-drum-5f74cc63 = It bangs like a drum
 suspension-and-level-06c24fbf = suspension and level
 more-than-one-cause-bcd2d674 = more than one cause
+ms-achterberg-097dcb32 = Ms Achterberg
 houseboat-laundry-in-the-bow-43b6d1a2 = houseboat, laundry in the bow
 laughs-then-worries-ba54a515 = laughs, then worries
 when-it-spins-the-whole-boat-e2eceef8 = When it spins, the whole boat knows. It throws itself about, hits the side, stops and tries again slower, and the wash comes out sopping.
@@ -24,6 +25,7 @@ the-four-rods-with-the-springs-c26ce2d3 = The four rods with the springs. They s
 it-stays-in-its-bath-water-4c0fae9b = It stays in its bath water
 timer-machines-44410b64 = timer machines
 follow-the-supply-7038e61a = follow the supply
+mrs-bauermann-9468c3f6 = Mrs Bauermann
 farmhouse-washhouse-across-the-53a694be = farmhouse, washhouse across the yard
 practical-has-sleeves-rolled-up-01e2056e = practical, has sleeves rolled up
 it-washes-as-it-always-has-then-836a592d = It washes as it always has. Then comes the place on the dial where the water should go, and nothing goes. It stands there. I have been ladling for a week.
@@ -42,6 +44,7 @@ my-husband-oiled-the-lid-that-is-cd8d47bb = My husband oiled the lid. That is al
 it-bites-me-when-i-touch-it-with-aa3296c6 = It bites me when I touch it with bare feet
 insulation-and-leakage-1e62399c = insulation and leakage
 house-and-supply-ef9faa35 = house and supply
+mrs-delgado-7b436617 = Mrs Delgado
 old-house-by-the-river-ground-323d8f9b = old house by the river, ground floor
 frightened-293e41c7 = frightened
 it-bites-when-i-stand-there-with-94e16e86 = It bites! When I stand there with bare feet and touch the lid, it prickles right up my arm. The children must not go near it any more.
@@ -62,6 +65,7 @@ the-house-the-landlord-had-new-84d05b28 = The house? The landlord had new socket
 
 it-changes-its-mind-and-never-b112456f = It changes its mind and never calls
 board-or-part-9a8433fd = board or part
+mr-lindgren-19c6cf71 = Mr Lindgren
 retirement-home-his-own-small-7798ad24 = retirement home, his own small kitchen
 courteous-hard-of-hearing-caec0546 = courteous, hard of hearing
 it-jumps-from-one-program-to-the-bfd95fe3 = It jumps from one program to the next by itself, and when I do manage to catch one it does not begin. And it never calls me any more when it is done, or else my ears are worse than I thought.
@@ -79,6 +83,7 @@ nobody-183b9df0 = Nobody.
 
 it-whirls-below-and-nothing-d61d30e0 = It whirls below and nothing stirs above
 belt-and-drive-23092041 = belt and drive
+mr-tavares-d4e1bd5a = Mr Tavares
 barber-s-shop-back-room-25d1c6c3 = barber’s shop, back room
 chatty-3afc649c = chatty
 i-hear-it-working-away-e6a5e63b = I hear it working away underneath, and the towels lie there like cats in the sun. They hardly move. They come out as grey as they went in.
@@ -96,6 +101,7 @@ no-one-305664d8 = No one.
 the-drum-creeps-and-the-sheets-a98391cd = The drum creeps and the sheets come out torn
 clutch-and-brake-4adbe7ae = clutch and brake
 price-and-worth-082dd53f = price and worth
+mrs-thorvald-8e68ca09 = Mrs Thorvald
 guest-house-with-six-rooms-52a7b72f = guest house with six rooms, cellar laundry
 businesslike-short-of-time-8e9bc288 = businesslike, short of time
 my-sheets-come-out-torn-and-9e48d09a = My sheets come out torn and knotted into ropes. When I watch through the lid, the whole drum wanders round while the bottom plate is washing. It should stand still, should it not?
@@ -114,6 +120,7 @@ he-took-out-the-big-bolt-in-the-b9c8daa7 = He took out the big bolt in the middl
 
 the-panel-is-dark-acd2ea82 = The panel is dark
 why-did-it-fail-1ef9ae6b = why did it fail
+mr-silva-4500ac3b = Mr Silva
 first-floor-flat-for-rent-4285608e = first floor, flat for rent
 landlord-on-the-telephone-tenant-8357af93 = landlord on the telephone, tenant at home
 my-tenant-says-the-machine-is-95d6b643 = My tenant says the machine is dead. She is a careful person. I want to know what is broken before you change anything.
@@ -132,6 +139,7 @@ not-while-i-have-owned-it-b3a4e7ae = Not while I have owned it.
 ### dead_after_a_buzz.json
 
 it-buzzed-at-the-end-and-then-96e62b25 = It buzzed at the end and then went dead
+mrs-castellane-brooks-ad19b008 = Mrs Castellane-Brooks
 duplex-shared-laundry-room-1c596242 = duplex, shared laundry room
 neighbours-are-waiting-cc7aed7c = neighbours are waiting
 it-was-draining-it-buzzed-louder-b70586e9 = It was draining, it buzzed louder than usual for a while, and then it went dark. No light, nothing. Both families use it, so there is a queue.
@@ -148,6 +156,7 @@ it-went-while-it-was-pumping-out-d3f08a8b = It went while it was pumping out.
 ### dead_after_the_storm.json
 
 dead-since-the-thunderstorm-d88fabc5 = Dead since the thunderstorm
+mrs-raharjo-695f5c60 = Mrs Raharjo
 last-house-on-the-hill-f99f797c = last house on the hill
 calm-has-candles-ready-20c646af = calm, has candles ready
 there-was-a-bang-in-the-storm-33e0bf11 = There was a bang in the storm and all the lights went. They came back, the washing machine did not. No light, no sound.
@@ -162,6 +171,7 @@ it-does-not-start-at-all-f3633078 = It does not start at all.
 ### dial_stands_still.json
 
 it-washes-on-and-on-e9046c86 = It washes on and on
+mr-osei-57db91de = Mr Osei
 boarding-house-laundry-room-604b9721 = boarding house, laundry room
 good-humoured-a1923d1e = good-humoured
 it-washes-and-washes-i-went-to-44fea6ff = It washes and washes. I went to market, I came back, it was still washing. Very clean shirts, but I need them today.
@@ -181,6 +191,7 @@ no-it-is-an-honest-old-machine-cd235cab = No, it is an honest old machine.
 
 it-drinks-water-and-slaps-it-on-115746a9 = It drinks water and slaps it on the floor
 intermittent-faults-cd5108b9 = intermittent faults
+mrs-ferreira-e5bdc2d3 = Mrs Ferreira
 ground-floor-one-step-down-to-fba789e8 = ground floor, one step down to the yard
 worried-about-the-bill-7958d516 = worried about the bill
 it-drinks-the-water-bill-has-0a9710d4 = It drinks! The water bill has doubled. It fills and it washes, and then it fills a little more and a little more, and when it comes to spinning there is still water in it and it slaps out over the tiles.
@@ -200,6 +211,7 @@ there-was-a-man-who-sprayed-532a72dd = There was a man who sprayed against cockr
 
 it-leaves-a-damp-patch-and-slips-9c6fdd8f = It leaves a damp patch and slips
 water-in-d322508f = water in
+mr-abdurahman-3adb72a7 = Mr Abdurahman
 carpet-washer-s-yard-f05a911c = carpet washer’s yard
 direct-5fe7049c = direct
 two-things-there-is-a-damp-patch-f970bd1d = Two things. There is a damp patch under it after every wash. And it has no strength any more, it slides when it should turn.
@@ -215,6 +227,7 @@ the-damp-patch-after-the-wash-92a7f22a = The damp patch after the wash. The slid
 it-empties-and-stops-there-ab1f1b0b = It empties and stops there
 dead-test-ef41ac25 = dead test
 ask-and-listen-c9e66b3e = ask and listen
+mr-ionescu-c8ecf9d4 = Mr Ionescu
 block-of-flats-eighth-floor-lift-c69a618a = block of flats, eighth floor, lift out of order
 friendly-out-of-breath-265d225b = friendly, out of breath
 the-water-goes-out-and-then-b714aacf = The water goes out and then there should come the spin, and there comes nothing. The dial turns, the pump thing whirrs, the drum stands.
@@ -232,6 +245,7 @@ four-men-carried-it-up-one-of-f2efd607 = Four men carried it up. One of them fel
 it-cannot-manage-the-blankets-91ad145f = It cannot manage the blankets
 teach-the-customer-3f4aca13 = teach the customer
 no-part-needed-fcd2d214 = no part needed
+mr-and-mrs-petrossian-73c5cf69 = Mr and Mrs Petrossian
 guest-house-at-the-pass-90228964 = guest house at the pass
 hard-working-open-to-advice-9d96fc19 = hard-working, open to advice
 we-do-the-blankets-in-one-go-now-ad2ed7e3 = We do the blankets in one go now, because the season is short. It groans, turns a hand’s breadth, smells, and rests. Is it the motor?
@@ -248,6 +262,7 @@ warm-bf9e3ac2 = Warm.
 it-fills-and-never-gets-full-0c165ec3 = It fills and never gets full
 look-before-opening-ca9a0aad = look before opening
 cure-without-a-part-1ceeaa9c = cure without a part
+ms-tallgrass-39a1e60e = Ms Tallgrass
 garage-conversion-level-with-the-d6d3cf53 = garage conversion, level with the yard
 efficient-4f3ae9f4 = efficient
 it-fills-for-ever-i-can-hear-it-14382934 = It fills for ever. I can hear it running in, and when I look, there is a bit of water in it, and I look again and there is not. The yard outside is green as anything.
@@ -266,6 +281,7 @@ we-moved-it-ourselves-my-wife-46797e93 = We moved it ourselves. My wife ran the 
 
 it-forgets-what-it-was-doing-83e8bdf7 = It forgets what it was doing
 connectors-c91e2539 = connectors
+mr-castellanos-d9d6b3ed = Mr Castellanos
 bungalow-at-the-end-of-the-bus-f6195761 = bungalow at the end of the bus line
 talkative-f667bbb8 = talkative
 half-way-through-a-wash-it-goes-2b6a92ff = Half way through a wash it goes black, just like that, and when I jiggle about behind it comes back and wants me to press start. It is like living with my brother.
@@ -283,6 +299,7 @@ i-moved-it-myself-for-the-a25fa85c = I moved it myself for the painting. It may 
 ### fuller_and_splashing.json
 
 too-full-and-it-splashes-over-66fd3739 = Too full, and it splashes over inside
+mr-ferreira-lund-b46f4b6e = Mr Ferreira-Lund
 converted-barn-upstairs-bath-2b3cc40e = converted barn, upstairs bath
 careful-has-put-a-tray-under-it-b1b66180 = careful, has put a tray under it
 it-fills-higher-than-it-used-to-df1f3988 = It fills higher than it used to, and when it gets going the water slaps over the inner edge. I have a tray under it so nothing has come through the ceiling, yet.
@@ -297,6 +314,7 @@ i-had-the-plastic-ring-off-the-8f61457b = I had the plastic ring off the tub to 
 ### fuller_than_ever.json
 
 it-is-fuller-than-it-ever-was-deeeed27 = It is fuller than it ever was
+mr-and-mrs-kovalenko-87060aeb = Mr and Mrs Kovalenko
 flat-over-the-pharmacy-f9f2fb24 = flat over the pharmacy
 she-worries-he-reassures-her-f89ddc15 = she worries, he reassures her
 it-fills-right-up-to-where-the-8a22d7b8 = It fills right up to where the little holes are. My husband says that is good for the washing, but I have to think of the pharmacy below.
@@ -312,6 +330,7 @@ the-old-fitter-died-nobody-since-e4d619f4 = The old fitter died. Nobody since.
 ### gives_up_at_once.json
 
 it-gives-up-at-once-since-the-53ebf3bb = It gives up at once since the visit
+mrs-nakamura-bell-1bb2d7d3 = Mrs Nakamura-Bell
 town-house-closet-laundry-6f573904 = town house, closet laundry
 brisk-ecb0730a = brisk
 a-young-man-came-about-a-rattle-8891b0e0 = A young man came about a rattle and tightened something under the top. The rattle is gone. So is everything else: it beeps after a few seconds and says something is not plausible.
@@ -327,6 +346,7 @@ he-was-very-quick-he-had-to-be-1ea7e406 = He was very quick. He had to be somewh
 ### goes_quiet_in_the_middle.json
 
 it-goes-quiet-in-the-middle-ec029893 = It goes quiet in the middle
+mr-ozturk-hale-1c29fc7a = Mr Ozturk-Hale
 first-apartment-second-floor-81c05245 = first apartment, second floor
 anxious-to-do-it-right-63e80f83 = anxious to do it right
 it-washes-and-after-a-few-cbd240f8 = It washes, and after a few minutes it goes dead quiet, with the water in it. I thought it was broken, so I turned it off and bailed it out. Then I did it again and it was the same.
@@ -344,6 +364,7 @@ the-shop-that-sold-it-checked-it-7c2a68b5 = The shop that sold it checked it. Th
 
 it-was-my-grandmother-s-machine-228fd82f = It was my grandmother’s machine
 worth-of-a-repair-39ed1ba0 = worth of a repair
+ms-iyer-7cb3b996 = Ms Iyer
 old-town-house-stone-floor-35281425 = old town house, stone floor
 attached-to-the-machine-fcc541ec = attached to the machine
 it-growls-and-grinds-and-the-108dab94 = It growls and grinds and the washing hardly moves. After some minutes it goes quiet, and later it tries again. It was my grandmother’s. Can it be made good? I would pay a fair price.
@@ -361,6 +382,7 @@ never-it-is-eighteen-years-old-536f542a = Never. It is eighteen years old.
 
 it-hums-and-labours-since-the-a94a822c = It hums and labours since the fitter was here
 motor-and-capacitor-03ad0def = motor and capacitor
+mr-baptiste-f75a2fa0 = Mr Baptiste
 semi-detached-house-washroom-845c5240 = semi-detached house, washroom behind the garage
 precise-keeps-receipts-d255cdd5 = precise, keeps receipts
 a-man-fitted-a-new-back-panel-c7a89efc = A man fitted a new back panel because the old one rattled. For a week all was well. Now it hums, moves the washing a little, smells warm and stops. And my wife says it tingles when she touches the side.
@@ -379,6 +401,7 @@ he-was-ten-minutes-he-had-one-3d71f034 = He was ten minutes. He had one screw le
 ### has_to_be_coaxed_on.json
 
 it-has-to-be-coaxed-to-come-on-988eedf8 = It has to be coaxed to come on
+mr-ravindran-62f180a9 = Mr Ravindran
 flat-share-of-three-nurses-b18b6d94 = flat share of three nurses
 tired-after-a-night-shift-0ff6377e = tired after a night shift
 you-press-the-button-and-there-8b959140 = You press the button and there is light, or there is not. Then it runs and suddenly everything is off. All three of us press it in our own way, and none of them works.
@@ -396,6 +419,7 @@ no-it-is-the-landlord-s-bbb1b1d8 = No, it is the landlord’s.
 ### hot_and_stops.json
 
 it-gets-hot-and-growls-one-way-a49323cc = It gets hot and growls one way
+mr-abebe-077f01c5 = Mr Abebe
 workers-hostel-heavily-used-64377626 = workers hostel, heavily used
 sober-keeps-the-books-a8658a5f = sober, keeps the books
 it-growls-one-way-hardly-starts-662c935e = It growls one way, hardly starts the other, it smells hot and then it stops for half an hour. Thirty people use it. What does it cost, and is it worth it?
@@ -415,6 +439,7 @@ your-colleagues-fitted-a-3cc33dda = Your colleagues fitted a capacitor last year
 ### hot_since_the_cheap_part.json
 
 hot-and-halting-since-the-cheap-1f92160b = Hot and halting since the cheap part
+mr-abernathy-diallo-683e37e2 = Mr Abernathy-Diallo
 hobby-farm-pump-shed-149f8113 = hobby farm, pump shed
 sheepish-9e99763c = sheepish
 it-would-not-start-so-i-put-in-a-1aed8913 = It would not start, so I put in a new part from the mail-order. It started! But it does not want to turn back the other way, it runs hot and then takes a long rest.
@@ -430,6 +455,7 @@ the-round-can-at-the-back-it-is-6147826a = The round can at the back. It is the 
 ### hums_and_stands.json
 
 it-hums-and-nothing-turns-308139b7 = It hums and nothing turns
+ms-petrov-bf021c27 = Ms Petrov
 fourth-floor-shared-laundry-of-a-1cb0c0b8 = fourth floor, shared laundry of a small house
 it-hums-like-a-fridge-and-the-3f469d6a = It hums like a fridge and the washing does not move. My daughter gave it a push with a spoon handle and then it ran. I told her never again.
 the-machine-has-run-just-before-c002889e = The machine has run just before you came and may still be warm. Concrete floor, good drain.
@@ -447,6 +473,7 @@ no-never-it-is-nine-years-old-7999561e = No, never. It is nine years old.
 ### hums_and_water_stays.json
 
 it-hums-and-the-water-stays-in-66359797 = It hums and the water stays in
+ms-whitefeather-67a053eb = Ms Whitefeather
 ranch-house-mud-room-37bc5274 = ranch house, mud room
 practical-b3e06f70 = practical
 it-hums-the-water-stays-in-and-e47e3476 = It hums, the water stays in, and it gives up. I would bail it out myself but the phone man said to leave it for you to see.
@@ -465,6 +492,7 @@ after-the-wash-when-it-should-972305a5 = After the wash, when it should pump out
 ### hums_quietly_no_wash.json
 
 it-fills-ticks-and-does-not-wash-a8f817aa = It fills, ticks and does not wash
+mr-haile-2188b517 = Mr Haile
 ground-floor-behind-a-tailor-s-e2d6c980 = ground floor behind a tailor’s shop
 hopeful-8aef8fca = hopeful
 it-takes-water-as-it-should-then-1dbae90f = It takes water as it should. Then I hear it tick, tick, one way and the other, but the plate in the drum does not stir. No hum either. Yesterday my friend cleaned the fluff out of it, and it ran before that, only hotter than he liked.
@@ -480,6 +508,7 @@ from-the-back-with-his-workshop-bb20fd14 = From the back, with his workshop air.
 ### keys_do_nothing.json
 
 the-keys-do-nothing-416c877c = The keys do nothing
+mrs-papadimas-9f9ef419 = Mrs Papadimas
 first-floor-two-grandchildren-8515693f = first floor, two grandchildren visiting
 apologetic-dd91b90c = apologetic
 it-lights-up-when-i-switch-it-on-8261808e = It lights up when I switch it on, but it does not care what I press. I press start and it says it is ready, and there it stays.
@@ -494,6 +523,7 @@ straight-away-59029c2f = Straight away.
 ### no_heart_after_a_while.json
 
 it-loses-heart-after-a-while-aee6b7f2 = It loses heart after a while
+ms-vasquez-okoro-4af1b073 = Ms Vasquez-Okoro
 dog-groomer-s-two-loads-an-hour-1a88bae6 = dog groomer’s, two loads an hour
 precise-keeps-a-log-of-it-eec230bb = precise, keeps a log of it
 here-is-my-list-first-load-of-16974f2a = Here is my list. First load of the day: fine. Second load: it washes, then it does nothing for a while, then it washes. Third load: it does not turn at all. Over lunch it gets well again.
@@ -510,6 +540,7 @@ when-it-has-worked-for-a-while-69e28a8f = When it has worked for a while.
 
 fills-washes-drains-does-not-7322c14f = Fills, washes, drains, does not spin
 earlier-repairs-4d24aec1 = earlier repairs
+mrs-okafor-d4d9f1c9 = Mrs Okafor
 third-floor-no-lift-854e01dc = third floor, no lift
 a-little-embarrassed-53bdf489 = a little embarrassed
 it-fills-and-it-washes-and-the-de1bf1e0 = It fills and it washes and the water goes out, but it does not spin. The washing is soaking.
@@ -531,6 +562,7 @@ all-right-my-cousin-fitted-the-6ad80ef9 = All right. My cousin fitted the pullin
 ### no_water.json
 
 no-water-comes-in-98f56d2b = No water comes in
+mrs-adeyemi-0e73eb3b = Mrs Adeyemi
 ground-floor-laundry-niche-cebaa00b = ground floor, laundry niche behind the kitchen
 i-put-the-washing-in-pressed-cda52219 = I put the washing in, pressed start, and it just sits there. I can hear a faint hum on top, but no water comes.
 the-machine-stands-in-a-niche-b4ec920c = The machine stands in a niche; the tap is on the wall behind it, low down, and can be reached with an arm. Dry tiles.
@@ -551,6 +583,7 @@ the-plumber-was-behind-it-he-had-2e8e9f46 = The plumber was behind it, he had to
 ### not_the_wash_that_smells.json
 
 it-smells-when-the-wash-is-on-13260057 = It smells when the wash is on
+mrs-kowalczyk-104add28 = Mrs Kowalczyk
 bungalow-utility-room-beside-the-d183c239 = bungalow, utility room beside the boiler
 tired-in-a-hurry-to-go-out-5594208a = tired, in a hurry to go out
 for-two-days-it-has-smelt-in-the-840484ab = For two days it has smelt in the laundry, like bad eggs. My neighbour says it is the belt. Could you be quick? I have to leave at noon.
@@ -570,6 +603,7 @@ the-machine-nobody-3ec423c8 = The machine, nobody.
 ### nothing_at_all.json
 
 nothing-at-all-e3d8b818 = Nothing at all
+mr-okonjo-4dd85f86 = Mr Okonjo
 allotment-house-new-lean-to-d80abe21 = allotment house, new lean-to kitchen
 i-pull-the-knob-i-turn-it-to-the-66fe446f = I pull the knob, I turn it to the start, and nothing. No click, no hum, no water. It washed in the old kitchen until the day we carried it over.
 two-sockets-side-by-side-on-the-cf76b9be = Two sockets side by side on the new wall. A lamp burns in the left one, the machine is in the right one.
@@ -587,6 +621,7 @@ my-brother-did-the-electrics-in-7dc4cfe2 = My brother did the electrics in here.
 ### one_way_only_and_hot.json
 
 one-way-only-and-hot-db8df720 = One way only, and hot
+mr-sepulveda-94a7c249 = Mr Sepulveda
 boat-builder-s-shed-by-the-river-001349f5 = boat-builder’s shed by the river
 knows-engines-listens-carefully-a1db2893 = knows engines, listens carefully
 she-turns-one-way-and-then-she-cea3b3ac = She turns one way and then she does not turn back. She hums, gets hot, cuts out, and after ten minutes she begins again. In one direction she would go on for ever.
@@ -601,6 +636,7 @@ i-do-not-let-anybody-near-my-369756d7 = I do not let anybody near my machines. E
 ### overflows_since_the_repair.json
 
 it-overflows-since-the-repair-915e1553 = It overflows since the repair
+mr-and-mrs-farouk-29f5ad97 = Mr and Mrs Farouk
 top-floor-over-a-bakery-f338ef3d = top floor, over a bakery
 angry-with-the-last-repairer-86019da7 = angry with the last repairer
 the-board-was-changed-on-f77acbb1 = The board was changed on Thursday and since then it runs over. The baker below had water on his flour. Somebody is going to pay for this.
@@ -619,6 +655,7 @@ he-had-the-top-up-he-shut-it-d26c0be4 = He had the top up. He shut it with his k
 ### prickles_in_the_scullery.json
 
 it-prickles-in-the-scullery-796ab3e0 = It prickles in the scullery
+mrs-wanjiru-71b91911 = Mrs Wanjiru
 old-parsonage-scullery-with-a-6657bde9 = old parsonage, scullery with a stone floor
 worried-for-her-mother-129e9622 = worried for her mother
 my-mother-says-it-prickles-when-40a0c79f = My mother says it prickles when she leans on it. I thought it was her age. Yesterday I did the washing barefoot and I felt it as well.
@@ -635,6 +672,7 @@ the-cat-has-a-basket-behind-it-ac643b9a = The cat has a basket behind it. She pl
 ### pulls_and_nothing_opens.json
 
 it-whirrs-and-nothing-opens-04e5328a = It whirrs and nothing opens
+mr-halloran-6a8d0e93 = Mr Halloran
 public-house-yard-laundry-e9120221 = public house, yard laundry
 jolly-in-the-middle-of-things-9d53bb14 = jolly, in the middle of things
 it-whirrs-away-down-there-as-it-475fb45b = It whirrs away down there as it should when it wants to empty, and not a drop comes out of the hose. We have bailed it with a stout jug three nights running.
@@ -651,6 +689,7 @@ when-it-should-empty-2b67a8c6 = When it should empty.
 ### rests_after_ten_minutes.json
 
 it-rests-after-ten-minutes-23195503 = It rests after ten minutes
+mr-fonseka-0d212319 = Mr Fonseka
 tea-room-kitchen-c122b03f = tea-room kitchen
 patient-offers-tea-4f9c89a7 = patient, offers tea
 it-washes-beautifully-and-then-a79bbfb1 = It washes beautifully, and then it takes a rest. I go away, I come back, it washes again. With two loads one after the other it hardly works at all.
@@ -666,6 +705,7 @@ after-ten-minutes-or-a-quarter-5e694c3e = After ten minutes or a quarter of an h
 ### rust_and_rumble.json
 
 rust-water-and-a-rumble-0fbf92c7 = Rust water and a rumble
+mrs-guidry-onwudiwe-97307716 = Mrs Guidry-Onwudiwe
 bungalow-under-live-oaks-9633731a = bungalow under live oaks
 wants-the-truth-c7935656 = wants the truth
 there-is-rusty-water-under-it-e5e3a3d5 = There is rusty water under it and it rumbles like a freight train when it spins, slower every week. My sister says buy a new one, my son says fix it. What do you say?
@@ -680,6 +720,7 @@ my-son-put-in-a-belt-two-years-82078000 = My son put in a belt two years ago.
 ### says_later.json
 
 it-will-not-start-when-i-want-it-e7dd425c = It will not start when I want it to
+mrs-lightfoot-ames-f5a3f9a4 = Mrs Lightfoot-Ames
 trailer-by-the-lake-fb2ce1e5 = trailer by the lake
 cheerful-2c18b95d = cheerful
 i-put-the-clothes-in-and-press-576bcdb1 = I put the clothes in and press start, and it will not start. It just sits there with its light on. By the time I come home from the diner it has done them, though, and they are all crumpled.
@@ -695,6 +736,7 @@ right-when-i-press-start-a53e9f53 = Right when I press start.
 ### shakes_the_pictures.json
 
 it-shakes-the-pictures-off-the-a34b51eb = It shakes the pictures off the wall
+mr-osterhaus-lee-5de841db = Mr Osterhaus-Lee
 frame-house-laundry-above-the-f449bc75 = frame house, laundry above the living room
 has-catalogued-every-noise-5fd6616b = has catalogued every noise
 it-sways-to-one-side-and-at-a-cc7bd064 = It sways to one side, and at a certain speed the whole house joins in. The picture of my mother has come down twice.
@@ -709,6 +751,7 @@ when-the-spin-gathers-speed-fad39a7d = When the spin gathers speed.
 ### silent_and_dry.json
 
 it-starts-and-no-water-comes-in-aad91ce5 = It starts and no water comes, in silence
+mrs-kowalska-95cb2fde = Mrs Kowalska
 third-floor-kitchen-2a3866b0 = third floor, kitchen
 hard-of-hearing-precise-ad0b58d6 = hard of hearing, precise
 i-start-it-the-lamps-light-and-9459a081 = I start it, the lamps light, and no water comes. I have good taps, I looked at the hose, it is not kinked.
@@ -725,6 +768,7 @@ at-the-beginning-at-once-98fda244 = At the beginning, at once.
 ### slaps_and_rubs.json
 
 it-slaps-and-rubs-below-33de6851 = It slaps and rubs below
+mr-zeleny-77d90a45 = Mr Zeleny
 mill-house-laundry-by-the-wheel-20d88e15 = mill house, laundry by the wheel
 thorough-takes-notes-9b4f7f08 = thorough, takes notes
 it-does-its-work-but-it-has-got-2fd0e6f3 = It does its work, but it has got loud. It slaps below when it turns, and there is a rub with it, like a broom on a board. The noise is worse since we pushed it over the sill with the sack truck.
@@ -740,6 +784,7 @@ only-moved-f578f20a = Only moved.
 ### slow_since_the_drought.json
 
 slow-since-the-drought-daf1c7e2 = Slow since the drought
+mrs-benhaddou-b6f14e71 = Mrs Benhaddou
 mountain-village-house-by-the-e7c2ec9d = mountain village, house by the spring
 hospitable-tea-first-f1a2e85e = hospitable, tea first
 it-fills-drop-by-drop-since-the-7c42892e = It fills drop by drop. Since the drought the water is hard as stone here, and the machine has got slow like the rest of us.
@@ -754,6 +799,7 @@ my-son-looked-at-the-hose-it-was-deaa2ba6 = My son looked at the hose. It was st
 ### slow_to_empty.json
 
 it-takes-long-to-empty-and-c79317e8 = It takes long to empty and leaves lint on everything
+mrs-oyelaran-a690ff14 = Mrs Oyelaran
 hairdresser-s-back-room-aaba491d = hairdresser’s, back room
 cheerful-customers-waiting-975b334d = cheerful, customers waiting
 forty-towels-a-day-that-is-my-4aa6cdf4 = Forty towels a day, that is my life. It empties so slowly now that I run out of dry ones before noon, and what comes out is covered in fluff.
@@ -770,6 +816,7 @@ no-one-it-is-a-good-machine-a3ae593e = No one. It is a good machine.
 ### smells_and_counts_for_nothing.json
 
 it-fills-to-nothing-and-hums-at-91313bdf = It fills to nothing and hums at the back
+mrs-sandoval-3d0265eb = Mrs Sandoval
 dressmaker-s-first-floor-2d567bfe = dressmaker’s, first floor
 observant-db000249 = observant
 it-thinks-it-is-full-when-it-is-c4482cb3 = It thinks it is full when it is empty: it goes round with a dry tub. And I have smelt it at the back for weeks, warm, even when it was switched off.
@@ -785,6 +832,7 @@ from-the-first-minute-no-water-37fe21fb = From the first minute. No water, it ju
 ### squeals_after_the_new_belt.json
 
 it-squeals-like-a-pig-a20d7994 = It squeals like a pig
+mr-thibodeaux-mensah-274079f8 = Mr Thibodeaux-Mensah
 corner-store-stock-room-33579948 = corner store, stock room
 bargaining-good-natured-ef918946 = bargaining, good-natured
 i-bought-a-belt-my-brother-in-1294d7e3 = I bought a belt, my brother-in-law put it on, and now it squeals like a pig and spins like a snail. He says belts need running in. Do belts need running in?
@@ -800,6 +848,7 @@ he-had-the-motor-loose-and-the-0246ae85 = He had the motor loose and the little 
 ### squeals_and_comes_out_wet.json
 
 it-squeals-and-the-washing-comes-eb09cdee = It squeals and the washing comes out wet
+mr-novak-4bdf547d = Mr Novak
 farm-house-wash-kitchen-6d199ade = farm house, wash kitchen
 it-squeals-like-a-piglet-when-it-fc723972 = It squeals like a piglet when it starts and the washing comes out wet as a dishcloth. My wife says the motor is gone. I say it is not.
 stone-floor-machine-well-07fc6e3a = Stone floor, machine well accessible. A farm hand can help to lift.
@@ -818,6 +867,7 @@ never-only-moved-it-when-we-276e91a1 = Never. Only moved it when we whitewashed 
 ### starts_when_it_likes.json
 
 it-starts-when-it-likes-efda6fb4 = It starts when it likes
+ms-delacroix-mbuyi-182be0a7 = Ms Delacroix-Mbuyi
 puppet-theatre-wardrobe-room-8cdd531b = puppet theatre, wardrobe room
 curious-about-everything-8584de4d = curious about everything
 sometimes-it-takes-water-at-once-452dad62 = Sometimes it takes water at once. Sometimes I turn the knob a little to and fro and then it does. Sometimes it makes me wait, and then thinks better of it.
@@ -835,6 +885,7 @@ no-one-dares-758634e9 = No one dares.
 ### stops_and_beeps_before_spin.json
 
 it-stops-and-beeps-before-the-015bb829 = It stops and beeps before the spin
+mr-haddad-b3e53c18 = Mr Haddad
 first-floor-kitchen-50ed6e15 = first floor, kitchen
 helpful-5f98198d = helpful
 it-washes-fine-then-it-stops-f6c35f84 = It washes fine, then it stops full of wet things, and after a while it beeps. The lid is shut, I promise.
@@ -851,6 +902,7 @@ my-son-leant-on-the-lid-to-reach-36ad5703 = My son leant on the lid to reach the
 ### stops_full_of_water.json
 
 it-stops-full-of-water-e259eedc = It stops full of water
+ms-lindqvist-940df587 = Ms Lindqvist
 basement-flat-28feae5b = basement flat
 worried-about-the-floor-eec8d597 = worried about the floor
 it-has-stopped-with-all-the-179a9a3a = It has stopped with all the water in it and it beeps. I am afraid to open anything.
@@ -867,6 +919,7 @@ after-the-wash-when-the-water-54fac36c = After the wash, when the water should g
 ### stops_if_you_look_at_it.json
 
 it-stops-if-you-so-much-as-look-2651ab51 = It stops if you so much as look at it
+mr-kekona-4e614055 = Mr Kekona
 surf-shop-back-yard-4fcdd10c = surf shop, back yard
 easy-going-8d5d47d8 = easy-going
 it-stops-whenever-it-likes-says-a05a8119 = It stops whenever it likes, says to close the lid, and the lid is closed! Slap it and it goes again. My staff have got very good at slapping it.
@@ -883,6 +936,7 @@ no-salt-air-does-for-everything-37204f4f = No. Salt air does for everything here
 ### stops_when_it_gets_going.json
 
 it-gets-going-and-then-starts-3e383b29 = It gets going and then starts all over again
+ms-yildiz-7f833ab2 = Ms Yildiz
 flat-over-a-workshop-that-shakes-34f6a2a1 = flat over a workshop that shakes the floor
 sceptical-the-last-visit-found-7cb633ba = sceptical: the last visit found nothing
 it-drains-it-begins-to-spin-it-d1d953b9 = It drains, it begins to spin, it gets quite fast, and then it stops, fills up and stirs about, and tries again. In the end it says it cannot. The last man turned it on, it ran, he left, and it did it again the same night.
@@ -900,6 +954,7 @@ and-before-that-one-who-changed-5b5df847 = And before that one who changed the d
 ### takes_an_hour_to_fill.json
 
 it-takes-an-hour-to-fill-1be18b8d = It takes an hour to fill
+mr-quispe-c248b37b = Mr Quispe
 second-floor-above-a-bakery-eca66987 = second floor above a bakery
 patient-a-little-tired-03a0b2cd = patient, a little tired
 it-washes-well-in-the-end-but-499f0ed8 = It washes well in the end, but first it stands there for the better part of an hour and dribbles water into the tub. Sometimes it gives up and beeps before it is full.
@@ -918,6 +973,7 @@ the-water-people-dug-up-the-d1490516 = The water people dug up the street in spr
 ### takes_its_time_stopping.json
 
 it-takes-its-time-stopping-c9c608b9 = It takes its time stopping
+mrs-whitlock-adeyinka-f0fccc43 = Mrs Whitlock-Adeyinka
 day-nursery-staff-laundry-e430ed00 = day nursery, staff laundry
 serious-about-safety-1d4c9d5a = serious about safety
 when-i-open-the-lid-while-it-d284f457 = When I open the lid while it spins, it goes on turning for ever so long. With children in the house I will not have that. There is a wobble down there as well.
@@ -931,6 +987,7 @@ after-the-spin-and-when-i-lift-9e62e4f5 = After the spin, and when I lift the li
 ### third_valve_still_slow.json
 
 the-third-new-valve-and-it-still-333014d3 = The third new valve, and it still fills slowly
+mr-andriamana-6ebe756a = Mr Andriamana
 top-floor-tank-on-the-roof-59c64250 = top floor, tank on the roof terrace
 polite-has-stopped-believing-568ac42c = polite, has stopped believing anyone
 two-men-have-put-in-three-inlet-3c0f2383 = Two men have put in three inlet valves between them and I have paid for all three. It still needs twenty minutes to fill, and then it beeps. Please do not sell me a fourth.
@@ -948,6 +1005,7 @@ three-valves-in-two-months-the-82982983 = Three valves in two months. The last m
 ### trips_and_old.json
 
 it-drops-the-breaker-and-it-is-307027c4 = It drops the breaker, and it is not young
+mr-moyo-4d6e2e6e = Mr Moyo
 smallholding-pump-house-3df54505 = smallholding, pump house
 resigned-8c93abb8 = resigned
 when-it-begins-to-wash-the-light-ddd198f0 = When it begins to wash, the light goes out in the whole house. It has rumbled and groaned for years. Tell me straight whether it is worth it.
@@ -963,6 +1021,7 @@ i-have-kept-it-going-with-my-own-71508485 = I have kept it going with my own han
 ### turns_one_way.json
 
 it-turns-one-way-and-never-spins-1c7ef6d5 = It turns one way and never spins
+mr-pemberley-cruz-ffefd726 = Mr Pemberley-Cruz
 dry-humour-dfcf0a92 = dry humour
 half-of-it-works-it-turns-one-a194afcc = Half of it works. It turns one way, thinks about it, and turns the same way again. And when it ought to spin, it hums to itself down there with the pump and that is that.
 mud-room-with-a-drain-a-dog-2c2fbcb7 = Mud room with a drain. A dog asleep on a heap of coats.
@@ -978,6 +1037,7 @@ nobody-but-the-dog-goes-in-there-aa09132b = Nobody but the dog goes in there.
 ### waits_for_its_water.json
 
 it-waits-and-waits-for-its-water-f390613f = It waits and waits for its water
+mrs-solheim-deafeb0c = Mrs Solheim
 holiday-cabin-by-the-fjord-7f3ba77b = holiday cabin by the fjord
 relaxed-on-holiday-2a52ede1 = relaxed, on holiday
 we-opened-the-cabin-up-last-week-fc706bb7 = We opened the cabin up last week. It washes, but it takes the whole morning: it stands there hissing for ages before it begins to stir. In other summers it was quicker.
@@ -994,6 +1054,7 @@ no-it-sleeps-here-all-winter-92e6c94d = No. It sleeps here all winter.
 ### walked_to_the_door.json
 
 the-drum-hangs-to-one-side-86691b09 = The drum hangs to one side
+mrs-harlan-sato-0c3ff853 = Mrs Harlan-Sato
 apartment-with-a-narrow-hall-87e5c332 = apartment with a narrow hall
 apologises-for-the-mess-5b9d462b = apologises for the mess
 the-drum-sits-crooked-i-can-see-92049f45 = The drum sits crooked, I can see it through the lid. It fills and washes, more or less, and when it should spin it swishes about, takes in water, and tries again, until it gives up.
@@ -1009,6 +1070,7 @@ the-movers-and-my-husband-pushed-0490a4aa = The movers. And my husband pushed at
 ### walks_and_fills_again.json
 
 it-walks-and-fills-again-and-96dd5d9c = It walks and fills again and again
+mr-mbeki-4a42d1f8 = Mr Mbeki
 garden-shed-with-a-wooden-floor-781d09c7 = garden shed with a wooden floor
 it-walks-through-the-shed-like-a-66ed1e9c = It walks through the shed like a goat, stops, fills up again, and in the end it gives up. The shop says the damping is worn and wants to sell me rods.
 plank-floor-that-slopes-to-the-d8ae2d1c = Plank floor that slopes to the door; the feet stand at their shortest. The bath mats are still in the basket.
@@ -1024,6 +1086,7 @@ i-moved-it-myself-it-weighs-like-81cf4e9c = I moved it myself. It weighs like a 
 ### washes_will_not_spin.json
 
 it-washes-and-drains-but-will-64536d11 = It washes and drains but will not spin
+mr-tanaka-e12a3f94 = Mr Tanaka
 second-floor-bathroom-0cefdcb5 = second floor, bathroom
 patient-80ee595e = patient
 it-fills-it-washes-it-pumps-the-7178b7f0 = It fills, it washes, it pumps the water out, and then it stops with everything dripping wet. No alarm at all.
@@ -1043,6 +1106,7 @@ two-friends-carried-it-up-the-3250684f = Two friends carried it up the stairs. N
 ### water_comes_back_up.json
 
 the-water-will-not-go-away-cad2f7f4 = The water will not go away
+ms-nakoa-235c8617 = Ms Nakoa
 new-kitchen-ground-floor-4ca1e850 = new kitchen, ground floor
 proud-of-the-kitchen-44c22d25 = proud of the kitchen
 the-kitchen-is-new-and-beautiful-f34c1c0f = The kitchen is new and beautiful and the washing machine has stopped emptying itself. It stands there with water in it, and then it beeps and tells me it drains too slowly.
@@ -1059,6 +1123,7 @@ on-the-machine-no-the-kitchen-2bcadd94 = On the machine, no. The kitchen fitters
 ### water_from_somewhere_else.json
 
 there-is-water-everywhere-84b3995e = There is water everywhere
+mr-takahashi-byrne-306f98ed = Mr Takahashi-Byrne
 basement-flat-by-the-canal-a7201054 = basement flat by the canal
 upset-3a785bf0 = upset
 the-machine-has-flooded-the-b2b6424b = The machine has flooded the whole cellar! It washed last night, and this morning I stepped into water. You must stop it leaking.
@@ -1079,6 +1144,7 @@ no-nobody-b62f45b1 = No, nobody.
 ### water_runs_at_once.json
 
 water-runs-as-soon-as-it-is-f9434d8a = Water runs as soon as it is switched on
+ms-rao-69e5b38b = Ms Rao
 fifth-floor-new-building-3596b3b6 = fifth floor, new building
 careful-reads-manuals-db398763 = careful, reads manuals
 the-moment-i-switch-it-on-the-a119d69e = The moment I switch it on the water runs, before I have pressed start. It stops when I switch it off. I keep the tap shut now.
@@ -1095,6 +1161,7 @@ no-it-is-out-of-warranty-by-a-449f109a = No. It is out of warranty by a month.
 ### weak_in_the_new_place.json
 
 it-has-been-weak-since-we-moved-dd67acfb = It has been weak since we moved
+mr-delacruz-whitby-4c87b8f8 = Mr Delacruz-Whitby
 rented-cottage-back-porch-f9f8918f = rented cottage, back porch
 annoyed-with-the-movers-566fba9e = annoyed with the movers
 in-the-old-house-it-was-strong-736c9bae = In the old house it was strong as an ox. Here it stirs one way and hardly the other, and the porch light goes dim when it works. The movers must have dropped it.
@@ -1112,6 +1179,7 @@ the-movers-had-it-on-its-side-1c32d345 = The movers had it on its side, they say
 ### whines_and_stands.json
 
 it-whines-and-the-drum-stands-e009984f = It whines and the drum stands
+sister-agathe-c002840d = Sister Agathe
 convent-kitchen-basement-laundry-570806cc = convent kitchen, basement laundry
 kind-exact-009eb076 = kind, exact
 it-washes-it-empties-then-it-d8004027 = It washes. It empties. Then it whines as it does in the wash, for as long as it used to spin, and the linen lies in the drum like wet clay.
@@ -1126,6 +1194,7 @@ he-changed-the-spring-and-lever-a01f0057 = He changed the spring and lever below
 ### whirls_and_does_not_wring.json
 
 it-pumps-it-whirls-it-does-not-8213b2ed = It pumps, it whirls, it does not wring
+mrs-oduya-prentiss-cb782d56 = Mrs Oduya-Prentiss
 row-house-basement-b855c52e = row house, basement
 tired-three-small-children-f8d0ac4b = tired, three small children
 the-water-goes-out-the-motor-92c0bed8 = The water goes out, the motor runs, I can hear it. But the tub does not go round. I have been wringing diapers by hand since Thursday.
@@ -1139,6 +1208,7 @@ no-one-has-touched-it-acc44911 = No one has touched it.
 ### white_mountain.json
 
 a-white-mountain-climbs-out-of-bc952384 = A white mountain climbs out of it
+jomo-2ef957aa = Jomo
 student-flat-fourth-floor-ac7d33f1 = student flat, fourth floor
 amused-and-a-bit-ashamed-c363b62c = amused and a bit ashamed
 i-wanted-it-really-clean-this-eb7c606f = I wanted it really clean this time. Now white stuff comes up out of the lid and out of the hose, and the spin is feeble, it groans and everything stays wet.

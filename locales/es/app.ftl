@@ -165,8 +165,8 @@ read-aloud-2a5da106 = Leer en voz alta
 
 ### app/bench/drawer.rs
 
-put-away-what-02c8620c = Guardar: { $what }
-put-away-453860f0 = guardar
+put-away-what-02c8620c = Cerrar: { $what }
+put-away-453860f0 = cerrar
 
 ### app/bench/estimate.rs
 
@@ -226,7 +226,7 @@ tone-5c714e81 = tono
 diode-2ee60b90 = diodo
 clamp-a-c1e05a4f = pinza A
 insulation-b68ffc2f = aislamiento
-earth-bond-8e7e400c = cont. de tierra
+earth-bond-8e7e400c = continuidad de tierra
 leakage-607b4f11 = fuga
 touch-ma-279e16ba = contacto mA
 
@@ -269,7 +269,7 @@ stop-the-clock-df0f06e0 = parar el reloj
 let-the-clock-go-on-d00ee020 = dejar que el reloj siga
 wait-until-something-changes-197ec1b5 = esperar hasta que algo cambie
 wait-a-minute-fbc721a5 = esperar un minuto
-put-the-card-away-or-let-go-350c7631 = guardar la ficha, o soltar
+put-the-card-away-or-let-go-350c7631 = cerrar la ficha, o soltar
 
 ### app/bench/moving.rs
 
@@ -361,7 +361,7 @@ visit-66211a50 = Visita
 begin-this-job-anew-2af39090 = Empezar este trabajo de nuevo
 what-was-done-so-far-is-laid-ca7585ae = Lo hecho hasta ahora se deja a un lado: se llega otra vez a la puerta.
 begin-anew-5cd20a8d = Empezar de nuevo
-pictures-0d70feae = Dibujos
+pictures-0d70feae = Imágenes
 the-machine-picture-30a04b7f = La máquina, { $picture }
 you-are-still-at-the-workshop-3246716f = Todavía se está en el taller.
 telephone-and-van-1cfb6ecb = Teléfono y furgoneta
@@ -739,7 +739,7 @@ file-is-saved-38cc5918 = { $file } está guardado.
 looking-at-links-and-seals-f152dd29 = Mirando eslabones y sellos: { $looked } de { $n } archivos
 running-the-work-again-run-of-n-17ce71a7 = Ejecutando el trabajo otra vez: { $run } de { $n } archivos
 stopped-not-every-record-was-run-352fb6df = Parado: no todos los registros se ejecutaron otra vez.
-records-records-from-files-files-fa305ae0 = Comprobados { $records } registros de { $files } archivos.
+records-records-from-files-files-fa305ae0 = Registros comprobados: { $records }; archivos: { $files }.
 working-out-the-cohort-52f215e4 = Calculando el grupo …
 checking-d47a32d1 = Comprobando
 # verb, of the checking
@@ -935,7 +935,8 @@ how-apprentices-fare-8fa1847f = Cómo les va a los aprendices
 how-simulated-apprentices-fare-n-16d7147a = Cómo les va a los aprendices simulados, { $n } de cada tipo: una primera impresión de lo difícil que es
 who-2af42a8f = quién
 right-78e32de5 = bien
-watch-5fb7b228 = ver
+# verb
+watch-867d5bf1 = ver
 safety-in-how-many-of-the-n-a-8158a7b0 = Seguridad: en cuántos de los { $n } se rompió una regla crítica, mayor o menor. «Ver uno» muestra el primero de los { $n }.
 critical-in-n-dce6a723 = crítica en { $n }
 major-in-n-42bfeaa5 = mayor en { $n }
@@ -1104,7 +1105,7 @@ answer-f94ea0ff = Respuesta
 asked-again-a16eed6b = Al preguntar otra vez
 answers-on-the-phone-ef2a7b6e = Respuestas al teléfono
 the-parts-store-cbd99753 = El almacén de piezas
-ready-0bca3294 = Disponible
+ready-0bca3294 = Lista
 price-dd3ec7ca = Precio
 empty-the-price-list-297a69ac = Vacío: la lista de precios.
 
@@ -1740,6 +1741,8 @@ show-all-names-on-the-pictures-15bb4512 = Mostrar todos los nombres en los dibuj
 single-keys-work-on-the-bench-6ac8f39c = Las teclas sueltas funcionan en el banco
 colours-1a29ff2a = Colores
 strong-contrast-f6f08b9c = Contraste fuerte
+# what is heard
+sound-c25ddb22 = Sonido
 hear-the-machine-c33f3bb7 = Oír la máquina
 what-sounds-is-also-written-34e64458 = Lo que suena está también escrito debajo del dibujo.
 language-9a73db9b = Idioma
@@ -2077,7 +2080,7 @@ act-no-check-e77037de = { $act }, sin comprobar
 
 so-it-counts-as-not-repaired-a-929761d3 = Por eso cuenta como no reparada: una máquina se entrega entera y en su sitio
 all-that-is-asked-of-a-job-was-a97b7fd6 = Se mostró todo lo que se pide de un trabajo.
-no-rule-broken-whose-breach-can-1ec3d278 = ninguna regla rota cuya infracción puede matar
+no-rule-broken-whose-breach-can-1ec3d278 = ausencia de infracciones que puedan matar
 safety-of-70-97766810 = seguridad del 70 %
 a-diagnosis-of-60-de2b2563 = un diagnóstico del 60 %
 a-procedure-of-60-with-run-and-83be6db8 = un procedimiento del 60 % con marcha y pruebas eléctricas
@@ -2321,6 +2324,7 @@ unplugged-its-switch-or-knob-on-ee0fb054 = desenchufada, su interruptor o botón
 switched-on-waiting-da931398 = encendida, en espera
 washing-spin-direction-1ae32cff = lavando, sentido del centrifugado
 washing-other-direction-a2bc9915 = lavando, el otro sentido
+lid-opened-at-full-spin-da4967a7 = tapa abierta en pleno centrifugado
 in-a-normal-program-658b7b40 = en un programa normal
 
 ### app/view/shown.rs

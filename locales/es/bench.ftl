@@ -182,6 +182,7 @@ off-the-scale-e5283ddf = fuera de escala
 
 jug-and-watch-ce04472b = jarra y reloj
 a-bucket-under-it-hot-water-e4d10194 = un cubo debajo; el agua caliente escalda
+watch-5fb7b228 = reloj
 pressure-gauge-e4b9b98d = manómetro
 tap-shut-and-hose-bled-before-6cac90bc = grifo cerrado y manguera purgada antes de poner la te
 u-tube-4387b325 = tubo en U

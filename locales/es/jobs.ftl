@@ -3,6 +3,7 @@
 it-bangs-like-a-drum-5f74cc63 = Golpea como un bombo
 suspension-and-level-06c24fbf = suspensión y nivelación
 more-than-one-cause-bcd2d674 = más de una causa
+ms-achterberg-097dcb32 = Sra. Achterberg
 houseboat-laundry-in-the-bow-43b6d1a2 = casa flotante, lavadero en la proa
 laughs-then-worries-ba54a515 = se ríe, luego se preocupa
 when-it-spins-the-whole-boat-e2eceef8 = Cuando centrifuga, se entera todo el barco. Se sacude entera, golpea el costado, se para y lo intenta otra vez más despacio, y la ropa sale chorreando.
@@ -24,6 +25,7 @@ the-four-rods-with-the-springs-c26ce2d3 = Las cuatro varillas con los resortes. 
 it-stays-in-its-bath-water-4c0fae9b = Se queda en el agua del baño
 timer-machines-44410b64 = máquinas con programador
 follow-the-supply-7038e61a = seguir la alimentación
+mrs-bauermann-9468c3f6 = Sra. Bauermann
 farmhouse-washhouse-across-the-53a694be = casa de campo, lavadero al otro lado del patio
 practical-has-sleeves-rolled-up-01e2056e = práctica, con las mangas remangadas
 it-washes-as-it-always-has-then-836a592d = Lava como siempre ha lavado. Luego llega el punto del dial en que el agua debería irse, y no se va nada. Se queda ahí. Llevo una semana sacándola a cazos.
@@ -42,6 +44,7 @@ my-husband-oiled-the-lid-that-is-cd8d47bb = Mi marido aceitó la tapa. Eso es to
 it-bites-me-when-i-touch-it-with-aa3296c6 = Me muerde cuando la toco descalza
 insulation-and-leakage-1e62399c = aislamiento y corriente de fuga
 house-and-supply-ef9faa35 = casa y red
+mrs-delgado-7b436617 = Sra. Delgado
 old-house-by-the-river-ground-323d8f9b = casa antigua junto al río, planta baja
 frightened-293e41c7 = asustada
 it-bites-when-i-stand-there-with-94e16e86 = ¡Muerde! Cuando estoy ahí descalza y toco la tapa, me hormiguea hasta arriba del brazo. Los niños ya no se le pueden acercar.
@@ -62,6 +65,7 @@ the-house-the-landlord-had-new-84d05b28 = ¿La casa? El dueño mandó poner toma
 
 it-changes-its-mind-and-never-b112456f = Cambia de opinión y no avisa nunca
 board-or-part-9a8433fd = placa o componente
+mr-lindgren-19c6cf71 = Sr. Lindgren
 retirement-home-his-own-small-7798ad24 = residencia de mayores, su propia cocinita
 courteous-hard-of-hearing-caec0546 = cortés, duro de oído
 it-jumps-from-one-program-to-the-bfd95fe3 = Salta sola de un programa al siguiente, y cuando consigo atrapar uno, no empieza. Y ya nunca me avisa cuando ha terminado, o será que tengo el oído peor de lo que pensaba.
@@ -79,6 +83,7 @@ nobody-183b9df0 = Nadie.
 
 it-whirls-below-and-nothing-d61d30e0 = Abajo gira y arriba no se mueve nada
 belt-and-drive-23092041 = correa y transmisión
+mr-tavares-d4e1bd5a = Sr. Tavares
 barber-s-shop-back-room-25d1c6c3 = barbería, trastienda
 chatty-3afc649c = parlanchín
 i-hear-it-working-away-e6a5e63b = La oigo trabajar con ganas ahí abajo, y las toallas están tumbadas como gatos al sol. Apenas se mueven. Salen igual de grises que entraron.
@@ -96,6 +101,7 @@ no-one-305664d8 = Nadie.
 the-drum-creeps-and-the-sheets-a98391cd = El tambor se va girando y las sábanas salen rotas
 clutch-and-brake-4adbe7ae = embrague y freno
 price-and-worth-082dd53f = precio y si merece la pena
+mrs-thorvald-8e68ca09 = Sra. Thorvald
 guest-house-with-six-rooms-52a7b72f = casa de huéspedes con seis habitaciones, lavadero en el sótano
 businesslike-short-of-time-8e9bc288 = va al grano, con poco tiempo
 my-sheets-come-out-torn-and-9e48d09a = Las sábanas me salen rotas y anudadas como cuerdas. Cuando miro por la tapa, el tambor entero se va girando mientras el plato del fondo lava. Debería estar quieto, ¿no?
@@ -114,6 +120,7 @@ he-took-out-the-big-bolt-in-the-b9c8daa7 = Sacó el perno grande del centro y lo
 
 the-panel-is-dark-acd2ea82 = El panel está apagado
 why-did-it-fail-1ef9ae6b = por qué falló
+mr-silva-4500ac3b = Sr. Silva
 first-floor-flat-for-rent-4285608e = primer piso, apartamento de alquiler
 landlord-on-the-telephone-tenant-8357af93 = el dueño al teléfono, la inquilina en casa
 my-tenant-says-the-machine-is-95d6b643 = Mi inquilina dice que la máquina está muerta. Es una persona cuidadosa. Quiero saber qué está roto antes de que cambie usted nada.
@@ -132,6 +139,7 @@ not-while-i-have-owned-it-b3a4e7ae = Desde que es mía, no.
 ### dead_after_a_buzz.json
 
 it-buzzed-at-the-end-and-then-96e62b25 = Al final zumbó fuerte y luego se quedó muerta
+mrs-castellane-brooks-ad19b008 = Sra. Castellane-Brooks
 duplex-shared-laundry-room-1c596242 = casa de dos viviendas, lavadero compartido
 neighbours-are-waiting-cc7aed7c = los vecinos están esperando
 it-was-draining-it-buzzed-louder-b70586e9 = Estaba desaguando, zumbó más fuerte que de costumbre durante un rato y luego se apagó. Ni luz ni nada. La usan las dos familias, así que hay cola.
@@ -148,6 +156,7 @@ it-went-while-it-was-pumping-out-d3f08a8b = Se fue mientras bombeaba el agua.
 ### dead_after_the_storm.json
 
 dead-since-the-thunderstorm-d88fabc5 = Muerta desde la tormenta
+mrs-raharjo-695f5c60 = Sra. Raharjo
 last-house-on-the-hill-f99f797c = última casa de la colina
 calm-has-candles-ready-20c646af = tranquila, tiene velas preparadas
 there-was-a-bang-in-the-storm-33e0bf11 = Hubo un estampido en la tormenta y se fueron todas las luces. Las luces volvieron, la lavadora no. Ni luz ni ruido.
@@ -162,6 +171,7 @@ it-does-not-start-at-all-f3633078 = No arranca de ninguna manera.
 ### dial_stands_still.json
 
 it-washes-on-and-on-e9046c86 = Lava y lava sin parar
+mr-osei-57db91de = Sr. Osei
 boarding-house-laundry-room-604b9721 = pensión, lavadero
 good-humoured-a1923d1e = de buen humor
 it-washes-and-washes-i-went-to-44fea6ff = Lava y lava. Fui al mercado, volví, y seguía lavando. Las camisas, muy limpias, pero las necesito hoy.
@@ -181,6 +191,7 @@ no-it-is-an-honest-old-machine-cd235cab = No, es una máquina vieja y honrada.
 
 it-drinks-water-and-slaps-it-on-115746a9 = Bebe agua y la echa al suelo
 intermittent-faults-cd5108b9 = averías intermitentes
+mrs-ferreira-e5bdc2d3 = Sra. Ferreira
 ground-floor-one-step-down-to-fba789e8 = planta baja, un escalón hacia el patio
 worried-about-the-bill-7958d516 = preocupada por la factura
 it-drinks-the-water-bill-has-0a9710d4 = ¡Bebe! El recibo del agua se ha duplicado. Llena y lava, y luego llena un poquito más y un poquito más, y cuando toca centrifugar todavía tiene agua dentro y la lanza por encima a las baldosas.
@@ -200,6 +211,7 @@ there-was-a-man-who-sprayed-532a72dd = Vino un hombre a fumigar contra las cucar
 
 it-leaves-a-damp-patch-and-slips-9c6fdd8f = Deja una mancha de humedad y resbala
 water-in-d322508f = entrada de agua
+mr-abdurahman-3adb72a7 = Sr. Abdurahman
 carpet-washer-s-yard-f05a911c = patio de un lavadero de alfombras
 direct-5fe7049c = directo
 two-things-there-is-a-damp-patch-f970bd1d = Dos cosas. Hay una mancha de humedad debajo después de cada lavado. Y ya no tiene fuerza, resbala cuando debería girar.
@@ -215,6 +227,7 @@ the-damp-patch-after-the-wash-92a7f22a = La mancha, después del lavado. El resb
 it-empties-and-stops-there-ab1f1b0b = Se vacía y ahí se queda
 dead-test-ef41ac25 = prueba sin voltaje
 ask-and-listen-c9e66b3e = preguntar y escuchar
+mr-ionescu-c8ecf9d4 = Sr. Ionescu
 block-of-flats-eighth-floor-lift-c69a618a = bloque de apartamentos, octavo piso, ascensor averiado
 friendly-out-of-breath-265d225b = amable, sin aliento
 the-water-goes-out-and-then-b714aacf = El agua sale y entonces tendría que venir el centrifugado, y no viene nada. El dial gira, la cosa de la bomba ronronea, el tambor está quieto.
@@ -232,6 +245,7 @@ four-men-carried-it-up-one-of-f2efd607 = La subieron cuatro hombres. Uno se cay�
 it-cannot-manage-the-blankets-91ad145f = No puede con las mantas
 teach-the-customer-3f4aca13 = enseñar al cliente
 no-part-needed-fcd2d214 = sin pieza de repuesto
+mr-and-mrs-petrossian-73c5cf69 = Sr. y Sra. Petrossian
 guest-house-at-the-pass-90228964 = casa de huéspedes en el puerto de montaña
 hard-working-open-to-advice-9d96fc19 = trabajadores, abiertos a consejos
 we-do-the-blankets-in-one-go-now-ad2ed7e3 = Ahora lavamos las mantas todas de una vez, porque la temporada es corta. Se queja, gira un palmo, huele y descansa. ¿Será el motor?
@@ -248,6 +262,7 @@ warm-bf9e3ac2 = A caliente.
 it-fills-and-never-gets-full-0c165ec3 = Llena y no se llena nunca
 look-before-opening-ca9a0aad = mirar antes de abrir
 cure-without-a-part-1ceeaa9c = arreglo sin pieza de repuesto
+ms-tallgrass-39a1e60e = Sra. Tallgrass
 garage-conversion-level-with-the-d6d3cf53 = garaje reformado, al nivel del patio
 efficient-4f3ae9f4 = eficiente
 it-fills-for-ever-i-can-hear-it-14382934 = Llena sin parar nunca. Oigo entrar el agua, y cuando miro, hay un poco de agua dentro, y vuelvo a mirar y ya no. El patio de fuera está verde que da gusto.
@@ -266,6 +281,7 @@ we-moved-it-ourselves-my-wife-46797e93 = La trasladamos nosotros. Mi mujer sacó
 
 it-forgets-what-it-was-doing-83e8bdf7 = Se olvida de lo que estaba haciendo
 connectors-c91e2539 = conectores
+mr-castellanos-d9d6b3ed = Sr. Castellanos
 bungalow-at-the-end-of-the-bus-f6195761 = casa de una planta al final de la línea de autobús
 talkative-f667bbb8 = hablador
 half-way-through-a-wash-it-goes-2b6a92ff = A mitad de un lavado se queda a oscuras, así sin más, y cuando hurgo un poco por detrás vuelve y quiere que pulse inicio. Es como vivir con mi hermano.
@@ -283,6 +299,7 @@ i-moved-it-myself-for-the-a25fa85c = La moví yo mismo para pintar. Puede que es
 ### fuller_and_splashing.json
 
 too-full-and-it-splashes-over-66fd3739 = Demasiado llena, y salpica por encima por dentro
+mr-ferreira-lund-b46f4b6e = Sr. Ferreira-Lund
 converted-barn-upstairs-bath-2b3cc40e = granero reformado, baño de arriba
 careful-has-put-a-tray-under-it-b1b66180 = cuidadoso, le ha puesto una bandeja debajo
 it-fills-higher-than-it-used-to-df1f3988 = Se llena más que antes, y cuando toma ritmo, el agua salta por encima del borde interior. Tengo una bandeja debajo, así que todavía no ha pasado nada por el techo.
@@ -297,6 +314,7 @@ i-had-the-plastic-ring-off-the-8f61457b = Le quité el aro de plástico a la cub
 ### fuller_than_ever.json
 
 it-is-fuller-than-it-ever-was-deeeed27 = Está más llena que nunca
+mr-and-mrs-kovalenko-87060aeb = Sr. y Sra. Kovalenko
 flat-over-the-pharmacy-f9f2fb24 = apartamento encima de la farmacia
 she-worries-he-reassures-her-f89ddc15 = ella se preocupa, él la tranquiliza
 it-fills-right-up-to-where-the-8a22d7b8 = Se llena justo hasta donde están los agujeritos. Mi marido dice que eso es bueno para la ropa, pero yo tengo que pensar en la farmacia de abajo.
@@ -312,6 +330,7 @@ the-old-fitter-died-nobody-since-e4d619f4 = El técnico de antes murió. Desde e
 ### gives_up_at_once.json
 
 it-gives-up-at-once-since-the-53ebf3bb = Se rinde enseguida desde la visita
+mrs-nakamura-bell-1bb2d7d3 = Sra. Nakamura-Bell
 town-house-closet-laundry-6f573904 = casa adosada de ciudad, lavadero en un armario
 brisk-ecb0730a = enérgica
 a-young-man-came-about-a-rattle-8891b0e0 = Vino un joven por un traqueteo y apretó algo debajo de la parte de arriba. El traqueteo se ha ido. Todo lo demás también: pita a los pocos segundos y dice que algo no es plausible.
@@ -327,6 +346,7 @@ he-was-very-quick-he-had-to-be-1ea7e406 = Fue muy rápido. Lo esperaban en otro 
 ### goes_quiet_in_the_middle.json
 
 it-goes-quiet-in-the-middle-ec029893 = Se queda callada a la mitad
+mr-ozturk-hale-1c29fc7a = Sr. Ozturk-Hale
 first-apartment-second-floor-81c05245 = primer apartamento propio, segundo piso
 anxious-to-do-it-right-63e80f83 = preocupado por hacerlo bien
 it-washes-and-after-a-few-cbd240f8 = Lava, y a los pocos minutos se queda totalmente callada, con el agua dentro. Creí que se había roto, así que la apagué y le saqué el agua. Luego volví a hacerlo y pasó lo mismo.
@@ -344,6 +364,7 @@ the-shop-that-sold-it-checked-it-7c2a68b5 = La tienda que la vendió la revisó.
 
 it-was-my-grandmother-s-machine-228fd82f = Era la lavadora de mi abuela
 worth-of-a-repair-39ed1ba0 = si merece la pena reparar
+ms-iyer-7cb3b996 = Sra. Iyer
 old-town-house-stone-floor-35281425 = casa antigua de ciudad, suelo de piedra
 attached-to-the-machine-fcc541ec = encariñada con la máquina
 it-growls-and-grinds-and-the-108dab94 = Gruñe y rechina, y la ropa apenas se mueve. A los pocos minutos se queda callada, y más tarde lo vuelve a intentar. Era de mi abuela. ¿Se puede dejar bien? Yo pagaría un precio justo.
@@ -361,6 +382,7 @@ never-it-is-eighteen-years-old-536f542a = Nunca. Tiene dieciocho años.
 
 it-hums-and-labours-since-the-a94a822c = Zumba y va forzada desde que vino el técnico
 motor-and-capacitor-03ad0def = motor y condensador
+mr-baptiste-f75a2fa0 = Sr. Baptiste
 semi-detached-house-washroom-845c5240 = casa pareada, lavadero detrás del garaje
 precise-keeps-receipts-d255cdd5 = preciso, guarda los recibos
 a-man-fitted-a-new-back-panel-c7a89efc = Un hombre puso un panel trasero nuevo porque el viejo traqueteaba. Durante una semana todo fue bien. Ahora zumba, mueve un poco la ropa, huele a caliente y se para. Y mi mujer dice que le da un cosquilleo cuando toca el costado.
@@ -379,6 +401,7 @@ he-was-ten-minutes-he-had-one-3d71f034 = Estuvo diez minutos. Le sobró un torni
 ### has_to_be_coaxed_on.json
 
 it-has-to-be-coaxed-to-come-on-988eedf8 = Hay que rogarle para que se encienda
+mr-ravindran-62f180a9 = Sr. Ravindran
 flat-share-of-three-nurses-b18b6d94 = apartamento compartido de tres enfermeros
 tired-after-a-night-shift-0ff6377e = cansado tras el turno de noche
 you-press-the-button-and-there-8b959140 = Uno pulsa el botón y hay luz, o no la hay. Luego funciona y de repente se apaga todo. Los tres lo pulsamos cada uno a su manera, y no sirve ninguna.
@@ -396,6 +419,7 @@ no-it-is-the-landlord-s-bbb1b1d8 = No, es del dueño.
 ### hot_and_stops.json
 
 it-gets-hot-and-growls-one-way-a49323cc = Se calienta y gruñe hacia un lado
+mr-abebe-077f01c5 = Sr. Abebe
 workers-hostel-heavily-used-64377626 = albergue de trabajadores, muy usada
 sober-keeps-the-books-a8658a5f = serio, lleva las cuentas
 it-growls-one-way-hardly-starts-662c935e = Gruñe hacia un lado, apenas arranca hacia el otro, huele a recalentado y después se para media hora. La usan treinta personas. ¿Cuánto cuesta y merece la pena?
@@ -415,6 +439,7 @@ your-colleagues-fitted-a-3cc33dda = Sus compañeros le pusieron un condensador e
 ### hot_since_the_cheap_part.json
 
 hot-and-halting-since-the-cheap-1f92160b = Caliente y a tirones desde la pieza barata
+mr-abernathy-diallo-683e37e2 = Sr. Abernathy-Diallo
 hobby-farm-pump-shed-149f8113 = granja de recreo, caseta de la bomba
 sheepish-9e99763c = avergonzado
 it-would-not-start-so-i-put-in-a-1aed8913 = No quería arrancar, así que le puse una pieza nueva comprada por correo. ¡Arrancó! Pero no quiere girar de vuelta hacia el otro lado, se calienta mucho y luego se toma un largo descanso.
@@ -430,6 +455,7 @@ the-round-can-at-the-back-it-is-6147826a = El bote redondo de atrás. Es del mis
 ### hums_and_stands.json
 
 it-hums-and-nothing-turns-308139b7 = Zumba y no gira nada
+ms-petrov-bf021c27 = Sra. Petrov
 fourth-floor-shared-laundry-of-a-1cb0c0b8 = cuarto piso, lavadero común de un edificio pequeño
 it-hums-like-a-fridge-and-the-3f469d6a = Zumba como un refrigerador y la ropa no se mueve. Mi hija la empujó con el mango de una cuchara y entonces funcionó. Le dije que nunca más.
 the-machine-has-run-just-before-c002889e = La máquina ha estado funcionando justo antes de que usted llegue y puede que siga tibia. Suelo de cemento, buen desagüe.
@@ -447,6 +473,7 @@ no-never-it-is-nine-years-old-7999561e = No, nunca. Tiene nueve años.
 ### hums_and_water_stays.json
 
 it-hums-and-the-water-stays-in-66359797 = Zumba y el agua se queda dentro
+ms-whitefeather-67a053eb = Sra. Whitefeather
 ranch-house-mud-room-37bc5274 = casa de rancho, cuarto de entrada de servicio
 practical-b3e06f70 = práctica
 it-hums-the-water-stays-in-and-e47e3476 = Zumba, el agua se queda dentro, y se rinde. La vaciaría yo misma, pero el del teléfono dijo que la dejara para que usted la viera.
@@ -465,6 +492,7 @@ after-the-wash-when-it-should-972305a5 = Después del lavado, cuando debería bo
 ### hums_quietly_no_wash.json
 
 it-fills-ticks-and-does-not-wash-a8f817aa = Llena, hace tictac y no lava
+mr-haile-2188b517 = Sr. Haile
 ground-floor-behind-a-tailor-s-e2d6c980 = planta baja, detrás de una sastrería
 hopeful-8aef8fca = esperanzado
 it-takes-water-as-it-should-then-1dbae90f = Toma agua como debe. Luego la oigo hacer tic, tic, hacia un lado y hacia el otro, pero el plato del tambor no se mueve. Tampoco zumba. Ayer mi amigo le limpió la pelusa, y antes de eso funcionaba, solo que más caliente de lo que a él le gustaba.
@@ -480,6 +508,7 @@ from-the-back-with-his-workshop-bb20fd14 = Por detrás, con el aire de su taller
 ### keys_do_nothing.json
 
 the-keys-do-nothing-416c877c = Las teclas no hacen nada
+mrs-papadimas-9f9ef419 = Sra. Papadimas
 first-floor-two-grandchildren-8515693f = primer piso, dos nietos de visita
 apologetic-dd91b90c = se disculpa mucho
 it-lights-up-when-i-switch-it-on-8261808e = Se ilumina cuando la enciendo, pero le da igual lo que pulse. Pulso inicio y dice que está lista, y ahí se queda.
@@ -494,6 +523,7 @@ straight-away-59029c2f = Enseguida.
 ### no_heart_after_a_while.json
 
 it-loses-heart-after-a-while-aee6b7f2 = Al cabo de un rato se desanima
+ms-vasquez-okoro-4af1b073 = Sra. Vasquez-Okoro
 dog-groomer-s-two-loads-an-hour-1a88bae6 = peluquería canina, dos cargas por hora
 precise-keeps-a-log-of-it-eec230bb = precisa, lleva un registro
 here-is-my-list-first-load-of-16974f2a = Aquí está mi lista. Primera carga del día: bien. Segunda carga: lava, luego no hace nada durante un rato, luego lava. Tercera carga: no gira en absoluto. Durante el almuerzo se pone buena otra vez.
@@ -510,6 +540,7 @@ when-it-has-worked-for-a-while-69e28a8f = Cuando lleva un rato trabajando.
 
 fills-washes-drains-does-not-7322c14f = Llena, lava, desagua, no centrifuga
 earlier-repairs-4d24aec1 = reparaciones anteriores
+mrs-okafor-d4d9f1c9 = Sra. Okafor
 third-floor-no-lift-854e01dc = tercer piso, sin ascensor
 a-little-embarrassed-53bdf489 = algo avergonzada
 it-fills-and-it-washes-and-the-de1bf1e0 = Llena y lava y el agua sale, pero no centrifuga. La ropa está empapada.
@@ -531,6 +562,7 @@ all-right-my-cousin-fitted-the-6ad80ef9 = Está bien. Mi primo montó el motor q
 ### no_water.json
 
 no-water-comes-in-98f56d2b = No entra agua
+mrs-adeyemi-0e73eb3b = Sra. Adeyemi
 ground-floor-laundry-niche-cebaa00b = planta baja, hueco para la lavadora detrás de la cocina
 i-put-the-washing-in-pressed-cda52219 = Metí la ropa, pulsé inicio, y ahí está, sin hacer nada. Oigo un leve zumbido arriba, pero no entra agua.
 the-machine-stands-in-a-niche-b4ec920c = La máquina está en un hueco; el grifo está en la pared de detrás, abajo, y se alcanza con el brazo. Baldosas secas.
@@ -551,6 +583,7 @@ the-plumber-was-behind-it-he-had-2e8e9f46 = El fontanero estuvo detrás, tenía 
 ### not_the_wash_that_smells.json
 
 it-smells-when-the-wash-is-on-13260057 = Huele cuando está lavando
+mrs-kowalczyk-104add28 = Sra. Kowalczyk
 bungalow-utility-room-beside-the-d183c239 = casa de una planta, cuarto de servicio junto a la caldera
 tired-in-a-hurry-to-go-out-5594208a = cansada, con prisa por salir
 for-two-days-it-has-smelt-in-the-840484ab = Desde hace dos días huele en el lavadero, como a huevos podridos. Mi vecina dice que es la correa. ¿Podría darse prisa? Tengo que salir al mediodía.
@@ -570,6 +603,7 @@ the-machine-nobody-3ec423c8 = La máquina, nadie.
 ### nothing_at_all.json
 
 nothing-at-all-e3d8b818 = Nada de nada
+mr-okonjo-4dd85f86 = Sr. Okonjo
 allotment-house-new-lean-to-d80abe21 = casita de huerto, cocina nueva en un cobertizo adosado
 i-pull-the-knob-i-turn-it-to-the-66fe446f = Tiro del botón giratorio, lo giro hasta el principio, y nada. Ni clic, ni zumbido, ni agua. En la cocina de antes lavó hasta el día en que la trajimos.
 two-sockets-side-by-side-on-the-cf76b9be = Dos tomas de corriente, una al lado de otra, en la pared nueva. En la de la izquierda luce una lámpara, la máquina está en la de la derecha.
@@ -587,6 +621,7 @@ my-brother-did-the-electrics-in-7dc4cfe2 = La instalación eléctrica de aquí l
 ### one_way_only_and_hot.json
 
 one-way-only-and-hot-db8df720 = Solo hacia un lado, y caliente
+mr-sepulveda-94a7c249 = Sr. Sepulveda
 boat-builder-s-shed-by-the-river-001349f5 = cobertizo de un constructor de barcos junto al río
 knows-engines-listens-carefully-a1db2893 = entiende de motores, escucha con atención
 she-turns-one-way-and-then-she-cea3b3ac = Gira hacia un lado y luego no gira de vuelta. Zumba, se calienta mucho, se corta, y a los diez minutos empieza otra vez. Hacia un lado seguiría para siempre.
@@ -601,6 +636,7 @@ i-do-not-let-anybody-near-my-369756d7 = Yo no dejo que nadie se acerque a mis m�
 ### overflows_since_the_repair.json
 
 it-overflows-since-the-repair-915e1553 = Se desborda desde la reparación
+mr-and-mrs-farouk-29f5ad97 = Sr. y Sra. Farouk
 top-floor-over-a-bakery-f338ef3d = último piso, encima de una panadería
 angry-with-the-last-repairer-86019da7 = indignados con el último técnico
 the-board-was-changed-on-f77acbb1 = El jueves cambiaron la placa y desde entonces se desborda. Al panadero de abajo le cayó agua en la harina. Esto lo va a pagar alguien.
@@ -619,6 +655,7 @@ he-had-the-top-up-he-shut-it-d26c0be4 = Tuvo la parte de arriba levantada. La ce
 ### prickles_in_the_scullery.json
 
 it-prickles-in-the-scullery-796ab3e0 = Da hormigueo en la trascocina
+mrs-wanjiru-71b91911 = Sra. Wanjiru
 old-parsonage-scullery-with-a-6657bde9 = antigua casa parroquial, trascocina con suelo de piedra
 worried-for-her-mother-129e9622 = preocupada por su madre
 my-mother-says-it-prickles-when-40a0c79f = Mi madre dice que le da un hormigueo cuando se apoya en ella. Yo creía que eran cosas de la edad. Ayer puse la lavadora descalza y también lo sentí.
@@ -635,6 +672,7 @@ the-cat-has-a-basket-behind-it-ac643b9a = La gata tiene una cesta detrás. Juega
 ### pulls_and_nothing_opens.json
 
 it-whirrs-and-nothing-opens-04e5328a = Ronronea y no se abre nada
+mr-halloran-6a8d0e93 = Sr. Halloran
 public-house-yard-laundry-e9120221 = taberna, lavadero en el patio
 jolly-in-the-middle-of-things-9d53bb14 = jovial, en plena faena
 it-whirrs-away-down-there-as-it-475fb45b = Ronronea ahí abajo como debe cuando quiere vaciarse, y de la manguera no sale ni una gota. Llevamos tres noches seguidas vaciándola con una jarra de cerveza.
@@ -651,6 +689,7 @@ when-it-should-empty-2b67a8c6 = Cuando debería vaciarse.
 ### rests_after_ten_minutes.json
 
 it-rests-after-ten-minutes-23195503 = Descansa a los diez minutos
+mr-fonseka-0d212319 = Sr. Fonseka
 tea-room-kitchen-c122b03f = cocina de un salón de té
 patient-offers-tea-4f9c89a7 = paciente, ofrece té
 it-washes-beautifully-and-then-a79bbfb1 = Lava de maravilla, y luego se toma un descanso. Me voy, vuelvo, y está lavando otra vez. Con dos cargas seguidas casi no trabaja.
@@ -666,6 +705,7 @@ after-ten-minutes-or-a-quarter-5e694c3e = A los diez minutos o al cuarto de hora
 ### rust_and_rumble.json
 
 rust-water-and-a-rumble-0fbf92c7 = Agua oxidada y un retumbo
+mrs-guidry-onwudiwe-97307716 = Sra. Guidry-Onwudiwe
 bungalow-under-live-oaks-9633731a = casa de una planta bajo las encinas
 wants-the-truth-c7935656 = quiere la verdad
 there-is-rusty-water-under-it-e5e3a3d5 = Hay agua oxidada debajo y retumba como un tren de carga cuando centrifuga, más despacio cada semana. Mi hermana dice que compre una nueva, mi hijo dice que la arregle. ¿Usted qué dice?
@@ -680,6 +720,7 @@ my-son-put-in-a-belt-two-years-82078000 = Mi hijo le puso una correa hace dos a�
 ### says_later.json
 
 it-will-not-start-when-i-want-it-e7dd425c = No quiere arrancar cuando yo quiero
+mrs-lightfoot-ames-f5a3f9a4 = Sra. Lightfoot-Ames
 trailer-by-the-lake-fb2ce1e5 = casa rodante junto al lago
 cheerful-2c18b95d = alegre
 i-put-the-clothes-in-and-press-576bcdb1 = Meto la ropa y pulso inicio, y no quiere arrancar. Se queda ahí con su luz encendida. Eso sí, para cuando vuelvo de la cafetería ya la ha lavado, y está toda arrugada.
@@ -695,6 +736,7 @@ right-when-i-press-start-a53e9f53 = Justo cuando pulso inicio.
 ### shakes_the_pictures.json
 
 it-shakes-the-pictures-off-the-a34b51eb = Hace caer los cuadros de la pared
+mr-osterhaus-lee-5de841db = Sr. Osterhaus-Lee
 frame-house-laundry-above-the-f449bc75 = casa de madera, lavadero encima de la sala
 has-catalogued-every-noise-5fd6616b = tiene catalogados todos los ruidos
 it-sways-to-one-side-and-at-a-cc7bd064 = Se va hacia un lado, y a cierta velocidad la acompaña la casa entera. El retrato de mi madre se ha caído dos veces.
@@ -709,6 +751,7 @@ when-the-spin-gathers-speed-fad39a7d = Cuando el centrifugado toma velocidad.
 ### silent_and_dry.json
 
 it-starts-and-no-water-comes-in-aad91ce5 = Arranca y no entra agua, en silencio
+mrs-kowalska-95cb2fde = Sra. Kowalska
 third-floor-kitchen-2a3866b0 = tercer piso, cocina
 hard-of-hearing-precise-ad0b58d6 = dura de oído, precisa
 i-start-it-the-lamps-light-and-9459a081 = La pongo en marcha, se encienden las luces y no entra agua. Mis grifos son buenos; miré la manguera, no está doblada.
@@ -725,6 +768,7 @@ at-the-beginning-at-once-98fda244 = Al principio, enseguida.
 ### slaps_and_rubs.json
 
 it-slaps-and-rubs-below-33de6851 = Da palmadas y roza por abajo
+mr-zeleny-77d90a45 = Sr. Zeleny
 mill-house-laundry-by-the-wheel-20d88e15 = casa de molino, lavadero junto a la rueda
 thorough-takes-notes-9b4f7f08 = minucioso, toma notas
 it-does-its-work-but-it-has-got-2fd0e6f3 = Hace su trabajo, pero se ha vuelto ruidosa. Da palmadas por abajo cuando gira, y con ellas un roce, como una escoba sobre una tabla. El ruido es peor desde que la pasamos por encima del umbral con la carretilla.
@@ -740,6 +784,7 @@ only-moved-f578f20a = Solo moverla.
 ### slow_since_the_drought.json
 
 slow-since-the-drought-daf1c7e2 = Lenta desde la sequía
+mrs-benhaddou-b6f14e71 = Sra. Benhaddou
 mountain-village-house-by-the-e7c2ec9d = pueblo de montaña, casa junto al manantial
 hospitable-tea-first-f1a2e85e = hospitalaria, primero el té
 it-fills-drop-by-drop-since-the-7c42892e = Llena gota a gota. Desde la sequía el agua de aquí es dura como la piedra, y la máquina se ha vuelto lenta como todos nosotros.
@@ -754,6 +799,7 @@ my-son-looked-at-the-hose-it-was-deaa2ba6 = Mi hijo miró la manguera. Estaba re
 ### slow_to_empty.json
 
 it-takes-long-to-empty-and-c79317e8 = Tarda mucho en vaciarse y deja pelusa en todo
+mrs-oyelaran-a690ff14 = Sra. Oyelaran
 hairdresser-s-back-room-aaba491d = peluquería, trastienda
 cheerful-customers-waiting-975b334d = alegre, con clientas esperando
 forty-towels-a-day-that-is-my-4aa6cdf4 = Cuarenta toallas al día, esa es mi vida. Ahora se vacía tan despacio que antes del mediodía me quedo sin toallas secas, y lo que sale está cubierto de pelusa.
@@ -770,6 +816,7 @@ no-one-it-is-a-good-machine-a3ae593e = Nadie. Es una buena máquina.
 ### smells_and_counts_for_nothing.json
 
 it-fills-to-nothing-and-hums-at-91313bdf = Se llena de nada y zumba por detrás
+mrs-sandoval-3d0265eb = Sra. Sandoval
 dressmaker-s-first-floor-2d567bfe = taller de costura, primer piso
 observant-db000249 = observadora
 it-thinks-it-is-full-when-it-is-c4482cb3 = Se cree llena cuando está vacía: da vueltas con la cuba seca. Y llevo semanas oliéndola por detrás, a caliente, hasta cuando estaba apagada.
@@ -785,6 +832,7 @@ from-the-first-minute-no-water-37fe21fb = Desde el primer minuto. Sin agua, solo
 ### squeals_after_the_new_belt.json
 
 it-squeals-like-a-pig-a20d7994 = Chilla como un cerdo
+mr-thibodeaux-mensah-274079f8 = Sr. Thibodeaux-Mensah
 corner-store-stock-room-33579948 = tienda de barrio, almacén
 bargaining-good-natured-ef918946 = regatea, de buen carácter
 i-bought-a-belt-my-brother-in-1294d7e3 = Compré una correa, mi cuñado la puso, y ahora chilla como un cerdo y centrifuga como un caracol. Él dice que las correas necesitan rodaje. ¿Las correas necesitan rodaje?
@@ -800,6 +848,7 @@ he-had-the-motor-loose-and-the-0246ae85 = Tuvo el motor suelto y la ruedita quit
 ### squeals_and_comes_out_wet.json
 
 it-squeals-and-the-washing-comes-eb09cdee = Chirría y la ropa sale mojada
+mr-novak-4bdf547d = Sr. Novak
 farm-house-wash-kitchen-6d199ade = casa de granja, cocina de lavar
 it-squeals-like-a-piglet-when-it-fc723972 = Chilla como un lechón cuando arranca y la ropa sale mojada como un trapo de cocina. Mi mujer dice que el motor está acabado. Yo digo que no.
 stone-floor-machine-well-07fc6e3a = Suelo de piedra, máquina de fácil acceso. Un peón de la granja puede ayudar a levantar.
@@ -818,6 +867,7 @@ never-only-moved-it-when-we-276e91a1 = Nunca. Solo la movimos cuando encalamos l
 ### starts_when_it_likes.json
 
 it-starts-when-it-likes-efda6fb4 = Arranca cuando le da la gana
+ms-delacroix-mbuyi-182be0a7 = Sra. Delacroix-Mbuyi
 puppet-theatre-wardrobe-room-8cdd531b = teatro de títeres, cuarto de vestuario
 curious-about-everything-8584de4d = curiosa por todo
 sometimes-it-takes-water-at-once-452dad62 = A veces toma agua enseguida. A veces muevo un poco el botón giratorio de un lado a otro y entonces sí. A veces me hace esperar, y luego se lo piensa mejor.
@@ -835,6 +885,7 @@ no-one-dares-758634e9 = Nadie se atreve.
 ### stops_and_beeps_before_spin.json
 
 it-stops-and-beeps-before-the-015bb829 = Se para y pita antes del centrifugado
+mr-haddad-b3e53c18 = Sr. Haddad
 first-floor-kitchen-50ed6e15 = primer piso, cocina
 helpful-5f98198d = servicial
 it-washes-fine-then-it-stops-f6c35f84 = Lava bien, luego se para llena de cosas mojadas, y al cabo de un rato pita. La tapa está cerrada, se lo juro.
@@ -851,6 +902,7 @@ my-son-leant-on-the-lid-to-reach-36ad5703 = Mi hijo se apoyó en la tapa para ll
 ### stops_full_of_water.json
 
 it-stops-full-of-water-e259eedc = Se para llena de agua
+ms-lindqvist-940df587 = Sra. Lindqvist
 basement-flat-28feae5b = apartamento en el sótano
 worried-about-the-floor-eec8d597 = preocupada por el suelo
 it-has-stopped-with-all-the-179a9a3a = Se ha parado con toda el agua dentro y pita. Me da miedo abrir nada.
@@ -867,6 +919,7 @@ after-the-wash-when-the-water-54fac36c = Después del lavado, cuando el agua deb
 ### stops_if_you_look_at_it.json
 
 it-stops-if-you-so-much-as-look-2651ab51 = Se para con solo mirarla
+mr-kekona-4e614055 = Sr. Kekona
 surf-shop-back-yard-4fcdd10c = tienda de surf, patio trasero
 easy-going-8d5d47d8 = despreocupado
 it-stops-whenever-it-likes-says-a05a8119 = Se para cuando quiere, dice que hay que cerrar la tapa, ¡y la tapa está cerrada! Se le da una palmada y sigue. Mi gente se ha vuelto muy buena en eso de las palmadas.
@@ -883,6 +936,7 @@ no-salt-air-does-for-everything-37204f4f = No. El aire salado acaba con todo aqu
 ### stops_when_it_gets_going.json
 
 it-gets-going-and-then-starts-3e383b29 = Toma velocidad y luego empieza todo otra vez
+ms-yildiz-7f833ab2 = Sra. Yildiz
 flat-over-a-workshop-that-shakes-34f6a2a1 = apartamento encima de un taller que hace temblar el suelo
 sceptical-the-last-visit-found-7cb633ba = escéptica: la última visita no encontró nada
 it-drains-it-begins-to-spin-it-d1d953b9 = Desagua, empieza a centrifugar, va bastante rápida, y entonces se para, llena y remueve la ropa, y lo intenta otra vez. Al final dice que no puede. El último técnico la encendió, funcionó, él se fue, y esa misma noche volvió a hacerlo.
@@ -900,6 +954,7 @@ and-before-that-one-who-changed-5b5df847 = Y antes, uno que cambió la pantalla,
 ### takes_an_hour_to_fill.json
 
 it-takes-an-hour-to-fill-1be18b8d = Tarda una hora en llenar
+mr-quispe-c248b37b = Sr. Quispe
 second-floor-above-a-bakery-eca66987 = segundo piso, encima de una panadería
 patient-a-little-tired-03a0b2cd = paciente, algo cansado
 it-washes-well-in-the-end-but-499f0ed8 = Al final lava bien, pero primero se pasa casi una hora ahí echando un hilito de agua en la cuba. A veces se rinde y pita antes de estar llena.
@@ -918,6 +973,7 @@ the-water-people-dug-up-the-d1490516 = Los del agua levantaron la calle en prima
 ### takes_its_time_stopping.json
 
 it-takes-its-time-stopping-c9c608b9 = Se toma su tiempo para pararse
+mrs-whitlock-adeyinka-f0fccc43 = Sra. Whitlock-Adeyinka
 day-nursery-staff-laundry-e430ed00 = guardería, lavadero del personal
 serious-about-safety-1d4c9d5a = se toma en serio la seguridad
 when-i-open-the-lid-while-it-d284f457 = Cuando abro la tapa mientras centrifuga, sigue girando una eternidad. Con niños en la casa, eso no lo tolero. Además hay un bamboleo ahí abajo.
@@ -931,6 +987,7 @@ after-the-spin-and-when-i-lift-9e62e4f5 = Después del centrifugado, y cuando le
 ### third_valve_still_slow.json
 
 the-third-new-valve-and-it-still-333014d3 = La tercera válvula nueva, y sigue llenando despacio
+mr-andriamana-6ebe756a = Sr. Andriamana
 top-floor-tank-on-the-roof-59c64250 = último piso, depósito en la azotea
 polite-has-stopped-believing-568ac42c = educado, ya no cree a nadie
 two-men-have-put-in-three-inlet-3c0f2383 = Entre dos hombres han puesto tres válvulas de entrada y las tres las he pagado. Sigue tardando veinte minutos en llenar, y luego pita. Por favor, no me venda la cuarta.
@@ -948,6 +1005,7 @@ three-valves-in-two-months-the-82982983 = Tres válvulas en dos meses. El últim
 ### trips_and_old.json
 
 it-drops-the-breaker-and-it-is-307027c4 = Hace saltar el interruptor de la casa, y ya no es joven
+mr-moyo-4d6e2e6e = Sr. Moyo
 smallholding-pump-house-3df54505 = pequeña finca, caseta de la bomba
 resigned-8c93abb8 = resignado
 when-it-begins-to-wash-the-light-ddd198f0 = Cuando empieza a lavar, se va la luz en toda la casa. Lleva años retumbando y quejándose. Dígame sin rodeos si vale la pena.
@@ -963,6 +1021,7 @@ i-have-kept-it-going-with-my-own-71508485 = Llevo quince años manteniéndola en
 ### turns_one_way.json
 
 it-turns-one-way-and-never-spins-1c7ef6d5 = Gira hacia un lado y no centrifuga nunca
+mr-pemberley-cruz-ffefd726 = Sr. Pemberley-Cruz
 dry-humour-dfcf0a92 = humor seco
 half-of-it-works-it-turns-one-a194afcc = Funciona la mitad. Gira hacia un lado, se lo piensa, y vuelve a girar hacia el mismo lado. Y cuando tendría que centrifugar, zumba para sus adentros ahí abajo con la bomba, y eso es todo.
 mud-room-with-a-drain-a-dog-2c2fbcb7 = Cuarto de entrada de servicio con desagüe. Un perro dormido sobre un montón de abrigos.
@@ -978,6 +1037,7 @@ nobody-but-the-dog-goes-in-there-aa09132b = Ahí no entra nadie más que el perr
 ### waits_for_its_water.json
 
 it-waits-and-waits-for-its-water-f390613f = Espera y espera su agua
+mrs-solheim-deafeb0c = Sra. Solheim
 holiday-cabin-by-the-fjord-7f3ba77b = cabaña de vacaciones junto al fiordo
 relaxed-on-holiday-2a52ede1 = relajada, de vacaciones
 we-opened-the-cabin-up-last-week-fc706bb7 = Abrimos la cabaña la semana pasada. Lava, pero tarda toda la mañana: se queda ahí siseando un siglo antes de empezar a moverse. Otros veranos era más rápida.
@@ -994,6 +1054,7 @@ no-it-sleeps-here-all-winter-92e6c94d = No. Duerme aquí todo el invierno.
 ### walked_to_the_door.json
 
 the-drum-hangs-to-one-side-86691b09 = El tambor cuelga hacia un lado
+mrs-harlan-sato-0c3ff853 = Sra. Harlan-Sato
 apartment-with-a-narrow-hall-87e5c332 = apartamento con un pasillo estrecho
 apologises-for-the-mess-5b9d462b = se disculpa por el desorden
 the-drum-sits-crooked-i-can-see-92049f45 = El tambor está torcido, lo veo por la tapa. Llena y lava, más o menos, y cuando debería centrifugar se menea de un lado a otro, toma agua y lo intenta otra vez, hasta que se rinde.
@@ -1009,6 +1070,7 @@ the-movers-and-my-husband-pushed-0490a4aa = Los de la mudanza. Y mi marido empuj
 ### walks_and_fills_again.json
 
 it-walks-and-fills-again-and-96dd5d9c = Camina y llena otra vez, y otra
+mr-mbeki-4a42d1f8 = Sr. Mbeki
 garden-shed-with-a-wooden-floor-781d09c7 = caseta de jardín con suelo de madera
 it-walks-through-the-shed-like-a-66ed1e9c = Camina por la caseta como una cabra, se para, llena otra vez, y al final se rinde. En la tienda dicen que la amortiguación está gastada y quieren venderme varillas.
 plank-floor-that-slopes-to-the-d8ae2d1c = Suelo de tablas inclinado hacia la puerta; las patas están en su posición más corta. Las alfombrillas de baño siguen en el cesto.
@@ -1024,6 +1086,7 @@ i-moved-it-myself-it-weighs-like-81cf4e9c = La moví yo mismo. Pesa como un tern
 ### washes_will_not_spin.json
 
 it-washes-and-drains-but-will-64536d11 = Lava y desagua, pero no quiere centrifugar
+mr-tanaka-e12a3f94 = Sr. Tanaka
 second-floor-bathroom-0cefdcb5 = segundo piso, baño
 patient-80ee595e = paciente
 it-fills-it-washes-it-pumps-the-7178b7f0 = Llena, lava, bombea el agua fuera, y luego se para con todo chorreando. Ninguna alarma.
@@ -1043,6 +1106,7 @@ two-friends-carried-it-up-the-3250684f = Dos amigos la subieron por la escalera.
 ### water_comes_back_up.json
 
 the-water-will-not-go-away-cad2f7f4 = El agua no quiere irse
+ms-nakoa-235c8617 = Sra. Nakoa
 new-kitchen-ground-floor-4ca1e850 = cocina nueva, planta baja
 proud-of-the-kitchen-44c22d25 = orgullosa de la cocina
 the-kitchen-is-new-and-beautiful-f34c1c0f = La cocina es nueva y preciosa y la lavadora ha dejado de vaciarse. Se queda ahí con agua dentro, y luego pita y me dice que desagua demasiado despacio.
@@ -1059,6 +1123,7 @@ on-the-machine-no-the-kitchen-2bcadd94 = En la máquina, no. Los montadores de l
 ### water_from_somewhere_else.json
 
 there-is-water-everywhere-84b3995e = Hay agua por todas partes
+mr-takahashi-byrne-306f98ed = Sr. Takahashi-Byrne
 basement-flat-by-the-canal-a7201054 = apartamento en el sótano junto al canal
 upset-3a785bf0 = alterado
 the-machine-has-flooded-the-b2b6424b = ¡La máquina ha inundado todo el sótano! Lavó anoche, y esta mañana metí los pies en el agua. Tiene que hacer que deje de perder agua.
@@ -1079,6 +1144,7 @@ no-nobody-b62f45b1 = No, nadie.
 ### water_runs_at_once.json
 
 water-runs-as-soon-as-it-is-f9434d8a = El agua corre en cuanto se enciende
+ms-rao-69e5b38b = Sra. Rao
 fifth-floor-new-building-3596b3b6 = quinto piso, edificio nuevo
 careful-reads-manuals-db398763 = cuidadosa, lee los manuales
 the-moment-i-switch-it-on-the-a119d69e = En el momento en que la enciendo corre el agua, antes de que haya pulsado inicio. Se corta cuando la apago. Ahora tengo el grifo cerrado.
@@ -1095,6 +1161,7 @@ no-it-is-out-of-warranty-by-a-449f109a = No. Hace un mes que se le acabó la gar
 ### weak_in_the_new_place.json
 
 it-has-been-weak-since-we-moved-dd67acfb = Está floja desde que nos mudamos
+mr-delacruz-whitby-4c87b8f8 = Sr. Delacruz-Whitby
 rented-cottage-back-porch-f9f8918f = casita alquilada, porche trasero
 annoyed-with-the-movers-566fba9e = molesto con los de la mudanza
 in-the-old-house-it-was-strong-736c9bae = En la casa de antes era fuerte como un buey. Aquí remueve hacia un lado y apenas hacia el otro, y la luz del porche baja cuando trabaja. Los de la mudanza la habrán dejado caer.
@@ -1112,6 +1179,7 @@ the-movers-had-it-on-its-side-1c32d345 = Los de la mudanza la llevaron tumbada; 
 ### whines_and_stands.json
 
 it-whines-and-the-drum-stands-e009984f = Gime y el tambor está quieto
+sister-agathe-c002840d = Hermana Agathe
 convent-kitchen-basement-laundry-570806cc = cocina de convento, lavadero en el sótano
 kind-exact-009eb076 = bondadosa, exacta
 it-washes-it-empties-then-it-d8004027 = Lava. Se vacía. Luego gime como en el lavado, durante el tiempo que antes centrifugaba, y la ropa se queda en el tambor como arcilla mojada.
@@ -1126,6 +1194,7 @@ he-changed-the-spring-and-lever-a01f0057 = Cambió el resorte y la palanca de ab
 ### whirls_and_does_not_wring.json
 
 it-pumps-it-whirls-it-does-not-8213b2ed = Bombea, da vueltas, no escurre
+mrs-oduya-prentiss-cb782d56 = Sra. Oduya-Prentiss
 row-house-basement-b855c52e = casa en hilera, sótano
 tired-three-small-children-f8d0ac4b = cansada, tres niños pequeños
 the-water-goes-out-the-motor-92c0bed8 = El agua sale, el motor funciona, lo oigo. Pero el tambor no da vueltas. Llevo desde el jueves escurriendo pañales a mano.
@@ -1139,6 +1208,7 @@ no-one-has-touched-it-acc44911 = Nadie la ha tocado.
 ### white_mountain.json
 
 a-white-mountain-climbs-out-of-bc952384 = Le sale una montaña blanca
+jomo-2ef957aa = Jomo
 student-flat-fourth-floor-ac7d33f1 = apartamento de estudiante, cuarto piso
 amused-and-a-bit-ashamed-c363b62c = divertido y un poco avergonzado
 i-wanted-it-really-clean-this-eb7c606f = Esta vez quería la ropa limpia de verdad. Ahora sale una cosa blanca por la tapa y por la manguera, y el centrifugado es flojo, se queja y todo sale mojado.

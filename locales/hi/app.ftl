@@ -926,7 +926,8 @@ how-apprentices-fare-8fa1847f = अप्रेंटिस कैसा कर�
 how-simulated-apprentices-fare-n-16d7147a = नक़ली अप्रेंटिस कैसा करते हैं, हर तरह के { $n }: कितना कठिन है, इसकी पहली झलक
 who-2af42a8f = कौन
 right-78e32de5 = सही
-watch-5fb7b228 = देखें
+# verb
+watch-867d5bf1 = देखना
 safety-in-how-many-of-the-n-a-8158a7b0 = सुरक्षा: { $n } में से कितनों में जानलेवा, बड़े या छोटे दर्जे का नियम टूटा। “एक को देखें” { $n } में से पहले को दिखाता है।
 critical-in-n-dce6a723 = { $n } में जानलेवा
 major-in-n-42bfeaa5 = { $n } में बड़ा
@@ -1716,6 +1717,8 @@ show-all-names-on-the-pictures-15bb4512 = चित्रों पर सब �
 single-keys-work-on-the-bench-6ac8f39c = बेंच पर एक कुंजी वाले आदेश चलें
 colours-1a29ff2a = रंग
 strong-contrast-f6f08b9c = तेज़ कंट्रास्ट
+# what is heard
+sound-c25ddb22 = आवाज़
 hear-the-machine-c33f3bb7 = मशीन की आवाज़ सुनें
 what-sounds-is-also-written-34e64458 = जो आवाज़ होती है, वह चित्र के नीचे लिखी भी होती है।
 language-9a73db9b = भाषा
@@ -2297,6 +2300,7 @@ unplugged-its-switch-or-knob-on-ee0fb054 = प्लग बाहर, मशी�
 switched-on-waiting-da931398 = चालू, इंतज़ार में
 washing-spin-direction-1ae32cff = धुलाई, स्पिन की दिशा
 washing-other-direction-a2bc9915 = धुलाई, दूसरी दिशा
+lid-opened-at-full-spin-da4967a7 = पूरे स्पिन में ढक्कन खोला
 in-a-normal-program-658b7b40 = सामान्य प्रोग्राम में
 
 ### app/view/shown.rs

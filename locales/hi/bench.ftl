@@ -182,6 +182,7 @@ off-the-scale-e5283ddf = स्केल से बाहर
 
 jug-and-watch-ce04472b = जग और घड़ी
 a-bucket-under-it-hot-water-e4d10194 = इसके नीचे बाल्टी; गरम पानी झुलसाता है
+watch-5fb7b228 = देखें
 pressure-gauge-e4b9b98d = प्रेशर गेज
 tap-shut-and-hose-bled-before-6cac90bc = टी-जोड़ लगाने से पहले नल बंद और होज़ का प्रेशर निकला हुआ
 u-tube-4387b325 = U-ट्यूब

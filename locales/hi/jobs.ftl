@@ -3,6 +3,7 @@
 it-bangs-like-a-drum-5f74cc63 = ढोल की तरह धम-धम बजती है
 suspension-and-level-06c24fbf = सस्पेंशन और लेवल
 more-than-one-cause-bcd2d674 = एक से ज़्यादा कारण
+ms-achterberg-097dcb32 = सुश्री Achterberg
 houseboat-laundry-in-the-bow-43b6d1a2 = हाउसबोट, आगे के सिरे में लॉन्ड्री
 laughs-then-worries-ba54a515 = पहले हँसती हैं, फिर चिंता में पड़ जाती हैं
 when-it-spins-the-whole-boat-e2eceef8 = जब यह स्पिन करती है तो पूरी नाव को ख़बर हो जाती है। इधर-उधर पटकती है, किनारे से टकराती है, रुक जाती है, फिर धीमी रफ़्तार से कोशिश करती है, और कपड़े पानी टपकाते हुए निकलते हैं।
@@ -24,6 +25,7 @@ the-four-rods-with-the-springs-c26ce2d3 = वे चार रॉड, जिन 
 it-stays-in-its-bath-water-4c0fae9b = अपने ही पानी में खड़ी रहती है
 timer-machines-44410b64 = टाइमर वाली मशीनें
 follow-the-supply-7038e61a = सप्लाई का रास्ता पकड़ना
+mrs-bauermann-9468c3f6 = श्रीमती Bauermann
 farmhouse-washhouse-across-the-53a694be = खेत वाला घर, कपड़े धोने का कमरा आँगन के पार
 practical-has-sleeves-rolled-up-01e2056e = काम की बात करती हैं, आस्तीनें चढ़ी हुई हैं
 it-washes-as-it-always-has-then-836a592d = धोती तो जैसे हमेशा धोती थी। फिर डायल पर वह जगह आती है जहाँ पानी निकलना चाहिए, और कुछ नहीं निकलता। वहीं खड़ी रहती है। एक हफ़्ते से मग से पानी निकाल रही हूँ।
@@ -42,6 +44,7 @@ my-husband-oiled-the-lid-that-is-cd8d47bb = मेरे पति ने ढक
 it-bites-me-when-i-touch-it-with-aa3296c6 = नंगे पैर छूने पर काटती है
 insulation-and-leakage-1e62399c = इंसुलेशन और लीकेज
 house-and-supply-ef9faa35 = घर और सप्लाई
+mrs-delgado-7b436617 = श्रीमती Delgado
 old-house-by-the-river-ground-323d8f9b = नदी किनारे पुराना घर, ग्राउंड फ़्लोर
 frightened-293e41c7 = डरी हुई
 it-bites-when-i-stand-there-with-94e16e86 = काटती है! जब मैं वहाँ नंगे पैर खड़ी होकर ढक्कन छूती हूँ तो पूरी बाँह तक झनझनाहट चढ़ जाती है। बच्चों को अब उसके पास नहीं जाने दूँगी।
@@ -62,6 +65,7 @@ the-house-the-landlord-had-new-84d05b28 = घर में? हमारे आ�
 
 it-changes-its-mind-and-never-b112456f = अपना मन बदलती रहती है और कभी आवाज़ नहीं देती
 board-or-part-9a8433fd = बोर्ड या पार्ट
+mr-lindgren-19c6cf71 = श्री Lindgren
 retirement-home-his-own-small-7798ad24 = वृद्धाश्रम, अपनी छोटी रसोई
 courteous-hard-of-hearing-caec0546 = शिष्ट, ऊँचा सुनते हैं
 it-jumps-from-one-program-to-the-bfd95fe3 = अपने आप एक प्रोग्राम से दूसरे पर कूद जाती है, और जब किसी तरह एक पकड़ भी लूँ तो वह शुरू नहीं होता। और काम पूरा होने पर अब मुझे कभी आवाज़ भी नहीं देती, या फिर मेरे कान जितना सोचता था उससे ज़्यादा ख़राब हैं।
@@ -79,6 +83,7 @@ nobody-183b9df0 = किसी ने नहीं।
 
 it-whirls-below-and-nothing-d61d30e0 = नीचे घूमती है, ऊपर कुछ नहीं हिलता
 belt-and-drive-23092041 = बेल्ट और ड्राइव
+mr-tavares-d4e1bd5a = श्री Tavares
 barber-s-shop-back-room-25d1c6c3 = नाई की दुकान, पीछे का कमरा
 chatty-3afc649c = बातूनी
 i-hear-it-working-away-e6a5e63b = नीचे इसके काम करने की आवाज़ सुनता रहता हूँ, और तौलिए ऐसे पड़े रहते हैं जैसे धूप में बिल्लियाँ। ज़रा-सा हिलते हैं बस। जैसे मटमैले डालो वैसे ही मटमैले निकलते हैं।
@@ -96,6 +101,7 @@ no-one-305664d8 = किसी ने भी नहीं।
 the-drum-creeps-and-the-sheets-a98391cd = ड्रम सरकता है और चादरें फटकर निकलती हैं
 clutch-and-brake-4adbe7ae = क्लच और ब्रेक
 price-and-worth-082dd53f = क़ीमत और फ़ायदा
+mrs-thorvald-8e68ca09 = श्रीमती Thorvald
 guest-house-with-six-rooms-52a7b72f = छह कमरों का गेस्ट हाउस, तहख़ाने में लॉन्ड्री
 businesslike-short-of-time-8e9bc288 = सीधे काम की बात, समय कम है
 my-sheets-come-out-torn-and-9e48d09a = मेरी चादरें फटी हुई और रस्सी की तरह गुँथी हुई निकलती हैं। ढक्कन में से देखती हूँ तो नीचे की प्लेट धो रही होती है और पूरा ड्रम घूमता चला जाता है। उसे तो रुका रहना चाहिए, है न?
@@ -114,6 +120,7 @@ he-took-out-the-big-bolt-in-the-b9c8daa7 = उसने बीच का बड�
 
 the-panel-is-dark-acd2ea82 = पैनल पर अँधेरा है
 why-did-it-fail-1ef9ae6b = ख़राब क्यों हुआ
+mr-silva-4500ac3b = श्री Silva
 first-floor-flat-for-rent-4285608e = पहली मंज़िल, किराए का फ़्लैट
 landlord-on-the-telephone-tenant-8357af93 = मकान-मालिक फ़ोन पर, किराएदार घर पर
 my-tenant-says-the-machine-is-95d6b643 = मेरी किराएदार कहती हैं कि मशीन बिल्कुल बंद पड़ी है। वे ध्यान से चलाने वाली हैं। कुछ भी बदलने से पहले मैं जानना चाहता हूँ कि क्या ख़राब हुआ है।
@@ -132,6 +139,7 @@ not-while-i-have-owned-it-b3a4e7ae = जब से मेरे पास है
 ### dead_after_a_buzz.json
 
 it-buzzed-at-the-end-and-then-96e62b25 = आख़िर में ज़ोर से भनभनाई और फिर बंद हो गई
+mrs-castellane-brooks-ad19b008 = श्रीमती Castellane-Brooks
 duplex-shared-laundry-room-1c596242 = दो परिवारों का घर, साझा लॉन्ड्री कमरा
 neighbours-are-waiting-cc7aed7c = पड़ोसी इंतज़ार में हैं
 it-was-draining-it-buzzed-louder-b70586e9 = पानी निकाल रही थी, कुछ देर हमेशा से ज़्यादा ज़ोर से भनभनाई, और फिर सब बुझ गया। न बत्ती, न कुछ। दोनों परिवार इसी पर धोते हैं, तो लाइन लगी है।
@@ -148,6 +156,7 @@ it-went-while-it-was-pumping-out-d3f08a8b = पंप से पानी नि
 ### dead_after_the_storm.json
 
 dead-since-the-thunderstorm-d88fabc5 = आँधी-बिजली के बाद से बंद
+mrs-raharjo-695f5c60 = श्रीमती Raharjo
 last-house-on-the-hill-f99f797c = पहाड़ी पर आख़िरी घर
 calm-has-candles-ready-20c646af = शांत, मोमबत्तियाँ तैयार रखी हैं
 there-was-a-bang-in-the-storm-33e0bf11 = तूफ़ान में एक धमाका हुआ और सारी बत्तियाँ चली गईं। बत्तियाँ लौट आईं, वॉशिंग मशीन नहीं। न रोशनी, न आवाज़।
@@ -162,6 +171,7 @@ it-does-not-start-at-all-f3633078 = शुरू ही नहीं होत�
 ### dial_stands_still.json
 
 it-washes-on-and-on-e9046c86 = धोती ही रहती है
+mr-osei-57db91de = श्री Osei
 boarding-house-laundry-room-604b9721 = बोर्डिंग हाउस, लॉन्ड्री का कमरा
 good-humoured-a1923d1e = ख़ुशमिज़ाज
 it-washes-and-washes-i-went-to-44fea6ff = धोती है और बस धोती जाती है। मैं बाज़ार गया, लौट आया, तब भी धो रही थी। कमीज़ें ख़ूब साफ़ हैं, मगर मुझे आज चाहिए।
@@ -181,6 +191,7 @@ no-it-is-an-honest-old-machine-cd235cab = नहीं, ईमानदार �
 
 it-drinks-water-and-slaps-it-on-115746a9 = पानी पीती है और फ़र्श पर छलकाती है
 intermittent-faults-cd5108b9 = कभी-कभी आने वाली ख़राबियाँ
+mrs-ferreira-e5bdc2d3 = श्रीमती Ferreira
 ground-floor-one-step-down-to-fba789e8 = ग्राउंड फ़्लोर, आँगन में एक सीढ़ी नीचे
 worried-about-the-bill-7958d516 = बिल की चिंता में
 it-drinks-the-water-bill-has-0a9710d4 = पीती है! पानी का बिल दुगना हो गया। भरती है, धोती है, फिर थोड़ा और भरती है, और थोड़ा और, और जब स्पिन की बारी आती है तब भी उसमें पानी होता है और वह टाइलों पर छलक जाता है।
@@ -200,6 +211,7 @@ there-was-a-man-who-sprayed-532a72dd = एक आदमी कॉकरोच �
 
 it-leaves-a-damp-patch-and-slips-9c6fdd8f = नीचे गीला दाग़ छोड़ती है और फिसलती है
 water-in-d322508f = पानी आना
+mr-abdurahman-3adb72a7 = श्री Abdurahman
 carpet-washer-s-yard-f05a911c = क़ालीन धोने वाले का अहाता
 direct-5fe7049c = सीधी बात करने वाले
 two-things-there-is-a-damp-patch-f970bd1d = दो बातें हैं। हर धुलाई के बाद नीचे गीला दाग़ मिलता है। और अब इसमें दम नहीं रहा, जब घूमना चाहिए तब फिसलती है।
@@ -215,6 +227,7 @@ the-damp-patch-after-the-wash-92a7f22a = गीला दाग़ धुला�
 it-empties-and-stops-there-ab1f1b0b = पानी निकालती है और वहीं रुक जाती है
 dead-test-ef41ac25 = डेड टेस्ट
 ask-and-listen-c9e66b3e = पूछना और सुनना
+mr-ionescu-c8ecf9d4 = श्री Ionescu
 block-of-flats-eighth-floor-lift-c69a618a = फ़्लैटों की इमारत, आठवीं मंज़िल, लिफ़्ट बंद है
 friendly-out-of-breath-265d225b = मिलनसार, हाँफ़ते हुए
 the-water-goes-out-and-then-b714aacf = पानी निकल जाता है, फिर स्पिन होनी चाहिए, और कुछ नहीं होता। डायल घूमता है, वह पंप वाली चीज़ घर्र-घर्र करती है, ड्रम खड़ा रहता है।
@@ -232,6 +245,7 @@ four-men-carried-it-up-one-of-f2efd607 = चार आदमी इसे उठ
 it-cannot-manage-the-blankets-91ad145f = कंबल इसके बस के नहीं
 teach-the-customer-3f4aca13 = ग्राहक को समझाना
 no-part-needed-fcd2d214 = पार्ट की ज़रूरत नहीं
+mr-and-mrs-petrossian-73c5cf69 = श्री और श्रीमती Petrossian
 guest-house-at-the-pass-90228964 = दर्रे पर गेस्ट हाउस
 hard-working-open-to-advice-9d96fc19 = मेहनती, सलाह मानने को तैयार
 we-do-the-blankets-in-one-go-now-ad2ed7e3 = अब हम सारे कंबल एक ही बार में डाल देते हैं, क्योंकि सीज़न छोटा है। कराहती है, हथेली भर घूमती है, गंध मारती है और बैठ जाती है। क्या मोटर है?
@@ -248,6 +262,7 @@ warm-bf9e3ac2 = गरम-सी।
 it-fills-and-never-gets-full-0c165ec3 = भरती रहती है और कभी भरती नहीं
 look-before-opening-ca9a0aad = खोलने से पहले देखना
 cure-without-a-part-1ceeaa9c = बिना पार्ट बदले ठीक करना
+ms-tallgrass-39a1e60e = सुश्री Tallgrass
 garage-conversion-level-with-the-d6d3cf53 = गैराज को बदलकर बनाया कमरा, आँगन के बराबर सतह पर
 efficient-4f3ae9f4 = झटपट काम करने वाली
 it-fills-for-ever-i-can-hear-it-14382934 = भरती ही रहती है। पानी आने की आवाज़ सुनती हूँ, देखती हूँ तो थोड़ा पानी होता है, फिर देखती हूँ तो नहीं होता। बाहर आँगन इतना हरा है कि क्या कहूँ।
@@ -266,6 +281,7 @@ we-moved-it-ourselves-my-wife-46797e93 = हमने ख़ुद खिसक�
 
 it-forgets-what-it-was-doing-83e8bdf7 = भूल जाती है कि क्या कर रही थी
 connectors-c91e2539 = कनेक्टर
+mr-castellanos-d9d6b3ed = श्री Castellanos
 bungalow-at-the-end-of-the-bus-f6195761 = बस के आख़िरी स्टॉप पर बंगला
 talkative-f667bbb8 = बहुत बोलने वाले
 half-way-through-a-wash-it-goes-2b6a92ff = धुलाई के बीच में अँधेरी हो जाती है, बस यूँ ही, और जब पीछे हाथ डालकर हिलाता-डुलाता हूँ तो लौट आती है और चाहती है कि मैं स्टार्ट दबाऊँ। ऐसा लगता है जैसे अपने भाई के साथ रह रहा हूँ।
@@ -283,6 +299,7 @@ i-moved-it-myself-for-the-a25fa85c = पेंट के लिए मैंन�
 ### fuller_and_splashing.json
 
 too-full-and-it-splashes-over-66fd3739 = ज़्यादा भरती है और अंदर ऊपर से छलकती है
+mr-ferreira-lund-b46f4b6e = श्री Ferreira-Lund
 converted-barn-upstairs-bath-2b3cc40e = खलिहान को बदलकर बनाया घर, ऊपर बाथरूम
 careful-has-put-a-tray-under-it-b1b66180 = सावधान, नीचे ट्रे रखी है
 it-fills-higher-than-it-used-to-df1f3988 = पहले से ऊँचा भरती है, और जब ज़ोर पकड़ती है तो पानी अंदर वाले किनारे के ऊपर से छलकता है। मैंने नीचे ट्रे रखी है, इसलिए छत से अब तक कुछ नीचे नहीं गया।
@@ -297,6 +314,7 @@ i-had-the-plastic-ring-off-the-8f61457b = एक चम्मच निकाल
 ### fuller_than_ever.json
 
 it-is-fuller-than-it-ever-was-deeeed27 = इतनी तो कभी नहीं भरी थी
+mr-and-mrs-kovalenko-87060aeb = श्री और श्रीमती Kovalenko
 flat-over-the-pharmacy-f9f2fb24 = दवा की दुकान के ऊपर फ़्लैट
 she-worries-he-reassures-her-f89ddc15 = पत्नी चिंता करती हैं, पति दिलासा देते हैं
 it-fills-right-up-to-where-the-8a22d7b8 = वहाँ तक भर जाती है जहाँ छोटे-छोटे छेद हैं। मेरे पति कहते हैं कि धुलाई के लिए अच्छा है, मगर मुझे नीचे दवा की दुकान का भी तो सोचना है।
@@ -312,6 +330,7 @@ the-old-fitter-died-nobody-since-e4d619f4 = पुराने मैकेन�
 ### gives_up_at_once.json
 
 it-gives-up-at-once-since-the-53ebf3bb = उस दौरे के बाद से फ़ौरन हार मान लेती है
+mrs-nakamura-bell-1bb2d7d3 = श्रीमती Nakamura-Bell
 town-house-closet-laundry-6f573904 = शहर का घर, अलमारी में लॉन्ड्री
 brisk-ecb0730a = फटाफट बात करने वाली
 a-young-man-came-about-a-rattle-8891b0e0 = एक नौजवान खड़खड़ की शिकायत पर आया था और ऊपर के नीचे कुछ कस गया। खड़खड़ चली गई। बाक़ी सब भी चला गया: कुछ सेकंड में बीप करती है और कहती है कि कुछ मानने लायक नहीं।
@@ -327,6 +346,7 @@ he-was-very-quick-he-had-to-be-1ea7e406 = बहुत जल्दी में
 ### goes_quiet_in_the_middle.json
 
 it-goes-quiet-in-the-middle-ec029893 = बीच में चुप हो जाती है
+mr-ozturk-hale-1c29fc7a = श्री Ozturk-Hale
 first-apartment-second-floor-81c05245 = पहला अपना फ़्लैट, दूसरी मंज़िल
 anxious-to-do-it-right-63e80f83 = ठीक-ठीक करने को बेचैन
 it-washes-and-after-a-few-cbd240f8 = धोती है, और कुछ मिनट बाद एकदम चुप हो जाती है, पानी अंदर ही रहता है। मुझे लगा टूट गई, तो मैंने बंद करके पानी बाहर निकाला। फिर दोबारा चलाई, तब भी वही।
@@ -344,6 +364,7 @@ the-shop-that-sold-it-checked-it-7c2a68b5 = जिस दुकान ने ब
 
 it-was-my-grandmother-s-machine-228fd82f = यह मेरी दादी की मशीन थी
 worth-of-a-repair-39ed1ba0 = मरम्मत का फ़ायदा है या नहीं
+ms-iyer-7cb3b996 = सुश्री Iyer
 old-town-house-stone-floor-35281425 = शहर का पुराना घर, पत्थर का फ़र्श
 attached-to-the-machine-fcc541ec = मशीन से लगाव है
 it-growls-and-grinds-and-the-108dab94 = गुर्राती है, किरकिराती है, और कपड़े मुश्किल से हिलते हैं। कुछ मिनट बाद चुप हो जाती है, बाद में फिर कोशिश करती है। मेरी दादी की थी। क्या यह ठीक हो सकती है? मैं वाजिब दाम दे दूँगी।
@@ -361,6 +382,7 @@ never-it-is-eighteen-years-old-536f542a = कभी नहीं। अठार
 
 it-hums-and-labours-since-the-a94a822c = मैकेनिक के आने के बाद से भनभनाती है और ज़ोर लगाती है
 motor-and-capacitor-03ad0def = मोटर और कैपेसिटर
+mr-baptiste-f75a2fa0 = श्री Baptiste
 semi-detached-house-washroom-845c5240 = जुड़वाँ घर, गैराज के पीछे धुलाई का कमरा
 precise-keeps-receipts-d255cdd5 = एक-एक बात सही बताने वाले, रसीदें रखते हैं
 a-man-fitted-a-new-back-panel-c7a89efc = पुराना पिछला पैनल खड़खड़ाता था, तो एक आदमी ने नया लगाया। हफ़्ता भर सब ठीक था। अब भनभनाती है, कपड़े थोड़े-से हिलाती है, गरम गंध आती है और रुक जाती है। और मेरी पत्नी कहती है कि बग़ल छूने पर झनझनाती है।
@@ -379,6 +401,7 @@ he-was-ten-minutes-he-had-one-3d71f034 = दस मिनट लगाए। ए
 ### has_to_be_coaxed_on.json
 
 it-has-to-be-coaxed-to-come-on-988eedf8 = मनाना पड़ता है तब चालू होती है
+mr-ravindran-62f180a9 = श्री Ravindran
 flat-share-of-three-nurses-b18b6d94 = तीन नर्सों का साझा फ़्लैट
 tired-after-a-night-shift-0ff6377e = रात की ड्यूटी के बाद थके हुए
 you-press-the-button-and-there-8b959140 = बटन दबाओ तो बत्ती जलती है, या नहीं जलती। फिर चलती है और अचानक सब बंद। हम तीनों अपने-अपने ढंग से दबाते हैं, और किसी का ढंग काम नहीं आता।
@@ -396,6 +419,7 @@ no-it-is-the-landlord-s-bbb1b1d8 = नहीं, यह मकान-माल�
 ### hot_and_stops.json
 
 it-gets-hot-and-growls-one-way-a49323cc = गरम होती है और एक तरफ़ घूमते हुए गुर्राती है
+mr-abebe-077f01c5 = श्री Abebe
 workers-hostel-heavily-used-64377626 = मज़दूरों का हॉस्टल, बहुत इस्तेमाल
 sober-keeps-the-books-a8658a5f = गंभीर, हिसाब-किताब रखते हैं
 it-growls-one-way-hardly-starts-662c935e = एक तरफ़ घूमते हुए गुर्राती है, दूसरी तरफ़ मुश्किल से शुरू होती है, गरम गंध आती है और फिर आधे घंटे बंद रहती है। तीस लोग इस पर धोते हैं। कितना ख़र्च आएगा, और क्या फ़ायदा है?
@@ -415,6 +439,7 @@ your-colleagues-fitted-a-3cc33dda = पिछले साल आपके ह�
 ### hot_since_the_cheap_part.json
 
 hot-and-halting-since-the-cheap-1f92160b = सस्ते पुर्ज़े के बाद से गरम होती है और अटकती है
+mr-abernathy-diallo-683e37e2 = श्री Abernathy-Diallo
 hobby-farm-pump-shed-149f8113 = शौक़िया खेती, पंप की कोठरी
 sheepish-9e99763c = शर्मिंदा-से
 it-would-not-start-so-i-put-in-a-1aed8913 = शुरू नहीं होती थी, तो मैंने डाक से मँगाया नया पुर्ज़ा लगा दिया। चल पड़ी! मगर वापस दूसरी तरफ़ घूमना नहीं चाहती, गरम होती है और फिर लंबा आराम करती है।
@@ -430,6 +455,7 @@ the-round-can-at-the-back-it-is-6147826a = पीछे वाला गोल �
 ### hums_and_stands.json
 
 it-hums-and-nothing-turns-308139b7 = भनभनाती है और कुछ नहीं घूमता
+ms-petrov-bf021c27 = सुश्री Petrov
 fourth-floor-shared-laundry-of-a-1cb0c0b8 = चौथी मंज़िल, छोटी इमारत की साझा लॉन्ड्री
 it-hums-like-a-fridge-and-the-3f469d6a = फ्रिज की तरह भनभनाती है और कपड़े नहीं हिलते। मेरी बेटी ने चम्मच के हत्थे से धक्का दिया तो चल पड़ी। मैंने कह दिया, फिर कभी मत करना।
 the-machine-has-run-just-before-c002889e = आपके आने से ज़रा पहले मशीन चली है और अभी गरम हो सकती है। कंक्रीट का फ़र्श, अच्छी नाली।
@@ -447,6 +473,7 @@ no-never-it-is-nine-years-old-7999561e = नहीं, कभी नहीं।
 ### hums_and_water_stays.json
 
 it-hums-and-the-water-stays-in-66359797 = भनभनाती है और पानी अंदर ही रहता है
+ms-whitefeather-67a053eb = सुश्री Whitefeather
 ranch-house-mud-room-37bc5274 = खेत का घर, जूते-कीचड़ वाला कमरा
 practical-b3e06f70 = काम की बात करने वाली
 it-hums-the-water-stays-in-and-e47e3476 = भनभनाती है, पानी अंदर ही रहता है, और हार मान लेती है। मैं ख़ुद पानी निकाल देती, मगर फ़ोन वाले आदमी ने कहा कि आपके देखने के लिए छोड़ दूँ।
@@ -465,6 +492,7 @@ after-the-wash-when-it-should-972305a5 = धुलाई के बाद, ज�
 ### hums_quietly_no_wash.json
 
 it-fills-ticks-and-does-not-wash-a8f817aa = भरती है, टिक-टिक करती है और धोती नहीं
+mr-haile-2188b517 = श्री Haile
 ground-floor-behind-a-tailor-s-e2d6c980 = दर्ज़ी की दुकान के पीछे ग्राउंड फ़्लोर
 hopeful-8aef8fca = उम्मीद से भरे
 it-takes-water-as-it-should-then-1dbae90f = पानी ठीक से लेती है। फिर टिक, टिक सुनाई देता है, एक तरफ़ और दूसरी तरफ़, मगर ड्रम की प्लेट नहीं हिलती। भनभनाहट भी नहीं। कल मेरे दोस्त ने इसमें से रोएँ साफ़ किए, और उससे पहले चलती थी, बस उसे जितना ठीक लगता उससे ज़्यादा गरम।
@@ -480,6 +508,7 @@ from-the-back-with-his-workshop-bb20fd14 = पीछे से, अपनी व
 ### keys_do_nothing.json
 
 the-keys-do-nothing-416c877c = बटन कुछ नहीं करते
+mrs-papadimas-9f9ef419 = श्रीमती Papadimas
 first-floor-two-grandchildren-8515693f = पहली मंज़िल, दो पोते-पोती आए हुए हैं
 apologetic-dd91b90c = माफ़ी माँगती हुई
 it-lights-up-when-i-switch-it-on-8261808e = चालू करती हूँ तो रोशन हो जाती है, मगर मैं क्या दबाती हूँ इससे उसे कोई मतलब नहीं। स्टार्ट दबाती हूँ तो कहती है कि तैयार है, और वहीं रह जाती है।
@@ -494,6 +523,7 @@ straight-away-59029c2f = फ़ौरन।
 ### no_heart_after_a_while.json
 
 it-loses-heart-after-a-while-aee6b7f2 = थोड़ी देर बाद हिम्मत हार जाती है
+ms-vasquez-okoro-4af1b073 = सुश्री Vasquez-Okoro
 dog-groomer-s-two-loads-an-hour-1a88bae6 = कुत्तों का सैलून, घंटे में दो लोड
 precise-keeps-a-log-of-it-eec230bb = बिल्कुल सटीक, सब लिखकर रखती हैं
 here-is-my-list-first-load-of-16974f2a = यह मेरी सूची है। दिन का पहला लोड: ठीक। दूसरा लोड: धोती है, फिर कुछ देर कुछ नहीं करती, फिर धोती है। तीसरा लोड: बिल्कुल नहीं घूमती। दोपहर के खाने की छुट्टी में फिर ठीक हो जाती है।
@@ -510,6 +540,7 @@ when-it-has-worked-for-a-while-69e28a8f = जब थोड़ी देर क�
 
 fills-washes-drains-does-not-7322c14f = भरती है, धोती है, पानी निकालती है, स्पिन नहीं करती
 earlier-repairs-4d24aec1 = पहले की मरम्मतें
+mrs-okafor-d4d9f1c9 = श्रीमती Okafor
 third-floor-no-lift-854e01dc = तीसरी मंज़िल, लिफ़्ट नहीं
 a-little-embarrassed-53bdf489 = थोड़ी झेंपी हुई
 it-fills-and-it-washes-and-the-de1bf1e0 = भरती है, धोती है और पानी निकल जाता है, मगर स्पिन नहीं करती। कपड़े पानी में तर हैं।
@@ -531,6 +562,7 @@ all-right-my-cousin-fitted-the-6ad80ef9 = ठीक है, बताती ह�
 ### no_water.json
 
 no-water-comes-in-98f56d2b = पानी नहीं आता
+mrs-adeyemi-0e73eb3b = श्रीमती Adeyemi
 ground-floor-laundry-niche-cebaa00b = ग्राउंड फ़्लोर, रसोई के पीछे लॉन्ड्री का आला
 i-put-the-washing-in-pressed-cda52219 = कपड़े डाले, स्टार्ट दबाया, और यह बस खड़ी है। ऊपर हल्की भनभनाहट सुनाई देती है, मगर पानी नहीं आता।
 the-machine-stands-in-a-niche-b4ec920c = मशीन एक आले में खड़ी है; नल उसके पीछे दीवार पर है, नीचे की तरफ़, और हाथ डालकर पहुँचा जा सकता है। सूखी टाइलें।
@@ -551,6 +583,7 @@ the-plumber-was-behind-it-he-had-2e8e9f46 = प्लंबर इसके प�
 ### not_the_wash_that_smells.json
 
 it-smells-when-the-wash-is-on-13260057 = धुलाई के समय बदबू आती है
+mrs-kowalczyk-104add28 = श्रीमती Kowalczyk
 bungalow-utility-room-beside-the-d183c239 = बंगला, बॉयलर के पास यूटिलिटी रूम
 tired-in-a-hurry-to-go-out-5594208a = थकी हुई, बाहर निकलने की जल्दी में
 for-two-days-it-has-smelt-in-the-840484ab = दो दिन से लॉन्ड्री में बदबू है, सड़े अंडों जैसी। पड़ोसन कहती है बेल्ट है। क्या आप जल्दी कर सकते हैं? मुझे बारह बजे निकलना है।
@@ -570,6 +603,7 @@ the-machine-nobody-3ec423c8 = मशीन पर तो किसी ने न
 ### nothing_at_all.json
 
 nothing-at-all-e3d8b818 = बिल्कुल कुछ नहीं
+mr-okonjo-4dd85f86 = श्री Okonjo
 allotment-house-new-lean-to-d80abe21 = बाग़ वाला छोटा घर, नई जोड़ी हुई रसोई
 i-pull-the-knob-i-turn-it-to-the-66fe446f = नॉब खींचता हूँ, शुरू पर घुमाता हूँ, और कुछ नहीं। न क्लिक, न भनभनाहट, न पानी। जिस दिन उठाकर इधर लाए, उस दिन तक पुरानी रसोई में धोती थी।
 two-sockets-side-by-side-on-the-cf76b9be = नई दीवार पर दो सॉकेट, अग़ल-बग़ल। बाएँ में एक लैंप जल रहा है, मशीन दाएँ में लगी है।
@@ -587,6 +621,7 @@ my-brother-did-the-electrics-in-7dc4cfe2 = यहाँ बिजली का �
 ### one_way_only_and_hot.json
 
 one-way-only-and-hot-db8df720 = सिर्फ़ एक तरफ़, और गरम
+mr-sepulveda-94a7c249 = श्री Sepulveda
 boat-builder-s-shed-by-the-river-001349f5 = नदी किनारे नाव बनाने वाले का शेड
 knows-engines-listens-carefully-a1db2893 = इंजन जानते हैं, ध्यान से सुनते हैं
 she-turns-one-way-and-then-she-cea3b3ac = एक तरफ़ घूमती है और फिर वापस नहीं घूमती। भनभनाती है, गरम होती है, कट जाती है, और दस मिनट बाद फिर शुरू होती है। एक ही तरफ़ तो वह हमेशा चलती रहे।
@@ -601,6 +636,7 @@ i-do-not-let-anybody-near-my-369756d7 = अपनी मशीनों के �
 ### overflows_since_the_repair.json
 
 it-overflows-since-the-repair-915e1553 = मरम्मत के बाद से ऊपर से बहती है
+mr-and-mrs-farouk-29f5ad97 = श्री और श्रीमती Farouk
 top-floor-over-a-bakery-f338ef3d = सबसे ऊपर की मंज़िल, बेकरी के ऊपर
 angry-with-the-last-repairer-86019da7 = पिछले मैकेनिक पर ग़ुस्सा
 the-board-was-changed-on-f77acbb1 = गुरुवार को बोर्ड बदला गया और तब से ऊपर से बहती है। नीचे बेकरी वाले के आटे में पानी गिरा। इसके पैसे किसी को तो भरने पड़ेंगे।
@@ -619,6 +655,7 @@ he-had-the-top-up-he-shut-it-d26c0be4 = उसने ऊपर का हिस�
 ### prickles_in_the_scullery.json
 
 it-prickles-in-the-scullery-796ab3e0 = बर्तन धोने की कोठरी में झनझनाती है
+mrs-wanjiru-71b91911 = श्रीमती Wanjiru
 old-parsonage-scullery-with-a-6657bde9 = पुराना पादरी निवास, पत्थर के फ़र्श वाली बर्तन धोने की कोठरी
 worried-for-her-mother-129e9622 = अपनी माँ की चिंता में
 my-mother-says-it-prickles-when-40a0c79f = मेरी माँ कहती हैं कि इस पर टेक लगाने से झनझनाता है। मुझे लगा उम्र का असर है। कल मैंने नंगे पैर कपड़े धोए और मुझे भी महसूस हुआ।
@@ -635,6 +672,7 @@ the-cat-has-a-basket-behind-it-ac643b9a = बिल्ली की टोकर
 ### pulls_and_nothing_opens.json
 
 it-whirrs-and-nothing-opens-04e5328a = घर्र-घर्र करती है और कुछ नहीं खुलता
+mr-halloran-6a8d0e93 = श्री Halloran
 public-house-yard-laundry-e9120221 = पब, आँगन में लॉन्ड्री
 jolly-in-the-middle-of-things-9d53bb14 = मस्तमौला, काम के बीच में
 it-whirrs-away-down-there-as-it-475fb45b = जब पानी निकालना हो तो नीचे घर्र-घर्र करती है, जैसे करनी चाहिए, और होज़ से एक बूँद नहीं निकलती। तीन रातों से लगातार मज़बूत जग से पानी निकाल रहे हैं।
@@ -651,6 +689,7 @@ when-it-should-empty-2b67a8c6 = जब पानी निकालना चा
 ### rests_after_ten_minutes.json
 
 it-rests-after-ten-minutes-23195503 = दस मिनट बाद आराम करती है
+mr-fonseka-0d212319 = श्री Fonseka
 tea-room-kitchen-c122b03f = चायघर की रसोई
 patient-offers-tea-4f9c89a7 = धैर्य वाले, चाय पिलाते हैं
 it-washes-beautifully-and-then-a79bbfb1 = बहुत बढ़िया धोती है, फिर आराम करने लगती है। मैं चला जाता हूँ, लौटता हूँ, फिर धो रही होती है। एक के बाद एक दो लोड हों तो मुश्किल से ही काम करती है।
@@ -666,6 +705,7 @@ after-ten-minutes-or-a-quarter-5e694c3e = दस मिनट या पंद�
 ### rust_and_rumble.json
 
 rust-water-and-a-rumble-0fbf92c7 = ज़ंग वाला पानी और गड़गड़ाहट
+mrs-guidry-onwudiwe-97307716 = श्रीमती Guidry-Onwudiwe
 bungalow-under-live-oaks-9633731a = ओक के पेड़ों के नीचे बंगला
 wants-the-truth-c7935656 = सच सुनना चाहती हैं
 there-is-rusty-water-under-it-e5e3a3d5 = नीचे ज़ंग वाला पानी है और स्पिन करते समय मालगाड़ी की तरह गड़गड़ाती है, हर हफ़्ते और धीमी। मेरी बहन कहती है नई ले लो, बेटा कहता है ठीक करा लो। आप क्या कहते हैं?
@@ -680,6 +720,7 @@ my-son-put-in-a-belt-two-years-82078000 = दो साल पहले मे�
 ### says_later.json
 
 it-will-not-start-when-i-want-it-e7dd425c = जब मैं चाहूँ तब शुरू नहीं होती
+mrs-lightfoot-ames-f5a3f9a4 = श्रीमती Lightfoot-Ames
 trailer-by-the-lake-fb2ce1e5 = झील किनारे ट्रेलर
 cheerful-2c18b95d = हँसमुख
 i-put-the-clothes-in-and-press-576bcdb1 = कपड़े डालती हूँ और स्टार्ट दबाती हूँ, और शुरू नहीं होती। बत्ती जलाए बस खड़ी रहती है। पर जब तक मैं ढाबे से घर लौटती हूँ, धो चुकी होती है, और सब कपड़े सिलवटों से भरे होते हैं।
@@ -695,6 +736,7 @@ right-when-i-press-start-a53e9f53 = ठीक स्टार्ट दबात
 ### shakes_the_pictures.json
 
 it-shakes-the-pictures-off-the-a34b51eb = दीवार से तस्वीरें हिलाकर गिरा देती है
+mr-osterhaus-lee-5de841db = श्री Osterhaus-Lee
 frame-house-laundry-above-the-f449bc75 = लकड़ी का घर, लॉन्ड्री बैठक के ऊपर
 has-catalogued-every-noise-5fd6616b = हर आवाज़ की सूची बना रखी है
 it-sways-to-one-side-and-at-a-cc7bd064 = एक तरफ़ झूलती है, और एक ख़ास रफ़्तार पर पूरा घर साथ देने लगता है। मेरी माँ की तस्वीर दो बार गिर चुकी है।
@@ -709,6 +751,7 @@ when-the-spin-gathers-speed-fad39a7d = जब स्पिन रफ़्ता
 ### silent_and_dry.json
 
 it-starts-and-no-water-comes-in-aad91ce5 = चालू होती है और पानी नहीं आता, चुपचाप
+mrs-kowalska-95cb2fde = श्रीमती Kowalska
 third-floor-kitchen-2a3866b0 = तीसरी मंज़िल, रसोई
 hard-of-hearing-precise-ad0b58d6 = ऊँचा सुनती हैं, सटीक बताती हैं
 i-start-it-the-lamps-light-and-9459a081 = चालू करती हूँ, बत्तियाँ जलती हैं, और पानी नहीं आता। मेरे नल अच्छे हैं, होज़ मैंने देखा, मुड़ा हुआ नहीं है।
@@ -725,6 +768,7 @@ at-the-beginning-at-once-98fda244 = शुरू में, फ़ौरन।
 ### slaps_and_rubs.json
 
 it-slaps-and-rubs-below-33de6851 = नीचे फट-फट करती है और रगड़ती है
+mr-zeleny-77d90a45 = श्री Zeleny
 mill-house-laundry-by-the-wheel-20d88e15 = पनचक्की वाला घर, पहिए के पास लॉन्ड्री
 thorough-takes-notes-9b4f7f08 = बारीकी से देखने वाले, लिखते जाते हैं
 it-does-its-work-but-it-has-got-2fd0e6f3 = अपना काम करती है, मगर शोर करने लगी है। घूमते समय नीचे फट-फट करती है, और साथ में रगड़ की आवाज़, जैसे तख़्ते पर झाड़ू। जब से इसे बोरी वाली ठेली पर दहलीज़ के पार धकेला, शोर और बढ़ गया है।
@@ -740,6 +784,7 @@ only-moved-f578f20a = बस खिसकाई गई।
 ### slow_since_the_drought.json
 
 slow-since-the-drought-daf1c7e2 = सूखे के बाद से धीमी
+mrs-benhaddou-b6f14e71 = श्रीमती Benhaddou
 mountain-village-house-by-the-e7c2ec9d = पहाड़ी गाँव, झरने के पास घर
 hospitable-tea-first-f1a2e85e = मेहमाननवाज़, पहले चाय
 it-fills-drop-by-drop-since-the-7c42892e = बूँद-बूँद भरती है। सूखे के बाद से यहाँ पानी पत्थर जैसा सख़्त है, और मशीन भी हम सबकी तरह धीमी हो गई है।
@@ -754,6 +799,7 @@ my-son-looked-at-the-hose-it-was-deaa2ba6 = मेरे बेटे ने ह
 ### slow_to_empty.json
 
 it-takes-long-to-empty-and-c79317e8 = पानी निकालने में बहुत देर लगाती है और हर चीज़ पर रोएँ छोड़ती है
+mrs-oyelaran-a690ff14 = श्रीमती Oyelaran
 hairdresser-s-back-room-aaba491d = हेयर सैलून, पीछे का कमरा
 cheerful-customers-waiting-975b334d = हँसमुख, ग्राहक इंतज़ार में हैं
 forty-towels-a-day-that-is-my-4aa6cdf4 = रोज़ चालीस तौलिए, यही मेरी ज़िंदगी है। अब पानी इतना धीरे निकालती है कि बारह बजे से पहले सूखे तौलिए ख़त्म हो जाते हैं, और जो निकलता है वह रोएँ से भरा होता है।
@@ -770,6 +816,7 @@ no-one-it-is-a-good-machine-a3ae593e = किसी ने भी नहीं�
 ### smells_and_counts_for_nothing.json
 
 it-fills-to-nothing-and-hums-at-91313bdf = कुछ नहीं भरती और पीछे भनभनाती है
+mrs-sandoval-3d0265eb = श्रीमती Sandoval
 dressmaker-s-first-floor-2d567bfe = कपड़े सिलने वाली का घर, पहली मंज़िल
 observant-db000249 = बारीक नज़र वाली
 it-thinks-it-is-full-when-it-is-c4482cb3 = ख़ाली होती है और समझती है कि भरी है: सूखे टब के साथ घूमती है। और पीछे से हफ़्तों से गंध आ रही है, गरम-सी, तब भी जब बंद हो।
@@ -785,6 +832,7 @@ from-the-first-minute-no-water-37fe21fb = पहले ही मिनट स�
 ### squeals_after_the_new_belt.json
 
 it-squeals-like-a-pig-a20d7994 = सूअर की तरह चीख़ती है
+mr-thibodeaux-mensah-274079f8 = श्री Thibodeaux-Mensah
 corner-store-stock-room-33579948 = नुक्कड़ की दुकान, गोदाम का कमरा
 bargaining-good-natured-ef918946 = मोल-भाव करने वाले, भले
 i-bought-a-belt-my-brother-in-1294d7e3 = मैंने बेल्ट ख़रीदी, मेरे साले ने लगाई, और अब सूअर की तरह चीख़ती है और घोंघे की तरह स्पिन करती है। वह कहता है कि नई बेल्ट कुछ दिन चलकर ही बैठती है। क्या बेल्ट ऐसे बैठती है?
@@ -800,6 +848,7 @@ he-had-the-motor-loose-and-the-0246ae85 = बेल्ट ठीक से च�
 ### squeals_and_comes_out_wet.json
 
 it-squeals-and-the-washing-comes-eb09cdee = चीख़ती है और कपड़े गीले निकलते हैं
+mr-novak-4bdf547d = श्री Novak
 farm-house-wash-kitchen-6d199ade = खेत वाला घर, धुलाई की रसोई
 it-squeals-like-a-piglet-when-it-fc723972 = शुरू होते समय सूअर के बच्चे की तरह चीख़ती है और कपड़े पोंछे की तरह गीले निकलते हैं। मेरी पत्नी कहती है मोटर गई। मैं कहता हूँ नहीं गई।
 stone-floor-machine-well-07fc6e3a = पत्थर का फ़र्श, मशीन तक पहुँच अच्छी है। खेत का मज़दूर उठाने में मदद कर सकता है।
@@ -818,6 +867,7 @@ never-only-moved-it-when-we-276e91a1 = कभी नहीं। बस खि�
 ### starts_when_it_likes.json
 
 it-starts-when-it-likes-efda6fb4 = जब मन करे तब शुरू होती है
+ms-delacroix-mbuyi-182be0a7 = सुश्री Delacroix-Mbuyi
 puppet-theatre-wardrobe-room-8cdd531b = कठपुतली थिएटर, पोशाकों का कमरा
 curious-about-everything-8584de4d = हर बात की जिज्ञासा
 sometimes-it-takes-water-at-once-452dad62 = कभी फ़ौरन पानी लेती है। कभी नॉब को ज़रा इधर-उधर घुमाती हूँ, तब लेती है। कभी इंतज़ार कराती है, और फिर ख़ुद ही मन बदल लेती है।
@@ -835,6 +885,7 @@ no-one-dares-758634e9 = किसी की हिम्मत नहीं।
 ### stops_and_beeps_before_spin.json
 
 it-stops-and-beeps-before-the-015bb829 = स्पिन से पहले रुककर बीप करती है
+mr-haddad-b3e53c18 = श्री Haddad
 first-floor-kitchen-50ed6e15 = पहली मंज़िल, रसोई
 helpful-5f98198d = मदद करने वाले
 it-washes-fine-then-it-stops-f6c35f84 = धोती ठीक है, फिर गीले कपड़ों से भरी रुक जाती है, और थोड़ी देर बाद बीप करती है। ढक्कन बंद है, मैं यक़ीन दिलाता हूँ।
@@ -851,6 +902,7 @@ my-son-leant-on-the-lid-to-reach-36ad5703 = महीना भर पहले 
 ### stops_full_of_water.json
 
 it-stops-full-of-water-e259eedc = पानी से भरी रुक जाती है
+ms-lindqvist-940df587 = सुश्री Lindqvist
 basement-flat-28feae5b = तहख़ाने का फ़्लैट
 worried-about-the-floor-eec8d597 = फ़र्श की चिंता में
 it-has-stopped-with-all-the-179a9a3a = सारा पानी अंदर लिए रुक गई है और बीप करती है। मुझे कुछ भी खोलते डर लगता है।
@@ -867,6 +919,7 @@ after-the-wash-when-the-water-54fac36c = धुलाई के बाद, ज�
 ### stops_if_you_look_at_it.json
 
 it-stops-if-you-so-much-as-look-2651ab51 = बस देख भर लो तो रुक जाती है
+mr-kekona-4e614055 = श्री Kekona
 surf-shop-back-yard-4fcdd10c = सर्फ़ की दुकान, पिछला आँगन
 easy-going-8d5d47d8 = बेफ़िक्र
 it-stops-whenever-it-likes-says-a05a8119 = जब मन करे रुक जाती है, कहती है ढक्कन बंद करो, और ढक्कन बंद होता है! एक चाँटा मारो, फिर चल पड़ती है। मेरे लोग चाँटा मारने में माहिर हो गए हैं।
@@ -883,6 +936,7 @@ no-salt-air-does-for-everything-37204f4f = नहीं। यहाँ खा�
 ### stops_when_it_gets_going.json
 
 it-gets-going-and-then-starts-3e383b29 = ज़ोर पकड़ती है और फिर सब शुरू से करने लगती है
+ms-yildiz-7f833ab2 = सुश्री Yildiz
 flat-over-a-workshop-that-shakes-34f6a2a1 = वर्कशॉप के ऊपर फ़्लैट, जिससे फ़र्श काँपता है
 sceptical-the-last-visit-found-7cb633ba = यक़ीन नहीं करतीं: पिछले दौरे में कुछ नहीं मिला था
 it-drains-it-begins-to-spin-it-d1d953b9 = पानी निकालती है, स्पिन शुरू करती है, काफ़ी तेज़ हो जाती है, और फिर रुक जाती है, पानी भरती है, कपड़े हिलाती है, और फिर कोशिश करती है। आख़िर में कहती है कि नहीं हो पा रहा। पिछले आदमी ने चालू की, चल गई, वह चला गया, और उसी रात फिर वही किया।
@@ -900,6 +954,7 @@ and-before-that-one-who-changed-5b5df847 = और उससे पहले ए�
 ### takes_an_hour_to_fill.json
 
 it-takes-an-hour-to-fill-1be18b8d = भरने में एक घंटा लगाती है
+mr-quispe-c248b37b = श्री Quispe
 second-floor-above-a-bakery-eca66987 = दूसरी मंज़िल, बेकरी के ऊपर
 patient-a-little-tired-03a0b2cd = धैर्य वाले, थोड़े थके हुए
 it-washes-well-in-the-end-but-499f0ed8 = आख़िर में अच्छा धोती है, मगर पहले घंटे भर के क़रीब खड़ी-खड़ी टब में पानी टपकाती है। कभी-कभी भरने से पहले ही हार मानकर बीप करने लगती है।
@@ -918,6 +973,7 @@ the-water-people-dug-up-the-d1490516 = वसंत में पानी व�
 ### takes_its_time_stopping.json
 
 it-takes-its-time-stopping-c9c608b9 = रुकने में बहुत समय लेती है
+mrs-whitlock-adeyinka-f0fccc43 = श्रीमती Whitlock-Adeyinka
 day-nursery-staff-laundry-e430ed00 = शिशु-घर, स्टाफ़ की लॉन्ड्री
 serious-about-safety-1d4c9d5a = सुरक्षा को लेकर गंभीर
 when-i-open-the-lid-while-it-d284f457 = स्पिन करते समय ढक्कन खोलती हूँ तो न जाने कितनी देर घूमती रहती है। घर में बच्चे हों और यह हो, मुझे मंज़ूर नहीं। नीचे डगमग की आवाज़ भी है।
@@ -931,6 +987,7 @@ after-the-spin-and-when-i-lift-9e62e4f5 = स्पिन के बाद, औ�
 ### third_valve_still_slow.json
 
 the-third-new-valve-and-it-still-333014d3 = तीसरा नया वाल्व, और अब भी धीरे भरती है
+mr-andriamana-6ebe756a = श्री Andriamana
 top-floor-tank-on-the-roof-59c64250 = सबसे ऊपर की मंज़िल, छत पर टंकी
 polite-has-stopped-believing-568ac42c = विनम्र, अब किसी पर भरोसा नहीं रहा
 two-men-have-put-in-three-inlet-3c0f2383 = दो आदमियों ने मिलकर तीन इनलेट वाल्व लगाए और तीनों के पैसे मैंने दिए। अब भी भरने में बीस मिनट लगते हैं, और फिर बीप करती है। मेहरबानी करके मुझे चौथा मत बेचिए।
@@ -948,6 +1005,7 @@ three-valves-in-two-months-the-82982983 = दो महीने में त�
 ### trips_and_old.json
 
 it-drops-the-breaker-and-it-is-307027c4 = ब्रेकर गिरा देती है, और नई भी नहीं है
+mr-moyo-4d6e2e6e = श्री Moyo
 smallholding-pump-house-3df54505 = छोटा खेत, पंप-घर
 resigned-8c93abb8 = हार मान चुके
 when-it-begins-to-wash-the-light-ddd198f0 = धोना शुरू करती है तो पूरे घर की बत्ती चली जाती है। बरसों से गड़गड़ाती और कराहती आई है। साफ़-साफ़ बताइए कि इसमें फ़ायदा है या नहीं।
@@ -963,6 +1021,7 @@ i-have-kept-it-going-with-my-own-71508485 = पंद्रह साल से 
 ### turns_one_way.json
 
 it-turns-one-way-and-never-spins-1c7ef6d5 = एक तरफ़ घूमती है और स्पिन कभी नहीं करती
+mr-pemberley-cruz-ffefd726 = श्री Pemberley-Cruz
 dry-humour-dfcf0a92 = सूखा मज़ाक करने वाले
 half-of-it-works-it-turns-one-a194afcc = आधी चलती है। एक तरफ़ घूमती है, सोचती है, और फिर उसी तरफ़ घूमती है। और जब स्पिन करना चाहिए, तो पंप के साथ नीचे अपने आप से भनभनाती रहती है, बस इतना ही।
 mud-room-with-a-drain-a-dog-2c2fbcb7 = जूते-कीचड़ वाला कमरा, नाली के साथ। कोटों के ढेर पर एक कुत्ता सो रहा है।
@@ -978,6 +1037,7 @@ nobody-but-the-dog-goes-in-there-aa09132b = कुत्ते के सिव�
 ### waits_for_its_water.json
 
 it-waits-and-waits-for-its-water-f390613f = अपने पानी का इंतज़ार ही करती रहती है
+mrs-solheim-deafeb0c = श्रीमती Solheim
 holiday-cabin-by-the-fjord-7f3ba77b = फ़्योर्ड किनारे छुट्टियों का घर
 relaxed-on-holiday-2a52ede1 = आराम से, छुट्टी पर
 we-opened-the-cabin-up-last-week-fc706bb7 = पिछले हफ़्ते हमने घर खोला। धोती है, मगर पूरी सुबह लगा देती है: हिलना शुरू करने से पहले न जाने कितनी देर सीं-सीं करती खड़ी रहती है। पिछले सालों की गर्मियों में इससे तेज़ थी।
@@ -994,6 +1054,7 @@ no-it-sleeps-here-all-winter-92e6c94d = नहीं। पूरी सर्�
 ### walked_to_the_door.json
 
 the-drum-hangs-to-one-side-86691b09 = ड्रम एक तरफ़ लटका है
+mrs-harlan-sato-0c3ff853 = श्रीमती Harlan-Sato
 apartment-with-a-narrow-hall-87e5c332 = तंग गलियारे वाला फ़्लैट
 apologises-for-the-mess-5b9d462b = बिखरे सामान के लिए माफ़ी माँगती हैं
 the-drum-sits-crooked-i-can-see-92049f45 = ड्रम टेढ़ा बैठा है, ढक्कन में से दिखता है। भरती है और धोती है, कमोबेश, और जब स्पिन करना चाहिए तो इधर-उधर झूलती है, पानी लेती है, और फिर कोशिश करती है, जब तक हार न मान ले।
@@ -1009,6 +1070,7 @@ the-movers-and-my-husband-pushed-0490a4aa = सामान ढोने वा�
 ### walks_and_fills_again.json
 
 it-walks-and-fills-again-and-96dd5d9c = चलती-फिरती है और बार-बार भरती है
+mr-mbeki-4a42d1f8 = श्री Mbeki
 garden-shed-with-a-wooden-floor-781d09c7 = लकड़ी के फ़र्श वाला बाग़ का शेड
 it-walks-through-the-shed-like-a-66ed1e9c = बकरी की तरह शेड में चलती फिरती है, रुकती है, फिर भरती है, और आख़िर में हार मान लेती है। दुकान वाला कहता है कि डैम्पिंग घिस गई है और मुझे रॉड बेचना चाहता है।
 plank-floor-that-slopes-to-the-d8ae2d1c = तख़्तों का फ़र्श, दरवाज़े की तरफ़ ढलान; पाये सबसे छोटे पर हैं। नहाने की मैटें अब भी बास्केट में हैं।
@@ -1024,6 +1086,7 @@ i-moved-it-myself-it-weighs-like-81cf4e9c = मैंने ख़ुद खि�
 ### washes_will_not_spin.json
 
 it-washes-and-drains-but-will-64536d11 = धोती है, पानी निकालती है, मगर स्पिन नहीं करती
+mr-tanaka-e12a3f94 = श्री Tanaka
 second-floor-bathroom-0cefdcb5 = दूसरी मंज़िल, बाथरूम
 patient-80ee595e = धैर्य वाले
 it-fills-it-washes-it-pumps-the-7178b7f0 = भरती है, धोती है, पंप करके पानी निकालती है, और फिर रुक जाती है, सब कुछ टपकता हुआ गीला। कोई अलार्म भी नहीं।
@@ -1043,6 +1106,7 @@ two-friends-carried-it-up-the-3250684f = दो दोस्त इसे सी
 ### water_comes_back_up.json
 
 the-water-will-not-go-away-cad2f7f4 = पानी जाता ही नहीं
+ms-nakoa-235c8617 = सुश्री Nakoa
 new-kitchen-ground-floor-4ca1e850 = नई रसोई, ग्राउंड फ़्लोर
 proud-of-the-kitchen-44c22d25 = रसोई पर नाज़ है
 the-kitchen-is-new-and-beautiful-f34c1c0f = रसोई नई और सुंदर है और वॉशिंग मशीन ने ख़ुद ख़ाली होना बंद कर दिया है। पानी लिए खड़ी रहती है, फिर बीप करती है और कहती है कि पानी बहुत धीरे निकल रहा है।
@@ -1059,6 +1123,7 @@ on-the-machine-no-the-kitchen-2bcadd94 = मशीन पर, नहीं। �
 ### water_from_somewhere_else.json
 
 there-is-water-everywhere-84b3995e = हर तरफ़ पानी है
+mr-takahashi-byrne-306f98ed = श्री Takahashi-Byrne
 basement-flat-by-the-canal-a7201054 = नहर के पास तहख़ाने का फ़्लैट
 upset-3a785bf0 = घबराए हुए
 the-machine-has-flooded-the-b2b6424b = मशीन ने पूरे तहख़ाने में पानी भर दिया! कल रात धुलाई की, और आज सुबह मेरा पैर पानी में पड़ा। आपको यह रिसाव बंद करना होगा।
@@ -1079,6 +1144,7 @@ no-nobody-b62f45b1 = नहीं, किसी ने नहीं।
 ### water_runs_at_once.json
 
 water-runs-as-soon-as-it-is-f9434d8a = चालू करते ही पानी आने लगता है
+ms-rao-69e5b38b = सुश्री Rao
 fifth-floor-new-building-3596b3b6 = पाँचवीं मंज़िल, नई इमारत
 careful-reads-manuals-db398763 = सावधान, मैनुअल पढ़ती हैं
 the-moment-i-switch-it-on-the-a119d69e = जिस पल चालू करती हूँ उसी पल पानी आने लगता है, स्टार्ट दबाने से पहले। बंद करती हूँ तो रुक जाता है। अब नल बंद रखती हूँ।
@@ -1095,6 +1161,7 @@ no-it-is-out-of-warranty-by-a-449f109a = नहीं। वारंटी ए�
 ### weak_in_the_new_place.json
 
 it-has-been-weak-since-we-moved-dd67acfb = घर बदलने के बाद से कमज़ोर है
+mr-delacruz-whitby-4c87b8f8 = श्री Delacruz-Whitby
 rented-cottage-back-porch-f9f8918f = किराए का छोटा घर, पीछे का बरामदा
 annoyed-with-the-movers-566fba9e = सामान ढोने वालों से नाराज़
 in-the-old-house-it-was-strong-736c9bae = पुराने घर में बैल जैसी ताक़त थी। यहाँ एक तरफ़ घुमाती है और दूसरी तरफ़ मुश्किल से, और जब काम करती है तो बरामदे की बत्ती मद्धिम हो जाती है। ज़रूर ढोने वालों ने गिराया होगा।
@@ -1112,6 +1179,7 @@ the-movers-had-it-on-its-side-1c32d345 = ढोने वालों ने इ
 ### whines_and_stands.json
 
 it-whines-and-the-drum-stands-e009984f = सूँ-सूँ करती है और ड्रम खड़ा रहता है
+sister-agathe-c002840d = सिस्टर Agathe
 convent-kitchen-basement-laundry-570806cc = कॉन्वेंट की रसोई, तहख़ाने में लॉन्ड्री
 kind-exact-009eb076 = दयालु, सटीक
 it-washes-it-empties-then-it-d8004027 = धोती है। पानी निकालती है। फिर वैसे ही सूँ-सूँ करती है जैसे धुलाई में, उतनी ही देर जितनी देर स्पिन करती थी, और कपड़े ड्रम में गीली मिट्टी की तरह पड़े रहते हैं।
@@ -1126,6 +1194,7 @@ he-changed-the-spring-and-lever-a01f0057 = शनिवार को उसन�
 ### whirls_and_does_not_wring.json
 
 it-pumps-it-whirls-it-does-not-8213b2ed = पंप करती है, घूमती है, निचोड़ती नहीं
+mrs-oduya-prentiss-cb782d56 = श्रीमती Oduya-Prentiss
 row-house-basement-b855c52e = क़तार वाला घर, तहख़ाना
 tired-three-small-children-f8d0ac4b = थकी हुई, तीन छोटे बच्चे
 the-water-goes-out-the-motor-92c0bed8 = पानी निकल जाता है, मोटर चलती है, मुझे सुनाई देती है। मगर टब नहीं घूमता। गुरुवार से लंगोट हाथ से निचोड़ रही हूँ।
@@ -1139,6 +1208,7 @@ no-one-has-touched-it-acc44911 = इसे किसी ने हाथ नह�
 ### white_mountain.json
 
 a-white-mountain-climbs-out-of-bc952384 = अंदर से सफ़ेद पहाड़ चढ़ आता है
+jomo-2ef957aa = Jomo
 student-flat-fourth-floor-ac7d33f1 = छात्रों का फ़्लैट, चौथी मंज़िल
 amused-and-a-bit-ashamed-c363b62c = मज़ा भी आ रहा है और थोड़ी शर्म भी
 i-wanted-it-really-clean-this-eb7c606f = इस बार मैं सचमुच साफ़ धोना चाहता था। अब ढक्कन से और होज़ से सफ़ेद चीज़ बाहर आ रही है, और स्पिन कमज़ोर है, मशीन कराहती है और सब कुछ गीला रह जाता है।

@@ -179,7 +179,7 @@ pub fn SettingsScreen() -> Html {
                     { choice(say!("Strong contrast"), now.strong_contrast, set(|s, on| s.strong_contrast = on)) }
                 </fieldset>
                 <fieldset class="settings__group">
-                    <legend>{ say!("Sound") }</legend>
+                    <legend>{ say!("Sound" as "what is heard") }</legend>
                     { choice(say!("Hear the machine"), now.sound, set(|s, on| s.sound = on)) }
                     { volume(&handle) }
                     <p class="settings__note">{ say!("What sounds is also written under the picture.") }</p>

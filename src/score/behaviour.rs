@@ -112,7 +112,11 @@ fn sentence(line: &FunctionLine) -> BehaviourLine {
 fn end(is: &CycleFigures, should: &CycleFigures) -> BehaviourLine {
     let [minutes, sound] = [is, should].map(|run| format!("{:.0}", run.length_s / 60.0));
     let words = match &is.alarm {
-        Some(alarm) => say!("ends after {minutes} min with “{alarm}”", minutes, alarm = kept::panel(alarm)),
+        Some(alarm) => say!(
+            "ends after {minutes} min with “{alarm}”",
+            minutes,
+            alarm = kept::panel(alarm)
+        ),
         None if is.length_s >= 2.0 * 3600.0 => {
             say!("does not come to an end within two hours").to_owned()
         }
@@ -226,7 +230,12 @@ fn noticed(is: &CycleFigures, lines: &[FunctionLine]) -> Vec<&'static str> {
 fn complaint(sentences: &[&'static str], alarm: Option<&str>) -> String {
     let sentences = sentences.iter().copied();
     let sentences = sentences.map(|sentence| said(sentence).to_owned());
-    let end = alarm.map(|alarm| say!("In the end it beeps and shows “{alarm}”.", alarm = kept::panel(alarm)));
+    let end = alarm.map(|alarm| {
+        say!(
+            "In the end it beeps and shows “{alarm}”.",
+            alarm = kept::panel(alarm)
+        )
+    });
     sentences.chain(end).collect::<Vec<_>>().join(" ")
 }
 

@@ -24,7 +24,11 @@ const KINDS: [(&str, &str, &[&str]); 5] = [
     (
         "jobs",
         "assessments",
-        &["title", "variants.customers[].home"],
+        &[
+            "title",
+            "variants.customers[].home",
+            "variants.customers[].name",
+        ],
     ),
 ];
 
@@ -66,9 +70,10 @@ const MACHINES: [&str; 35] = [
     "workshop.works[].mistakes[].what",
 ];
 
-const JOBS: [&str; 19] = [
+const JOBS: [&str; 20] = [
     "title",
     "skills[]",
+    "customer.name",
     "customer.home",
     "customer.attitude",
     "customer.complaint",

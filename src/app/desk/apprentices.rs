@@ -105,7 +105,7 @@ pub fn Apprentices(props: &ApprenticesProps) -> Html {
                 <caption>{ say!("How simulated apprentices fare, {n} of each kind: a first impression of how hard it is", n = of_each) }</caption>
                 <thead><tr>
                     <th scope="col">{ say!("who") }</th><th scope="col">{ say!("right") }</th><th scope="col">{ say!("cost") }</th>
-                    <th scope="col">{ say!("min") }</th><th scope="col">{ say!("safety") }</th><th scope="col"><span class="visually-hidden">{ say!("watch") }</span></th>
+                    <th scope="col">{ say!("min") }</th><th scope="col">{ say!("safety") }</th><th scope="col"><span class="visually-hidden">{ say!("watch" as "verb") }</span></th>
                 </tr></thead>
                 <tbody>{ for props.fared.iter().map(row) }</tbody>
             </table>

@@ -138,6 +138,7 @@ pub fn state_words(state: &str) -> String {
         "standby" => say!("switched on, waiting"),
         "agitA" => say!("washing, spin direction"),
         "agitB" => say!("washing, other direction"),
+        "lid_opened_at_full_spin" => say!("lid opened at full spin"),
         "normal_program" => say!("in a normal program"),
         other => return kept::doing(other),
     };
