@@ -121,12 +121,9 @@ const paths = walk(next).sort();
 const build = createHash("sha256");
 for (const path of paths) build.update(path).update(readFileSync(path));
 const files = [...paths.map((path) => `./${named(path)}`).map((path) => (path === "./index.html" ? "./" : path)), "./offline.js"];
-// Whoever reads one language does not download the others, nor their letters.
-const wanted = [...languages.map((language) => language.file), ...files.filter((file) => file.endsWith("devanagari.woff2"))];
 const worker = readFileSync(join(offline, "worker.js"), "utf8")
   .replace("{{build}}", build.digest("hex").slice(0, 16))
-  .replace("{{files}}", JSON.stringify(files.filter((file) => !wanted.includes(file)), null, 2))
-  .replace("{{wanted}}", JSON.stringify(wanted));
+  .replace("{{files}}", JSON.stringify(files, null, 2));
 writeFileSync(join(next, "offline.js"), worker);
 
 // The new site replaces the old one in one step.

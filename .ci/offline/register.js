@@ -22,12 +22,6 @@ if (window.top === window && "serviceWorker" in navigator) {
   keeper.addEventListener("controllerchange", () => {
     if (asked || (hadOne && idle())) location.reload();
   });
-  // The page fetches its language and letters before this worker serves it: asked once more, they are kept as well.
-  const keepLanguage = () => {
-    const loaded = performance.getEntriesByType("resource").filter(({ name }) => /\/(language_|fonts\/)[^/]*$/.test(name));
-    if (keeper.controller) for (const { name } of loaded) fetch(name).catch(() => {});
-  };
-  if (!hadOne) keeper.addEventListener("controllerchange", keepLanguage, { once: true });
   addEventListener("load", async () => {
     const registration = await keeper.register("./offline.js").catch(() => null);
     if (!registration) return; // storage is full or forbidden: the page works all the same, with a network

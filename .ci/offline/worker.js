@@ -1,25 +1,10 @@
-// Keeps the whole site in the browser, so that it opens without a network. site.mjs fills in the constants.
+// Keeps the whole site in the browser, so that it opens without a network. site.mjs fills in the two constants.
 //
 // All files or none are kept, under the name of this very build. The old build runs on until no page
 // needs it, or until a page that nobody has touched yet asks for the new one: never within a job.
 const build = "{{build}}";
 const files = {{files}};
-// Files that are kept once somebody wants them: languages and their letters.
-const wanted = {{wanted}};
 const kept = `tubwright-${build}`;
-
-/** Whoever reads a language with the old build reads it with this one, without a network too. */
-const keepWanted = async (cache) => {
-  const plain = (address) => address.replace(/^.*\//, "").replace(/-[0-9a-f]{16}/, "");
-  const before = [];
-  for (const name of (await caches.keys()).filter((name) => name.startsWith("tubwright-") && name !== kept)) {
-    before.push(...(await (await caches.open(name)).keys()).map((request) => plain(request.url)));
-  }
-  for (const file of wanted.filter((file) => before.includes(plain(file)))) {
-    const answer = await fetch(file);
-    if (answer.ok) await cache.put(file, answer);
-  }
-};
 
 self.addEventListener("install", (event) => {
   const keep = async () => {
@@ -31,7 +16,6 @@ self.addEventListener("install", (event) => {
       await cache.put(file, answer);
     });
     await Promise.all(fetched);
-    await keepWanted(cache);
   };
   event.waitUntil(keep());
 });
@@ -56,18 +40,6 @@ self.addEventListener("fetch", (event) => {
   const scope = new URL(self.registration.scope);
   if (request.method !== "GET" || address.origin !== scope.origin || !address.pathname.startsWith(scope.pathname)) return;
   const named = `./${address.pathname.slice(scope.pathname.length)}`;
-  if (wanted.includes(named)) {
-    const answer = async () => {
-      const cache = await caches.open(kept);
-      const before = await cache.match(named);
-      if (before) return before;
-      const fetched = await fetch(request);
-      if (fetched.ok) await cache.put(named, fetched.clone());
-      return fetched;
-    };
-    event.respondWith(answer());
-    return;
-  }
   const isPage = named === "./index.html" || (request.mode === "navigate" && !files.includes(named));
   const file = isPage ? "./" : named;
   if (!files.includes(file)) return;
