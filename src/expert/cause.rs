@@ -8,8 +8,8 @@
 //! ```
 //! Any part or wire may have a bad contact inside: of those that are always there as a rule, one in
 //! 25 comes and goes. A fault that comes in degrees is reckoned with at full, three quarters and half
-//! severity, any between as likely as another, and where it is likely at some of those, too (see
-//! `finer`); in pairs at full and half, each with each; all count as one cause.
+//! severity, and where it is likely at some between, too (see `finer`); in pairs at full and half, each
+//! with each; all count as one cause.
 
 use serde::Deserialize;
 use serde::Serialize;
@@ -120,11 +120,11 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             [one] if is_loose(one) => Some(LOOSE),
             _ => None,
         };
-        let cells = degrees::cells(&DEGREES);
+        let shares = degrees::shares(&DEGREES);
         for way in 0..n_ways {
             let mut rest = way;
             let share = if defs.len() == 1 && n_ways > 1 {
-                cells[way]
+                shares[way]
             } else {
                 1.0 / n_ways as f64
             };

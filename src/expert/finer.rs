@@ -146,9 +146,9 @@ impl Belief {
         }
         self.lines.splice(best..=best, lines);
         let row = &mut self.lines[row.start..row.end + n_new];
-        let cells = degrees::cells(&row.iter().map(degree).collect::<Vec<_>>());
-        for (line, cell) in row.iter_mut().zip(cells) {
-            line.variant.prior = prior * cell;
+        let shares = degrees::shares(&row.iter().map(degree).collect::<Vec<_>>());
+        for (line, share) in row.iter_mut().zip(shares) {
+            line.variant.prior = prior * share;
         }
         Ok(())
     }

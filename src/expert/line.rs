@@ -30,6 +30,8 @@ pub(super) struct Line {
     pub variant: Variant,
     pub twin: Twin,
     pub shows: Symptoms,
+    /// Log of how often such a machine is met as it was begun.
+    pub begins: f64,
     /// Of all lines if the fault is always there.
     pub log_likelihood: f64,
     /// The same if it comes and goes.
@@ -76,13 +78,14 @@ pub(super) struct Past {
 
 impl Line {
     /// A machine before anything was done.
-    pub fn fresh(variant: Variant, twin: Twin, shows: Symptoms, log_likelihood: f64) -> Self {
+    pub fn fresh(variant: Variant, twin: Twin, shows: Symptoms, begins: f64) -> Self {
         Self {
             twin,
             period: variant.chance.or(variant.loose).map(|_| Period::default()),
             variant,
             shows,
-            log_likelihood,
+            begins,
+            log_likelihood: 0.0,
             was_seen: BTreeSet::new(),
             is_tripped_wrongly: false,
             run: Run::default(),
@@ -99,7 +102,7 @@ impl Line {
             }
             _ => self.log_likelihood,
         };
-        libm::log(self.variant.prior) + told.fits(self.shows) + seen
+        libm::log(self.variant.prior) + self.begins + told.fits(self.shows) + seen
     }
 
     /// What a notebook line of a step says at which this machine has shown `shown`.

@@ -13,7 +13,7 @@ use crate::expert::line::Line;
 use crate::expert::period::either;
 
 /// Share of starts in which a machine runs otherwise than reckoned.
-const MISSES: f64 = 0.02;
+const MISSES: f64 = 0.005;
 
 /// The start that something was seen in, and how likely all lines of it are so far from any cause.
 #[derive(Clone, Copy, Debug)]
