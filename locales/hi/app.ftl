@@ -1096,7 +1096,7 @@ answer-f94ea0ff = जवाब
 asked-again-a16eed6b = दोबारा पूछने पर
 answers-on-the-phone-ef2a7b6e = फ़ोन पर जवाब
 the-parts-store-cbd99753 = पार्ट का स्टोर
-ready-0bca3294 = कब मिलेगा
+ready-0bca3294 = तैयार
 price-dd3ec7ca = दाम
 empty-the-price-list-297a69ac = ख़ाली: दाम-सूची से।
 
@@ -2270,7 +2270,7 @@ the-meter-is-connected-to-41ea90a8 = मीटर किसी चीज़ स�
 ### app/view/safe.rs
 
 # of the machine: switched off
-off-e5d98837 = बंद
+off-e5d98837 = मशीन बंद
 secured-6889d45c = नज़र में रखा
 tap-shut-5016da0c = नल बंद
 hose-bled-240ea1cb = होज़ का प्रेशर निकला
@@ -2316,8 +2316,8 @@ listen-3b3b76a6 = सुनना
 smell-f052b280 = सूँघना
 pull-apart-fd25b5d8 = खींचकर अलग करना
 push-home-3883d34c = पूरा बैठाना
-work-part-part-for-price-143a0524 = { $work }: { $part }, पार्ट { $price } में
-work-part-for-price-43c34c65 = { $work }, पार्ट { $price } में
+work-part-part-for-price-143a0524 = { $work }: { $part }, पार्ट का दाम { $price }
+work-part-for-price-43c34c65 = { $work }, पार्ट का दाम { $price }
 
 ### app/view/visit.rs
 

@@ -182,7 +182,7 @@ off-the-scale-e5283ddf = स्केल से बाहर
 
 jug-and-watch-ce04472b = जग और घड़ी
 a-bucket-under-it-hot-water-e4d10194 = इसके नीचे बाल्टी; गरम पानी झुलसाता है
-watch-5fb7b228 = देखें
+watch-5fb7b228 = घड़ी
 pressure-gauge-e4b9b98d = प्रेशर गेज
 tap-shut-and-hose-bled-before-6cac90bc = टी-जोड़ लगाने से पहले नल बंद और होज़ का प्रेशर निकला हुआ
 u-tube-4387b325 = U-ट्यूब
@@ -273,7 +273,7 @@ high-3dddb9fd = ऊँचा
 service-test-n-26b1f1d8 = सर्विस टेस्ट { $n }
 lid-closed-fec9fade = ढक्कन बंद
 lid-open-6801fcda = ढक्कन खुला
-off-ab3a8a0a = बंद
+off-ab3a8a0a = मशीन बंद
 running-147eb74c = चल रही है
 on-61342fd0 = चालू
 on-display-dark-3f44003a = चालू, डिस्प्ले अँधेरा

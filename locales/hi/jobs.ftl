@@ -474,7 +474,7 @@ no-never-it-is-nine-years-old-7999561e = नहीं, कभी नहीं।
 
 it-hums-and-the-water-stays-in-66359797 = भनभनाती है और पानी अंदर ही रहता है
 ms-whitefeather-67a053eb = सुश्री Whitefeather
-ranch-house-mud-room-37bc5274 = खेत का घर, जूते-कीचड़ वाला कमरा
+ranch-house-mud-room-37bc5274 = खेत पर बना घर, जूते उतारने वाला कमरा
 practical-b3e06f70 = काम की बात करने वाली
 it-hums-the-water-stays-in-and-e47e3476 = भनभनाती है, पानी अंदर ही रहता है, और हार मान लेती है। मैं ख़ुद पानी निकाल देती, मगर फ़ोन वाले आदमी ने कहा कि आपके देखने के लिए छोड़ दूँ।
 the-tub-is-full-when-you-come-a-eb17d43a = आप पहुँचते हैं तो टब भरा है। वेट-ड्राई बाल्टी और फ़र्श की नाली मौजूद हैं।

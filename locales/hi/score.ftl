@@ -164,7 +164,7 @@ whole-program-f3e082b8 = पूरा प्रोग्राम
 washing-one-way-7ef8c2d1 = धुलाई, एक दिशा
 washing-the-other-way-4c60ee78 = धुलाई, दूसरी दिशा
 # of a machine
-off-8778eb8d = बंद
+off-8778eb8d = मशीन बंद
 standby-e0f4bf1e = स्टैंडबाय
 unplugged-switch-on-67a1997f = प्लग बाहर, स्विच चालू
 ac-volts-4c78ea95 = AC वोल्ट
