@@ -130,7 +130,8 @@ skill-of-row-n-107d9ea3 = Skill of row { $n }
 machine-of-row-n-2634753b = Machine of row { $n }
 how-many-of-row-n-e7e4d8a5 = How many of row { $n }
 take-off-row-n-60fb1b1f = Take off row { $n }
-take-off-66f6f69f = take off
+# of a list
+take-off-a785e709 = take off
 
 ### app/assessments/table.rs
 
@@ -2172,6 +2173,9 @@ program-key-8f2624f8 = program key
 water-level-key-293990a9 = water level key
 service-key-a785183b = service key
 water-level-knob-e909f396 = water level knob
+cold-valve-71421f39 = cold valve
+hot-valve-898f302e = hot valve
+timer-motor-20c84357 = timer motor
 mains-plug-94ee392b = mains plug
 wall-socket-433a0786 = wall socket
 the-machine-from-outside-94571b34 = the machine from outside
@@ -2219,7 +2223,7 @@ you-hurt-yourself-3f8c82ae = You hurt yourself
 the-new-part-has-burnt-out-bc1d2654 = The new part has burnt out
 the-new-part-carried-more-than-e8987c5e = The new { $part } carried more than it stands: what killed the old one is still there.
 sentence-d8132730 = { $sentence }.
-volts-v-across-you-drove-current-2bde47fb = { $volts } V across you drove { $current } mA through you for { $time } s until { $opened_by }. Effect zone { $zone }.
+volts-v-across-you-drove-current-04fdaa9c = { $volts } V across you drove { $current } mA through you for { $time } s. What opened the circuit: { $opened_by }. Effect zone { $zone }.
 
 ### app/view/open_ends.rs
 

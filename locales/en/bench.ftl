@@ -861,6 +861,7 @@ state-the-fault-found-acaf8701 = state the fault found
 advise-the-customer-5ef995c2 = advise the customer
 make-safe-and-leave-07b2532e = make safe and leave
 hand-over-5e9dcb2a = hand over
+take-off-66f6f69f = take off
 refit-7c3aa3df = refit
 name-verb-with-check-98c81015 = { $name }: { $verb }, with check
 connector-pull-apart-febb71e7 = { $connector }: pull apart

@@ -134,6 +134,7 @@ machine-of-row-n-2634753b = Máquina de la fila { $n }
 how-many-of-row-n-e7e4d8a5 = Cuántos de la fila { $n }
 take-off-row-n-60fb1b1f = Quitar la fila { $n }
 take-off-66f6f69f = quitar
+take-off-a785e709 = quitar
 
 ### app/assessments/table.rs
 
@@ -2196,6 +2197,9 @@ program-key-8f2624f8 = tecla de programa
 water-level-key-293990a9 = tecla de nivel de agua
 service-key-a785183b = tecla de servicio
 water-level-knob-e909f396 = botón giratorio de nivel de agua
+cold-valve-71421f39 = válvula de agua fría
+hot-valve-898f302e = válvula de agua caliente
+timer-motor-20c84357 = motor del programador
 mains-plug-94ee392b = clavija de la red
 wall-socket-433a0786 = toma de corriente de la pared
 the-machine-from-outside-94571b34 = la máquina por fuera
@@ -2243,7 +2247,7 @@ you-hurt-yourself-3f8c82ae = Se ha herido
 the-new-part-has-burnt-out-bc1d2654 = La pieza nueva se ha quemado
 the-new-part-carried-more-than-e8987c5e = Por la pieza nueva ({ $part }) pasó más de lo que aguanta: lo que acabó con la vieja sigue ahí.
 sentence-d8132730 = { $sentence }.
-volts-v-across-you-drove-current-2bde47fb = { $volts } V a través de su cuerpo hicieron pasar por él { $current } mA durante { $time } s hasta que { $opened_by }. Zona de efecto { $zone }.
+volts-v-across-you-drove-current-04fdaa9c = { $volts } V a través de su cuerpo hicieron pasar por él { $current } mA durante { $time } s. Lo que abrió el circuito: { $opened_by }. Zona de efecto { $zone }.
 
 ### app/view/open_ends.rs
 

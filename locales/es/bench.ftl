@@ -128,7 +128,7 @@ report-read-and-signed-by-the-925cd26a = Informe leído y firmado por el cliente
 ### bench/acts/touch.rs
 
 # it opened the circuit
-nothing-60823bd0 = terminó, sin que nada abriera el circuito
+nothing-60823bd0 = nada
 zone-effect-3a3b86e7 = { $zone } ({ $effect })
 the-hand-be251895 = la mano
 
@@ -459,9 +459,9 @@ damp-and-green-between-the-pins-c9976cfa = humedad y verdín entre los pines
 
 ### bench/protection.rs
 
-residual-current-device-e0830ed7 = se abrió el interruptor diferencial
-circuit-breaker-23d46db8 = se abrió el interruptor automático
-machine-fuse-367ca20f = se abrió el fusible de la máquina
+residual-current-device-e0830ed7 = interruptor diferencial
+circuit-breaker-23d46db8 = interruptor automático
+machine-fuse-367ca20f = fusible de la máquina
 
 ### bench/safety/closing.rs
 

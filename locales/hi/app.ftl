@@ -131,6 +131,7 @@ machine-of-row-n-2634753b = पंक्ति { $n } की मशीन
 how-many-of-row-n-e7e4d8a5 = पंक्ति { $n } में कितने
 take-off-row-n-60fb1b1f = पंक्ति { $n } हटाएँ
 take-off-66f6f69f = उतारना
+take-off-a785e709 = हटाएँ
 
 ### app/assessments/table.rs
 
@@ -2172,6 +2173,9 @@ program-key-8f2624f8 = प्रोग्राम बटन
 water-level-key-293990a9 = पानी के लेवल का बटन
 service-key-a785183b = सर्विस बटन
 water-level-knob-e909f396 = पानी के लेवल की नॉब
+cold-valve-71421f39 = ठंडे पानी का वाल्व
+hot-valve-898f302e = गरम पानी का वाल्व
+timer-motor-20c84357 = टाइमर मोटर
 mains-plug-94ee392b = मेन्स प्लग
 wall-socket-433a0786 = दीवार का सॉकेट
 the-machine-from-outside-94571b34 = मशीन बाहर से
@@ -2219,7 +2223,7 @@ you-hurt-yourself-3f8c82ae = आपको चोट लगी
 the-new-part-has-burnt-out-bc1d2654 = नया पार्ट जल गया
 the-new-part-carried-more-than-e8987c5e = नए पार्ट ({ $part }) पर उसकी सहने की हद से ज़्यादा पड़ा: जिस चीज़ ने पुराने को मारा, वह अब भी है।
 sentence-d8132730 = { $sentence }।
-volts-v-across-you-drove-current-2bde47fb = आपके आर-पार { $volts } V से आपमें { $time } s तक { $current } mA बहा; सर्किट किसने खोला: { $opened_by }। असर का ज़ोन: { $zone }
+volts-v-across-you-drove-current-04fdaa9c = आपके आर-पार { $volts } V से आपमें { $time } s तक { $current } mA बहा। सर्किट किसने खोला: { $opened_by }। असर का ज़ोन: { $zone }
 
 ### app/view/open_ends.rs
 

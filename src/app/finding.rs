@@ -201,7 +201,7 @@ fn cause(bench: &BenchView, form: &UseStateHandle<Form>) -> Html {
             .map_or_else(|| id.clone(), |c| format!("{}: {}", c.part, c.what));
         let (id, label) = (id.clone(), say!("Take off the list: {what}", what));
         let onclick = remove.reform(move |_: MouseEvent| id.clone());
-        html! { <li><b>{ what }</b><button type="button" class="button button--quiet button--small" aria-label={label} {onclick}>{ say!("take off") }</button></li> }
+        html! { <li><b>{ what }</b><button type="button" class="button button--quiet button--small" aria-label={label} {onclick}>{ say!("take off" as "of a list") }</button></li> }
     };
     html! {
         <section class="finish__cause" aria-labelledby="cause">

@@ -112,6 +112,14 @@ export class Visit {
     if (over > 0) throw new Error(`the page is ${over} px wider than its ${inner} px; too wide: ${wide.join(", ")}`);
   }
 
+  /** The same with what is on the page now on a telephone; the size is as it was after. */
+  async fits_on_a_telephone() {
+    const before = this.page.viewportSize();
+    await this.page.setViewportSize(sizes.telephone);
+    await this.fits();
+    await this.page.setViewportSize(before);
+  }
+
   /** Fails on any accessibility rule axe-core finds broken. */
   async accessible() {
     const { readFileSync } = await import("node:fs");

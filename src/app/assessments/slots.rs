@@ -119,7 +119,7 @@ fn row(props: &SlotsProps, at: usize, skills: &BTreeSet<&str>, machines: &[&str]
             <td>{ select(say!("Machine of row {n}", n), &first(&slot.machines), machines.iter().map(|m| (*m).to_owned()).collect(), machine) }</td>
             <td><input class="input" id={id_of(&format!("jobs[{at}].n"))} type="number" min="1" max="60" value={slot.n.to_string()} aria-label={say!("How many of row {n}", n)} {oninput} /></td>
             <td class="numbers">{ there }</td>
-            <td><button type="button" class="button button--small" aria-label={say!("Take off row {n}", n)} onclick={off}>{ say!("take off") }</button></td>
+            <td><button type="button" class="button button--small" aria-label={say!("Take off row {n}", n)} onclick={off}>{ say!("take off" as "of a list") }</button></td>
         </tr>
     }
 }

@@ -309,7 +309,7 @@ fn shock(event: &Event) -> Option<String> {
         format!("{duration_s:.0}")
     };
     Some(say!(
-        "{volts} V across you drove {current} mA through you for {time} s until {opened_by}. Effect zone {zone}.",
+        "{volts} V across you drove {current} mA through you for {time} s. What opened the circuit: {opened_by}. Effect zone {zone}.",
         volts = format!("{touch_v:.0}"),
         current = format!("{:.0}", body_a * 1000.0),
         time,
@@ -328,7 +328,7 @@ mod tests {
             touch_v: 230.0,
             body_a: 0.075,
             duration_s: 0.03,
-            opened_by: "the residual current device opened".into(),
+            opened_by: "residual current device".into(),
             zone: "AC-2".into(),
         };
         let said = words_of(&event)
@@ -336,7 +336,7 @@ mod tests {
             .unwrap_or_default();
         assert_eq!(
             said,
-            "230 V across you drove 75 mA through you for 0.03 s until the residual current device opened. Effect zone AC-2."
+            "230 V across you drove 75 mA through you for 0.03 s. What opened the circuit: residual current device. Effect zone AC-2."
         );
     }
 }

@@ -109,6 +109,7 @@ export async function an_assessment_is_made_sat_reloaded_and_handed_in_sealed({ 
   }
   await person.accessible();
   await person.fits();
+  await person.fits_on_a_telephone();
   const [saved] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the file" }).click()]);
   const lines = readFileSync(await saved.path(), "utf8").trim().split("\n").map((line) => JSON.parse(line));
   assert.deepEqual(lines.map((record) => [record.body.candidate, record.body.sitting.place, record.body.sitting.release]), [["c-1", 1, "lake"], ["c-1", 2, "lake"]]);

@@ -136,7 +136,7 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
 
   // A job is voided for everybody, and all are worked out anew.
   await page.getByRole("tab", { name: "Jobs 2" }).click();
-  await page.getByRole("button", { name: "Void no_water for everybody" }).click();
+  await page.getByRole("button", { name: "Void No water comes in for everybody" }).click();
   await page.getByLabel("Who rules").fill("N. Judge");
   await page.getByLabel("Why").fill("the tap was drawn open");
   await page.getByRole("button", { name: "It holds from now on" }).click();

@@ -29,6 +29,8 @@ export async function marks_go_by_decisions_and_the_cost_is_explained({ visit })
   assert.match(await page.getByRole("region", { name: "You", exact: true }).innerText(), /Open the tap/);
   await person.accessible();
   await person.fits();
+  await page.getByText("As a table").click();
+  await person.fits_on_a_telephone();
   // What is kept for good is marked so too.
   const marks = words.match(/(\d+) of 100/)[1];
   await person.go("#/me");

@@ -27,6 +27,7 @@ export async function a_finished_job_shows_on_ones_own_page_and_moves_to_another
   assert.match(await page.getByRole("row").filter({ hasText: "work safely" }).innerText(), /chance \d+ %.*\s+1 of 1/s);
   await person.accessible();
   await person.fits();
+  await person.fits_on_a_telephone();
 
   const [calendar] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save these days" }).click()]);
   assert.match(readFileSync(await calendar.path(), "utf8"), /^BEGIN:VCALENDAR\r\n.*SUMMARY:Refresher: .*END:VCALENDAR\r\n$/s);
