@@ -217,6 +217,94 @@ fn links_and_coils_at_dc_carry_the_current_of_what_hangs_on_them() {
 }
 
 #[test]
+fn a_lossless_resonance_is_named_with_its_node() {
+    // At 1 rad/s a henry and a farad side by side let nothing through together.
+    let mut netlist = Netlist::new();
+    let [a, b] = ["feed", "trap"].map(|n| netlist.add_node(n));
+    netlist.resistor("load", a, NodeId::EARTH, 1.0);
+    netlist.add("l", b, NodeId::EARTH, ElementKind::Inductor { henry: 1.0 });
+    netlist.add("c", b, NodeId::EARTH, ElementKind::Capacitor { farad: 1.0 });
+    let at = Frequency::steady(0.5 * std::f64::consts::FRAC_1_PI);
+    let error = solve(&netlist, at, &[]).expect_err("resonant");
+    assert_eq!(
+        error,
+        SolveError::Resonant {
+            node: "trap".to_owned()
+        }
+    );
+}
+
+#[test]
+fn a_coil_that_undoes_all_that_holds_its_node_is_named_with_it() {
+    let mut netlist = Netlist::new();
+    let [a, b] = ["feed", "terminal"].map(|n| netlist.add_node(n));
+    netlist.resistor("load", a, NodeId::EARTH, 1.0);
+    netlist.resistor("held by", b, NodeId::EARTH, 10.0);
+    netlist.add_coil("odd", b, NodeId::EARTH);
+    let error = solve(&netlist, Direct, &[-0.1]).expect_err("nothing is left");
+    assert_eq!(
+        error,
+        SolveError::Resonant {
+            node: "terminal".to_owned()
+        }
+    );
+}
+
+#[test]
+fn couplings_join_two_inductors_once_and_not_wholly() {
+    let coupled = |factor: f64, wrong: Option<bool>| {
+        let mut netlist = Netlist::new();
+        let [a, b] = ["a", "b"].map(|n| netlist.add_node(n));
+        let resistor = netlist.resistor("r", a, NodeId::EARTH, 1.0);
+        netlist.resistor("s", b, NodeId::EARTH, 1.0);
+        let coil = ElementKind::Inductor { henry: 1.0 };
+        let x = netlist.add("x", a, NodeId::EARTH, coil.clone());
+        let y = netlist.add("y", b, NodeId::EARTH, coil.clone());
+        let z = netlist.add("z", a, b, coil);
+        netlist.couple("k", x, y, factor);
+        match wrong {
+            Some(true) => netlist.couple("to no coil", z, resistor, 0.5),
+            Some(false) => netlist.couple("again", y, z, 0.5),
+            None => {}
+        }
+        netlist.check()
+    };
+    assert_eq!(coupled(0.99, None), Ok(()));
+    assert_eq!(coupled(-0.99, None), Ok(()));
+    for factor in [1.0, -1.0, f64::NAN] {
+        let error = coupled(factor, None).expect_err("not below 1");
+        assert!(
+            error
+                .to_string()
+                .ends_with("it must be above -1 and below 1"),
+            "{error}"
+        );
+    }
+    for (wrong, name) in [(true, "to no coil"), (false, "again")] {
+        let coupling = name.to_owned();
+        assert_eq!(
+            coupled(0.5, Some(wrong)),
+            Err(SolveError::BadCoupling { coupling })
+        );
+    }
+}
+
+#[test]
+fn a_wire_that_is_off_has_any_resistance_but_none_below_nothing() {
+    let of = |ohm: f64| {
+        let mut netlist = Netlist::new();
+        let a = netlist.add_node("a");
+        netlist.resistor("wire", a, NodeId::EARTH, ohm);
+        netlist.check()
+    };
+    assert_eq!(of(f64::INFINITY), Ok(()));
+    assert_eq!(of(0.0), Ok(()));
+    for ohm in [f64::NEG_INFINITY, f64::NAN, -1.0] {
+        assert!(of(ohm).is_err(), "{ohm}");
+    }
+}
+
+#[test]
 fn bad_values_are_named() {
     let mut netlist = Netlist::new();
     let a = netlist.add_node("a");

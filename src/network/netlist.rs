@@ -227,10 +227,6 @@ impl Netlist {
     pub fn coils(&self) -> &[Coil] {
         &self.coils
     }
-    /// Number of contacts.
-    pub fn contact_count(&self) -> u32 {
-        self.contact_count
-    }
 
     /// Checks every value.
     ///

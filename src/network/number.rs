@@ -29,8 +29,6 @@ pub trait Number:
     fn from_real(value: f64) -> Self;
     /// One divided by the number.
     fn inverse(self) -> Self;
-    /// Length.
-    fn magnitude(self) -> f64;
     /// True if the number is neither zero, infinite nor NaN.
     fn is_usable(self) -> bool;
 }
@@ -41,9 +39,6 @@ impl Number for f64 {
     }
     fn inverse(self) -> f64 {
         1.0 / self
-    }
-    fn magnitude(self) -> f64 {
-        self.abs()
     }
     fn is_usable(self) -> bool {
         self.is_finite() && self.abs() > 0.0
@@ -56,9 +51,6 @@ impl Number for Complex {
     }
     fn inverse(self) -> Complex {
         Complex::inverse(self)
-    }
-    fn magnitude(self) -> f64 {
-        self.abs()
     }
     fn is_usable(self) -> bool {
         let size = self.re.abs() + self.im.abs();

@@ -191,6 +191,33 @@ mod tests {
     use super::*;
 
     #[test]
+    fn runs_come_to_means_a_margin_and_the_time_nine_in_ten_need() {
+        // 20 runs, 15 of them fixed, at 10, 20, … 200 and 1, 2, … 20 min.
+        let runs: Vec<Run> = (1..=20)
+            .map(|n: u32| Run {
+                is_fixed: n > 5,
+                cost: 10.0 * f64::from(n),
+                minutes: f64::from(n),
+                ..Run::made_up(false, false, false)
+            })
+            .collect();
+        let fared = fared(Kind::Novice, &runs);
+        assert_eq!(fared.runs, 20);
+        // The normal interval of a share at 95 %: 1.96 √(p (1-p) / n), any textbook of statistics.
+        let wanted = [0.75, 0.189_776, 105.0, 10.5, 19.0];
+        let is = [
+            fared.success_ratio,
+            fared.success_margin,
+            fared.cost,
+            fared.minutes,
+            fared.minutes_p90,
+        ];
+        for (is, wanted) in is.iter().zip(wanted) {
+            assert!((is - wanted).abs() < 1e-6, "{is}, not {wanted}");
+        }
+    }
+
+    #[test]
     fn broken_rules_are_counted_by_how_serious_they_are() {
         let runs = [
             Run::made_up(false, true, true),

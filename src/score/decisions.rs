@@ -188,3 +188,147 @@ pub fn standing(justification: f64) -> &'static str {
         Standing::Unjustified => say!("not justified"),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::bench::job::Entry;
+    use crate::scenario;
+
+    fn judged(step: usize, decided: Decided, cost: f64, avoidable: f64) -> Judged {
+        Judged {
+            step,
+            decided,
+            cost,
+            avoidable,
+            justification: None,
+            p: None,
+            promised_bits: 0.0,
+            better: None,
+        }
+    }
+
+    fn work(step: usize, id: &str, cost: f64, justification: f64) -> Judged {
+        Judged {
+            justification: Some(justification),
+            p: Some(0.8),
+            ..judged(step, Decided::Work(id.into()), cost, 0.0)
+        }
+    }
+
+    /// Tests would save 100 on a way that costs 200: the yardstick is 100.
+    fn reckoning(decisions: Vec<Judged>) -> Reckoning {
+        Reckoning {
+            start: 200.0,
+            without_tests: 300.0,
+            decisions,
+            told: Vec::new(),
+        }
+    }
+
+    fn finished() -> Job {
+        let scenario = scenario::job("no_water").expect("sound").expect("ships");
+        let log: Vec<Entry> =
+            serde_json::from_str(include_str!("../../tests/jobs/no_water.json")).expect("a log");
+        Job::replay(scenario, 1, &log).expect("starts").0
+    }
+
+    fn shares(lost: &[Lost]) -> Vec<(Option<usize>, f64)> {
+        lost.iter().map(|one| (one.step, one.share)).collect()
+    }
+
+    #[track_caller]
+    fn assert_near(is: f64, wanted: f64) {
+        assert!((is - wanted).abs() < 1e-4, "{is}, not {wanted}");
+    }
+
+    #[test]
+    fn avoidable_cost_lowers_economy_step_by_step() {
+        let decisions = vec![
+            judged(5, Decided::Hint, 0.0, 10.0),
+            Judged {
+                avoidable: 20.0,
+                ..work(9, "replace_capacitor", 30.0, 0.5)
+            },
+            work(12, "replace_belt", 10.0, 1.0),
+        ];
+        let marked = mark(&finished(), &reckoning(decisions), true);
+        assert_near(marked.avoidable, 30.0);
+        // 4^(-30 / 100), by hand.
+        assert_near(marked.economy, 0.6598);
+        let lost = shares(&marked.economy_lost);
+        assert_eq!(
+            lost.iter().map(|one| one.0).collect::<Vec<_>>(),
+            [Some(5), Some(9)]
+        );
+        assert_near(lost[0].1, 0.3402 / 3.0);
+        assert_near(lost[1].1, 0.3402 * 2.0 / 3.0);
+        assert_eq!(
+            marked.economy_reasons,
+            [
+                "step 9: 20 avoidable",
+                "1 hint: 5 % of what the job should cost"
+            ]
+        );
+    }
+
+    #[test]
+    fn evidence_is_weighed_by_what_each_repair_cost() {
+        let decisions = vec![
+            work(9, "replace_capacitor", 30.0, 0.5),
+            work(12, "replace_belt", 10.0, 1.0),
+        ];
+        let marked = mark(&finished(), &reckoning(decisions), true);
+        // (30 · 0.5 + 10 · 1) / 40, by hand.
+        assert_near(marked.evidence.expect("repaired"), 0.625);
+        let lost = shares(&marked.evidence_lost);
+        assert_eq!(lost.len(), 1);
+        assert_eq!(lost[0].0, Some(9));
+        assert_near(lost[0].1, 0.375);
+        assert_eq!(marked.evidence_reasons.len(), 2);
+        assert!(marked.evidence_reasons[0].starts_with("step 9, "));
+        assert_eq!(
+            marked.first_repair,
+            Some(("replace_capacitor".to_owned(), 0.5))
+        );
+    }
+
+    #[test]
+    fn without_a_repair_the_evidence_is_that_of_handing_over() {
+        let close = |justification| Judged {
+            justification: Some(justification),
+            p: Some(0.7),
+            ..judged(20, Decided::HandOver, 0.0, 0.0)
+        };
+        let marked = mark(&finished(), &reckoning(vec![close(0.4)]), true);
+        assert_near(marked.evidence.expect("handed over"), 0.4);
+        let lost = shares(&marked.evidence_lost);
+        assert_eq!(lost.len(), 1);
+        assert_eq!(lost[0].0, Some(20));
+        assert_near(lost[0].1, 0.6);
+        let full = mark(&finished(), &reckoning(vec![close(1.0)]), true);
+        assert!(full.evidence_lost.is_empty());
+        assert_eq!(
+            mark(&finished(), &reckoning(Vec::new()), true).evidence,
+            None
+        );
+    }
+
+    #[test]
+    fn a_machine_handed_over_broken_costs_a_visit_unless_that_was_judged_as_a_decision() {
+        let job = finished();
+        let callback = job.scenario().money.callback;
+        let marked = mark(&job, &reckoning(Vec::new()), false);
+        assert_near(marked.avoidable, callback);
+        assert_eq!(shares(&marked.economy_lost).len(), 1);
+        let fixed = mark(&job, &reckoning(Vec::new()), true);
+        assert_near(fixed.avoidable, 0.0);
+        assert_eq!(
+            fixed.economy_reasons,
+            ["no decision cost more than it had to"]
+        );
+        let judged = judged(20, Decided::HandOver, 0.0, 70.0);
+        let marked = mark(&job, &reckoning(vec![judged]), false);
+        assert_near(marked.avoidable, 70.0);
+    }
+}

@@ -176,3 +176,25 @@ fn words(scenario: &Scenario, causes: &[String]) -> String {
         words.join("; ")
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::job;
+
+    #[test]
+    fn a_machine_is_not_worth_more_than_half_a_new_one() {
+        let shipped = job("hums_and_stands").expect("sound").expect("ships");
+        let mut scenario = (*shipped).clone();
+        // A run capacitor for 8, 5 min of work, 3 min to take the back cover off and 3 to put it on,
+        // pulling the machine out and pushing it back, at 2 a minute.
+        let way = &scenario.workshop.closure(&["pull_out".to_owned()]);
+        let pulled_out_min: f64 = way.iter().map(|step| step.off_s + step.on_s).sum::<f64>() / 60.0;
+        let mending = 8.0 + 2.0 * (5.0 + 3.0 + 3.0 + pulled_out_min);
+        scenario.money.labour_per_min = 2.0;
+        scenario.money.new_machine = 2.0 * mending + 0.01;
+        assert!(!not_worth_mending(&scenario));
+        scenario.money.new_machine = 2.0 * mending - 0.01;
+        assert!(not_worth_mending(&scenario));
+    }
+}

@@ -286,11 +286,6 @@ pub enum Verdict {
     Excellent,
 }
 
-/// Agreement of a stated confidence with what the evidence said, 0..1: shown, never counted.
-pub fn calibration(stated_confidence: f64, probability: f64) -> f64 {
-    (1.0 - 2.0 * (stated_confidence - probability).abs()).max(0.0)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

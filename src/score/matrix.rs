@@ -368,4 +368,32 @@ mod tests {
         assert!(!matrix.separating(&belt, &low).is_empty());
         assert!(matrix.separating(&low, &low).is_empty());
     }
+
+    #[test]
+    fn a_cell_is_said_with_its_unit_and_over_range_as_the_meter_does() {
+        let cell = |shown: &str| Cell {
+            shown: shown.to_owned(),
+            value: None,
+            differs: false,
+        };
+        assert_eq!(cell("12.3 kOhm").said(), "12.3 kOhm");
+        assert_eq!(cell("OL").said(), "OL");
+    }
+
+    #[test]
+    fn a_spreadsheet_gets_a_row_a_fault_with_a_star_where_it_shows() {
+        let pack = &machines().expect("sound")["P"];
+        let matrix = Matrix::new(&pack.model, &pack.workshop).expect("solves");
+        let fault = matrix.faults().iter().find(|f| f.id == "capacitor_low");
+        let row = matrix.row(fault.expect("listed")).expect("solves");
+        let text = matrix.csv([&row]);
+        let lines: Vec<&str> = text.lines().collect();
+        assert_eq!(lines.len(), 3);
+        assert!(lines[0].starts_with("fault,what,\""), "{}", lines[0]);
+        assert!(!lines[1].contains(" *\""), "a sound machine shows nothing");
+        assert!(lines[2].starts_with("capacitor_low,\""), "{}", lines[2]);
+        let n_shown = row.cells.iter().filter(|cell| cell.differs).count();
+        assert!(n_shown > 0);
+        assert_eq!(lines[2].matches(" *\"").count(), n_shown);
+    }
 }

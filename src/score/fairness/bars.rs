@@ -123,3 +123,78 @@ pub fn solved(worked: &Job) -> Result<FairnessLine, MachineError> {
         )),
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::job;
+
+    /// What is said of the bars of a job whose target is 100 in 40 minutes.
+    fn said(change: fn(&mut Scenario)) -> Vec<(bool, String)> {
+        let shipped = job("hums_and_stands").expect("sound").expect("ships");
+        let mut scenario = (*shipped).clone();
+        scenario.reference.cost = 100.0;
+        scenario.reference.minutes = 40.0;
+        change(&mut scenario);
+        let lines = lines(&scenario).into_iter();
+        lines.map(|line| (line.fair, line.words)).collect()
+    }
+
+    const TARGET: &str = "Target: 100, in 40 minutes.";
+
+    #[test]
+    fn a_bar_is_held_against_the_target_and_room_for_more() {
+        assert_eq!(said(|_| ()), [(true, TARGET.to_owned())]);
+        let tight = said(|s| {
+            s.rules.budget_price = Some(90.0);
+            s.rules.time_s = Some(1_800.0);
+        });
+        let wanted = [
+            "The budget of 90 is below the 100 that a skilled technician needs: raise it to 120 or more.",
+            "The time allowed in minutes of 30 is below the 40 that a skilled technician needs: raise it to 48 or more.",
+        ];
+        assert_eq!(tight[..2], wanted.map(|words| (false, words.to_owned())));
+        let wide = said(|s| {
+            s.rules.budget_price = Some(100.0);
+            s.rules.time_s = Some(2_400.0);
+        });
+        assert_eq!(wide, [(true, TARGET.to_owned())]);
+    }
+
+    #[test]
+    fn a_bar_without_a_target_is_not_fair() {
+        let is_fair = |change| said(change).iter().all(|(fair, _)| *fair);
+        assert!(is_fair(|s| s.reference.cost = 0.0));
+        for change in [
+            (|s| {
+                s.reference.cost = 0.0;
+                s.rules.budget_price = Some(90.0);
+            }) as fn(&mut Scenario),
+            |s| {
+                s.reference.cost = 0.0;
+                s.rules.time_s = Some(90.0);
+            },
+        ] {
+            assert!(!is_fair(change));
+        }
+    }
+
+    #[test]
+    fn a_part_that_must_be_fetched_is_told_with_its_price() {
+        let told = said(|s| {
+            s.van.retain(|part| part != "run_capacitor");
+            s.money.second_visit = 45.0;
+        });
+        assert_eq!(
+            told[0],
+            (
+                true,
+                "The run capacitor is not in the van: if it must be replaced, that is a second visit for 45."
+                    .to_owned()
+            )
+        );
+        // What is no part of the machine need not be in any van.
+        let of_house = said(|s| s.faults[0].id = "tap_closed".to_owned());
+        assert_eq!(of_house, [(true, TARGET.to_owned())]);
+    }
+}

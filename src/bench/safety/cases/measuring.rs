@@ -7,6 +7,19 @@ use crate::bench::safety::situation::ProbeMode;
 /// One case or more a rule.
 pub const CASES: &[Case] = &[
     Case(
+        "needless_live_probe",
+        Act::Measure,
+        |s| {
+            s.supply.is_plugged = true;
+            s.probe.voltage_v = 230.0;
+            s.probe.dead_test_would_do = true;
+        },
+        |s| {
+            s.supply.is_plugged = true;
+            s.probe.dead_test_would_do = true;
+        },
+    ),
+    Case(
         "ohms_on_live",
         Act::Measure,
         |s| {

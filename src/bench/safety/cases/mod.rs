@@ -49,6 +49,17 @@ fn every_rule_is_broken_by_its_case_and_not_by_its_neighbour() {
 }
 
 #[test]
+fn no_facts_break_a_rule_when_nothing_is_done_that_a_rule_is_about() {
+    for Case(id, act, break_it, _) in all_cases() {
+        let mut situation = Situation::orderly(*act);
+        break_it(&mut situation);
+        situation.act = Act::Other;
+        let ids: Vec<_> = broken(&situation).map(|rule| rule.id).collect();
+        assert!(ids.is_empty(), "{id}: {ids:?}");
+    }
+}
+
+#[test]
 fn every_rule_has_a_case() {
     let with_case: BTreeSet<_> = all_cases().map(|case| case.0).collect();
     let missing: Vec<_> = rules()
