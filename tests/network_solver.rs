@@ -138,7 +138,13 @@ fn a_capacitor_does_not_hold_a_place_at_dc_but_does_in_ac() {
         NodeId::EARTH,
         ElementKind::Capacitor { farad: 1e-6 },
     );
-    assert!(solve(&netlist, Direct, &[]).is_err());
+    let error = solve(&netlist, Direct, &[]).expect_err("it floats");
+    assert_eq!(
+        error,
+        SolveError::Floating {
+            node: "a".to_owned()
+        }
+    );
     assert!(solve(&netlist, Frequency::steady(50.0), &[]).is_ok());
 }
 
@@ -297,6 +303,14 @@ fn a_wire_that_is_off_has_any_resistance_but_none_below_nothing() {
         netlist.resistor("wire", a, NodeId::EARTH, ohm);
         netlist.check()
     };
+    let coil = |henry: f64| {
+        let mut netlist = Netlist::new();
+        let a = netlist.add_node("a");
+        netlist.add("coil", a, NodeId::EARTH, ElementKind::Inductor { henry });
+        netlist.check()
+    };
+    assert_eq!(coil(1e-9), Ok(()));
+    assert!(coil(0.0).is_err() && coil(-1.0).is_err());
     assert_eq!(of(f64::INFINITY), Ok(()));
     assert_eq!(of(0.0), Ok(()));
     for ohm in [f64::NEG_INFINITY, f64::NAN, -1.0] {

@@ -240,6 +240,9 @@ fn complaint(sentences: &[&'static str], alarm: Option<&str>) -> String {
 }
 
 #[cfg(test)]
+mod told;
+
+#[cfg(test)]
 mod tests {
     use super::*;
     use crate::language;

@@ -245,6 +245,15 @@ mod tests {
     }
 
     #[test]
+    fn a_gauge_is_read_by_its_scatter_and_the_usual_share() {
+        let near = |is, sound| near_on_scale(Gauge::JugAndWatch, is, sound);
+        assert!(near(None, None) && !near(Some(1e-4), None));
+        assert!(near(Some(1.0e-4), Some(1.05e-4)));
+        assert!(!near(Some(0.2e-4), Some(1.0e-4)));
+        assert!(!near(Some(2.0e-4), Some(1.0e-4)));
+    }
+
+    #[test]
     fn the_scatter_of_meter_and_leads_is_no_difference() {
         assert!(near(MeterMode::Ohms, Some(0.1), Some(0.3)));
         assert!(near(MeterMode::AcVolts, Some(0.01), Some(0.4)));

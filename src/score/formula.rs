@@ -310,6 +310,19 @@ mod tests {
     }
 
     #[test]
+    fn free_repairs_are_weighed_alike_and_a_cheap_job_has_a_yardstick() {
+        let free = |justification| Replaced {
+            cost: 0.0,
+            justification,
+        };
+        assert!((evidence(&[free(0.2), free(0.8)], 0.0) - 0.5).abs() < 1e-12);
+        // Where tests save nothing, a quarter of the reference counts.
+        assert!((yardstick(100.0, 100.0) - 25.0).abs() < 1e-12);
+        assert!((economy(0.0, 0.0) - 1.0).abs() < 1e-12);
+        assert!(economy(1.0, 0.0).abs() < 1e-12);
+    }
+
+    #[test]
     fn swapping_without_tests_brings_economy_to_a_quarter() {
         let span = yardstick(123.41, 81.5779);
         assert!((economy(123.41 - 81.5779, span) - 0.25).abs() < 1e-12);

@@ -236,6 +236,17 @@ mod tests {
     use crate::scenario::job;
 
     #[test]
+    fn cost_is_target_and_avoidable_and_chance() {
+        let scenario = job("no_water").expect("sound").expect("ships");
+        let job = Job::new(scenario, 1).expect("starts");
+        let mut report = assess(&job).expect("runs");
+        assert_eq!(report.chance(), None, "nothing is judged yet");
+        (report.cost, report.target_cost) = (130.0, 100.0);
+        report.avoidable = Some(20.0);
+        assert!((report.chance().expect("judged") - 10.0).abs() < 1e-12);
+    }
+
+    #[test]
     fn what_is_kept_of_the_marks_does_not_depend_on_the_reader() {
         let scenario = job("no_water").expect("sound").expect("ships");
         let job = Job::new(scenario, 1).expect("starts");
