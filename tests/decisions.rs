@@ -280,6 +280,79 @@ fn skill_shows_in_the_marks_and_luck_does_not() {
             + report.chance().expect("judged");
         assert!((sum - report.cost).abs() < 1e-9);
     }
+    let names = ["careful", "slow", "unsafe", "lucky", "parts", "asked"];
+    stand("decisions", names.into_iter().zip(&runs));
+}
+
+/// A capacitor, no fault, two causes, a cam timer, a tap, a visit.
+const OTHER_JOBS: [&str; 6] = [
+    "hums_and_stands",
+    "goes_quiet_in_the_middle",
+    "takes_its_time_stopping",
+    "dial_stands_still",
+    "no_water",
+    "no_spin_since_cousin",
+];
+
+#[test]
+fn decisions_of_careful_logs_stand() {
+    let runs: Vec<Run> = OTHER_JOBS
+        .par_iter()
+        .map(|id| {
+            let scenario = tubwright::scenario::job(id).expect("shipped files are sound");
+            let scenario = scenario.expect("ships");
+            let path = format!("{}/tests/jobs/{id}.json", env!("CARGO_MANIFEST_DIR"));
+            let text = std::fs::read_to_string(path).expect("each shipped job has a log");
+            let log: Vec<Entry> = serde_json::from_str(&text).expect("a log");
+            let (job, _) = Job::replay(scenario, SEED, &log).expect("starts");
+            let seen = Seen::of(&job).expect("can be seen");
+            let reckoning = Reckoning::of(&seen).expect("reckoned up");
+            let report = assess(&job).expect("can be marked");
+            let report = report.judged(&job, &reckoning);
+            Run {
+                job,
+                reckoning,
+                report,
+            }
+        })
+        .collect();
+    stand("decisions_of_jobs", OTHER_JOBS.into_iter().zip(&runs));
+}
+
+/// What was believed of the runs and what their decisions were worth is what it was: sealed marks rest
+/// on it. Whoever means a change runs `TUBWRIGHT_WRITE=1 cargo test --test decisions` and reads it.
+fn stand<'r>(file: &str, runs: impl Iterator<Item = (&'static str, &'r Run)>) {
+    let mut text = String::new();
+    for (name, run) in runs {
+        let (reckoning, total) = (&run.reckoning, run.report.total);
+        let (start, without) = (reckoning.start, reckoning.without_tests);
+        text += &format!("{name}: {total:.3}, {start:.3} at the door, {without:.3} untested\n");
+        for told in &reckoning.told {
+            let n_out = told.ruled_out.len();
+            text += &format!("  {} tells {:.4} bits, {n_out} out\n", told.step, told.bits);
+        }
+        for d in &reckoning.decisions {
+            let share = |share: Option<f64>| share.map_or("-".into(), |s| format!("{s:.4}"));
+            text += &format!(
+                "  {} {:?}: costs {:.3}, avoidable {:.4}, p {}, justified {}\n",
+                d.step,
+                d.decided,
+                d.cost,
+                d.avoidable,
+                share(d.p),
+                share(d.justification),
+            );
+        }
+    }
+    let path = format!("{}/tests/fixtures/{file}.txt", env!("CARGO_MANIFEST_DIR"));
+    if std::env::var_os("TUBWRIGHT_WRITE").is_some() {
+        std::fs::write(&path, &text).expect("can be written");
+    }
+    let stored = std::fs::read_to_string(path).expect("it is there");
+    for (there, is) in stored.lines().zip(text.lines()) {
+        assert_eq!(there, is, "what the decisions were worth has changed");
+    }
+    assert_eq!(stored.lines().count(), text.lines().count());
 }
 
 #[test]
