@@ -1,7 +1,7 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve room dist test check bench shots tables run setup clean help validate pars words fuzz
+.PHONY: serve room dist test check bench shots tables run setup clean help validate pars words marks fuzz
 
 # Build the app and serve it on this machine; prints the address.
 serve:
@@ -44,6 +44,11 @@ tables:
 # Write locales/en anew: the texts that translators translate from.
 words:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --test languages english_files
+
+# Write anew what known jobs are marked and what their decisions are worth; what changes there changes for
+# people who have been marked, so read it before it is kept.
+marks:
+	@TUBWRIGHT_WRITE=1 cargo test --locked --test marks --test decisions
 
 # Work out every outside check anew and write the handbook's validation page.
 validate:

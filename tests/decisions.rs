@@ -320,7 +320,7 @@ fn decisions_of_careful_logs_stand() {
 }
 
 /// What was believed of the runs and what their decisions were worth is what it was: sealed marks rest
-/// on it. Whoever means a change runs `TUBWRIGHT_WRITE=1 cargo test --test decisions` and reads it.
+/// on it. Whoever means a change runs `make marks` and reads it.
 fn stand<'r>(file: &str, runs: impl Iterator<Item = (&'static str, &'r Run)>) {
     let mut text = String::new();
     for (name, run) in runs {

@@ -1,6 +1,6 @@
 //! Marks stand: what jobs worked well and badly come to, to the last digit shown. A sealed record is
 //! marked anew whenever it is checked, so a change here is a change for people who have been marked.
-//! Whoever means it runs `TUBWRIGHT_WRITE=1 cargo test --test marks` and reads what has changed.
+//! Whoever means it runs `make marks` and reads what has changed.
 
 use std::fmt::Write;
 use std::path::Path;

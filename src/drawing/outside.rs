@@ -312,8 +312,13 @@ fn panel_word(x: f64, y: f64, words: &str) -> Element {
     fitted(x, y, "panel-word", words, 8.0)
 }
 
+/// What a timer's dial turns about.
+pub(super) fn dial_middle() -> (f64, f64) {
+    on_panel(0.42, 0.5)
+}
+
 fn timer_panel(input: &DrawingInput) -> Vec<Element> {
-    let (x, y) = on_panel(0.42, 0.5);
+    let (x, y) = dial_middle();
     let ticks = (0..12).fold(String::new(), |ticks, index| {
         let angle = f64::from(index) * core::f64::consts::PI / 6.0;
         let (sine, cosine) = (libm::sin(angle), libm::cos(angle));
@@ -334,7 +339,10 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
             vec![
                 path(ticks, "fine no-tone"),
                 circle(x, y, 33.0, "steel line"),
-                rounded(x - 6.0, y - 32.0, 12.0, 64.0, 5.0, "key").id("on-off-key"),
+                group("")
+                    .id("dial")
+                    .child(rounded(x - 6.0, y - 32.0, 12.0, 64.0, 5.0, "key").id("on-off-key"))
+                    .child(path(format!("M{x} {} v14", y - 29.0), "bold")),
             ],
         ),
         touch::key(

@@ -8,6 +8,7 @@
 use core::f64::consts::PI;
 
 use crate::drawing::input::{Drain, Features, View};
+use crate::drawing::outside::dial_middle;
 use crate::drawing::section::moving::{
     COLUMN_STEP_RAD, COLUMNS, GEARBOX_MARKS, MOTOR_MARKS, RIB_STEP_RAD, RIBS,
 };
@@ -143,6 +144,8 @@ impl Frame {
     }
 
     fn outside(&mut self, pose: &Pose) {
+        let (x, y) = dial_middle();
+        self.turn("dial", pose.dial_rad, x, y);
         self.show("lid-open", pose.lid_open);
         self.show("lid-shut", !pose.lid_open);
         self.set("display", "class", lamp(pose.display_lit));

@@ -51,6 +51,8 @@ pub struct Pose {
     pub plugged: bool,
     /// On/off switch pressed in.
     pub switched_on: bool,
+    /// How far a timer's dial has come round from the start of its program, rad; 0 without a timer.
+    pub dial_rad: f64,
     /// Tap open.
     pub tap_open: bool,
     /// Supply hose screwed to the machine.

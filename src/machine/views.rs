@@ -278,6 +278,18 @@ impl Machine {
         LONGEST_STOP_S as f64
     }
 
+    /// How far a timer's dial has come round from the start of its program, rad; 0 without a timer.
+    fn dial_rad(&self) -> f64 {
+        match &self.control {
+            Control::Timer(timer) => {
+                let model = timer.model();
+                let steps = f64::from(timer.step()) + timer.in_step_s() / model.step_s;
+                core::f64::consts::TAU * steps / f64::from(model.n_steps)
+            }
+            _ => 0.0,
+        }
+    }
+
     /// The visible state.
     pub fn pose(&self) -> Pose {
         let (readings, params) = (self.plant.readings(), self.plant.params());
@@ -310,6 +322,7 @@ impl Machine {
             lid_open: self.hands.lid_open,
             plugged: self.hands.plugged,
             switched_on: self.switched_on(),
+            dial_rad: self.dial_rad(),
             tap_open: self.hands.tap_open,
             hose_attached: self.hands.hose_attached,
             laid_down: false,
