@@ -2,7 +2,7 @@
 
 use crate::drawing::input::{Command, DrawingInput};
 use crate::drawing::svg::{
-    Element, circle, ellipse, fitted, group, line, outline, path, rect, rounded,
+    Element, circle, ellipse, fitted, group, line, num, outline, path, rect, rounded,
 };
 use crate::drawing::touch;
 use crate::drawing::world::{DECK, LEFT, RECEDE, RIGHT, SHOULDER, SKIRT, receded};
@@ -342,7 +342,7 @@ fn timer_panel(input: &DrawingInput) -> Vec<Element> {
                 group("")
                     .id("dial")
                     .child(rounded(x - 6.0, y - 32.0, 12.0, 64.0, 5.0, "key").id("on-off-key"))
-                    .child(path(format!("M{x} {} v14", y - 29.0), "bold")),
+                    .child(path(format!("M{} {} v14", num(x), num(y - 29.0)), "bold")),
             ],
         ),
         touch::key(
