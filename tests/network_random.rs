@@ -38,7 +38,7 @@ fn dense(netlist: &Netlist, coils: &[Complex], frequency_hz: f64) -> Vec<C64> {
         .iter()
         .filter_map(|e| match e.kind {
             ElementKind::Source { ac_v, .. } => Some((e.from, e.to, ac_v)),
-            ElementKind::Resistor { ohm } if ohm == 0.0 => Some((e.from, e.to, 0.0)),
+            ElementKind::Resistor { ohm: 0.0 } => Some((e.from, e.to, 0.0)),
             _ => None,
         })
         .collect();

@@ -264,8 +264,8 @@ fn couplings_join_two_inductors_once_and_not_wholly() {
         let resistor = netlist.resistor("r", a, NodeId::EARTH, 1.0);
         netlist.resistor("s", b, NodeId::EARTH, 1.0);
         let coil = ElementKind::Inductor { henry: 1.0 };
-        let x = netlist.add("x", a, NodeId::EARTH, coil.clone());
-        let y = netlist.add("y", b, NodeId::EARTH, coil.clone());
+        let x = netlist.add("x", a, NodeId::EARTH, coil);
+        let y = netlist.add("y", b, NodeId::EARTH, coil);
         let z = netlist.add("z", a, b, coil);
         netlist.couple("k", x, y, factor);
         match wrong {
