@@ -45,8 +45,7 @@ tables:
 words:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --test languages english_files
 
-# Write anew what known jobs are marked and what their decisions are worth; what changes there changes for
-# people who have been marked, so read it before it is kept.
+# Write anew what known jobs are marked and what their decisions are worth; read the change before it is kept.
 marks:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --test marks --test decisions
 
@@ -58,8 +57,7 @@ validate:
 pars:
 	@TUBWRIGHT_WRITE=1 cargo test --locked --release --test expert stored_targets
 
-# Give ten million changed files to every reader of foreign bytes, and let a browser die at a thousand
-# moments of a job; TUBWRIGHT_RUNS says how many instead.
+# Give ten million changed files to every reader, and let a browser die at TUBWRIGHT_RUNS (1,000) moments of a job.
 fuzz:
 	@cargo test --locked --release --test foreign_bytes -- --ignored --nocapture ten_million
 	@TUBWRIGHT_RUNS=$${TUBWRIGHT_RUNS:-1000} cargo test --locked --release --lib dies_at_random_moments

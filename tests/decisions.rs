@@ -1,6 +1,8 @@
 //! One shipped job worked in five ways: skill shows in what each decision was worth and in the marks,
 //! luck does not. The same ways as the reference runs `RUN_*` of `tests/expert_rows`.
 
+mod stored;
+
 use std::sync::Arc;
 use std::sync::LazyLock;
 
@@ -24,6 +26,8 @@ use tubwright::score::Report;
 use tubwright::score::assess;
 use tubwright::score::formula::Minimum;
 use tubwright::score::formula::Verdict;
+
+use crate::stored::assert_stands;
 
 const SEED: u64 = 1;
 const LOG: &str = include_str!("jobs/washes_will_not_spin.json");
@@ -73,6 +77,10 @@ fn worked(scenario: &Arc<Scenario>, acts: &[(u64, Action)]) -> Run {
     }
     let seen = Seen::of(&job).expect("can be seen");
     let (reckoning, _) = START.reckon(&seen, &mut |_| ()).expect("reckoned up");
+    marked(job, reckoning)
+}
+
+fn marked(job: Job, reckoning: Reckoning) -> Run {
     let report = assess(&job).expect("can be marked");
     let report = report.judged(&job, &reckoning);
     println!(
@@ -307,20 +315,14 @@ fn decisions_of_careful_logs_stand() {
             let (job, _) = Job::replay(scenario, SEED, &log).expect("starts");
             let seen = Seen::of(&job).expect("can be seen");
             let reckoning = Reckoning::of(&seen).expect("reckoned up");
-            let report = assess(&job).expect("can be marked");
-            let report = report.judged(&job, &reckoning);
-            Run {
-                job,
-                reckoning,
-                report,
-            }
+            marked(job, reckoning)
         })
         .collect();
     stand("decisions_of_jobs", OTHER_JOBS.into_iter().zip(&runs));
 }
 
 /// What was believed of the runs and what their decisions were worth is what it was: sealed marks rest
-/// on it. Whoever means a change runs `make marks` and reads it.
+/// on it.
 fn stand<'r>(file: &str, runs: impl Iterator<Item = (&'static str, &'r Run)>) {
     let mut text = String::new();
     for (name, run) in runs {
@@ -344,15 +346,7 @@ fn stand<'r>(file: &str, runs: impl Iterator<Item = (&'static str, &'r Run)>) {
             );
         }
     }
-    let path = format!("{}/tests/fixtures/{file}.txt", env!("CARGO_MANIFEST_DIR"));
-    if std::env::var_os("TUBWRIGHT_WRITE").is_some() {
-        std::fs::write(&path, &text).expect("can be written");
-    }
-    let stored = std::fs::read_to_string(path).expect("it is there");
-    for (there, is) in stored.lines().zip(text.lines()) {
-        assert_eq!(there, is, "what the decisions were worth has changed");
-    }
-    assert_eq!(stored.lines().count(), text.lines().count());
+    assert_stands(file, &text);
 }
 
 #[test]

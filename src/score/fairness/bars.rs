@@ -65,7 +65,7 @@ fn bars(scenario: &Scenario) -> Vec<FairnessLine> {
         }),
         below(rules.time_s.map(|s| s / 60.0), target.minutes).map(|[bar, needs, room]| {
             unfair(say!(
-                "The time allowed in minutes of {bar} is below the {needs} that a skilled technician needs: raise it to {room} or more.",
+                "The time allowed, {bar} minutes, is below the {needs} that a skilled technician needs: raise it to {room} or more.",
                 bar,
                 needs,
                 room,
@@ -151,7 +151,7 @@ mod tests {
         });
         let wanted = [
             "The budget of 90 is below the 100 that a skilled technician needs: raise it to 120 or more.",
-            "The time allowed in minutes of 30 is below the 40 that a skilled technician needs: raise it to 48 or more.",
+            "The time allowed, 30 minutes, is below the 40 that a skilled technician needs: raise it to 48 or more.",
         ];
         assert_eq!(tight[..2], wanted.map(|words| (false, words.to_owned())));
         let wide = said(|s| {

@@ -7,19 +7,6 @@ use crate::bench::safety::situation::ProbeMode;
 /// One case or more a rule.
 pub const CASES: &[Case] = &[
     Case(
-        "needless_live_probe",
-        Act::Measure,
-        |s| {
-            s.supply.is_plugged = true;
-            s.probe.voltage_v = 230.0;
-            s.probe.dead_test_would_do = true;
-        },
-        |s| {
-            s.supply.is_plugged = true;
-            s.probe.dead_test_would_do = true;
-        },
-    ),
-    Case(
         "ohms_on_live",
         Act::Measure,
         |s| {
@@ -75,7 +62,10 @@ pub const CASES: &[Case] = &[
             s.probe.dead_test_would_do = true;
             s.supply.is_plugged = true;
         },
-        |s| s.probe.dead_test_would_do = true,
+        |s| {
+            s.probe.dead_test_would_do = true;
+            s.supply.is_plugged = true;
+        },
     ),
     Case(
         "live_probe_on_wet_floor",
