@@ -115,6 +115,44 @@ fn no_fault_of_the_catalogue_stops_the_arithmetic() {
     }
 }
 
+/// What is fitted stands when the plug has been out for two minutes, whatever rubs in it. Fact of the trade,
+/// common practice.
+#[test]
+fn a_machine_unplugged_comes_to_rest_whatever_its_fault_and_in_any_degree() {
+    const MOMENTS: usize = 40;
+    let at_rest = |unplugged: &Machine| {
+        let mut machine = unplugged.clone();
+        machine.set_plugged(false);
+        machine.advance(1200);
+        let drive = &machine.plant().state().drive;
+        drive.rotor_rad_per_s.abs() < 0.01 && drive.pulsator_rad_per_s.abs() < 0.01
+    };
+    let mut restless = Vec::new();
+    for id in ["P", "T", "N"] {
+        for fault in model(id).faults.iter().filter(|f| f.is_graded) {
+            for tenths in [4, 7, 10] {
+                let active = ActiveFault {
+                    severity_ratio: 0.1 * f64::from(tenths) - 0.017,
+                    ..ActiveFault::constant(&fault.id)
+                };
+                let mut machine =
+                    Machine::new(&model(id), Setup::of_faults(&[active], 7)).expect("known faults");
+                machine.settle_in(4.0, 298.15);
+                machine.stand_ready();
+                machine.start_program();
+                machine.advance(2700);
+                for moment in 0..MOMENTS {
+                    machine.advance(737);
+                    if !at_rest(&machine) {
+                        restless.push(format!("{id} {} {tenths} {moment}", fault.id));
+                    }
+                }
+            }
+        }
+    }
+    assert!(restless.is_empty(), "{restless:#?}");
+}
+
 // Facts of the trade, common practice: each must come out of the physics.
 
 #[test]
