@@ -1,5 +1,6 @@
 //! Jobs drawn by chance: any machine, any fault by its weight and in any degree, all parts on board,
-//! and a customer who complains as the catalogue says, or of something else altogether.
+//! and a customer who complains as the catalogue says, or of something else altogether. Some things
+//! are rare and yet come: an honest customer whose words mislead, a part with a bad contact inside.
 //!
 //! Machines and faults are drawn evenly, by a golden ratio sequence: among many jobs that follow each
 //! other every fault comes as often as its weight says. Were they drawn one by one, the luck of which
@@ -11,20 +12,27 @@ use std::sync::Arc;
 
 use tubwright::bench::scenario::Scenario;
 use tubwright::machine::ActiveFault;
+use tubwright::machine::FaultClass;
 use tubwright::machine::FaultDef;
+use tubwright::machine::Onset;
 use tubwright::machine::draw_ratio;
 use tubwright::scenario::jobs;
 
 const PURPOSE: u64 = 0x6472_6177;
 /// Golden ratio less one.
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
-/// How many faults that come in degrees are there in full.
+/// How many faults that come in degrees are there in full. This share and the next ones: design choices,
+/// as the expert reckons with.
 const FULL_RATIO: f64 = 1.0 / 3.0;
+/// How many honest customers say what belongs to another fault.
+const MISLEADS: f64 = 0.05;
+/// How many faults of a part or wire come and go though they do not as a rule.
+const LOOSE_RATIO: f64 = 0.04;
 
 /// The customer's words.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Customer {
-    /// As the catalogue has it for the fault.
+    /// As the catalogue has it for the fault, but for a few.
     Honest,
     /// As it has it for another fault of the machine.
     Misleading,
@@ -41,9 +49,18 @@ pub fn drawn(number: u64, customer: Customer) -> Arc<Scenario> {
     let n = machines.len() as u64;
     let like = machines[(number % n) as usize];
     let fault = by_weight(&like.machine.faults, ((number / n) as f64 * GOLDEN).fract());
-    let told = match customer {
-        Customer::Honest => fault,
-        Customer::Misleading => by_weight(&like.machine.faults, draw(2)),
+    let misleads = customer == Customer::Misleading || draw(5) < MISLEADS;
+    let told = if misleads {
+        by_weight(&like.machine.faults, draw(2))
+    } else {
+        fault
+    };
+    let may_be_loose = matches!(fault.class, FaultClass::Part | FaultClass::Harness)
+        && !fault.wiring.is_empty()
+        && fault.onset == Onset::Constant;
+    let loose = Onset::Intermittent {
+        period_s: 60.0,
+        chance_ratio: 0.5,
     };
     let severity_ratio = if fault.is_graded && draw(0) > FULL_RATIO {
         0.5 + 0.5 * draw(3)
@@ -57,7 +74,7 @@ pub fn drawn(number: u64, customer: Customer) -> Arc<Scenario> {
     scenario.faults = vec![ActiveFault {
         id: fault.id.clone(),
         severity_ratio,
-        onset: None,
+        onset: (may_be_loose && draw(6) < LOOSE_RATIO).then_some(loose),
     }];
     scenario.double_faults.clear();
     scenario.van = scenario
