@@ -143,17 +143,3 @@ pub fn build(r: &Random) -> (Netlist, Vec<Complex>) {
     }
     (netlist, coils)
 }
-
-/// Stiffest over softest branch. Both solvers add admittances at a node, so a soft branch beside a
-/// stiff one is known to this many times the rounding of a number, and no voltage better.
-pub fn spread_ratio(netlist: &Netlist, base: &Base<Complex>, solution: &Solution<Complex>) -> f64 {
-    let (mut softest, mut stiffest) = (f64::INFINITY, 0.0);
-    for (index, e) in netlist.elements().iter().enumerate() {
-        let y = base.admittance_siemens(index, solution.contacts).abs();
-        if y > 0.0 && e.from != e.to {
-            softest = f64::min(softest, y);
-            stiffest = f64::max(stiffest, y);
-        }
-    }
-    stiffest / softest
-}
