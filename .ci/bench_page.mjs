@@ -49,6 +49,7 @@ function plot({ name, points, exponent }) {
 }
 
 const others = (now.others ?? []).map((row) => [row.name, row.other, time(row.own_s), time(row.other_s), `${row.ratio.toFixed(0)} ×`, row.apart.toExponential(1)]);
+const marks = Object.entries(now.lighthouse ?? {}).map(([name, of]) => [name, of.performance, of.accessibility, of["best-practices"]]);
 const size = Object.entries(now.size ?? {}).map(([name, of]) => [name, of.raw_kb.toFixed(0), of.gzip_kb.toFixed(0), of.brotli_kb.toFixed(0)]);
 writeFileSync(
   pagePath,
@@ -60,6 +61,7 @@ ${timings("In Chromium, one core", now.chromium, before.chromium)}
 ${timings("The built page, 4x slower, nothing kept", now.page, before.page)}
 ${others.length ? `<h2>The same work by others</h2>${table(["what", "other", "own", "other's", "ratio", "results apart"], others)}` : ""}
 ${now.growth?.length ? `<h2>Cost against size</h2>${now.growth.map(plot).join("")}` : ""}
+${marks.length ? `<h2>Lighthouse, of 100</h2>${table(["", "speed", "accessibility", "best practices"], marks)}` : ""}
 ${size.length ? `<h2>Size, kB</h2>${table(["what", "raw", "gzip", "brotli"], size)}` : ""}
 </html>
 `,

@@ -1,12 +1,14 @@
 // A small static server for this machine: `node serve.mjs [FOLDER] [PORT]`; also used by the browser tests.
 //
 // It answers on 127.0.0.1 only, never leaves its folder, names the type of every file (a browser
-// compiles wasm while it arrives only if the type is right), and lets the browser keep only files
-// whose name holds a hash of their content: what was built last is what is seen.
-import { createReadStream, statSync } from "node:fs";
+// compiles wasm while it arrives only if the type is right), packs what can be packed as any web host
+// does, and lets the browser keep only files whose name holds a hash of their content: what was built
+// last is what is seen.
+import { createReadStream, readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, resolve, sep } from "node:path";
 import { pathToFileURL } from "node:url";
+import { brotliCompress, constants } from "node:zlib";
 
 const types = {
   ".html": "text/html; charset=utf-8",
@@ -24,6 +26,23 @@ const types = {
   ".csv": "text/csv; charset=utf-8",
   ".xml": "application/xml",
 };
+
+/** Kinds of file that are packed already. */
+const dense = new Set([".woff2", ".png", ".ico"]);
+/** Whole files by brotli, packed once: each path with when it was written, to a promise of its bytes. */
+const packed = new Map();
+
+/** What a file is by brotli. Quick rather than small: this is for one machine. */
+function pack(file, written) {
+  const key = `${file} ${written}`;
+  if (!packed.has(key)) {
+    const params = { [constants.BROTLI_PARAM_QUALITY]: 5 };
+    packed.set(key, new Promise((done, failed) => {
+      brotliCompress(readFileSync(file), { params }, (error, bytes) => (error ? failed(error) : done(bytes)));
+    }));
+  }
+  return packed.get(key);
+}
 
 /**
  * Serves `folder` under `prefix` on the first free port from `port` on (0: any). Resolves to `{ server, url }`.
@@ -50,12 +69,24 @@ export function serve(folder, port = 0, prefix = "/", host = "127.0.0.1") {
     }
     if (!found?.isFile()) return answer(404, "Not here.");
     const hashed = /-[0-9a-f]{16}[._]/.test(file);
-    response.writeHead(200, {
+    const headers = {
       "Content-Type": types[extname(file)] ?? "application/octet-stream",
-      "Content-Length": found.size,
       "Cache-Control": hashed ? "public, max-age=31536000, immutable" : "no-cache",
       "X-Content-Type-Options": "nosniff",
-    });
+      Vary: "Accept-Encoding",
+    };
+    const takes = String(request.headers["accept-encoding"] ?? "").split(/\s*,\s*/);
+    if (takes.includes("br") && !dense.has(extname(file))) {
+      pack(file, found.mtimeMs).then(
+        (bytes) => {
+          response.writeHead(200, { ...headers, "Content-Encoding": "br", "Content-Length": bytes.length });
+          response.end(request.method === "HEAD" ? undefined : bytes);
+        },
+        () => response.destroy(),
+      );
+      return undefined;
+    }
+    response.writeHead(200, { ...headers, "Content-Length": found.size });
     if (request.method === "HEAD") return response.end();
     createReadStream(file).on("error", () => response.destroy()).pipe(response);
   });

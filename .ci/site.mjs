@@ -1,8 +1,8 @@
 // Turns trunk's output into the site: `node site.mjs STAGED OPTIMISED_WASM DIST`.
 //
 // What trunk does not do: put the optimised program in place of the raw one, move the start script out
-// of the page into a file, give the page a policy under which nothing but its own files can run, load or
-// be sent to, and have the browser keep the site for use without a network.
+// of the page into a file, join the style sheets into one, give the page a policy under which nothing but
+// its own files can run, load or be sent to, and have the browser keep the site for use without a network.
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
@@ -39,6 +39,15 @@ const scripts = [...page.matchAll(inline)];
 if (scripts.length !== 1) fail(`expected one start script in the page, found ${scripts.length}: does index.html hold a script of its own?`);
 const start = put("start.js", `${scripts[0][1].trim()}\n`);
 page = page.replace(scripts[0][0], `<script type="module" src="${start}"></script>`);
+
+// One sheet in place of one a layer: nothing is drawn before the last has come.
+const sheet = /[ \t]*<link rel="stylesheet" href="\.\/([^"]+)"[^>]*>\n?/g;
+const sheets = [...page.matchAll(sheet)].map(([, name]) => name);
+if (sheets.length === 0) fail("the page links no style sheet: did trunk change its output?");
+const styles = sheets.map((name) => readFileSync(join(next, name), "utf8").replace(/\/\*[\s\S]*?\*\//g, ""));
+const style = put("style.css", styles.join("").replace(/\n\s*/g, "\n"));
+for (const name of sheets) rmSync(join(next, name));
+page = page.replace(sheet, "").replace("</head>", `<link rel="stylesheet" href="${style}">\n</head>`);
 
 const icon = /<link rel="icon" href="([^"]+)"/.exec(page)?.[1] ?? fail("index.html names no icon.");
 const manifest = {

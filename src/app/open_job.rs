@@ -27,7 +27,7 @@ pub fn OpenJobScreen(props: &OpenJobProps) -> Html {
     match &*read {
         Ok(job) => html! { <Offer job={job.clone()} letters={props.letters.len()} /> },
         Err(error) => html! {
-            <main class="page page--narrow" id="main" tabindex="-1">
+            <main class="page page--narrow stack" id="main" tabindex="-1">
                 <h1>{ say!("This link holds no job that can be opened") }</h1>
                 <ul class="stack">{ for error.problems.iter().map(|problem| html! { <li>{ problem.to_string() }</li> }) }</ul>
                 <p><a href={Route::Jobs.href()}>{ say!("To the jobs") }</a></p>

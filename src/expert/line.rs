@@ -94,13 +94,15 @@ impl Line {
 
     /// Log of prior, words and lines together.
     pub fn log_weight(&self, told: Told) -> f64 {
+        let if_steady = told.fits_onset(false) + self.log_likelihood;
+        let if_loose =
+            |period: Period, chance| told.fits_onset(true) + period.log_likelihood(chance);
         let seen = match (self.period, self.variant.chance, self.variant.loose) {
-            (Some(period), Some(chance), _) => period.log_likelihood(chance),
+            (Some(period), Some(chance), _) => if_loose(period, chance),
             (Some(period), None, Some(loose)) => {
-                let if_loose = period.log_likelihood(loose);
-                either(LOOSE_RATIO, if_loose, self.log_likelihood)
+                either(LOOSE_RATIO, if_loose(period, loose), if_steady)
             }
-            _ => self.log_likelihood,
+            _ => if_steady,
         };
         libm::log(self.variant.prior) + self.begins + told.fits(self.shows) + seen
     }

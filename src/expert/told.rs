@@ -7,7 +7,8 @@
 //! ```text
 //! P(told | machine) = (1-m) Π_symptoms P(told or not | shown or not) + m Π_symptoms P(told or not)
 //! ```
-//! m is the share of customers whose words say nothing of the machine. Shares are design choices.
+//! m is the share of customers whose words say nothing of the machine. Words such as "sometimes" speak
+//! for a cause that comes and goes, whatever it shows. Shares are design choices.
 
 use std::sync::LazyLock;
 
@@ -22,6 +23,17 @@ const TOLD_IF_NOT: f64 = 0.03;
 /// Said to work although it does not; although it does.
 const PRAISED_IF_SHOWN: f64 = 0.02;
 const PRAISED_IF_NOT: f64 = 0.15;
+/// Words for what is not there all the time.
+const COMES_AND_GOES: [&str; 5] = [
+    "sometimes",
+    "now and then",
+    "not always",
+    "comes and goes",
+    "once in a while",
+];
+/// Said of what comes and goes; of what is always there.
+const SAID_IF_LOOSE: f64 = 0.3;
+const SAID_IF_STEADY: f64 = 0.03;
 
 /// What was told so far.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -30,6 +42,8 @@ pub struct Told {
     pub wrong: Symptoms,
     /// Said to be in order: these are not there.
     pub right: Symptoms,
+    /// It is not there all the time.
+    pub comes_and_goes: bool,
 }
 
 /// One line of `words.txt`.
@@ -63,6 +77,7 @@ impl Told {
     /// Takes more of the customer's words.
     pub fn hear(&mut self, words: &str) {
         let words = words.to_lowercase();
+        self.comes_and_goes |= COMES_AND_GOES.iter().any(|w| words.contains(w));
         for clause in words.split(['.', ';', '!', '?']) {
             for saying in SAYINGS.iter() {
                 let is_said = saying
@@ -107,5 +122,19 @@ impl Told {
             loose *= between(0.1, 0.1);
         }
         libm::log((1.0 - MISLEADS) * meant + MISLEADS * loose)
+    }
+
+    /// Log likelihood of what was said or not of its coming and going, for a cause that does or does not.
+    pub fn fits_onset(self, is_loose: bool) -> f64 {
+        let said = if is_loose {
+            SAID_IF_LOOSE
+        } else {
+            SAID_IF_STEADY
+        };
+        libm::log(if self.comes_and_goes {
+            said
+        } else {
+            1.0 - said
+        })
     }
 }

@@ -170,17 +170,19 @@ impl<'a> Frame<'a> {
     /// The drive stands, or what scrapes brings it to a stand within this step, and its motor cannot break
     /// it away. A smoothed scrape alone would let it creep on for ever.
     fn is_standing(&self, s: &DriveState, limit_n_m: f64) -> bool {
+        // What a torque brings to rest within the step.
+        let is_slow = |torque_n_m: f64| {
+            let stops_rad_per_s = torque_n_m * self.dt_s * self.per_wash_kg_m2;
+            s.rotor_rad_per_s.abs() <= STANDING_RAD_PER_S.max(stops_rad_per_s)
+        };
         let scrape = self.scrape_n_m * self.per_wash_ratio;
-        let stops = scrape * self.dt_s * self.per_wash_kg_m2;
-        if s.slip_ratio.abs() > 0.5 || s.rotor_rad_per_s.abs() > STANDING_RAD_PER_S.max(stops) {
+        // Most of the time it runs: the motor's torque need not be asked.
+        if s.slip_ratio.abs() > 0.5 || !is_slow(scrape) {
             return false;
         }
         let load = self.load_n_m(0.0, s.swirl_rad_per_s) * self.per_wash_ratio;
         let left = self.d.friction_n_m + scrape - (self.u.motor.torque_n_m(0.0) - load).abs();
-        let stops = left.min(scrape) * self.dt_s * self.per_wash_kg_m2;
-        left >= 0.0
-            && s.rotor_rad_per_s.abs() <= STANDING_RAD_PER_S.max(stops)
-            && load.abs() <= limit_n_m
+        left >= 0.0 && is_slow(left.min(scrape)) && load.abs() <= limit_n_m
     }
 }
 

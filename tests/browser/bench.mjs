@@ -1,8 +1,11 @@
-// Runs the speed program in Chromium and weighs the download: `node bench.mjs SPEED_PAGE STAGED DIST JSON`.
+// Runs the speed program in Chromium, lets Lighthouse mark the page and weighs the download:
+// `node bench.mjs SPEED_PAGE STAGED DIST JSON`.
+import { execFile } from "node:child_process";
 import { readFileSync, readdirSync, statSync, writeFileSync } from "node:fs";
 import { extname, join } from "node:path";
+import { promisify } from "node:util";
 import { brotliCompressSync, gzipSync } from "node:zlib";
-import { sizes, workshop } from "./driver.mjs";
+import { sizes, switches, workshop } from "./driver.mjs";
 
 const [speedPage, staged, dist, jsonPath] = process.argv.slice(2);
 const result = JSON.parse(readFileSync(jsonPath, "utf8"));
@@ -52,33 +55,73 @@ console.log(`\n${row("the built page, 4x slower, nothing kept", ["least", "media
 for (const { name, least_s, median_s, slow_s, budget_s } of result.page) {
   console.log(row(name, [time(least_s), time(median_s), time(slow_s), time(budget_s)]) + (median_s > budget_s ? "  over" : ""));
 }
+
+// What a visitor fetches from the first address to the bench of the first job.
+const fetched = new Set();
+const visitor = await site.browser.newContext({ viewport: sizes.laptop, serviceWorkers: "block" });
+const newcomer = await visitor.newPage();
+newcomer.on("response", (response) => fetched.add(new URL(response.url()).pathname));
+await newcomer.goto(site.url);
+await newcomer.getByText("Start the first job").click();
+await newcomer.getByRole("region", { name: "In hand", exact: true }).waitFor();
+await visitor.close();
+const base = new URL(site.url).pathname;
+const firstJob = [...fetched].map((path) => path.slice(base.length) || "index.html");
+
+/** Marks of 100 by Lighthouse, with its own ideas of a telephone and of a desktop; null where it cannot run. */
+async function lighthouse(kind) {
+  const asked = ["--quiet", "--output=json", "--only-categories=performance,accessibility,best-practices", `--chrome-flags=--headless=new ${switches.join(" ")}`];
+  if (kind === "desktop") asked.push("--preset=desktop");
+  const env = { ...process.env, CHROME_PATH: process.env.CHROMIUM };
+  const ran = await promisify(execFile)("lighthouse", [site.url, ...asked], { env, maxBuffer: 1e8 }).catch(() => null);
+  if (!ran) return null;
+  const { categories } = JSON.parse(ran.stdout);
+  return Object.fromEntries(Object.entries(categories).map(([name, { score }]) => [name, Math.round(100 * score)]));
+}
+result.lighthouse = {};
+console.log(`\n${row("Lighthouse, of 100", ["speed", "access", "practices", "wanted"])}`);
+for (const kind of ["telephone", "desktop"]) {
+  const marks = await lighthouse(kind);
+  if (!marks) {
+    console.log(`${kind}: Lighthouse could not run: run '.ci/setup bench' with a network`);
+    continue;
+  }
+  result.lighthouse[kind] = marks;
+  const values = [marks.performance, marks.accessibility, marks["best-practices"]];
+  console.log(row(kind, [...values, 95].map(String)) + (Math.min(...values) < 95 ? "  under" : ""));
+}
 await site.close();
 
 /** Sizes in kB: as it is, gzipped, by brotli. */
 const weigh = (bytes) => ({ raw_kb: bytes.length / 1000, gzip_kb: gzipSync(bytes, { level: 9 }).length / 1000, brotli_kb: brotliCompressSync(bytes).length / 1000 });
 const program = (folder) => readFileSync(join(folder, readdirSync(folder).find((name) => name.endsWith("_bg.wasm"))));
-const all = [];
-const walk = (folder) => {
-  for (const name of readdirSync(folder)) {
+const walk = (folder) =>
+  readdirSync(folder).flatMap((name) => {
     const path = join(folder, name);
-    if (statSync(path).isDirectory()) walk(path);
-    else all.push(path);
+    return statSync(path).isDirectory() ? walk(path) : [path];
+  });
+const weighAll = (paths) => {
+  const sum = { raw_kb: 0, gzip_kb: 0, brotli_kb: 0 };
+  for (const path of paths) {
+    const one = weigh(readFileSync(path));
+    // A file that is compressed already travels as it is.
+    const packed = [".png", ".woff2", ".webp"].includes(extname(path));
+    for (const key of Object.keys(sum)) sum[key] += packed ? one.raw_kb : one[key];
   }
+  return sum;
 };
-walk(dist);
-const sum = { raw_kb: 0, gzip_kb: 0, brotli_kb: 0 };
-for (const path of all) {
-  const one = weigh(readFileSync(path));
-  // A file that is compressed already travels as it is.
-  const packed = [".png", ".woff2", ".webp"].includes(extname(path));
-  for (const key of Object.keys(sum)) sum[key] += packed ? one.raw_kb : one[key];
-}
 const budget_kb = 900;
-result.size = { "program as compiled": weigh(program(staged)), "program as shipped": weigh(program(dist)), "whole site": sum };
+const first = "all that a first job needs";
+result.size = {
+  "program as compiled": weigh(program(staged)),
+  "program as shipped": weigh(program(dist)),
+  [first]: weighAll(firstJob.map((name) => join(dist, name))),
+  "whole site, every language": weighAll(walk(dist)),
+};
 console.log(`\n${row("size, kB", ["raw", "gzip", "brotli", "budget"])}`);
 for (const [name, size] of Object.entries(result.size)) {
-  const budget = name === "whole site" ? String(budget_kb) : "-";
-  const over = name === "whole site" && size.gzip_kb > budget_kb ? "  over" : "";
+  const budget = name === first ? String(budget_kb) : "-";
+  const over = name === first && size.brotli_kb > budget_kb ? "  over" : "";
   console.log(row(name, [...[size.raw_kb, size.gzip_kb, size.brotli_kb].map((kb) => kb.toFixed(0)), budget]) + over);
 }
 writeFileSync(jsonPath, `${JSON.stringify(result, null, 1)}\n`);

@@ -22,7 +22,8 @@ export const sizes = {
   telephone: { width: 390, height: 844 },
 };
 
-const switches = [
+/** How Chromium is started. */
+export const switches = [
   "--no-sandbox", // the tests may run as root
   "--disable-gpu",
   "--disable-quic",
