@@ -78,6 +78,7 @@ pub fn start() {
     wasm_bindgen_futures::spawn_local(async move {
         let settings = settings::kept().await;
         languages::begin(&settings).await;
+        library::read_ahead().await;
         // What stands there until now is the page's own text.
         root.set_inner_html("");
         let props = shell::AppProps { settings };

@@ -65,5 +65,6 @@ pub use shipped::ShippedJob;
 pub use shipped::catalogue;
 pub use shipped::job_files;
 pub use shipped::machine_files;
+pub use shipped::read_ahead;
 pub use shipped::set_files;
 pub use to_wiring::wiring_model;

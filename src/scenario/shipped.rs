@@ -1,6 +1,9 @@
 //! The files that ship, compiled in and read once.
 
 use std::sync::LazyLock;
+use std::sync::Mutex;
+use std::sync::MutexGuard;
+use std::sync::PoisonError;
 
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
@@ -130,31 +133,61 @@ pub struct ShippedJob {
     pub file: JobFile,
 }
 
-/// All that ships, or all that is wrong with it.
-static SHIPPED: LazyLock<Result<Shipped, FileError>> = LazyLock::new(read_all);
+static CATALOGUE_FILE: LazyLock<Result<CatalogueFile, FileError>> =
+    LazyLock::new(|| read(CATALOGUE.0, CATALOGUE.1));
 
+/// What was read before it was asked for; none once it is asked for.
+static AHEAD: Mutex<Option<Shipped>> = Mutex::new(Some(Shipped::NONE));
+
+/// All other files, or what is wrong with the first that is not sound.
+static SHIPPED: LazyLock<Result<Shipped, FileError>> = LazyLock::new(|| {
+    let mut shipped = ahead().take().unwrap_or(Shipped::NONE);
+    while shipped.read_next()? {}
+    Ok(shipped)
+});
+
+/// Files as they stand. That they are sound is for the tests to say: to check them whenever a page starts
+/// would take half as long again.
 struct Shipped {
-    catalogue: CatalogueFile,
     machines: Vec<MachineFile>,
     jobs: Vec<ShippedJob>,
     sets: Vec<SetFile>,
 }
 
-/// Reads them as they stand. That they are sound is for the tests to say: to check them whenever a page
-/// starts would take half as long again.
-fn read_all() -> Result<Shipped, FileError> {
-    let machines = MACHINES.iter().map(|(file, text)| read(file, text));
-    let jobs = JOBS.iter().map(|(id, file, text)| {
-        let file = read(file, text)?;
-        Ok(ShippedJob { id, file })
-    });
-    let sets = SETS.iter().map(|(file, text)| read(file, text));
-    Ok(Shipped {
-        catalogue: read(CATALOGUE.0, CATALOGUE.1)?,
-        machines: machines.collect::<Result<_, FileError>>()?,
-        jobs: jobs.collect::<Result<_, FileError>>()?,
-        sets: sets.collect::<Result<_, FileError>>()?,
-    })
+impl Shipped {
+    const NONE: Self = Self {
+        machines: Vec::new(),
+        jobs: Vec::new(),
+        sets: Vec::new(),
+    };
+
+    /// Reads one more file; false if there is none.
+    fn read_next(&mut self) -> Result<bool, FileError> {
+        if let Some((file, text)) = MACHINES.get(self.machines.len()) {
+            self.machines.push(read(file, text)?);
+        } else if let Some((id, file, text)) = JOBS.get(self.jobs.len()) {
+            let file = read(file, text)?;
+            self.jobs.push(ShippedJob { id, file });
+        } else if let Some((file, text)) = SETS.get(self.sets.len()) {
+            self.sets.push(read(file, text)?);
+        } else {
+            return Ok(false);
+        }
+        Ok(true)
+    }
+}
+
+fn ahead() -> MutexGuard<'static, Option<Shipped>> {
+    AHEAD.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+/// Reads one file before it is asked for, so that a page can do other things between two; false if there
+/// is none left.
+pub fn read_ahead() -> bool {
+    let mut ahead = ahead();
+    ahead
+        .as_mut()
+        .is_some_and(|shipped| shipped.read_next().unwrap_or(false))
 }
 
 /// The machines that ship. A test holds that they are sound, so an error is a broken build.
@@ -167,10 +200,7 @@ pub fn machine_files() -> Result<&'static [MachineFile], FileError> {
 
 /// The fault catalogue that ships. A test holds that it is sound.
 pub fn catalogue() -> Result<&'static CatalogueFile, FileError> {
-    SHIPPED
-        .as_ref()
-        .map(|all| &all.catalogue)
-        .map_err(Clone::clone)
+    CATALOGUE_FILE.as_ref().map_err(Clone::clone)
 }
 
 /// The jobs that ship, easiest first. A test holds that they are sound.
