@@ -133,7 +133,10 @@ impl Line {
                 away.goes_on = without.goes_on - most;
                 away.idle = without.idle - most;
             }
-            period.see(there, away);
+            match note.entry {
+                NoteEntry::Observation { .. } => period.sense(there, away),
+                _ => period.see(there, away),
+            }
         }
         adds
     }

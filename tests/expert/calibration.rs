@@ -128,6 +128,9 @@ impl Tally {
                 if !worked.is_right() {
                     println!("{}", worked.told());
                 }
+                if std::env::var_os("TUBWRIGHT_TELL").is_some() {
+                    tell(&worked);
+                }
                 for mistake in Calibration::mistaken(&worked) {
                     println!("{}: {mistake}", worked.scenario.id);
                 }
@@ -156,6 +159,42 @@ impl Tally {
         );
         println!("{}", tally.calibration.told());
         tally
+    }
+}
+
+/// Every step that moved the belief, with what is likeliest after it.
+fn tell(worked: &Worked) {
+    println!(
+        "{:?} {:?}",
+        worked.scenario.faults, worked.scenario.customer.complaint
+    );
+    let causes = worked.played.belief.causes();
+    let log = worked.job.log();
+    for evidence in worked.played.belief.history() {
+        let mut likely: Vec<(f64, String)> = evidence
+            .after
+            .iter()
+            .zip(causes)
+            .map(|(p, c)| (*p, c.0.join("+")))
+            .collect();
+        likely.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let act = evidence
+            .step
+            .checked_sub(1)
+            .and_then(|n| log.get(n))
+            .map(|e| serde_json::to_string(e).expect("writes"));
+        let likely: Vec<String> = likely
+            .iter()
+            .take(4)
+            .map(|(p, c)| format!("{c} {p:.3}"))
+            .collect();
+        println!(
+            "{} {:.2} {} {}",
+            evidence.step,
+            evidence.surprise_bits,
+            act.unwrap_or_default(),
+            likely.join(", ")
+        );
     }
 }
 
