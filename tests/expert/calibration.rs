@@ -2,6 +2,7 @@
 //! right at the first visit.
 
 use rayon::prelude::*;
+use tubwright::expert::Cause;
 
 use crate::drawn::Customer;
 use crate::drawn::Drawn;
@@ -51,8 +52,12 @@ impl Calibration {
             .iter()
             .filter(|e| e.step == 0 || e.surprise_bits > 0.01)
         {
-            for (cause, p) in causes.iter().zip(&evidence.after) {
-                sum.see(*p, cause.0.iter().eq(truth.iter().copied()), weight);
+            // No machine is drawn without a fault: what is believed given that there is one.
+            let is_fault = |(cause, _): &(&Cause, &f64)| !cause.0.is_empty();
+            let pairs = || causes.iter().zip(&evidence.after).filter(is_fault);
+            let some: f64 = pairs().map(|(_, p)| p).sum();
+            for (cause, p) in pairs() {
+                sum.see(p / some, cause.0.iter().eq(truth.iter().copied()), weight);
             }
         }
         sum
