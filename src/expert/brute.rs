@@ -15,7 +15,6 @@ use crate::bench::scenario::Scenario;
 use crate::expert::belief::Belief;
 use crate::expert::cause;
 use crate::expert::degrees;
-use crate::expert::period;
 use crate::expert::seen::Seen;
 use crate::expert::table;
 use crate::expert::told::Told;
@@ -190,15 +189,9 @@ fn likelihood(seen: &Seen, there: &[(f64, bool)], away: &[(f64, bool)], is_loose
         if let Some(note) = step.notes.first() {
             draw = note.tick / 600 + 1;
         }
-        let is_sensed = step
-            .notes
-            .iter()
-            .any(|n| matches!(n.entry, NoteEntry::Observation { .. }));
-        let least = if is_sensed { period::BETWEEN } else { 0.0 };
-        let drawn = |(p, could): &(f64, bool)| with_hands(&(p.max(least), *could));
         let of = draws.entry(draw).or_insert((1.0, 1.0));
-        of.0 *= drawn(t);
-        of.1 *= drawn(a);
+        of.0 *= with_hands(t);
+        of.1 *= with_hands(a);
     }
     let loose: f64 = draws.values().map(|(t, a)| 0.5 * t + 0.5 * a).product();
     let comes_and_goes = says(0.3) * before * (0.5 * held + 0.5 * loose);

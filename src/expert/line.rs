@@ -133,10 +133,7 @@ impl Line {
                 away.goes_on = without.goes_on - most;
                 away.idle = without.idle - most;
             }
-            match note.entry {
-                NoteEntry::Observation { .. } => period.sense(there, away),
-                _ => period.see(there, away),
-            }
+            period.see(there, away);
         }
         adds
     }

@@ -9,17 +9,12 @@
 //! ```
 //! A machine that was stopped by such a fault does not go on as if nothing had been, so a whole start
 //! is mostly one thing; where the fault flickers, each of its draws is another. A control that lost
-//! its supply for a moment has forgotten what it was doing and waits to be started. And after a fault
-//! that flickers a tub is half filled and half drained, which neither of the two would be: what a sense
-//! says then counts no less than [`BETWEEN`]. Source of the first form: published (latent state shared by
-//! an epoch).
+//! its supply for a moment has forgotten what it was doing and waits to be started. Source of the
+//! first form: published (latent state shared by an epoch).
 
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::expert::cause::Chance;
-
-/// Likelihood of what a sense says of a machine between the two. Design choice.
-pub const BETWEEN: f64 = 0.06;
 
 /// What was seen, start by start.
 #[derive(Clone, Copy, Debug, Default)]
@@ -84,18 +79,6 @@ impl Period {
         self.away.see(away);
         self.draw_there += there;
         self.draw_away.see(away);
-    }
-
-    /// Takes what a sense says.
-    pub fn sense(&mut self, there: f64, away: Away) {
-        let least = libm::log(BETWEEN);
-        self.there += there;
-        self.away.see(away);
-        self.draw_there += there.max(least);
-        self.draw_away.see(Away {
-            goes_on: away.goes_on.max(least),
-            idle: away.idle.max(least),
-        });
     }
 
     /// Log likelihood of all that was seen.
