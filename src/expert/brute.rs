@@ -47,7 +47,7 @@ fn small(picks: &[usize]) -> Arc<Scenario> {
     model.faults = faults;
     let first = &model.faults[0];
     scenario.faults = vec![ActiveFault::constant(&first.id)];
-    let coming = if picks[0] % 2 == 0 {
+    let coming = if picks[0].is_multiple_of(2) {
         " Not always."
     } else {
         ""
