@@ -91,7 +91,8 @@ impl Calibration {
             }
             let p = self.believed[*class] / self.weight[*class];
             let by_chance = n_sigma * (p * (1.0 - p) / f64::from(self.n[*class])).sqrt();
-            (p - self.was_so[*class] / self.weight[*class]).abs() > 0.05 + by_chance
+            let gap = (p - self.was_so[*class] / self.weight[*class]).abs();
+            gap.is_nan() || gap > 0.05 + by_chance
         };
         (0..10).filter(is_wide).collect()
     }
