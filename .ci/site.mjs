@@ -1,14 +1,14 @@
-// Turns trunk's output into the site: `node site.mjs STAGED OPTIMISED_WASM DIST`.
+// Turns trunk's output into the site: `node site.mjs STAGED DIST PROGRAM [REST]`.
 //
-// What trunk does not do: put the optimised program in place of the raw one, move the start script out
-// of the page into a file, join the style sheets into one, give the page a policy under which nothing but
+// What trunk does not do: put the optimised program, in one part or two, in place of the raw one, move the
+// start script out of the page into a file, join the style sheets into one, give the page a policy under which nothing but
 // its own files can run, load or be sent to, and have the browser keep the site for use without a network.
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 
-const [staged, optimised, dist] = process.argv.slice(2);
+const [staged, dist, optimised, rest] = process.argv.slice(2);
 const fail = (sentence) => {
   console.error(`site: ${sentence}`);
   process.exit(1);
@@ -19,25 +19,50 @@ rmSync(next, { recursive: true, force: true });
 cpSync(staged, next, { recursive: true });
 
 /** Puts a file into the site under a name that holds its hash; returns its address. */
-const put = (name, text) => {
-  const hashed = name.replace(".", `-${createHash("sha256").update(text).digest("hex").slice(0, 16)}.`);
-  writeFileSync(join(next, hashed), text);
+const put = (name, content) => {
+  const hashed = name.replace(".", `-${createHash("sha256").update(content).digest("hex").slice(0, 16)}.`);
+  writeFileSync(join(next, hashed), content);
   return `./${hashed}`;
 };
 const here = dirname(fileURLToPath(import.meta.url));
 const offline = join(here, "offline");
 
-const program = readdirSync(next).filter((name) => name.endsWith("_bg.wasm"));
-if (program.length !== 1) fail(`expected one program in ${staged}, found ${program.length}: run 'make clean' and build again.`);
-cpSync(optimised, join(next, program[0]));
-
 const pagePath = join(next, "index.html");
 let page = readFileSync(pagePath, "utf8");
+const only = (ending) => {
+  const names = readdirSync(next).filter((name) => name.endsWith(ending));
+  if (names.length !== 1) fail(`expected one ${ending} in ${staged}, found ${names.length}: run 'make clean' and build again.`);
+  return names[0];
+};
+const [trunksProgram, trunksScript] = [only("_bg.wasm"), only(".js")];
+/** Puts a file in place of one of trunk's, in the page too. */
+const replace = (old, name, content) => {
+  rmSync(join(next, old));
+  const address = put(name, content);
+  page = page.replaceAll(`./${old}`, address);
+  return address;
+};
+replace(trunksProgram, "program.wasm", readFileSync(optimised));
+let script = readFileSync(join(next, trunksScript), "utf8");
+let startRest = "";
+if (rest) {
+  const source = readFileSync(join(offline, "rest.js"), "utf8");
+  const bringer = put("rest.js", source.replace("{{rest}}", put("rest.wasm", readFileSync(rest))));
+  const patch = (from, to) => {
+    if (!script.includes(from)) fail(`the program's script has no '${from}': did wasm-bindgen change its output?`);
+    script = script.replaceAll(from, to);
+  };
+  patch("const imports = __wbg_get_imports();", "const imports = withRest(__wbg_get_imports());");
+  patch("wasm = instance.exports;", "wasm = instance.exports;\n    firstStands(wasm);");
+  script = `import { firstStands, withRest } from "${bringer}";\n${script}`;
+  startRest = `import { inGoodTime } from "${bringer}";\ninGoodTime();\n`;
+}
+const glue = replace(trunksScript, "program.js", script);
 
 const inline = /<script type="module"[^>]*>([\s\S]*?)<\/script>/g;
 const scripts = [...page.matchAll(inline)];
 if (scripts.length !== 1) fail(`expected one start script in the page, found ${scripts.length}: does index.html hold a script of its own?`);
-const start = put("start.js", `${scripts[0][1].trim()}\n`);
+const start = put("start.js", `${scripts[0][1].trim()}\n${startRest}`);
 page = page.replace(scripts[0][0], `<script type="module" src="${start}"></script>`);
 
 // One sheet in place of one a layer: nothing is drawn before the last has come.
@@ -66,7 +91,6 @@ page = page.replace(
   `<link rel="manifest" href="${put("manifest.webmanifest", JSON.stringify(manifest))}">\n<script defer src="${register}"></script>\n</head>`,
 );
 
-const glue = /<link rel="modulepreload" href="([^"]+)"/.exec(page)?.[1] ?? fail("the page names no program: did trunk change its output?");
 const threadSource = readFileSync(join(here, "../src/app/worker/thread.js"), "utf8");
 const thread = put("thread.js", threadSource.replace("{{program}}", glue));
 page = page.replace("</head>", `<meta name="thread" content="${thread}">\n</head>`);
@@ -80,20 +104,23 @@ const languages = readdirSync(locales)
   .map((code) => {
     const folder = join(locales, code);
     const about = readFileSync(join(folder, "language.ftl"), "utf8");
-    const said = (name) => new RegExp(`^${name} = (.+)$`, "m").exec(about)?.[1];
+    const said = (name) =>
+      new RegExp(`^${name} = (.+)$`, "m").exec(about)?.[1] ?? fail(`locales/${code}/language.ftl: '${name}' is missing: see locales/es/language.ftl.`);
     const messages = readdirSync(folder)
       .filter((name) => name.endsWith(".ftl") && !aside.includes(name))
       .sort()
       .map((name) => readFileSync(join(folder, name), "utf8").replace(/^(#.*)?\n/gm, ""));
     return {
       code,
-      name: said("language-name") ?? fail(`locales/${code}/language.ftl: 'language-name' is missing: write what the language calls itself.`),
-      numbers: said("language-numbers") ?? code,
+      name: said("language-name"),
+      numbers: said("language-numbers"),
+      starting: { lead: said("starting-lead"), opening: said("starting-opening") },
       file: put(`language_${code}.ftl`, messages.join("")),
     };
   });
 const attribute = (value) => JSON.stringify(value).replaceAll("&", "&amp;").replaceAll("'", "&#39;").replaceAll("<", "&lt;");
-page = page.replace("</head>", `<meta name="languages" content='${attribute(languages)}'>\n</head>`);
+const starting = put("starting.js", readFileSync(join(offline, "starting.js"), "utf8"));
+page = page.replace("</head>", `<meta name="languages" content='${attribute(languages)}'>\n<script defer src="${starting}"></script>\n</head>`);
 
 const walk = (folder) =>
   readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {

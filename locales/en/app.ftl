@@ -838,8 +838,10 @@ safety-rule-broken-435128ec = Safety rule broken
 
 the-program-has-stopped-0c20d001 = The program has stopped
 that-is-our-mistake-not-yours-35f2d30b = That is our mistake, not yours. Your job is saved up to your last act.
-go-on-from-the-last-act-73a70219 = Go on from the last act
 for-a-report-place-62e883b8 = For a report: { $place }
+a-part-of-the-program-is-missing-4c11a33b = A part of the program is missing
+it-could-not-be-fetched-is-there-e56a9910 = It could not be fetched: is there a network? Your job is saved up to your last act.
+go-on-from-the-last-act-73a70219 = Go on from the last act
 
 ### app/debrief/expert.rs
 

@@ -849,6 +849,8 @@ the-program-has-stopped-0c20d001 = El programa se ha parado
 that-is-our-mistake-not-yours-35f2d30b = Es un error nuestro, no de quien lo usa. El trabajo está guardado hasta la última acción.
 go-on-from-the-last-act-73a70219 = Seguir desde la última acción
 for-a-report-place-62e883b8 = Para un aviso: { $place }
+a-part-of-the-program-is-missing-4c11a33b = Falta una parte del programa
+it-could-not-be-fetched-is-there-e56a9910 = No se pudo traer: ¿hay conexión? El trabajo está guardado hasta la última acción.
 
 ### app/debrief/expert.rs
 

@@ -840,6 +840,8 @@ the-program-has-stopped-0c20d001 = प्रोग्राम रुक गय�
 that-is-our-mistake-not-yours-35f2d30b = ग़लती हमारी है, आपकी नहीं। आपका जॉब आपकी आख़िरी क्रिया तक सहेजा हुआ है।
 go-on-from-the-last-act-73a70219 = आख़िरी क्रिया से आगे बढ़ें
 for-a-report-place-62e883b8 = सूचना देने के लिए: { $place }
+a-part-of-the-program-is-missing-4c11a33b = प्रोग्राम का एक हिस्सा नहीं आया है
+it-could-not-be-fetched-is-there-e56a9910 = उसे लाया नहीं जा सका: क्या नेटवर्क है? आपका जॉब आपकी आख़िरी क्रिया तक सहेजा हुआ है।
 
 ### app/debrief/expert.rs
 

@@ -1,5 +1,5 @@
-//! When the program itself fails: a calm page instead of a dead one. The log is saved after every
-//! act, so work goes on from the last one.
+//! When the program itself fails, or a part of it cannot be fetched: a calm page instead of a dead one.
+//! The log is saved after every act, so work goes on from the last one.
 //!
 //! After a panic nothing of Yew can be trusted; this writes plain elements.
 
@@ -21,9 +21,20 @@ pub fn watch() {
             .location()
             .map(|l| format!("{}:{}", l.file(), l.line()))
             .unwrap_or_default();
+        let title = say!("The program has stopped");
+        let said = say!("That is our mistake, not yours. Your job is saved up to your last act.");
         // Without a page there is nobody to tell.
-        let _ = show(&place);
+        let _ = show(title, said, Some(&say!("For a report: {place}", place)));
     }));
+    // What fetches the rest of the program tells so by an event: it knows no words.
+    let missing = EventListener::new(&gloo::utils::window(), "rest-missing", |_| {
+        let title = say!("A part of the program is missing");
+        let said = say!(
+            "It could not be fetched: is there a network? Your job is saved up to your last act."
+        );
+        let _ = show(title, said, None);
+    });
+    missing.forget();
 }
 
 /// How often the program failed since an act went well.
@@ -49,14 +60,13 @@ fn set_count(count: u32) {
     }
 }
 
-fn show(place: &str) -> Option<()> {
+fn show(title: &str, said: &str, report: Option<&str>) -> Option<()> {
     let document = gloo::utils::document();
     let app = document.get_element_by_id("app")?;
     app.set_inner_html("");
     let page = child(&document, &app, "main", "")?;
     page.set_class_name("page page--narrow");
-    child(&document, &page, "h1", say!("The program has stopped"))?;
-    let said = say!("That is our mistake, not yours. Your job is saved up to your last act.");
+    child(&document, &page, "h1", title)?;
     child(&document, &page, "p", said)?;
     let button = child(&document, &page, "button", say!("Go on from the last act"))?;
     button.set_class_name("button button--main");
@@ -65,8 +75,9 @@ fn show(place: &str) -> Option<()> {
         let _ = gloo::utils::window().location().reload();
     });
     again.forget();
-    let report = say!("For a report: {place}", place);
-    child(&document, &page, "p", &report)?.set_class_name("field__hint");
+    if let Some(report) = report {
+        child(&document, &page, "p", report)?.set_class_name("field__hint");
+    }
     Some(())
 }
 

@@ -110,11 +110,11 @@ impl Language {
             .filter(|(name, _)| !ASIDE.contains(&name.as_str()))
     }
 
-    /// What it calls itself.
-    pub fn own_name(&self) -> Option<&str> {
+    /// What it says of itself, and while the page opens.
+    pub fn about(&self, key: &str) -> Option<&str> {
         let text = self.files.get("language")?;
         text.lines()
-            .find_map(|line| line.strip_prefix("language-name = "))
+            .find_map(|line| line.strip_prefix(key)?.strip_prefix(" = "))
     }
 
     /// Its words of the trade.

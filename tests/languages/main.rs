@@ -124,11 +124,18 @@ fn every_language_can_be_read_and_fills_its_values() {
 #[test]
 fn every_language_says_its_own_name() {
     for language in Language::all() {
-        assert!(
-            language.own_name().is_some(),
-            "locales/{}/language.ftl: 'language-name' is missing",
-            language.code
-        );
+        for key in [
+            "language-name",
+            "language-numbers",
+            "starting-lead",
+            "starting-opening",
+        ] {
+            assert!(
+                language.about(key).is_some(),
+                "locales/{}/language.ftl: '{key}' is missing",
+                language.code
+            );
+        }
         assert!(
             language.glossary().len() >= 80,
             "locales/{}/glossary.ftl: the words of the trade are missing",

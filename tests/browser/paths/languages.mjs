@@ -29,6 +29,18 @@ export async function the_device_s_language_is_spoken_where_the_page_has_it({ vi
   }
 }
 
+export async function while_the_page_opens_it_speaks_the_device_s_language({ browser, url }) {
+  for (const [locale, opening] of [["es-MX", "Abriendo el taller …"], ["nl-NL", "Opening the workshop …"]]) {
+    const context = await browser.newContext({ locale, serviceWorkers: "block" });
+    // The program does not come, so the page goes on opening.
+    await context.route(/program-\w+\.wasm$/, () => {});
+    const page = await context.newPage();
+    await page.goto(url, { waitUntil: "commit" });
+    await page.getByRole("status").filter({ hasText: opening }).waitFor();
+    await context.close();
+  }
+}
+
 export async function a_language_is_there_with_the_cable_pulled({ visit, pullCable }) {
   const person = await visit({ locale: "hi-IN" });
   await person.page.waitForFunction(() => navigator.serviceWorker.controller !== null, null, { timeout: 20_000 });

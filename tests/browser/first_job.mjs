@@ -1,0 +1,41 @@
+// Plays first jobs on a site whose functions mark that they ran, and writes down which did:
+// `node first_job.mjs COUNTING_DIST RAN`. What runs here is what the page fetches first.
+import { writeFileSync } from "node:fs";
+import { workshop } from "./driver.mjs";
+import * as jobs from "./paths/job.mjs";
+
+const [dist, ran] = process.argv.slice(2);
+
+/** Runs in the page and in its threads: the numbers of the functions that ran there. */
+async function marked(script) {
+  const program = await (await import(script)).default();
+  return Object.entries(program).flatMap(([name, mark]) => (/^ran\d+$/.test(name) && mark.value ? [Number(name.slice(3))] : []));
+}
+
+const all = new Set();
+for (const play of Object.values(jobs)) {
+  const shop = await workshop(dist);
+  const visits = [];
+  const visit = async (options) => {
+    visits.push(await shop.visit(options));
+    return visits.at(-1);
+  };
+  // A path that fails fails again in the tests; as far as it came it tells what runs.
+  await play({ ...shop, visit }).catch(() => {});
+  for (const { page } of visits) {
+    const script = await page.evaluate(() => {
+      // What says that the rest cannot be had must not need it.
+      dispatchEvent(new Event("rest-missing"));
+      return document.querySelector("link[rel=modulepreload]").href;
+    });
+    for (const place of [page, ...page.workers()]) {
+      for (const n of await place.evaluate(marked, script)) all.add(n);
+    }
+  }
+  await shop.close();
+}
+if (all.size === 0) {
+  console.error("first_job: no function marked that it ran: does the site hold the counting program?");
+  process.exit(1);
+}
+writeFileSync(ran, JSON.stringify([...all].sort((a, b) => a - b)));

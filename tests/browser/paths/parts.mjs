@@ -1,0 +1,48 @@
+// The program comes in two parts: a first job is worked with the first alone, and where the rest is needed and
+// cannot be had, a calm page says so.
+import assert from "node:assert/strict";
+import { cpSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { shutTap } from "../acts.mjs";
+import { workshop } from "../driver.mjs";
+import { MouseHands } from "../hands.mjs";
+
+/** The site without the rest of the program: whoever asks for it hears that it is not there. */
+async function withoutRest(folder, visited) {
+  const copy = mkdtempSync(join(tmpdir(), "parts-"));
+  cpSync(folder, copy, { recursive: true });
+  const rest = readdirSync(copy).find((name) => /^rest-\w+\.wasm$/.test(name));
+  assert.ok(rest, "the site holds the program in two parts");
+  rmSync(join(copy, rest));
+  const site = await workshop(copy);
+  const person = await site.visit({ at: "#/bench/no_water", serviceWorkers: "block" });
+  let asked = 0;
+  person.page.on("request", (request) => (asked += Number(request.url().endsWith(rest))));
+  await visited(person, () => asked);
+  person.wrong = person.wrong.filter((line) => !line.includes(rest) && !/Failed to load resource|registration blocked/.test(line));
+  await site.close();
+  rmSync(copy, { recursive: true });
+  return person;
+}
+
+export async function a_first_job_needs_the_first_part_alone({ folder }) {
+  const person = await withoutRest(folder, async (person, asked) => {
+    const { page } = person;
+    await page.getByRole("region", { name: "Instrument in hand" }).waitFor();
+    await new MouseHands(person).work(shutTap);
+    await page.waitForURL(/#\/debrief\//);
+    await page.getByText("You said").waitFor();
+    assert.ok(asked() <= 1, `asked for ${asked()} times: once in good time, and never in need`);
+  });
+  person.quiet();
+}
+
+export async function where_the_rest_cannot_be_had_a_calm_page_says_so({ folder }) {
+  await withoutRest(folder, async ({ page, ...person }) => {
+    await page.evaluate(() => (location.hash = "#/cohort"));
+    await page.getByRole("heading", { name: "A part of the program is missing" }).waitFor();
+    await page.getByRole("button", { name: "Go on from the last act" }).click();
+    await page.getByRole("heading", { name: "A part of the program is missing" }).waitFor();
+  });
+}
