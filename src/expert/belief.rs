@@ -191,7 +191,7 @@ impl Belief {
                 is_alive.then(|| line.twin.follow(step))
             })
             .collect();
-        degrees::widen(&self.lines, &mut shown);
+        degrees::widen(&self.lines, &mut shown, &step.notes);
         let mut unstarted = step.clone();
         if is_start(&step.entry.action) {
             unstarted.entry.action = Action::Note;

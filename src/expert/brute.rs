@@ -125,11 +125,15 @@ fn products(
     for step in &seen.steps {
         let before = job.notebook().len();
         let could = job.follow(&step.entry, step.ticks);
-        let sides = beside.each_mut().map(|side| {
-            let Some(side) = side else { return Vec::new() };
+        let lines_beside = beside.each_mut().map(|side| {
+            let side = side.as_mut()?;
             let before_it = side.notebook().len();
             side.follow(&step.entry, step.ticks);
-            degrees::halves(&job.notebook()[before..], &side.notebook()[before_it..])
+            Some(side.notebook()[before_it..].to_vec())
+        });
+        let sides = lines_beside.each_ref().map(|lines| match lines {
+            Some(lines) => degrees::halves(&job.notebook()[before..], lines),
+            None => Vec::new(),
         });
         let mut product = 1.0;
         for (n, note) in step.notes.iter().enumerate() {
@@ -146,7 +150,26 @@ fn products(
                 .each_ref()
                 .map(|side| side.get(n).copied().unwrap_or_default());
             let between_si = degrees::flat_sd(below, above);
-            product *= if between_si > 0.0 {
+            let fits = lines_beside.each_ref().map(|lines| {
+                let (
+                    NoteEntry::Observation { sense, seen, .. },
+                    NoteEntry::Observation { seen: at, .. },
+                ) = (&note.entry, &other.entry)
+                else {
+                    return None;
+                };
+                match lines.as_ref()?.get(n).map(|line| &line.entry) {
+                    Some(NoteEntry::Observation { seen: beside, .. }) => {
+                        Some(libm::exp(weigh::between(*sense, seen, [at, beside])))
+                    }
+                    _ => Some(weigh::OUTLIER),
+                }
+            });
+            let seen_between: Vec<f64> = fits.into_iter().flatten().collect();
+            product *= if !seen_between.is_empty() {
+                let mean = seen_between.iter().sum::<f64>() / seen_between.len() as f64;
+                0.5 * with(spread_si) + 0.5 * mean
+            } else if between_si > 0.0 {
                 0.5 * with(spread_si) + 0.5 * with(libm::hypot(spread_si, between_si))
             } else {
                 with(spread_si)

@@ -7,19 +7,22 @@
 //! ```
 //!
 //! Each stands for the machines half way to its neighbours. Of those that are not there in full any
-//! degree is as likely as another.
+//! degree is as likely as another. What is seen of those between is [`weigh::between`].
+//!
+//! [`weigh::between`]: crate::expert::weigh::between
 
 use std::ops::Range;
 
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::expert::line::Line;
+use crate::expert::period::either;
 use crate::expert::twin::Shown;
 
-/// Widens the readings of the machines of each fault that comes in degrees.
-pub(super) fn widen(lines: &[Line], shown: &mut [Option<Shown>]) {
+/// Widens what the machines of each fault that comes in degrees have shown where a step wrote these lines.
+pub(super) fn widen(lines: &[Line], shown: &mut [Option<Shown>], notes: &[Note]) {
     for row in rows(lines) {
-        widen_row(&mut shown[row]);
+        widen_row(&mut shown[row], notes);
     }
 }
 
@@ -62,25 +65,46 @@ pub(super) fn shares(degrees: &[f64]) -> Vec<f64> {
 }
 
 /// Machines of one fault, degree after degree.
-pub(super) fn widen_row(row: &mut [Option<Shown>]) {
-    let halves: Vec<Vec<f64>> = row
-        .windows(2)
-        .map(|pair| match pair {
-            [Some(a), Some(b)] => halves(&a.notes, &b.notes),
-            _ => Vec::new(),
+pub(super) fn widen_row(row: &mut [Option<Shown>], notes: &[Note]) {
+    let pairs = || {
+        row.windows(2).map(|pair| match pair {
+            [Some(a), Some(b)] => Some((a, b)),
+            _ => None,
+        })
+    };
+    let halves: Vec<Vec<f64>> = pairs()
+        .map(|pair| pair.map_or_else(Vec::new, |(a, b)| halves(&a.notes, &b.notes)))
+        .collect();
+    let fits: Vec<Vec<Option<f64>>> = pairs()
+        .map(|pair| {
+            let fit = |(n, note)| pair.and_then(|(a, b)| Shown::between(a, b, n, note));
+            notes.iter().enumerate().map(fit).collect()
         })
         .collect();
     for (k, shown) in row.iter_mut().enumerate() {
         let Some(shown) = shown else { continue };
-        let below = k.checked_sub(1).and_then(|below| halves.get(below));
-        let sides = [below, halves.get(k)];
-        let side = |n: usize, side: usize| {
-            let half = sides[side].and_then(|half| half.get(n));
+        let sides = [k.checked_sub(1), Some(k)];
+        let half = |n: usize, side: Option<usize>| {
+            let half = side.and_then(|side| halves.get(side)?.get(n));
             half.copied().unwrap_or_default()
         };
         shown.between_si = (0..shown.notes.len())
-            .map(|n| flat_sd(side(n, 0), side(n, 1)))
+            .map(|n| flat_sd(half(n, sides[0]), half(n, sides[1])))
             .collect();
+        shown.between_fits = (0..notes.len())
+            .map(|n| {
+                let fit = |side: Option<usize>| fits.get(side?)?.get(n).copied()?;
+                even(sides.map(fit))
+            })
+            .collect();
+    }
+}
+
+/// Log of the mean likelihood of the sides there are.
+pub(super) fn even(sides: [Option<f64>; 2]) -> Option<f64> {
+    match sides {
+        [Some(a), Some(b)] => Some(either(0.5, a, b)),
+        [one, other] => one.or(other),
     }
 }
 

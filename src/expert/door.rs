@@ -94,10 +94,11 @@ impl<'a> Door<'a> {
         let drive = &self.job.machine().plant().state().drive;
         drive.basket_rad_per_s.abs() + drive.rotor_rad_per_s.abs() > 0.1
     }
-    /// It has filled, washed both ways, drained and spun since it was last touched: anybody who watched
-    /// has seen it.
+    /// It has filled, washed both ways, drained and spun since it was last touched, and stood, and went
+    /// on standing, when the lid was opened: anybody who watched has seen it.
     pub fn has_run_through(&self) -> bool {
-        self.job.machine().milestones().all()
+        let seen = self.job.machine().milestones();
+        seen.all() && seen.lid_stopped && !seen.spins_open
     }
     /// Water stands in the tub: anybody sees it with the lid open.
     pub fn has_water(&self) -> bool {

@@ -147,8 +147,9 @@ fn spin(washed: &Job, is_dial: bool) -> Vec<Beat> {
     };
     beats.push(lid(0, true));
     beats.push(sense(60, Sense::Look, "basket"));
-    // Whoever tries the stop waits until the basket stands.
-    beats.push(lid(200, false));
+    // Whoever tries the stop waits until the basket stands, and sees whether it goes on standing.
+    beats.push(sense(0, Sense::Look, "basket"));
+    beats.push(lid(0, false));
     beats.push(sense(0, Sense::Look, "floor"));
     beats
 }

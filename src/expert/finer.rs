@@ -160,7 +160,7 @@ impl Belief {
                 .iter_mut()
                 .map(|line| Some(line.twin.follow(step)))
                 .collect();
-            degrees::widen_row(&mut shown);
+            degrees::widen_row(&mut shown, &step.notes);
             for (line, shown) in lines.iter_mut().zip(&shown) {
                 let Some(shown) = shown else { continue };
                 for heard in &past.heard {

@@ -7,6 +7,7 @@ use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Seen;
 use crate::bench::scenario::Scenario;
 use crate::expert::cause::Variant;
 use crate::expert::seen::Step;
@@ -18,7 +19,6 @@ use crate::machine::MachineError;
 #[derive(Clone, Debug)]
 pub struct Twin {
     job: Job,
-    untimely_ratio: f64,
 }
 
 /// What an act showed on a twin.
@@ -34,18 +34,21 @@ pub struct Shown {
     pub between_si: Vec<f64>,
     /// The house's protective device is open afterwards.
     pub is_tripped: bool,
+    /// Log likelihood of what was seen on machines of the degrees between; none where there are none.
+    pub between_fits: Vec<Option<f64>>,
     /// Lines it would have written a little earlier or later, where it was running.
     pub glimpses: Vec<Vec<Note>>,
-    /// Share of machines like this whose program is not quite as far on.
-    pub untimely_ratio: f64,
 }
 
 impl Shown {
     /// Log likelihood of a line of the notebook, the `n`th of its step, on this machine.
     pub fn fit(&self, n: usize, note: &Note) -> f64 {
         let spread_si = self.spreads_si.get(n).copied().unwrap_or_default();
-        let with = |sd_si| self.mixed(n, |expected| weigh::note(note, expected, sd_si));
+        let with = |sd_si| self.in_time(n, |expected| weigh::note(note, expected, sd_si));
         let at_degree = with(spread_si);
+        if let Some(Some(between)) = self.between_fits.get(n) {
+            return weigh::degrees(at_degree, *between);
+        }
         match self.between_si.get(n) {
             Some(between_si) if *between_si > 0.0 => {
                 weigh::degrees(at_degree, with(libm::hypot(spread_si, *between_si)))
@@ -54,32 +57,62 @@ impl Shown {
         }
     }
 
-    /// Log likelihood of the words for what the machine is doing.
-    pub fn state_fit(&self, n: usize, note: &Note) -> f64 {
-        self.mixed(n, |expected| weigh::state(note, expected))
+    /// Log likelihood of what was seen, the `n`th line of its step, on a machine of a degree between
+    /// this one and another; none of what is no observation.
+    pub fn between(&self, other: &Self, n: usize, note: &Note) -> Option<f64> {
+        let NoteEntry::Observation { sense, seen, .. } = &note.entry else {
+            return None;
+        };
+        let fit = |a: &[Note], b: &[Note]| match (seen_in(a, n), seen_in(b, n)) {
+            (Some(a), Some(b)) => weigh::between(*sense, seen, [a, b]),
+            _ => libm::log(weigh::OUTLIER),
+        };
+        let glimpses = self.glimpses.iter().zip(&other.glimpses);
+        Some(mixed(
+            fit(&self.notes, &other.notes),
+            glimpses.map(|(a, b)| fit(a, b)),
+        ))
     }
 
-    /// `ln((1-w) e^now + w mean e^glimpse)`.
-    fn mixed(&self, n: usize, fit: impl Fn(Option<&Note>) -> f64) -> f64 {
-        let now = fit(self.notes.get(n));
-        if self.glimpses.is_empty() {
-            return now;
-        }
-        let each = self.glimpses.iter();
-        let sum: f64 = each.map(|lines| libm::exp(fit(lines.get(n)))).sum();
-        let mean = sum / self.glimpses.len() as f64;
-        let w = self.untimely_ratio;
-        libm::log((1.0 - w) * libm::exp(now) + w * mean)
+    /// Log likelihood of the words for what the machine is doing.
+    pub fn state_fit(&self, n: usize, note: &Note) -> f64 {
+        self.in_time(n, |expected| weigh::state(note, expected))
     }
+
+    /// Log likelihood of a line now, or a little earlier or later.
+    fn in_time(&self, n: usize, fit: impl Fn(Option<&Note>) -> f64) -> f64 {
+        let glimpses = self.glimpses.iter();
+        mixed(
+            fit(self.notes.get(n)),
+            glimpses.map(|lines| fit(lines.get(n))),
+        )
+    }
+}
+
+/// What was seen, where a line is an observation.
+fn seen_in(notes: &[Note], n: usize) -> Option<&[Seen]> {
+    match &notes.get(n)?.entry {
+        NoteEntry::Observation { seen, .. } => Some(seen),
+        _ => None,
+    }
+}
+
+/// `ln((1-w) e^now + w mean e^glimpse)`.
+fn mixed(now: f64, glimpses: impl ExactSizeIterator<Item = f64>) -> f64 {
+    if glimpses.len() == 0 {
+        return now;
+    }
+    let n = glimpses.len() as f64;
+    let mean = glimpses.map(libm::exp).sum::<f64>() / n;
+    libm::log((1.0 - UNTIMELY_RATIO) * libm::exp(now) + UNTIMELY_RATIO * mean)
 }
 
 /// Glimpses of a running machine, and ticks between them: together they see every phase of a stroke.
 const GLIMPSES: usize = 6;
 const GLIMPSE_TICKS: u64 = 5;
-/// How often a program is not as far on as reckoned: of a fault that comes in degrees, which makes
-/// filling, draining or spinning take longer by an unknown time; of any other, by part tolerances.
-/// Design choice, held by the calibration of belief.
-const UNTIMELY_RATIO: [f64; 2] = [0.5, 0.1];
+/// How often a program is not as far on as reckoned: what a few drops more in the tub shift decides
+/// which way a pulsator just turns. Design choice, held by the calibration of belief.
+const UNTIMELY_RATIO: f64 = 0.1;
 
 impl Twin {
     /// A sound machine at the door.
@@ -87,10 +120,7 @@ impl Twin {
     /// # Errors
     /// When the scenario cannot be started.
     pub fn sound(scenario: &Arc<Scenario>) -> Result<Self, MachineError> {
-        Job::nominal(Arc::clone(scenario)).map(|job| Self {
-            job,
-            untimely_ratio: UNTIMELY_RATIO[1],
-        })
+        Job::nominal(Arc::clone(scenario)).map(|job| Self { job })
     }
 
     /// The same with a cause, before anything was done.
@@ -100,14 +130,8 @@ impl Twin {
     pub fn with(&self, variant: &Variant) -> Result<Self, MachineError> {
         let mut scenario = Scenario::clone(self.job.scenario());
         scenario.faults = variant.faults.clone();
-        let model = &scenario.machine;
-        let mut defs = variant.faults.iter().filter_map(|f| model.fault(&f.id));
-        let is_graded = defs.any(|def| def.is_graded);
-        let untimely_ratio = UNTIMELY_RATIO[usize::from(!is_graded)];
-        self.job.fresh_with(Arc::new(scenario)).map(|job| Self {
-            job,
-            untimely_ratio,
-        })
+        let job = self.job.fresh_with(Arc::new(scenario))?;
+        Ok(Self { job })
     }
 
     /// Does a step too.
@@ -141,9 +165,9 @@ impl Twin {
             notes,
             spreads_si,
             between_si: Vec::new(),
+            between_fits: Vec::new(),
             is_tripped: self.job.machine().supply_tripped(),
             glimpses,
-            untimely_ratio: self.untimely_ratio,
         }
     }
 

@@ -110,29 +110,56 @@ fn slip(sense: Sense) -> f64 {
 
 /// Log likelihood of an observation.
 pub fn observation(sense: Sense, is: &[Seen], expected: &[Seen]) -> f64 {
-    let told = |list: &[Seen]| -> Vec<(String, Option<f64>)> {
-        list.iter()
-            .filter(|s| s.key != "nothing_unusual")
-            .map(|s| match minutes_left(&s.key) {
-                Some((words, minutes)) => (words.to_owned(), Some(minutes)),
-                None => (s.key.clone(), s.amount),
-            })
-            .collect()
-    };
-    let (is, expected) = (told(is), told(expected));
+    between(sense, is, [expected, expected])
+}
+
+/// How often a machine of a degree between two shows what only one of them does. Design choice.
+const ONE_OF_TWO: f64 = 0.5;
+
+/// Log likelihood of an observation of a machine whose fault is of a degree between two that would have
+/// shown these: what one of them shows is as likely as not, and strengths lie between theirs.
+pub fn between(sense: Sense, is: &[Seen], sides: [&[Seen]; 2]) -> f64 {
+    let is = told(is);
+    let sides = sides.map(told);
     let slip = slip(sense);
     let mut sum = 0.0;
     for (key, amount) in &is {
-        sum += match expected.iter().find(|(k, _)| k == key) {
-            Some((_, other)) => libm::log(1.0 - slip) + amounts(*amount, *other, slip),
-            None => libm::log(slip),
+        sum += match sides.each_ref().map(|side| of(side, key)) {
+            [None, None] => libm::log(slip),
+            [Some(a), Some(b)] => libm::log(1.0 - slip) + amounts(*amount, [a, b], slip),
+            [Some(one), None] | [None, Some(one)] => {
+                libm::log(ONE_OF_TWO) + amounts(*amount, [one, one.map(|_| 0.0)], slip)
+            }
         };
     }
-    let unseen = expected
-        .iter()
-        .filter(|(k, _)| !is.iter().any(|(i, _)| i == k));
-    sum += unseen.count() as f64 * libm::log(slip);
+    let [here, beside] = &sides;
+    let more = beside.iter().filter(|(key, _)| of(here, key).is_none());
+    for (key, _) in here.iter().chain(more) {
+        let is_with_both = of(here, key).and(of(beside, key)).is_some();
+        sum += match of(&is, key) {
+            Some(_) => 0.0,
+            None if is_with_both => libm::log(slip),
+            None => libm::log(ONE_OF_TWO),
+        };
+    }
     sum.max(libm::log(OUTLIER))
+}
+
+/// The strength something was seen in, where it was seen.
+fn of(seen: &[(String, Option<f64>)], key: &str) -> Option<Option<f64>> {
+    let known = seen.iter().find(|(k, _)| k == key)?;
+    Some(known.1)
+}
+
+/// What an observation says, as words and strengths.
+fn told(list: &[Seen]) -> Vec<(String, Option<f64>)> {
+    list.iter()
+        .filter(|s| s.key != "nothing_unusual")
+        .map(|s| match minutes_left(&s.key) {
+            Some((words, minutes)) => (words.to_owned(), Some(minutes)),
+            None => (s.key.clone(), s.amount),
+        })
+        .collect()
 }
 
 /// A display that counts minutes: what stands before them, and how many.
@@ -141,13 +168,17 @@ fn minutes_left(key: &str) -> Option<(&str, f64)> {
     Some((words, count.parse().ok()?))
 }
 
-fn amounts(is: Option<f64>, expected: Option<f64>, slip: f64) -> f64 {
-    let (Some(is), Some(expected)) = (is, expected) else {
+/// Of a strength where it may be anything from one to the other.
+fn amounts(is: Option<f64>, between: [Option<f64>; 2], slip: f64) -> f64 {
+    let (Some(is), [Some(a), Some(b)]) = (is, between) else {
         return 0.0;
     };
-    let sigma = AMOUNT_RATIO * is.abs().max(expected.abs()) + AMOUNT_FLOOR;
-    let z = (is - expected) / sigma;
-    (-0.5 * z * z).max(libm::log(slip))
+    let nearest = is.clamp(a.min(b), a.max(b));
+    let sigma = AMOUNT_RATIO * is.abs().max(nearest.abs()) + AMOUNT_FLOOR;
+    let z = (is - nearest) / sigma;
+    // Flat in between, with the same area as the bell at one place.
+    let width = (a - b).abs() / (sigma * (2.0 * std::f64::consts::PI).sqrt());
+    (-0.5 * z * z - libm::log(1.0 + width)).max(libm::log(slip))
 }
 
 /// The line is held against what machines show.
@@ -216,5 +247,40 @@ pub fn repeats(is: &Note, earlier: &Note) -> bool {
             place == other_place && keys(seen) == keys(other_seen)
         }
         _ => false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn seen(list: &[(&str, Option<f64>)]) -> Vec<Seen> {
+        list.iter()
+            .map(|(key, amount)| Seen {
+                key: (*key).to_owned(),
+                amount: *amount,
+                text: String::new(),
+            })
+            .collect()
+    }
+
+    #[test]
+    fn between_two_degrees_a_speed_between_theirs_is_likelier_than_at_either() {
+        let slow = seen(&[("turns", Some(43.0))]);
+        let [stands, fast] = [seen(&[("stands", None)]), seen(&[("turns", Some(116.0))])];
+        let at = [&stands, &fast].map(|side| observation(Sense::Look, &slow, side));
+        let two = between(Sense::Look, &slow, [&stands, &fast]);
+        assert!(two > at[0] + 1.0 && two > at[1] + 1.0, "{two} {at:?}");
+        // The order of the two says nothing.
+        let turned = between(Sense::Look, &slow, [&fast, &stands]);
+        assert!((two - turned).abs() < 1e-12);
+    }
+
+    #[test]
+    fn what_neither_degree_shows_is_no_likelier_between_them() {
+        let is = seen(&[("smokes", None)]);
+        let sides = [seen(&[("stands", None)]), seen(&[("turns", Some(116.0))])];
+        let two = between(Sense::Look, &is, [&sides[0], &sides[1]]);
+        assert!(two <= libm::log(slip(Sense::Look)), "{two}");
     }
 }
