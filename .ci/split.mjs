@@ -8,7 +8,7 @@
 // through a table that the rest fills as it comes. Memory, tables and globals are one and the same, so
 // nothing else changes: the same instructions give the same bits in either part. Long texts that only the rest
 // shows (files named as TEXT) are nought in the first part's memory until the rest writes them there.
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 
@@ -19,10 +19,12 @@ const { i32, none } = wasm;
 const read = (path) => wasm.readBinary(readFileSync(path));
 const write = (program, path) => {
   if (!program.validate()) throw new Error(`${path} would be no sound program: has binaryen changed?`);
-  writeFileSync(path, program.emitBinary());
+  // Whole or not at all: what is there is used again.
+  writeFileSync(`${path}.part`, program.emitBinary());
+  renameSync(`${path}.part`, path);
 };
-const count_to = (n, of) => Array.from({ length: n }, (_, k) => of(k));
-const functions = (program) => count_to(program.getNumFunctions(), (n) => wasm.getFunctionInfo(program.getFunctionByIndex(n)));
+const listOf = (n, of) => Array.from({ length: n }, (_, k) => of(k));
+const functions = (program) => listOf(program.getNumFunctions(), (n) => wasm.getFunctionInfo(program.getFunctionByIndex(n)));
 /** The program's own, which are numbered. */
 const own = (program) => functions(program).filter(({ module }) => !module);
 
@@ -74,7 +76,7 @@ function share(first, rest, texts) {
   const { initial, max } = first.getMemoryInfo();
   const wanted = texts.map((path) => readFileSync(path)).filter((text) => text.length > 0);
   const later = [];
-  const segments = count_to(first.getNumDataSegments(), (n) => {
+  const segments = listOf(first.getNumDataSegments(), (n) => {
     const { name, offset, data, passive } = first.getDataSegmentInfo(first.getDataSegmentByIndex(n));
     const bytes = Buffer.from(data);
     for (const text of wanted) {
@@ -85,16 +87,17 @@ function share(first, rest, texts) {
     }
     return { name, offset: first.i32.const(offset), data: bytes, passive };
   });
+  if (later.length === 0 && texts.length > 0) throw new Error("the program holds none of the texts that are to come with the rest: is it of another build?");
   first.setMemory(initial, max ?? -1, "shared_memory", segments, false, false, "0");
   rest.setMemory(initial, max ?? -1, null, later, false, false, "0");
   rest.addMemoryImport("0", "first", "shared_memory");
-  for (const [n, table] of count_to(first.getNumTables(), (n) => first.getTableByIndex(n)).entries()) {
+  for (const [n, table] of listOf(first.getNumTables(), (n) => first.getTableByIndex(n)).entries()) {
     const { name } = wasm.getTableInfo(table);
     first.addTableExport(name, `table${n}`);
     rest.addTableImport(name, "first", `table${n}`);
     wasm.Table.setType(rest.getTable(name), wasm.Table.getType(table));
   }
-  for (const [n, global] of count_to(first.getNumGlobals(), (n) => first.getGlobalByIndex(n)).entries()) {
+  for (const [n, global] of listOf(first.getNumGlobals(), (n) => first.getGlobalByIndex(n)).entries()) {
     const { name, type, mutable } = wasm.getGlobalInfo(global);
     first.addGlobalExport(name, `global${n}`);
     rest.addGlobalImport(name, "first", `global${n}`, type, mutable);

@@ -1,6 +1,7 @@
-// Brings the rest of the program, which no first job runs: when the page has time, or at once where a step of
-// the program leads there. site.mjs fills in the address, and has the program's own script give and take here.
+// Brings the rest of the program, which no first job runs: when the first screen stands, or at once where a
+// step of the program leads there. site.mjs fills in the address, and has the program's script give and take here.
 const address = new URL("{{rest}}", import.meta.url);
+const isThread = typeof document === "undefined";
 let given;
 let first;
 let isMissing = false;
@@ -16,38 +17,51 @@ export function firstStands(exports) {
   first = exports;
 }
 
-/** Brings the rest when the first screen is through; where that fails, it is fetched where it is needed. */
-export function inGoodTime() {
-  setTimeout(async () => {
-    const answer = await fetch(address).catch(() => null);
-    if (!answer?.ok) return;
-    const program = await WebAssembly.compile(await answer.arrayBuffer());
-    if (!first.rest_is_here.value) join(program);
-  }, 1000);
+/** Brings the rest a second after the first screen; where that fails, it is fetched where it is needed. */
+export async function inGoodTime() {
+  while (document.querySelector("#app > .starting")) await pause(100);
+  await pause(1000);
+  try {
+    const answer = await fetch(address);
+    if (!answer.ok) return;
+    // Not in one step: some browsers refuse that for a program of this size.
+    await WebAssembly.instantiate(await answer.arrayBuffer(), linked());
+    first.rest_is_here.value = 1;
+  } catch {
+    // Asked for again where it is needed.
+  }
 }
 
-function join(program) {
-  // As it comes to stand it fills the first part's doors.
-  new WebAssembly.Instance(program, { ...given, first });
-  first.rest_is_here.value = 1;
-}
+const pause = (ms) => new Promise((done) => setTimeout(done, ms));
+/** As the rest comes to stand it fills the first part's doors; a second time it would fill them alike. */
+const linked = () => ({ ...given, first });
 
 /** In the midst of a step of the program: nothing can go on before the rest is there. */
 function fetchNow() {
   try {
-    const request = new XMLHttpRequest();
-    request.open("GET", address, false);
-    // A page may not ask for bytes while it waits, but for text of one letter a byte.
-    request.overrideMimeType("text/plain; charset=x-user-defined");
-    request.send();
-    if (request.status !== 200) throw new Error(`${address}: ${request.status}`);
-    const bytes = Uint8Array.from(request.responseText, (letter) => letter.charCodeAt(0));
-    join(new WebAssembly.Module(bytes));
+    new WebAssembly.Instance(new WebAssembly.Module(bytesNow()), linked());
+    first.rest_is_here.value = 1;
   } catch (error) {
-    // Whoever shows what this says may lead here again.
-    const isKnown = isMissing;
-    isMissing = true;
-    if (!isKnown) dispatchEvent(new Event("rest-missing"));
+    // Once: whoever shows what this says may lead here again.
+    if (!isMissing) {
+      isMissing = true;
+      dispatchEvent(new Event("rest-missing"));
+    }
     throw error;
   }
+}
+
+function bytesNow() {
+  const request = new XMLHttpRequest();
+  request.open("GET", address, false);
+  // A page may not ask for bytes while it waits, but for text of one letter a byte.
+  if (isThread) request.responseType = "arraybuffer";
+  else request.overrideMimeType("text/plain; charset=x-user-defined");
+  request.send();
+  if (request.status !== 200) throw new Error(`${address}: ${request.status}`);
+  if (isThread) return request.response;
+  const text = request.responseText;
+  const bytes = new Uint8Array(text.length);
+  for (let n = 0; n < bytes.length; n += 1) bytes[n] = text.charCodeAt(n);
+  return bytes;
 }

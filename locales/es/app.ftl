@@ -851,6 +851,7 @@ go-on-from-the-last-act-73a70219 = Seguir desde la última acción
 for-a-report-place-62e883b8 = Para un aviso: { $place }
 a-part-of-the-program-is-missing-4c11a33b = Falta una parte del programa
 it-could-not-be-fetched-is-there-e56a9910 = No se pudo traer: ¿hay conexión? El trabajo está guardado hasta la última acción.
+try-again-213e90fa = Intentar de nuevo
 
 ### app/debrief/expert.rs
 

@@ -842,6 +842,7 @@ go-on-from-the-last-act-73a70219 = आख़िरी क्रिया से 
 for-a-report-place-62e883b8 = सूचना देने के लिए: { $place }
 a-part-of-the-program-is-missing-4c11a33b = प्रोग्राम का एक हिस्सा नहीं आया है
 it-could-not-be-fetched-is-there-e56a9910 = उसे लाया नहीं जा सका: क्या नेटवर्क है? आपका जॉब आपकी आख़िरी क्रिया तक सहेजा हुआ है।
+try-again-213e90fa = फिर कोशिश करें
 
 ### app/debrief/expert.rs
 

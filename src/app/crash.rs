@@ -3,6 +3,8 @@
 //!
 //! After a panic nothing of Yew can be trusted; this writes plain elements.
 
+use std::cell::Cell;
+
 use gloo::events::EventListener;
 use web_sys::Document;
 use web_sys::Element;
@@ -12,27 +14,47 @@ use crate::say;
 /// Local key that counts failures since the last act that went well.
 const COUNT: &str = "tubwright/stopped";
 
+thread_local! {
+    /// The calm page stands: what fails from now on follows from what failed first.
+    static IS_SHOWN: Cell<bool> = const { Cell::new(false) };
+}
+
 /// Shows the calm page from now on when the program fails.
 pub fn watch() {
     // Yew would put its own hook in place of one set without its knowledge.
     yew::set_custom_panic_hook(Box::new(|info| {
+        if IS_SHOWN.replace(true) {
+            return;
+        }
         set_count(count() + 1);
         let place = info
             .location()
             .map(|l| format!("{}:{}", l.file(), l.line()))
             .unwrap_or_default();
-        let title = say!("The program has stopped");
-        let said = say!("That is our mistake, not yours. Your job is saved up to your last act.");
         // Without a page there is nobody to tell.
-        let _ = show(title, said, Some(&say!("For a report: {place}", place)));
+        let _ = show(&Calm {
+            title: say!("The program has stopped"),
+            said: say!("That is our mistake, not yours. Your job is saved up to your last act."),
+            ways: &[(say!("Go on from the last act"), None)],
+            report: Some(say!("For a report: {place}", place)),
+        });
     }));
     // What fetches the rest of the program tells so by an event: it knows no words.
     let missing = EventListener::new(&gloo::utils::window(), "rest-missing", |_| {
-        let title = say!("A part of the program is missing");
-        let said = say!(
-            "It could not be fetched: is there a network? Your job is saved up to your last act."
-        );
-        let _ = show(title, said, None);
+        if IS_SHOWN.replace(true) {
+            return;
+        }
+        let _ = show(&Calm {
+            title: say!("A part of the program is missing"),
+            said: say!(
+                "It could not be fetched: is there a network? Your job is saved up to your last act."
+            ),
+            ways: &[
+                (say!("Try again"), None),
+                (say!("To the jobs"), Some("#/jobs")),
+            ],
+            report: None,
+        });
     });
     missing.forget();
 }
@@ -60,22 +82,43 @@ fn set_count(count: u32) {
     }
 }
 
-fn show(title: &str, said: &str, report: Option<&str>) -> Option<()> {
+/// What the calm page says.
+struct Calm<'a> {
+    title: &'a str,
+    said: &'a str,
+    /// Buttons that load the page anew, here or at another address.
+    ways: &'a [(&'a str, Option<&'static str>)],
+    report: Option<String>,
+}
+
+fn show(calm: &Calm<'_>) -> Option<()> {
     let document = gloo::utils::document();
     let app = document.get_element_by_id("app")?;
     app.set_inner_html("");
     let page = child(&document, &app, "main", "")?;
     page.set_class_name("page page--narrow");
-    child(&document, &page, "h1", title)?;
-    child(&document, &page, "p", said)?;
-    let button = child(&document, &page, "button", say!("Go on from the last act"))?;
-    button.set_class_name("button button--main");
-    let again = EventListener::new(&button, "click", |_| {
-        // A page that cannot be loaded again can be closed by the person.
-        let _ = gloo::utils::window().location().reload();
-    });
-    again.forget();
-    if let Some(report) = report {
+    child(&document, &page, "h1", calm.title)?;
+    child(&document, &page, "p", calm.said)?;
+    let row = child(&document, &page, "p", "")?;
+    for (n, (label, way)) in calm.ways.iter().enumerate() {
+        let button = child(&document, &row, "button", label)?;
+        button.set_class_name(if n == 0 {
+            "button button--main"
+        } else {
+            "button"
+        });
+        let way = *way;
+        let leave = EventListener::new(&button, "click", move |_| {
+            let location = gloo::utils::window().location();
+            // A page that cannot be loaded again can be closed by the person.
+            if let Some(way) = way {
+                let _ = location.set_hash(way);
+            }
+            let _ = location.reload();
+        });
+        leave.forget();
+    }
+    if let Some(report) = &calm.report {
         child(&document, &page, "p", report)?.set_class_name("field__hint");
     }
     Some(())

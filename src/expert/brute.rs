@@ -10,6 +10,7 @@ use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
 use crate::bench::job::Job;
+use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::scenario::Scenario;
 use crate::expert::belief::Belief;
@@ -150,22 +151,12 @@ fn products(
                 .each_ref()
                 .map(|side| side.get(n).copied().unwrap_or_default());
             let between_si = degrees::flat_sd(below, above);
-            let fits = lines_beside.each_ref().map(|lines| {
-                let (
-                    NoteEntry::Observation { sense, seen, .. },
-                    NoteEntry::Observation { seen: at, .. },
-                ) = (&note.entry, &other.entry)
-                else {
-                    return None;
-                };
-                match lines.as_ref()?.get(n).map(|line| &line.entry) {
-                    Some(NoteEntry::Observation { seen: beside, .. }) => {
-                        Some(libm::exp(weigh::between(*sense, seen, [at, beside])))
-                    }
-                    _ => Some(weigh::OUTLIER),
+            let mut seen_between = Vec::new();
+            for beside in lines_beside.iter().flatten() {
+                if let Some(fit) = fit_between(note, other, beside.get(n)) {
+                    seen_between.push(fit);
                 }
-            });
-            let seen_between: Vec<f64> = fits.into_iter().flatten().collect();
+            }
             product *= if !seen_between.is_empty() {
                 let mean = seen_between.iter().sum::<f64>() / seen_between.len() as f64;
                 0.5 * with(spread_si) + 0.5 * mean
@@ -188,6 +179,20 @@ fn products(
         products.push((product, could));
     }
     products
+}
+
+/// Likelihood of what was seen on a machine between two; none of what is no observation.
+fn fit_between(note: &Note, at: &Note, beside: Option<&Note>) -> Option<f64> {
+    let NoteEntry::Observation { sense, seen, .. } = &note.entry else {
+        return None;
+    };
+    Some(match (&at.entry, beside.map(|line| &line.entry)) {
+        (
+            NoteEntry::Observation { seen: at, .. },
+            Some(NoteEntry::Observation { seen: beside, .. }),
+        ) => libm::exp(weigh::between(*sense, seen, [at, beside])),
+        _ => weigh::OUTLIER,
+    })
 }
 
 /// Always there, or one in 25 times there half of the time: for the whole start, or minute by minute.

@@ -7,7 +7,8 @@
 //! ```
 //!
 //! Each stands for the machines half way to its neighbours. Of those that are not there in full any
-//! degree is as likely as another. What is seen of those between is [`weigh::between`].
+//! degree is as likely as another. What is seen of those between is [`weigh::between`]; both neighbours are
+//! credited alike with it.
 //!
 //! [`weigh::between`]: crate::expert::weigh::between
 
@@ -152,5 +153,14 @@ mod tests {
         for (is, cell) in shares.iter().zip([0.75, 0.375, 0.25, 0.125]) {
             assert!((is - 2.0 / 3.0 * cell).abs() < 1e-12, "{shares:?}");
         }
+    }
+
+    #[test]
+    fn what_is_seen_between_counts_by_the_sides_there_are() {
+        let [a, b] = [-1.0, -3.0];
+        let both = libm::log(0.5 * libm::exp(a) + 0.5 * libm::exp(b));
+        assert!(even([Some(a), Some(b)]).is_some_and(|is| (is - both).abs() < 1e-12));
+        assert_eq!(even([None, Some(b)]), Some(b));
+        assert_eq!(even([None, None]), None);
     }
 }

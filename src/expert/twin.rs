@@ -110,8 +110,8 @@ fn mixed(now: f64, glimpses: impl ExactSizeIterator<Item = f64>) -> f64 {
 /// Glimpses of a running machine, and ticks between them: together they see every phase of a stroke.
 const GLIMPSES: usize = 6;
 const GLIMPSE_TICKS: u64 = 5;
-/// How often a program is not as far on as reckoned: what a few drops more in the tub shift decides
-/// which way a pulsator just turns. Design choice, held by the calibration of belief.
+/// How often a program is not as far on as reckoned. A few drops more in the tub shift it a little, and
+/// that decides which way a pulsator turns just now. Design choice, held by the calibration of belief.
 const UNTIMELY_RATIO: f64 = 0.1;
 
 impl Twin {

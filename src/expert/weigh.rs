@@ -2,6 +2,7 @@
 //!
 //! ```text
 //! P(keys seen) = Π (1-η) where both agree, η where they differ, at least ε
+//!                between two degrees: ½ where they do not agree with each other
 //! ```
 //! Readings by [`crate::expert::theory::reading`]. ε = 0.004 is the share of lines that say nothing
 //! (a bad contact, a wrong note) and caps the weight of any single one; η is how often a sense
@@ -117,7 +118,8 @@ pub fn observation(sense: Sense, is: &[Seen], expected: &[Seen]) -> f64 {
 const ONE_OF_TWO: f64 = 0.5;
 
 /// Log likelihood of an observation of a machine whose fault is of a degree between two that would have
-/// shown these: what one of them shows is as likely as not, and strengths lie between theirs.
+/// shown these: what one of them shows is as likely as not, whatever else it shows, and strengths lie
+/// between theirs, each as likely as another.
 pub fn between(sense: Sense, is: &[Seen], sides: [&[Seen]; 2]) -> f64 {
     let is = told(is);
     let sides = sides.map(told);
@@ -270,7 +272,10 @@ mod tests {
         let [stands, fast] = [seen(&[("stands", None)]), seen(&[("turns", Some(116.0))])];
         let at = [&stands, &fast].map(|side| observation(Sense::Look, &slow, side));
         let two = between(Sense::Look, &slow, [&stands, &fast]);
-        assert!(two > at[0] + 1.0 && two > at[1] + 1.0, "{two} {at:?}");
+        // Each of the two as likely as not, and any speed up to 116 r/min: sigma is 5.3 there.
+        let flat = 0.25 / (1.0 + 116.0 / (5.3 * (2.0 * std::f64::consts::PI).sqrt()));
+        assert!((two - libm::log(flat)).abs() < 1e-9, "{two}");
+        assert!(two > at[0] + 0.9 && two > at[1] + 0.9, "{two} {at:?}");
         // The order of the two says nothing.
         let turned = between(Sense::Look, &slow, [&fast, &stands]);
         assert!((two - turned).abs() < 1e-12);

@@ -42,6 +42,7 @@ export async function workshop(folder) {
     folder,
     url,
     browser,
+    server,
     /** A visitor with empty storage; `before` runs in the page ahead of its own scripts. */
     visit: (options = {}) => Visit.start(browser, url, options),
     /** As if the cable were pulled: every connection to the server is refused. */

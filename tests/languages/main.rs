@@ -122,7 +122,7 @@ fn every_language_can_be_read_and_fills_its_values() {
 }
 
 #[test]
-fn every_language_says_its_own_name() {
+fn every_language_says_its_own_name_and_what_stands_while_the_page_opens() {
     for language in Language::all() {
         for key in [
             "language-name",

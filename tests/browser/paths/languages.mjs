@@ -30,13 +30,18 @@ export async function the_device_s_language_is_spoken_where_the_page_has_it({ vi
 }
 
 export async function while_the_page_opens_it_speaks_the_device_s_language({ browser, url }) {
-  for (const [locale, opening] of [["es-MX", "Abriendo el taller …"], ["nl-NL", "Opening the workshop …"]]) {
+  for (const [locale, code, opening, lead] of [
+    ["es-MX", "es", "Abriendo el taller …", /^Una lavadora/],
+    ["hi-IN", "hi", "वर्कशॉप खुल रही है …", /^एक वॉशिंग मशीन/],
+  ]) {
     const context = await browser.newContext({ locale, serviceWorkers: "block" });
     // The program does not come, so the page goes on opening.
     await context.route(/program-\w+\.wasm$/, () => {});
     const page = await context.newPage();
     await page.goto(url, { waitUntil: "commit" });
     await page.getByRole("status").filter({ hasText: opening }).waitFor();
+    assert.equal(await page.locator(".starting").getAttribute("lang"), code);
+    assert.match(await page.locator(".starting-lead").innerText(), lead);
     await context.close();
   }
 }
