@@ -838,10 +838,12 @@ safety-rule-broken-435128ec = Safety rule broken
 
 the-program-has-stopped-0c20d001 = The program has stopped
 that-is-our-mistake-not-yours-35f2d30b = That is our mistake, not yours. Your job is saved up to your last act.
+go-on-from-the-last-act-73a70219 = Go on from the last act
 for-a-report-place-62e883b8 = For a report: { $place }
 a-part-of-the-program-is-missing-4c11a33b = A part of the program is missing
 it-could-not-be-fetched-is-there-e56a9910 = It could not be fetched: is there a network? Your job is saved up to your last act.
-go-on-from-the-last-act-73a70219 = Go on from the last act
+try-again-213e90fa = Try again
+to-the-jobs-b4278405 = To the jobs
 
 ### app/debrief/expert.rs
 
@@ -1486,7 +1488,6 @@ this-job-was-begun-with-version-9e93f8fb = This job was begun with version { $ve
 the-machine-of-this-job-cannot-51b413fc = The machine of this job cannot be set up: { $why }
 this-job-cannot-be-opened-5775793b = This job cannot be opened
 start-id-again-1fdfbe22 = Start { $id } again
-to-the-jobs-b4278405 = To the jobs
 
 ### app/lost_points/mod.rs
 
