@@ -46,9 +46,18 @@ function fetchNow() {
     if (!isMissing) {
       isMissing = true;
       dispatchEvent(new Event("rest-missing"));
+      addEventListener("click", leave);
     }
     throw error;
   }
+}
+
+/** What is pressed on the page that says so loads the page anew, here or elsewhere. */
+function leave({ target }) {
+  const { way } = target.dataset ?? {};
+  if (way === undefined) return;
+  if (way) location.hash = way;
+  location.reload();
 }
 
 function bytesNow() {

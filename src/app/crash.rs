@@ -6,11 +6,14 @@
 use std::cell::Cell;
 
 use gloo::events::EventListener;
+use wasm_bindgen::JsCast;
 use web_sys::Document;
 use web_sys::Element;
 
 use crate::say;
 
+/// On a button of the calm page: where it loads the page anew.
+const WAY: &str = "data-way";
 /// Local key that counts failures since the last act that went well.
 const COUNT: &str = "tubwright/stopped";
 
@@ -35,11 +38,20 @@ pub fn watch() {
         let _ = show(&Calm {
             title: say!("The program has stopped"),
             said: say!("That is our mistake, not yours. Your job is saved up to your last act."),
-            ways: &[(say!("Go on from the last act"), None)],
+            ways: &[(say!("Go on from the last act"), "")],
             report: Some(say!("For a report: {place}", place)),
         });
+        let again = EventListener::new(&gloo::utils::document(), "click", |event| {
+            let pressed = event.target().and_then(|t| t.dyn_into::<Element>().ok());
+            if pressed.is_some_and(|element| element.has_attribute(WAY)) {
+                // A page that cannot be loaded again can be closed by the person.
+                let _ = gloo::utils::window().location().reload();
+            }
+        });
+        again.forget();
     }));
-    // What fetches the rest of the program tells so by an event: it knows no words.
+    // What fetches the rest of the program tells so by an event: it knows no words. It hears what is
+    // pressed, too, since that could lead to what is missing.
     let missing = EventListener::new(&gloo::utils::window(), "rest-missing", |_| {
         if IS_SHOWN.replace(true) {
             return;
@@ -49,10 +61,7 @@ pub fn watch() {
             said: say!(
                 "It could not be fetched: is there a network? Your job is saved up to your last act."
             ),
-            ways: &[
-                (say!("Try again"), None),
-                (say!("To the jobs"), Some("#/jobs")),
-            ],
+            ways: &[(say!("Try again"), ""), (say!("To the jobs"), "#/jobs")],
             report: None,
         });
     });
@@ -87,7 +96,7 @@ struct Calm<'a> {
     title: &'a str,
     said: &'a str,
     /// Buttons that load the page anew, here or at another address.
-    ways: &'a [(&'a str, Option<&'static str>)],
+    ways: &'a [(&'a str, &'static str)],
     report: Option<String>,
 }
 
@@ -107,16 +116,7 @@ fn show(calm: &Calm<'_>) -> Option<()> {
         } else {
             "button"
         });
-        let way = *way;
-        let leave = EventListener::new(&button, "click", move |_| {
-            let location = gloo::utils::window().location();
-            // A page that cannot be loaded again can be closed by the person.
-            if let Some(way) = way {
-                let _ = location.set_hash(way);
-            }
-            let _ = location.reload();
-        });
-        leave.forget();
+        button.set_attribute(WAY, way).ok()?;
     }
     if let Some(report) = &calm.report {
         child(&document, &page, "p", report)?.set_class_name("field__hint");

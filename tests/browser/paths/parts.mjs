@@ -46,9 +46,10 @@ export async function where_the_rest_cannot_be_had_a_calm_page_leads_back({ fold
     await page.evaluate(() => (location.hash = "#/cohort"));
     await isCalm();
     await person.accessible();
-    await page.getByRole("button", { name: "Try again" }).click();
+    await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Try again" }).click()]);
     await isCalm();
     await page.getByRole("button", { name: "To the jobs" }).click();
-    await page.getByText("No water comes in").first().waitFor();
+    await page.waitForURL(/#\/jobs$/);
+    await page.getByRole("searchbox").waitFor();
   });
 }
