@@ -17,10 +17,16 @@ export function firstStands(exports) {
   first = exports;
 }
 
-/** Brings the rest a second after the first screen; where that fails, it is fetched where it is needed. */
+/**
+ * Brings the rest a second after the first screen, or at once where the page is going to speak another language
+ * than English: no first job that was played does. Where that fails, it is fetched where it is needed.
+ */
 export async function inGoodTime() {
-  while (document.querySelector("#app > .starting")) await pause(100);
-  await pause(1000);
+  const starting = () => document.querySelector("#app > .starting");
+  if (!starting()?.lang) {
+    while (starting()) await pause(100);
+    await pause(1000);
+  }
   try {
     const answer = await fetch(address);
     if (!answer.ok) return;

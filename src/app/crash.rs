@@ -105,10 +105,11 @@ fn show(calm: &Calm<'_>) -> Option<()> {
     let app = document.get_element_by_id("app")?;
     app.set_inner_html("");
     let page = child(&document, &app, "main", "")?;
-    page.set_class_name("page page--narrow");
+    page.set_class_name("page page--narrow stack");
     child(&document, &page, "h1", calm.title)?;
     child(&document, &page, "p", calm.said)?;
     let row = child(&document, &page, "p", "")?;
+    row.set_class_name("row");
     for (n, (label, way)) in calm.ways.iter().enumerate() {
         let button = child(&document, &row, "button", label)?;
         button.set_class_name(if n == 0 {
