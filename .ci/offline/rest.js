@@ -18,14 +18,15 @@ export function firstStands(exports) {
 }
 
 /**
- * Brings the rest a second after the first screen, or at once where the page is going to speak another language
- * than English: no first job that was played does. Where that fails, it is fetched where it is needed.
+ * Brings the rest five seconds after the first screen, when a first job has opened; at once where the page is
+ * going to speak another language than English, which no first job that was played does. Where that fails, it
+ * is fetched where it is needed.
  */
 export async function inGoodTime() {
   const starting = () => document.querySelector("#app > .starting");
   if (!starting()?.lang) {
     while (starting()) await pause(100);
-    await pause(1000);
+    await pause(5000);
   }
   try {
     const answer = await fetch(address);

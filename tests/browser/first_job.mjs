@@ -14,7 +14,8 @@ async function marked(script) {
 
 const all = new Set();
 const failed = [];
-for (const play of Object.values(jobs)) {
+// The first job is on one machine; what others need more comes with the rest.
+for (const play of Object.values(jobs).filter(({ name }) => name.startsWith("a_whole_job"))) {
   const shop = await workshop(dist);
   const visits = [];
   const visit = async (options) => {
@@ -23,6 +24,8 @@ for (const play of Object.values(jobs)) {
   };
   await play({ ...shop, visit }).catch((error) => failed.push(`${play.name}: ${error.message.split("\n")[0]}`));
   for (const { page } of visits) {
+    // Until the marks stand: what its thread has answered is part of a first job's debrief.
+    await page.waitForFunction(() => !/ of 100 for now/.test(document.querySelector("main")?.innerText ?? ""), null, { timeout: 30_000 }).catch((error) => failed.push(`${play.name}: ${error.message.split("\n")[0]}`));
     const script = await page.evaluate(() => {
       // What says that the rest cannot be had must not need it.
       dispatchEvent(new Event("rest-missing"));
