@@ -14,22 +14,22 @@ use crate::scenario::set_file::SetFile;
 
 const CATALOGUE: (&str, &str) = (
     "scenarios/faults.json",
-    include_str!("../../scenarios/faults.json"),
+    include_str!(concat!(env!("OUT_DIR"), "/scenarios/faults.json")),
 );
 
 /// File name and text of each machine.
 const MACHINES: [(&str, &str); 3] = [
     (
         "scenarios/machines/p.json",
-        include_str!("../../scenarios/machines/p.json"),
+        include_str!(concat!(env!("OUT_DIR"), "/scenarios/machines/p.json")),
     ),
     (
         "scenarios/machines/t.json",
-        include_str!("../../scenarios/machines/t.json"),
+        include_str!(concat!(env!("OUT_DIR"), "/scenarios/machines/t.json")),
     ),
     (
         "scenarios/machines/n.json",
-        include_str!("../../scenarios/machines/n.json"),
+        include_str!(concat!(env!("OUT_DIR"), "/scenarios/machines/n.json")),
     ),
 ];
 
@@ -39,7 +39,7 @@ macro_rules! shipped {
         (
             $id,
             concat!("scenarios/jobs/", $id, ".json"),
-            include_str!(concat!("../../scenarios/jobs/", $id, ".json")),
+            include_str!(concat!(env!("OUT_DIR"), "/scenarios/jobs/", $id, ".json")),
         )
     };
 }
@@ -121,7 +121,7 @@ const JOBS: [(&str, &str, &str); 70] = [
 /// File name and text of each training set.
 const SETS: [(&str, &str); 1] = [(
     "scenarios/sets/first_month.json",
-    include_str!("../../scenarios/sets/first_month.json"),
+    include_str!(concat!(env!("OUT_DIR"), "/scenarios/sets/first_month.json")),
 )];
 
 /// A job that ships.
@@ -220,6 +220,10 @@ pub fn set_files() -> Result<&'static [SetFile], FileError> {
 }
 
 #[cfg(test)]
+#[path = "../../build/dense.rs"]
+mod dense;
+
+#[cfg(test)]
 mod tests {
     use super::*;
     use crate::scenario::check_faults::check_catalogue_for;
@@ -265,6 +269,26 @@ mod tests {
     fn every_shipped_file_is_sound() {
         if let Err(error) = problems() {
             panic!("{error}");
+        }
+    }
+
+    #[test]
+    fn white_space_goes_and_strings_stay() {
+        let json = "{ \"a b\" : [ 1.5,\n\t-2e3 ], \"say \\\" so\": \"back\\\\\" , \"c\": null }\r\n";
+        let dense = dense::dense(json);
+        assert_eq!(dense, r#"{"a b":[1.5,-2e3],"say \" so":"back\\","c":null}"#);
+        let value = |text: &str| serde_json::from_str::<serde_json::Value>(text).expect("JSON");
+        assert_eq!(value(&dense), value(json));
+    }
+
+    #[test]
+    fn what_ships_says_what_its_source_says() {
+        let texts = MACHINES.into_iter().chain(SETS).chain([CATALOGUE]);
+        for (file, text) in texts.chain(JOBS.map(|(_, file, text)| (file, text))) {
+            let source = std::fs::read_to_string(file).expect("a file of this project");
+            let value = |text: &str| serde_json::from_str::<serde_json::Value>(text).expect("JSON");
+            assert_eq!(value(text), value(&source), "{file}");
+            assert!(text.len() < source.len() && !text.contains('\n'), "{file}");
         }
     }
 
