@@ -23,7 +23,11 @@ pub struct StoredPar {
 }
 
 static SHIPPED: LazyLock<BTreeMap<String, StoredPar>> = LazyLock::new(|| {
-    serde_json::from_str(include_str!(concat!(env!("OUT_DIR"), "/scenarios/pars.json"))).unwrap_or_default()
+    serde_json::from_str(include_str!(concat!(
+        env!("OUT_DIR"),
+        "/scenarios/pars.json"
+    )))
+    .unwrap_or_default()
 });
 
 /// The target of a job that ships.

@@ -20,7 +20,11 @@ use crate::machine::MachineModel;
 pub struct Table(pub BTreeMap<String, BTreeMap<String, Symptoms>>);
 
 static SHIPPED: LazyLock<Table> = LazyLock::new(|| {
-    serde_json::from_str(include_str!(concat!(env!("OUT_DIR"), "/scenarios/symptoms.json"))).unwrap_or_default()
+    serde_json::from_str(include_str!(concat!(
+        env!("OUT_DIR"),
+        "/scenarios/symptoms.json"
+    )))
+    .unwrap_or_default()
 });
 
 /// What each fault of a machine shows, by its name.

@@ -274,7 +274,8 @@ mod tests {
 
     #[test]
     fn white_space_goes_and_strings_stay() {
-        let json = "{ \"a b\" : [ 1.5,\n\t-2e3 ], \"say \\\" so\": \"back\\\\\" , \"c\": null }\r\n";
+        let json =
+            "{ \"a b\" : [ 1.5,\n\t-2e3 ], \"say \\\" so\": \"back\\\\\" , \"c\": null }\r\n";
         let dense = dense::dense(json);
         assert_eq!(dense, r#"{"a b":[1.5,-2e3],"say \" so":"back\\","c":null}"#);
         let value = |text: &str| serde_json::from_str::<serde_json::Value>(text).expect("JSON");
