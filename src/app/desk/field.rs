@@ -78,6 +78,7 @@ pub fn id_of(path: &str) -> String {
 #[component]
 pub fn FieldRow(props: &FieldRowProps) -> Html {
     let unread = use_context::<Unread>();
+    let was_left = use_state_eq(|| false);
     let typed = use_state(|| {
         let text = unread?.0.get(&*props.path)?.clone();
         Some(Typed::over(text, &props.value))
@@ -96,6 +97,10 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
         let words = unread_words(props.kind, &props.value);
         problems.retain(|told| *told != words);
         problems.insert(0, words);
+    }
+    // Nobody is told off for what they have not come to yet; the checks beside the form list it.
+    if text.is_empty() && !*was_left {
+        problems.clear();
     }
     let set = {
         let (edit, path) = (props.edit.clone(), props.path.to_string());
@@ -124,6 +129,7 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let onblur = {
         let (typed, edit) = (typed.clone(), props.edit.clone());
         Callback::from(move |_: FocusEvent| {
+            was_left.set(true);
             // What means nothing stays until it is mended; a number is shown as it is kept.
             if !unreadable {
                 typed.set(None);
