@@ -125,7 +125,7 @@ pub fn HandbookScreen(props: &HandbookProps) -> Html {
     let here = worked.map_or(chapter.id, |_| "diagnose");
     html! {
         <main class="page handbook" id="main" tabindex="-1">
-            { contents(here) }
+            <Contents {here} />
             <article class="handbook__text prose" key={asked.to_owned()}>
                 if let Some(id) = worked {
                     <h1>{ say!("Worked job: {title}", title = worded(&title_of(id).unwrap_or_default())) }</h1>
@@ -144,16 +144,41 @@ pub fn HandbookScreen(props: &HandbookProps) -> Html {
     }
 }
 
-/// The chapters, and the list of faults; `here` is the one that is shown.
-pub fn contents(here: &str) -> Html {
+/// Which chapter is shown beside the list of all.
+#[derive(Properties, PartialEq)]
+pub struct ContentsProps {
+    /// Its name.
+    pub here: AttrValue,
+}
+
+/// The chapters, and the list of faults. Where there is no room beside the text they are folded away.
+#[component]
+pub fn Contents(props: &ContentsProps) -> Html {
+    let is_open = use_state_eq(|| false);
+    let turn = {
+        let is_open = is_open.clone();
+        Callback::from(move |_: MouseEvent| is_open.set(!*is_open))
+    };
+    let fold = {
+        let is_open = is_open.clone();
+        Callback::from(move |_: MouseEvent| is_open.set(false))
+    };
+    let here = &*props.here;
+    let list = classes!(
+        "handbook__list",
+        is_open.then_some("handbook__list--unfolded")
+    );
     html! {
         <nav class="handbook__contents" aria-label={say!("Chapters")}>
-            { for CHAPTERS.iter().map(|c| html! {
-                <a href={Route::Handbook(Some(c.id.to_owned())).href()}
-                   aria-current={(c.id == here).then_some("page")}>{ said(c.title) }</a>
-            }) }
-            <a href={Route::faults().href()} aria-current={(here == FAULTS).then_some("page")}>{ say!("Faults") }</a>
-            <a href={Route::Readings(None).href()}>{ say!("Readings and faults") }</a>
+            <button class="button handbook__fold" type="button" onclick={turn} aria-expanded={is_open.to_string()}>{ say!("Chapters") }</button>
+            <div class={list} onclick={fold}>
+                { for CHAPTERS.iter().map(|c| html! {
+                    <a href={Route::Handbook(Some(c.id.to_owned())).href()}
+                       aria-current={(c.id == here).then_some("page")}>{ said(c.title) }</a>
+                }) }
+                <a href={Route::faults().href()} aria-current={(here == FAULTS).then_some("page")}>{ say!("Faults") }</a>
+                <a href={Route::Readings(None).href()}>{ say!("Readings and faults") }</a>
+            </div>
         </nav>
     }
 }

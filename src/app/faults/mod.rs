@@ -6,7 +6,7 @@ mod wash;
 
 use yew::prelude::*;
 
-use crate::app::handbook::contents;
+use crate::app::handbook::Contents;
 use crate::app::route::Route;
 use crate::language::worded;
 use crate::say;
@@ -33,7 +33,7 @@ pub struct FaultsProps {
 pub fn FaultsScreen(props: &FaultsProps) -> Html {
     html! {
         <main class="page handbook" id="main" tabindex="-1">
-            { contents(FAULTS) }
+            <Contents here={FAULTS} />
             <article class="handbook__text prose">
                 { content(props.machine.as_deref(), props.fault.as_deref()) }
             </article>

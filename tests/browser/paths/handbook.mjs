@@ -1,4 +1,4 @@
-// The pages of faults: plain words first, and no reading told twice.
+// The handbook: its chapters, and the pages of faults, where plain words come first and no reading is told twice.
 import assert from "node:assert/strict";
 
 export async function a_faults_page_has_plain_headings_and_tells_each_difference_once({ visit }) {
@@ -27,4 +27,23 @@ export async function a_faults_page_has_plain_headings_and_tells_each_difference
     seen.add(key);
   }
   await person.accessible();
+}
+
+export async function on_a_telephone_the_chapters_are_folded_away({ visit, sizes }) {
+  const person = await visit({ size: sizes.telephone });
+  const { page } = person;
+  await person.go("#/handbook/machine_p");
+  const fold = page.getByRole("button", { name: "Chapters" });
+  const measuring = page.getByRole("link", { name: "Measuring", exact: true });
+  await page.getByRole("heading", { level: 1, name: "How machine P works" }).waitFor();
+  assert.ok((await page.locator("h1").boundingBox()).y < sizes.telephone.height / 2, "the chapter is below what is seen first");
+  assert.ok(!(await measuring.isVisible()));
+  await fold.focus();
+  await page.keyboard.press("Enter");
+  assert.equal(await fold.getAttribute("aria-expanded"), "true");
+  await person.accessible();
+  await measuring.click();
+  await page.getByRole("heading", { level: 1, name: "Measuring" }).waitFor();
+  assert.equal(await fold.getAttribute("aria-expanded"), "false");
+  assert.ok(!(await measuring.isVisible()));
 }
