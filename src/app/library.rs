@@ -14,7 +14,7 @@ const STRETCH_MS: f64 = 8.0;
 /// Reads them all before the first screen needs them, with rests in which the page can do other things.
 pub async fn read_ahead() {
     let mut until_ms = js_sys::Date::now() + STRETCH_MS;
-    while scenario::read_ahead() {
+    for () in scenario::read_ahead() {
         if js_sys::Date::now() > until_ms {
             TimeoutFuture::new(0).await;
             until_ms = js_sys::Date::now() + STRETCH_MS;

@@ -1,9 +1,8 @@
 //! The files that ship, compiled in and read once.
 
+use std::iter;
 use std::sync::LazyLock;
-use std::sync::Mutex;
-use std::sync::MutexGuard;
-use std::sync::PoisonError;
+use std::sync::OnceLock;
 
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
@@ -136,15 +135,16 @@ pub struct ShippedJob {
 static CATALOGUE_FILE: LazyLock<Result<CatalogueFile, FileError>> =
     LazyLock::new(|| read(CATALOGUE.0, CATALOGUE.1));
 
-/// What was read before it was asked for; none once it is asked for.
-static AHEAD: Mutex<Option<Shipped>> = Mutex::new(Some(Shipped::NONE));
-
 /// All other files, or what is wrong with the first that is not sound.
-static SHIPPED: LazyLock<Result<Shipped, FileError>> = LazyLock::new(|| {
-    let mut shipped = ahead().take().unwrap_or(Shipped::NONE);
-    while shipped.read_next()? {}
-    Ok(shipped)
-});
+static SHIPPED: OnceLock<Result<Shipped, FileError>> = OnceLock::new();
+
+fn shipped() -> &'static Result<Shipped, FileError> {
+    SHIPPED.get_or_init(|| {
+        let mut shipped = Shipped::NONE;
+        while shipped.read_next()? {}
+        Ok(shipped)
+    })
+}
 
 /// Files as they stand. That they are sound is for the tests to say: to check them whenever a page starts
 /// would take half as long again.
@@ -177,22 +177,24 @@ impl Shipped {
     }
 }
 
-fn ahead() -> MutexGuard<'static, Option<Shipped>> {
-    AHEAD.lock().unwrap_or_else(PoisonError::into_inner)
-}
-
-/// Reads one file before it is asked for, so that a page can do other things between two; false if there
-/// is none left.
-pub fn read_ahead() -> bool {
-    let mut ahead = ahead();
-    ahead
-        .as_mut()
-        .is_some_and(|shipped| shipped.read_next().unwrap_or(false))
+/// Reads the files one a step before they are asked for, so that a page can do other things between two.
+pub fn read_ahead() -> impl Iterator<Item = ()> {
+    let mut shipped = Some(Shipped::NONE);
+    iter::from_fn(move || {
+        let has_more = shipped.as_mut()?.read_next();
+        if matches!(has_more, Ok(true)) {
+            return Some(());
+        }
+        let read = shipped.take()?;
+        // Who asked meanwhile has read them all.
+        drop(SHIPPED.set(has_more.map(|_| read)));
+        None
+    })
 }
 
 /// The machines that ship. A test holds that they are sound, so an error is a broken build.
 pub fn machine_files() -> Result<&'static [MachineFile], FileError> {
-    SHIPPED
+    shipped()
         .as_ref()
         .map(|all| all.machines.as_slice())
         .map_err(Clone::clone)
@@ -205,7 +207,7 @@ pub fn catalogue() -> Result<&'static CatalogueFile, FileError> {
 
 /// The jobs that ship, easiest first. A test holds that they are sound.
 pub fn job_files() -> Result<&'static [ShippedJob], FileError> {
-    SHIPPED
+    shipped()
         .as_ref()
         .map(|all| all.jobs.as_slice())
         .map_err(Clone::clone)
@@ -213,7 +215,7 @@ pub fn job_files() -> Result<&'static [ShippedJob], FileError> {
 
 /// The training sets that ship. A test holds that they are sound.
 pub fn set_files() -> Result<&'static [SetFile], FileError> {
-    SHIPPED
+    shipped()
         .as_ref()
         .map(|all| all.sets.as_slice())
         .map_err(Clone::clone)
@@ -291,6 +293,15 @@ mod tests {
             assert_eq!(value(text), value(&source), "{file}");
             assert!(text.len() < source.len() && !text.contains('\n'), "{file}");
         }
+    }
+
+    #[test]
+    fn reading_ahead_reads_each_file_once() {
+        assert_eq!(
+            read_ahead().count(),
+            MACHINES.len() + JOBS.len() + SETS.len()
+        );
+        assert_eq!(job_files().expect("sound").len(), JOBS.len());
     }
 
     #[test]
