@@ -1,5 +1,6 @@
 // The handbook: its chapters, and the pages of faults, where plain words come first and no reading is told twice.
 import assert from "node:assert/strict";
+import { sizes } from "../driver.mjs";
 
 export async function a_faults_page_has_plain_headings_and_tells_each_difference_once({ visit }) {
   const person = await visit();
@@ -29,7 +30,7 @@ export async function a_faults_page_has_plain_headings_and_tells_each_difference
   await person.accessible();
 }
 
-export async function on_a_telephone_the_chapters_are_folded_away({ visit, sizes }) {
+export async function on_a_telephone_the_chapters_are_folded_away({ visit }) {
   const person = await visit({ size: sizes.telephone });
   const { page } = person;
   await person.go("#/handbook/machine_p");
