@@ -358,8 +358,13 @@ fn a_record_comes_whole_out_of_its_short_form_and_a_changed_one_does_not() {
     let (task, _) = ASSESSMENT.task(own, &LIBRARY).expect("drawn");
     let short = slip::read(&letters).expect("whole");
     assert_eq!(slip::whole(short.clone(), &task).as_ref(), Some(own));
-    let mut other = short;
+    let mut other = short.clone();
     other.body.log.pop();
     assert_eq!(slip::whole(other, &task), None);
     assert_eq!(slip::read(&letters[1..]), None);
+    // Run, it would never end.
+    let mut endless = short;
+    endless.body.log[0].tick = u64::MAX;
+    let letters = slip::to_letters(&endless).expect("finite");
+    assert_eq!(slip::read(&letters), None);
 }

@@ -23,6 +23,7 @@ use crate::bench::isolation::Isolation;
 use crate::bench::ledger::Ledger;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
 use crate::bench::refitting::Sealing;
 use crate::bench::refitting::Short;
@@ -34,6 +35,10 @@ use crate::machine::MachineError;
 use crate::machine::Setup;
 use crate::machine::Target;
 
+/// Latest tick of an act in a log that comes from outside: a day after the bell. A later one is no job, and
+/// takes for ever to run.
+pub const LATEST_TICK: Tick = 24 * 3600 * TICKS_PER_S;
+
 /// One entry of a job's log.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(not(target_arch = "wasm32"), derive(schemars::JsonSchema))]
@@ -43,6 +48,11 @@ pub struct Entry {
     /// The act.
     #[serde(flatten)]
     pub action: Action,
+}
+
+/// No act of a log is later than any job's.
+pub fn ends_some_day(log: &[Entry]) -> bool {
+    log.iter().all(|entry| entry.tick <= LATEST_TICK)
 }
 
 /// What came of an act.

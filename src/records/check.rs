@@ -11,6 +11,7 @@ use serde::Serialize;
 use thiserror::Error;
 
 use crate::bench::job::Job;
+use crate::bench::job::LATEST_TICK;
 use crate::bench::notebook::Tick;
 use crate::bench::words;
 use crate::expert::Reckoning;
@@ -32,8 +33,6 @@ use crate::score::Report;
 
 /// Version of this engine.
 pub const ENGINE: &str = env!("CARGO_PKG_VERSION");
-/// Latest tick of an act: a day after the bell. A later one is no job, and takes for ever.
-const MOST_TICKS: Tick = 24 * 36_000;
 
 /// What is not as it says, the first thing met.
 #[derive(Clone, Debug, PartialEq, Error)]
@@ -241,7 +240,7 @@ fn replay(body: &Body, task: &Task) -> Result<(), Difference> {
             own: task.hash,
         });
     }
-    if let Some(at) = body.log.iter().position(|entry| entry.tick > MOST_TICKS) {
+    if let Some(at) = body.log.iter().position(|entry| entry.tick > LATEST_TICK) {
         return Err(Difference::Late {
             act: at + 1,
             tick: body.log[at].tick,

@@ -5,6 +5,7 @@
 
 use crate::assess::letters;
 use crate::bench::job::Job;
+use crate::bench::job::ends_some_day;
 use crate::records::library::Task;
 use crate::records::record::Record;
 use crate::records::record::link;
@@ -23,7 +24,9 @@ pub fn to_letters(record: &Record) -> Option<String> {
 
 /// The short record again, not to be trusted before it is whole and checked.
 pub fn read(letters: &str) -> Option<Record> {
-    read_back(&letters::from_letters(letters)?)
+    let short: Record = read_back(&letters::from_letters(letters)?)?;
+    // It is run before it can be checked.
+    ends_some_day(&short.body.log).then_some(short)
 }
 
 /// The whole record, by running its log again on the job that its candidate was given; `None` where

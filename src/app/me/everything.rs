@@ -22,6 +22,7 @@ use crate::app::sitting::state::Sitting;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
 use crate::app::store::Store;
+use crate::bench::job::ends_some_day;
 use crate::records::practice::Practice;
 use crate::say;
 
@@ -114,7 +115,7 @@ pub async fn erase() -> Result<(), StorageError> {
 ///
 /// # Errors
 /// When it is no such file, in a sentence.
-fn merge(name: &str, text: &str, here: &BTreeMap<String, String>) -> Result<Merged, String> {
+pub fn merge(name: &str, text: &str, here: &BTreeMap<String, String>) -> Result<Merged, String> {
     let file: Everything = serde_json::from_str(text).map_err(|error| {
         say!("{file}: this is no file of everything you have here ({error}); choose the one that “Save everything” made.", file = name, error)
     })?;
@@ -146,14 +147,19 @@ fn merge(name: &str, text: &str, here: &BTreeMap<String, String>) -> Result<Merg
     Ok(merged)
 }
 
-fn is_readable(key: &str, text: &str) -> bool {
+/// A text as it is kept under this key.
+pub fn is_readable(key: &str, text: &str) -> bool {
     match key.split_once('/') {
-        Some(("job", id)) => SavedJob::read(text).is_ok_and(|saved| saved.scenario == id),
+        Some(("job", id)) => {
+            SavedJob::read(text).is_ok_and(|saved| saved.scenario == id && saved.ends_some_day())
+        }
         Some(("own", id)) => own::is_readable(id, text),
         Some(("draft", _)) => desk::is_readable(text),
         Some(("set", _)) => kept_sets::is_readable(text),
         None if key == desk::SET_KEY => desk::is_set_readable(text),
-        Some(_) if key.starts_with(history::PREFIX) => Practice::read(text).is_some(),
+        Some(_) if key.starts_with(history::PREFIX) => {
+            Practice::read(text).is_some_and(|done| ends_some_day(&done.log))
+        }
         Some(("outbox" | "parked", _)) => outbox::is_readable(text),
         None if key == "lrs" => outbox::is_place(text),
         Some(("ruling", _)) => cohort::is_ruling(text),
@@ -177,6 +183,8 @@ fn is_newer(key: &str, text: &str, old: &str) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bench::action::Action;
+    use crate::bench::job::Entry;
 
     fn job(saved_ms: f64) -> String {
         let mut saved = SavedJob::fresh("j1", 7);
@@ -220,6 +228,26 @@ mod tests {
         assert_eq!(taken, ["job/j1", "settings"]);
         assert_eq!(merged.refused.len(), 4);
         assert!(merged.refused[0].contains("mine.json: entries.done/5/j1"));
+    }
+
+    #[test]
+    fn a_job_that_would_run_for_ever_is_not_taken_in() {
+        let with = |change: &dyn Fn(&mut SavedJob)| {
+            let mut saved = SavedJob::fresh("j1", 7);
+            change(&mut saved);
+            is_readable("job/j1", &saved.write().expect("finite"))
+        };
+        let late = || Entry {
+            tick: u64::MAX,
+            action: Action::Note,
+        };
+        assert!(with(&|saved| saved.seen = 36_000));
+        assert!(!with(&|saved| saved.seen = u64::MAX));
+        assert!(!with(&|saved| saved.log.push(late())));
+        assert!(!with(&|saved| {
+            saved.log.push(late());
+            saved.try_from(0);
+        }));
     }
 
     #[test]

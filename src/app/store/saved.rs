@@ -7,6 +7,8 @@ use crate::app::session::Session;
 use crate::app::store::StorageError;
 use crate::app::view::debrief::in_words;
 use crate::bench::job::Entry;
+use crate::bench::job::LATEST_TICK;
+use crate::bench::job::ends_some_day;
 use crate::bench::notebook::Tick;
 use crate::language::in_english;
 use crate::language::worded;
@@ -178,6 +180,12 @@ impl SavedJob {
         } else {
             Err(StorageError::Damaged)
         }
+    }
+
+    /// It can be run in a time that somebody waits: what this browser has not kept itself is held to that.
+    pub fn ends_some_day(&self) -> bool {
+        let whole = self.tried.as_ref().map_or(&[][..], |tried| &tried.whole);
+        self.seen <= LATEST_TICK && ends_some_day(&self.log) && ends_some_day(whole)
     }
 
     /// As text.

@@ -3,13 +3,11 @@
 use serde_json::Value;
 
 use crate::bench::job::Entry;
-use crate::bench::notebook::TICKS_PER_S;
+use crate::bench::job::LATEST_TICK;
 use crate::bench::notebook::Tick;
 use crate::scenario::FileError;
 use crate::scenario::problem::Problems;
 
-/// Latest tick of an act: a day after the bell. A longer one is a slip, and takes for ever.
-const MOST_TICKS: Tick = 24 * 3600 * TICKS_PER_S;
 /// What every act has.
 const SHAPE: &str =
     "write a list of acts such as [{\"tick\": 0, \"do\": \"ask\", \"question\": \"when\"}]";
@@ -53,8 +51,8 @@ pub fn read(file: &str, text: &str) -> Result<Vec<Entry>, FileError> {
 
 fn check_tick(at: &str, tick: Tick, last: Tick, problems: &mut Problems<'_>) {
     let path = format!("{at}.tick");
-    if tick > MOST_TICKS {
-        let remedy = format!("a tick is 0.1 s since the bell, at most {MOST_TICKS}");
+    if tick > LATEST_TICK {
+        let remedy = format!("a tick is 0.1 s since the bell, at most {LATEST_TICK}");
         problems.add(&path, tick, remedy);
     } else if tick < last {
         let remedy = format!("acts stand in order of time; the one before is at {last}");
