@@ -25,6 +25,8 @@ use crate::text;
 const MOST_FILES: usize = 500;
 /// Largest archive, bytes.
 const MOST_ARCHIVE: f64 = 200_000_000.0;
+/// All files of one archive together, bytes.
+const MOST_UNPACKED: usize = 400_000_000;
 
 /// A file as it was given.
 #[derive(Clone, Debug, PartialEq)]
@@ -208,13 +210,13 @@ async fn inside(name: &str, file: &File, most_bytes: f64) -> Vec<OpenedFile> {
         return vec![OpenedFile::without(name.to_owned(), said(TOO_LARGE))];
     }
     match bytes_of(file).await {
-        Some(bytes) => unpacked(name, &bytes, most_bytes as usize),
+        Some(bytes) => unpacked(name, &bytes, most_bytes as usize, MOST_UNPACKED),
         None => vec![OpenedFile::without(name.to_owned(), said(UNREADABLE))],
     }
 }
 
-/// The files in an archive, each under the archive's name and its own.
-fn unpacked(archive: &str, bytes: &[u8], most_bytes: usize) -> Vec<OpenedFile> {
+/// The files in an archive, each under the archive's name and its own; `room` is for all of them.
+fn unpacked(archive: &str, bytes: &[u8], most_bytes: usize, mut room: usize) -> Vec<OpenedFile> {
     let Some(entries) = unzip::entries(bytes) else {
         let why =
             say!("this archive cannot be opened: pack it anew as a plain zip, or open the folder");
@@ -224,12 +226,16 @@ fn unpacked(archive: &str, bytes: &[u8], most_bytes: usize) -> Vec<OpenedFile> {
         .iter()
         .filter(|entry| !entry.name.ends_with('/'))
         .collect();
+    // One small archive can unfold to more than there is memory.
     let one = |entry: &&unzip::Entry| OpenedFile {
         name: format!("{archive}/{}", entry.name),
         text: match unzip::unpacked(bytes, entry) {
             None => Err(say!("it cannot be taken out of the archive").to_owned()),
-            Some(bytes) if bytes.len() > most_bytes => Err(said(TOO_LARGE).to_owned()),
-            Some(bytes) => file_kind::text(bytes),
+            Some(bytes) if bytes.len() > most_bytes.min(room) => Err(said(TOO_LARGE).to_owned()),
+            Some(bytes) => {
+                room -= bytes.len();
+                file_kind::text(bytes)
+            }
         },
     };
     let mut opened: Vec<OpenedFile> = files.iter().take(MOST_FILES).map(one).collect();
@@ -268,7 +274,7 @@ mod tests {
             ("week/plan.png", b"\x89PNG...."),
             ("week/long.txt", &[b'x'; 50]),
         ]);
-        let opened = unpacked("all.zip", &bytes, 40);
+        let opened = unpacked("all.zip", &bytes, 40, 1000);
         let found: Vec<(&str, Result<&str, &str>)> = opened
             .iter()
             .map(|file| {
@@ -287,9 +293,17 @@ mod tests {
     }
 
     #[test]
+    fn an_archive_that_unfolds_to_more_than_there_is_room_for_is_taken_in_part() {
+        let bytes = archive(&[("a", b"[1, 2]"), ("b", b"[3, 4]"), ("c", b"[5]")]);
+        let opened = unpacked("x.zip", &bytes, 40, 10);
+        let is_read: Vec<bool> = opened.iter().map(|file| file.text.is_ok()).collect();
+        assert_eq!(is_read, [true, false, true]);
+    }
+
+    #[test]
     fn an_empty_archive_and_one_that_is_none_say_so() {
         let why = |bytes: &[u8]| {
-            let opened = unpacked("x.zip", bytes, 40);
+            let opened = unpacked("x.zip", bytes, 40, 1000);
             assert_eq!(opened.len(), 1);
             opened[0].text.clone().expect_err("no text")
         };
@@ -301,7 +315,7 @@ mod tests {
     fn an_archive_of_more_than_can_be_opened_counts_the_rest() {
         let names: Vec<String> = (0..MOST_FILES + 3).map(|n| format!("{n}.json")).collect();
         let files: Vec<(&str, &[u8])> = names.iter().map(|n| (n.as_str(), &b"{}"[..])).collect();
-        let opened = unpacked("big.zip", &archive(&files), 40);
+        let opened = unpacked("big.zip", &archive(&files), 40, 10_000);
         assert_eq!(opened.len(), MOST_FILES + 1);
         let last = opened.last().expect("one more");
         assert!(
