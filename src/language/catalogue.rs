@@ -8,6 +8,7 @@ use fluent_bundle::FluentBundle;
 use fluent_bundle::FluentResource;
 use fluent_bundle::FluentValue;
 
+use super::dangerous;
 use super::key::Key;
 
 /// Why a language cannot be spoken.
@@ -54,20 +55,19 @@ impl Catalogue {
         let tag = code.parse().map_err(|_| CatalogueError::Code {
             code: code.to_owned(),
         })?;
-        let resource = FluentResource::try_new(text.to_owned()).map_err(|(_, errors)| {
-            let at = errors.first().map_or(0, |error| error.pos.start);
+        let unreadable = |at: usize| {
             let line = text.get(..at).and_then(|before| before.rfind('\n'));
-            let at = line.map_or(0, |end| end + 1);
+            let line = text.get(line.map_or(0, |end| end + 1)..);
             CatalogueError::Syntax {
                 code: code.to_owned(),
-                near: text
-                    .get(at..)
-                    .unwrap_or_default()
-                    .chars()
-                    .take(40)
-                    .collect(),
+                near: line.unwrap_or_default().chars().take(40).collect(),
             }
-        })?;
+        };
+        if let Some(at) = dangerous::place(text) {
+            return Err(unreadable(at));
+        }
+        let resource = FluentResource::try_new(text.to_owned())
+            .map_err(|(_, errors)| unreadable(errors.first().map_or(0, |error| error.pos.start)))?;
         let names: Vec<String> = names(text).map(str::to_owned).collect();
         let mut bundle = FluentBundle::new(vec![tag]);
         // Marks around values are only wanted where the line runs the other way.

@@ -9,6 +9,7 @@
 //! What is kept, sealed or sent does not depend on the reader: such text is made [`in_english`].
 
 mod catalogue;
+mod dangerous;
 mod key;
 mod numbers;
 mod present;
