@@ -62,6 +62,8 @@ mod worker;
 
 #[cfg(all(test, not(target_arch = "wasm32")))]
 mod as_text;
+#[cfg(all(any(test, fuzzing), not(target_arch = "wasm32")))]
+pub mod foreign;
 
 /// Draws the first screen in place of the page's "Opening the workshop"; in a thread of the page,
 /// takes questions instead.

@@ -31,7 +31,7 @@ mod matrix; // faults against readings
 mod mode; // instruments by the names people type
 mod pack; // a folder of jobs as one training set
 mod package; // course packages for training systems
-mod play; // a log played on a job
+pub mod play; // a log played on a job
 mod probe; // readings in a state
 mod records; // records from files and folders
 pub mod rows; // reference rows: the format, and each row's own reading

@@ -61,7 +61,8 @@ impl Source {
         let folder = self.path.rsplit_once('/').map_or("", |(folder, _)| folder);
         let declared = self.lines.iter().filter(|line| line.in_test);
         declared
-            .filter_map(|line| line.code.trim().strip_prefix("mod ")?.strip_suffix(';'))
+            .map(|line| line.code.trim().trim_start_matches("pub "))
+            .filter_map(|code| code.strip_prefix("mod ")?.strip_suffix(';'))
             .map(|name| format!("{folder}/{name}.rs"))
             .collect()
     }
@@ -216,7 +217,9 @@ pub fn is_word(c: char) -> bool {
 /// `#[cfg(test)]`, or `#[cfg(all(test, …))]`.
 fn is_for_tests(line: &str) -> bool {
     let condition = line.trim_start().strip_prefix("#[cfg(").unwrap_or_default();
-    condition.starts_with("test)") || condition.starts_with("all(test,")
+    ["test)", "all(test,", "all(any(test, fuzzing)"]
+        .iter()
+        .any(|only| condition.starts_with(only))
 }
 
 /// For each line of code: does it stand in something marked `#[cfg(test)]`?

@@ -1,7 +1,8 @@
-//! Every reader of bytes that come from outside, with sound files for each.
+//! Every reader of bytes that come from outside, with sound files for each: files and letters in links.
 
 use std::fs;
 use std::io::Write;
+use std::path::Path;
 use std::sync::LazyLock;
 
 use tubwright::assess::assessment_file::read_assessment;
@@ -21,32 +22,19 @@ use tubwright::scenario;
 use tubwright::scenario::FileError;
 use tubwright::scenario::share;
 
-/// Nothing, or what is wrong with how a file was refused.
-pub type Said = Result<(), String>;
+use super::reader::Reader;
+use super::reader::Said;
+use super::reader::files;
+use super::reader::text;
+use super::reader::told;
+use super::typed;
 
-/// One reader.
-pub struct Reader {
-    /// What it reads.
-    pub name: &'static str,
-    /// How much longer than the quickest one run takes, roughly: a divisor of its runs.
-    pub slowness: u64,
-    /// Sound files.
-    pub seeds: Vec<Vec<u8>>,
-    /// Reads a file; wrong is only how it is refused.
-    pub read: fn(&[u8]) -> Said,
-    /// The file is taken.
-    pub takes: fn(&[u8]) -> bool,
-}
+pub static LIBRARY: LazyLock<Library> = LazyLock::new(|| Library::shipped().expect("ships"));
 
-static LIBRARY: LazyLock<Library> = LazyLock::new(|| Library::shipped().expect("ships"));
-
-/// Text as a browser hands it over: bytes that are no text are replaced.
-fn text(bytes: &[u8]) -> String {
-    String::from_utf8_lossy(bytes).into_owned()
-}
+pub static RECORD: LazyLock<Record> = LazyLock::new(record);
 
 /// A refusal names the file and tells a remedy for every problem.
-fn named<T>(read: Result<T, FileError>) -> Said {
+pub fn named<T>(read: Result<T, FileError>) -> Said {
     let Err(error) = read else { return Ok(()) };
     let problems = &error.problems;
     let is_told = |p: &scenario::Problem| p.file == "f.json" && !p.remedy.trim().is_empty();
@@ -55,16 +43,6 @@ fn named<T>(read: Result<T, FileError>) -> Said {
     } else {
         Err(format!("refused without file or remedy: {error}"))
     }
-}
-
-fn files(folder: &str) -> Vec<Vec<u8>> {
-    let entries = fs::read_dir(folder).expect("ships");
-    let mut paths: Vec<_> = entries.map(|e| e.expect("readable").path()).collect();
-    paths.sort();
-    paths
-        .iter()
-        .map(|path| fs::read(path).expect("readable"))
-        .collect()
 }
 
 fn shipped_jobs() -> Vec<scenario::job_file::JobFile> {
@@ -82,7 +60,7 @@ fn record() -> Record {
 }
 
 fn record_text() -> Vec<u8> {
-    record().write().expect("finite").into_bytes()
+    RECORD.write().expect("finite").into_bytes()
 }
 
 fn archive() -> Vec<u8> {
@@ -103,8 +81,16 @@ fn against() -> Against<'static> {
     }
 }
 
-/// All of them, the quickest first.
+/// All of them.
 pub fn all() -> Vec<Reader> {
+    files_and_letters()
+        .into_iter()
+        .chain(typed::all())
+        .collect()
+}
+
+/// The quickest first.
+fn files_and_letters() -> Vec<Reader> {
     vec![
         Reader {
             name: "start code",
@@ -133,7 +119,7 @@ pub fn all() -> Vec<Reader> {
         Reader {
             name: "result in a QR code",
             slowness: 2,
-            seeds: vec![slip::to_letters(&record()).expect("finite").into_bytes()],
+            seeds: vec![slip::to_letters(&RECORD).expect("finite").into_bytes()],
             read: |bytes| {
                 slip::read(&text(bytes));
                 Ok(())
@@ -170,14 +156,14 @@ pub fn all() -> Vec<Reader> {
         Reader {
             name: "training set",
             slowness: 10,
-            seeds: files("scenarios/sets"),
+            seeds: files(Path::new("scenarios/sets")),
             read: |bytes| named(scenario::set_from_text("f.json", &text(bytes))),
             takes: |bytes| scenario::set_from_text("f.json", &text(bytes)).is_ok(),
         },
         Reader {
             name: "assessment",
             slowness: 10,
-            seeds: files("scenarios/assessments"),
+            seeds: files(Path::new("scenarios/assessments")),
             read: |bytes| named(assessment(bytes)),
             takes: |bytes| assessment(bytes).is_ok(),
         },
@@ -212,7 +198,7 @@ pub fn all() -> Vec<Reader> {
         Reader {
             name: "log of a job",
             slowness: 4,
-            seeds: files("tests/jobs"),
+            seeds: files(Path::new("tests/jobs")),
             read: |bytes| {
                 // What a log asks for is tried in the bench's own tests; here it is only read.
                 drop(serde_json::from_slice::<Vec<Entry>>(bytes));
@@ -230,7 +216,7 @@ pub fn all() -> Vec<Reader> {
         Reader {
             name: "machine",
             slowness: 500,
-            seeds: files("scenarios/machines"),
+            seeds: files(Path::new("scenarios/machines")),
             read: |bytes| named(scenario::machine_from_text("f.json", &text(bytes)).map(drop)),
             takes: |bytes| scenario::machine_from_text("f.json", &text(bytes)).is_ok(),
         },
@@ -245,11 +231,4 @@ fn assessment(bytes: &[u8]) -> Result<(), FileError> {
 fn code() -> String {
     let key = AssessmentKey::new([7; 32]);
     key.start_code("autumn", "c-1").to_string()
-}
-
-fn told(why: String) -> Said {
-    if why.trim().is_empty() {
-        return Err("refused without a word".to_owned());
-    }
-    Ok(())
 }

@@ -1,6 +1,6 @@
 //! Me: one's own skills over time, jobs done, safety, what comes next, and all data in one file.
 
-mod everything;
+pub mod everything;
 pub mod history;
 mod next;
 mod screen;

@@ -104,14 +104,7 @@ impl Unit {
         spawn_local(cmi5_last::send_left());
         let data = cmi5_launch::data(&host, &visit).await?;
         let back = data["returnURL"].as_str();
-        let launch = Launch {
-            actor,
-            registration: host.registration.clone(),
-            activity: host.activity.clone(),
-            template: data["contextTemplate"].clone(),
-            mode: data["launchMode"].as_str().unwrap_or("Normal").to_owned(),
-            mastery: data["masteryScore"].as_f64(),
-        };
+        let launch = Launch::of(actor, &host.registration, &host.activity, &data);
         let mut unit = Self {
             launch,
             back: back.filter(|to| to.starts_with("http")).map(str::to_owned),

@@ -73,7 +73,8 @@ impl Last {
         }
     }
 
-    fn is_too_old(&self, now_ms: f64) -> bool {
+    /// No session that it belongs to can be open any more, or its moment is none.
+    pub fn is_too_old(&self, now_ms: f64) -> bool {
         let at = self.statement["timestamp"].as_str().unwrap_or_default();
         date::moment_ms(at).is_none_or(|at| now_ms - at as f64 > LONGEST_MS)
     }

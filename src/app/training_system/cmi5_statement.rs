@@ -138,6 +138,18 @@ fn listed(activities: &Value) -> Vec<Value> {
 }
 
 impl Launch {
+    /// Who learns in which attempt of which unit, and the launch data.
+    pub fn of(actor: Value, registration: &str, activity: &str, data: &Value) -> Self {
+        Self {
+            actor,
+            registration: registration.to_owned(),
+            activity: activity.to_owned(),
+            template: data["contextTemplate"].clone(),
+            mode: data["launchMode"].as_str().unwrap_or("Normal").to_owned(),
+            mastery: data["masteryScore"].as_f64(),
+        }
+    }
+
     fn context(&self) -> Value {
         let mut context = if self.template.is_object() {
             self.template.clone()

@@ -7,16 +7,16 @@
 mod awaiting;
 mod cmi5;
 mod cmi5_host;
-mod cmi5_last;
-mod cmi5_launch;
-mod cmi5_statement;
+pub mod cmi5_last;
+pub mod cmi5_launch;
+pub mod cmi5_statement;
 mod cmi5_told;
-mod cmi5_visit;
-mod fields;
+pub mod cmi5_visit;
+pub mod fields;
 mod first;
 mod reloads;
 mod scorm;
-mod suspend;
+pub mod suspend;
 mod trouble;
 
 use std::cell::Cell;

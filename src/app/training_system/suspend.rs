@@ -33,6 +33,11 @@ pub async fn letters() -> Option<String> {
     Some(letters::to_letters(&text))
 }
 
+/// Reads what was kept there; `None` for anything else.
+pub fn read(letters: &str) -> Option<Suspended> {
+    read_back(&letters::from_letters(letters)?)
+}
+
 /// What there is of work that was kept there.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Found {
@@ -46,8 +51,7 @@ pub enum Found {
 
 /// Puts what was kept there into this browser, unless the same sitting has got further here.
 pub async fn restore(letters: &str) -> Found {
-    let kept = letters::from_letters(letters).and_then(|text| read_back::<Suspended>(&text));
-    let Some(kept) = kept else {
+    let Some(kept) = read(letters) else {
         return Found::Nothing;
     };
     let store = Store::open().await;
@@ -76,7 +80,8 @@ async fn put(store: &Store, kept: &Suspended) -> Option<()> {
     let text = serde_json::to_string(&kept.sitting).ok()?;
     store.put(running::KEY, &text).await.ok()?;
     for (key, text) in &kept.jobs {
-        if SavedJob::read(text).is_ok_and(|job| SavedJob::key(&job.scenario) == *key) {
+        let is_its = |job: &SavedJob| SavedJob::key(&job.scenario) == *key && job.ends_some_day();
+        if SavedJob::read(text).is_ok_and(|job| is_its(&job)) {
             store.put(key, text).await.ok()?;
         }
     }
