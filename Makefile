@@ -1,7 +1,7 @@
 # Every way to build, run and prove Tubwright. The work is done by the scripts in .ci.
 # Variables: PORT (serve; the next free one is taken), TUBWRIGHT_TOOLS (where tools are kept).
 
-.PHONY: serve room dist test check bench shots tables run setup clean help validate pars words marks fuzz
+.PHONY: serve room dist test check bench shots tables run setup clean help validate pars words marks fuzz fuzz-guided
 
 # Build the app and serve it on this machine; prints the address.
 serve:
@@ -62,6 +62,11 @@ fuzz:
 	@cargo test --locked --release --test foreign_bytes -- --ignored --nocapture ten_million
 	@TUBWRIGHT_RUNS=$${TUBWRIGHT_RUNS:-1000} cargo test --locked --release --lib dies_at_random_moments
 
+# Let coverage guide the changes, TUBWRIGHT_SECONDS (120) for each reader; builds the program once more for it.
+fuzz-guided:
+	@.ci/setup fuzz
+	@.ci/fuzz
+
 # What the continuous integration runs: check, then test.
 run:
 	@.ci/run
@@ -77,4 +82,4 @@ clean:
 
 # The targets and what each does.
 help:
-	@sed -n '/^# /{s/^# //;h};/^[a-z]*:/{s/:.*//;G;s/\n/\t/p}' Makefile
+	@sed -n '/^# /{s/^# //;h};/^[a-z-]*:/{s/:.*//;G;s/\n/\t/p}' Makefile
