@@ -1,4 +1,4 @@
-//! Instruments that need no circuit: what each measures, where it goes, what it shows.
+//! Instruments that need no circuit: where each goes, how it reads, what it shows.
 //!
 //! ```text
 //! shown = round((value + scatter) / resolution) · resolution
@@ -10,6 +10,7 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::gauge_scales as scales;
+use crate::bench::gauge_scales::About;
 use crate::text;
 
 /// An instrument put to a place of the machine or the site.
@@ -37,104 +38,6 @@ pub enum Gauge {
     Thermometer,
     /// A rule.
     Rule,
-}
-
-/// What an instrument measures, by its name in files.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Quantity {
-    /// Flow of water, m³/s.
-    Flow,
-    /// Time, s.
-    Time,
-    /// Pressure over air, Pa.
-    Pressure,
-    /// Speed of turning, rad/s.
-    Speed,
-    /// Slope, rad.
-    Slope,
-    /// Length, m.
-    Length,
-    /// Force, N.
-    Force,
-    /// Temperature, K.
-    Temperature,
-}
-
-impl Quantity {
-    /// All of them.
-    pub const ALL: [Self; 8] = [
-        Self::Flow,
-        Self::Time,
-        Self::Pressure,
-        Self::Speed,
-        Self::Slope,
-        Self::Length,
-        Self::Force,
-        Self::Temperature,
-    ];
-
-    /// Name in files, such as the data sheet's.
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Flow => "flow",
-            Self::Time => "time",
-            Self::Pressure => "pressure",
-            Self::Speed => "speed",
-            Self::Slope => "slope",
-            Self::Length => "length",
-            Self::Force => "force",
-            Self::Temperature => "temperature",
-        }
-    }
-
-    /// SI unit.
-    pub fn unit(self) -> &'static str {
-        match self {
-            Self::Flow => "m3/s",
-            Self::Time => "s",
-            Self::Pressure => "Pa",
-            Self::Speed => "rad/s",
-            Self::Slope => "rad",
-            Self::Length => "m",
-            Self::Force => "N",
-            Self::Temperature => "K",
-        }
-    }
-}
-
-/// What is known of an instrument.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct About {
-    /// Name in logs.
-    pub id: &'static str,
-    /// Name on screens.
-    pub name: &'static str,
-    /// What it measures.
-    pub quantity: Quantity,
-    /// Unit on its scale.
-    pub unit: &'static str,
-    /// One unit of its scale in SI.
-    pub unit_si: f64,
-    /// SI value at the scale's zero.
-    pub zero_si: f64,
-    /// Smallest step of the scale, in its unit.
-    pub resolution: f64,
-    /// Standard deviation as a share of the reading.
-    pub scatter_ratio: f64,
-    /// Least standard deviation, in the scale's unit.
-    pub scatter: f64,
-    /// Largest reading, in the scale's unit.
-    pub limit: f64,
-    /// End of the drawn scale, in its unit.
-    pub full: f64,
-    /// Time to put it there and read it, s. Common practice.
-    pub seconds: f64,
-    /// More time when it has to be fitted first, s.
-    pub fitting_s: f64,
-    /// Names of the places it goes to.
-    pub places: &'static [&'static str],
-    /// What to mind.
-    pub caution: &'static str,
 }
 
 impl Gauge {

@@ -12,7 +12,7 @@ pub mod display; // digits and units of the instruments
 pub mod event; // what an act can bring besides its purpose
 pub mod facts; // a job as the safety rules look at it
 pub mod gauge; // instruments that need no circuit
-mod gauge_scales; // their scales
+pub mod gauge_scales; // their scales
 pub mod hint; // a ladder of hints in practice, and what each costs
 mod history; // what the log says of the hands
 pub mod instrument; // what instruments need, and what one shows that is not sound

@@ -3,13 +3,13 @@
 
 use std::collections::BTreeMap;
 
-use crate::bench::gauge::Quantity;
+use crate::bench::gauge_scales::Quantity;
 use crate::scenario::effect_file::EffectFile;
 use crate::scenario::effect_file::HarmFile;
 use crate::scenario::effect_file::MistakeFile;
 use crate::scenario::names::Names;
-use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
+use crate::scenario::problem::quoted;
 use crate::scenario::workshop_file::PartFile;
 use crate::scenario::workshop_file::StepFile;
 use crate::scenario::workshop_file::WorkKindFile;
