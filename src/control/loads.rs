@@ -7,7 +7,7 @@ use crate::control::display::Message;
 use crate::control::io::Loads;
 use crate::control::io::ticks;
 use crate::control::model::DrainLoads;
-use crate::control::model::Pattern;
+use crate::control::programs::Pattern;
 use crate::control::settings::WaterChoice;
 use crate::control::states::Buzzer;
 use crate::control::states::Group;

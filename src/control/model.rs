@@ -9,6 +9,7 @@
 //! ```
 
 use crate::control::io::Loads;
+use crate::control::programs::Pattern;
 use crate::control::programs::Program;
 
 /// A whole electronic control as data.
@@ -54,15 +55,6 @@ pub struct DrainLoads {
     pub actuator: bool,
     /// The drain pump runs.
     pub pump: bool,
-}
-
-/// Reversing pattern of the wash: on, off, the other way on, off.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Pattern {
-    /// Motor on in one direction, s.
-    pub on_s: f64,
-    /// Pause between directions, s.
-    pub off_s: f64,
 }
 
 /// One water level a person can choose.

@@ -3,8 +3,6 @@
 //! A program is data of the machine file; the five here are a design choice and serve the
 //! tests and whoever writes a new file.
 
-use crate::control::model::Pattern;
-
 /// What a program step does; each is a state of the control.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum StepKind {
@@ -53,6 +51,15 @@ impl Step {
             may_be_warm: true,
         }
     }
+}
+
+/// Reversing pattern of the wash: on, off, the other way on, off.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Pattern {
+    /// Motor on in one direction, s.
+    pub on_s: f64,
+    /// Pause between directions, s.
+    pub off_s: f64,
 }
 
 /// A program: a name and its steps.
