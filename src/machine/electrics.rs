@@ -18,6 +18,7 @@ use crate::machine::charge::Circuit;
 use crate::machine::felt;
 use crate::machine::library::Library;
 use crate::machine::library::Wired;
+use crate::machine::roles::COILS;
 use crate::machine::roles::RoleIds;
 use crate::machine::roles::SenseIds;
 use crate::machine::tables::rounded_k;
@@ -34,23 +35,6 @@ use crate::plant::motor_table::MotorTable;
 const PULLS_IN_RATIO: f64 = 0.70;
 /// Share below which it lets go.
 const LETS_GO_RATIO: f64 = 0.40;
-/// Coils in the order they are watched.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Coil {
-    /// Inlet valve, cold.
-    InletValve = 0,
-    /// Inlet valve, hot.
-    HotValve = 1,
-    /// Drain motor or clutch motor.
-    DrainMotor = 2,
-    /// Drain pump.
-    DrainPump = 3,
-    /// Timer motor.
-    TimerMotor = 4,
-}
-
-/// Number of coils.
-pub const COILS: usize = 5;
 
 /// What the electric side gives for the machine's present contacts.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

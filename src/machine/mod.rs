@@ -31,7 +31,6 @@ mod water; // water by hand and on the floor
 use thiserror::Error;
 
 pub use charge::Stored;
-pub use electrics::Coil;
 pub use electrics::Live;
 pub use fault::ActiveFault;
 pub use fault::FaultClass;
@@ -56,6 +55,7 @@ pub use model::Roles;
 pub use model::SenseInput;
 pub use panel::UNPLUGGED;
 pub use pose::Pose;
+pub use roles::Coil;
 pub use running::Machine;
 pub use setup::Setup;
 pub use setup::Target;

@@ -1,7 +1,6 @@
 //! Which element and node of the wiring plays which role, looked up once.
 
 use crate::machine::MachineError;
-use crate::machine::electrics::COILS;
 use crate::machine::model::MachineModel;
 use crate::machine::model::SenseInput;
 use crate::network::ElementId;
@@ -9,6 +8,24 @@ use crate::network::ElementKind;
 use crate::network::NodeId;
 use crate::plant::harness::WiringModel;
 use crate::plant::harness::model::WireElement;
+
+/// Coils in the order they are watched.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Coil {
+    /// Inlet valve, cold.
+    InletValve = 0,
+    /// Inlet valve, hot.
+    HotValve = 1,
+    /// Drain motor or clutch motor.
+    DrainMotor = 2,
+    /// Drain pump.
+    DrainPump = 3,
+    /// Timer motor.
+    TimerMotor = 4,
+}
+
+/// Number of coils.
+pub const COILS: usize = 5;
 
 /// Roles as indices.
 #[derive(Clone, Debug, PartialEq)]
