@@ -16,7 +16,7 @@ use crate::network::NodeId;
 use crate::network::Number;
 use crate::network::Solution;
 use crate::network::Solver;
-use crate::plant::harness::motor::MotorFlow;
+use crate::plant::harness::motor_port::MotorFlow;
 
 /// A solved network.
 #[derive(Clone, Debug)]
