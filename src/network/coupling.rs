@@ -10,8 +10,8 @@
 use crate::network::netlist::ElementId;
 use crate::network::netlist::Netlist;
 use crate::network::netlist::NodeId;
-use crate::network::plan::NONE;
-use crate::network::plan::Slots;
+use crate::network::slots::NONE;
+use crate::network::slots::Slots;
 
 /// One term of a group of coupled inductors: sign times y goes to a slot or to earth.
 #[derive(Clone, Copy, Debug, PartialEq)]

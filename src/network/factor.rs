@@ -17,8 +17,8 @@ use crate::network::netlist::Contacts;
 use crate::network::netlist::ElementKind;
 use crate::network::netlist::Netlist;
 use crate::network::number::Number;
-use crate::network::plan::NONE;
 use crate::network::plan::Plan;
+use crate::network::slots::NONE;
 
 /// A contact's place and its admittance open and closed.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -19,8 +19,8 @@ use crate::network::error::SolveError;
 use crate::network::factor::Base;
 use crate::network::factor::Factors;
 use crate::network::number::Number;
-use crate::network::plan::NONE;
 use crate::network::plan::Plan;
+use crate::network::slots::NONE;
 
 /// The coils' block, factored.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -24,6 +24,7 @@ pub mod number;
 pub mod order;
 pub mod plan;
 pub mod sensitivity;
+pub mod slots;
 pub mod solution;
 
 pub use complex::Complex;

@@ -6,7 +6,6 @@
 //! pivots are sums and never differences. The flat lists replace any search in the
 //! repeated work.
 
-use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
 use crate::network::coupling::CoupledTerm;
@@ -19,9 +18,8 @@ use crate::network::netlist::ElementKind;
 use crate::network::netlist::Netlist;
 use crate::network::netlist::NodeId;
 use crate::network::order::order;
-
-/// Marks earth in lists of unknowns, and "no slot" in lists of slots.
-pub const NONE: u32 = u32::MAX;
+use crate::network::slots::NONE;
+use crate::network::slots::Slots;
 
 /// The two ends of an element as unknowns ([`NONE`] is earth) and the slot between them.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -308,48 +306,5 @@ impl Shape {
                 .map(|c| [c.first.0, c.second.0])
                 .collect(),
         }
-    }
-}
-
-/// Slots of all pairs, with the flat lists of the elimination.
-pub(in crate::network) struct Slots {
-    slot_of: BTreeMap<(u32, u32), u32>,
-    later_range: Vec<(u32, u32)>,
-    later: Vec<(u32, u32)>,
-    updates: Vec<u32>,
-}
-
-impl Slots {
-    fn of(later: &[Vec<u32>], outer: usize) -> Slots {
-        let mut slot_of = BTreeMap::new();
-        for (a, list) in later.iter().enumerate() {
-            for b in list {
-                let next = slot_of.len() as u32;
-                slot_of.insert((a as u32, *b), next);
-            }
-        }
-        let mut slots = Slots {
-            slot_of,
-            later_range: Vec::new(),
-            later: Vec::new(),
-            updates: Vec::new(),
-        };
-        for (a, list) in later.iter().enumerate().take(outer) {
-            let start = slots.later.len() as u32;
-            for (k, b) in list.iter().enumerate() {
-                slots.later.push((*b, slots.get(a as u32, *b)));
-                for c in &list[k + 1..] {
-                    slots.updates.push(slots.get(*b, *c));
-                }
-            }
-            slots.later_range.push((start, slots.later.len() as u32));
-        }
-        slots
-    }
-
-    /// Slot of a pair, [`NONE`] if there is none.
-    pub(in crate::network) fn get(&self, a: u32, b: u32) -> u32 {
-        let key = if a < b { (a, b) } else { (b, a) };
-        self.slot_of.get(&key).copied().unwrap_or(NONE)
     }
 }

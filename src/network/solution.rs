@@ -14,7 +14,7 @@ use crate::network::netlist::Contacts;
 use crate::network::netlist::ElementId;
 use crate::network::netlist::NodeId;
 use crate::network::number::Number;
-use crate::network::plan::NONE;
+use crate::network::slots::NONE;
 
 /// A network solved: voltages of nodes against earth, currents of coils.
 #[derive(Clone, Debug, Default, PartialEq)]
