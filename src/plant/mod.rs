@@ -33,6 +33,7 @@ pub mod sound;
 mod spin;
 pub mod state;
 pub mod suspension;
+mod tick; // what acts during one, and what is kept of it
 pub mod tub;
 pub mod vibration;
 mod wash;
@@ -45,40 +46,16 @@ use crate::plant::drive::{DriveMode, DriveSums, MotorInput};
 use crate::plant::heat::HeatInputs;
 use crate::plant::inlet::InletFlows;
 use crate::plant::params::{ParamError, PlantParams};
-use crate::plant::readings::TickMemory;
 use crate::plant::state::PlantState;
+use crate::plant::tick::TickMemory;
 use crate::plant::tub::WaterInputs;
+
+pub use tick::PlantInputs;
 
 /// Length of one tick, s.
 pub const TICK_S: f64 = 0.1;
 /// Ticks after which resting time is applied at the latest, counted from the start.
 pub const TICKS_PER_REST: u64 = 10;
-
-/// What harness and hands do to the plant during one tick.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct PlantInputs<'a> {
-    /// Motor connection.
-    pub motor: MotorInput<'a>,
-    /// The inlet valve's coil pulls.
-    pub is_valve_energised: bool,
-    /// The drain motor pulls.
-    pub is_actuator_energised: bool,
-    /// The drain pump turns.
-    pub is_pump_energised: bool,
-    /// How far a hand pulls the drain motor's wire, m; 0 when nobody does.
-    pub hand_stroke_m: f64,
-}
-
-impl PlantInputs<'_> {
-    /// Everything off, nobody touching.
-    pub const IDLE: PlantInputs<'static> = PlantInputs {
-        motor: MotorInput::Off,
-        is_valve_energised: false,
-        is_actuator_energised: false,
-        is_pump_energised: false,
-        hand_stroke_m: 0.0,
-    };
-}
 
 /// One machine's plant.
 #[derive(Debug, Clone, PartialEq)]

@@ -5,69 +5,10 @@
 //! inductance, lever and level switch, protector), instruments and drawing the rest.
 
 use crate::plant::actuator::{self, Linkage};
-use crate::plant::drive::{DriveMode, DriveSums, MotorInput};
-use crate::plant::state::PlantState;
+use crate::plant::drive::DriveMode;
 use crate::plant::suspension::{self, Body};
 use crate::plant::tub::{self, TubFlows};
-use crate::plant::{Plant, PlantInputs, TICK_S, air_trap, inlet};
-
-/// What the last tick did, kept for readings only.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub(crate) struct TickMemory {
-    pub flows: TubFlows,
-    pub load_n_m: f64,
-    before: Before,
-    after: After,
-}
-
-/// The state as the tick found it.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-struct Before {
-    opening_ratio: f64,
-    stroke_m: f64,
-    pulsator_rad_per_s: f64,
-}
-
-/// Means over the tick.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-struct After {
-    input_w: f64,
-    line_a: f64,
-    load_mean_n_m: f64,
-    slip_w: f64,
-    slip_rad_per_s: f64,
-    is_motor_live: bool,
-    is_valve_energised: bool,
-    is_actuator_energised: bool,
-    is_pump_energised: bool,
-}
-
-impl TickMemory {
-    pub(crate) fn start(s: &PlantState) -> Self {
-        Self {
-            before: Before {
-                opening_ratio: s.inlet.opening_ratio,
-                stroke_m: s.actuator.stroke_m,
-                pulsator_rad_per_s: s.drive.pulsator_rad_per_s,
-            },
-            ..Self::default()
-        }
-    }
-
-    pub(crate) fn finish(&mut self, u: &PlantInputs<'_>, sums: &DriveSums, dt_s: f64) {
-        self.after = After {
-            input_w: sums.input_j / dt_s,
-            line_a: sums.line_a_s / dt_s,
-            load_mean_n_m: sums.load_n_m_s / dt_s,
-            slip_w: sums.slip_j / dt_s,
-            slip_rad_per_s: sums.slip_rad / dt_s,
-            is_motor_live: !matches!(u.motor, MotorInput::Off),
-            is_valve_energised: u.is_valve_energised,
-            is_actuator_energised: u.is_actuator_energised,
-            is_pump_energised: u.is_pump_energised,
-        };
-    }
-}
+use crate::plant::{Plant, TICK_S, air_trap, inlet};
 
 /// The plant as its surroundings find it.
 #[derive(Debug, Clone, Copy, PartialEq)]
