@@ -16,8 +16,8 @@ use crate::say;
 use crate::scenario::FileError;
 use crate::scenario::fault_file::CatalogueFile;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
+use crate::scenario::problem::quoted;
 use crate::scenario::read::read;
 use crate::text;
 

@@ -15,10 +15,10 @@ use crate::scenario::job_file::RatesFile;
 use crate::scenario::job_file::RulesFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::names::Names;
-use crate::scenario::names::quoted;
 use crate::scenario::pack::site_params;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
+use crate::scenario::problem::quoted;
 use crate::scenario::read::read;
 use crate::text;
 

@@ -6,6 +6,7 @@
 use std::collections::BTreeSet;
 
 use crate::scenario::problem::Problems;
+use crate::scenario::problem::quoted;
 
 /// A set of names of one kind, such as the steps of a machine.
 #[derive(Clone, Debug)]
@@ -69,11 +70,6 @@ impl Names {
         let near = self.set.iter().min_by_key(|known| distance(name, known));
         near.map(String::as_str)
     }
-}
-
-/// The name as it stands in a file.
-pub fn quoted(name: &str) -> String {
-    format!("\"{name}\"")
 }
 
 /// Letters to insert, delete or exchange to turn `a` into `b`.

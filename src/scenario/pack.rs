@@ -287,7 +287,7 @@ fn on_machine(id: &str, file: &JobFile, pack: &MachinePack) -> Scenario {
             time_s: file.rules.minutes.map(units::s_from_min),
             pass_ratio: file.rules.pass_marks.map(|marks| marks / 100.0),
         },
-        visit: visit(file),
+        visit: visit(file.visit.as_ref(), file.money.new_machine),
         reference: file
             .reference
             .map(|r| Reference {

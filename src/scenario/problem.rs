@@ -7,7 +7,6 @@ use thiserror::Error;
 
 use crate::language::said;
 use crate::say;
-use crate::scenario::names::quoted;
 
 /// What is wrong, for a form that says it in words and units of its own.
 #[derive(Clone, Debug, PartialEq)]
@@ -172,6 +171,11 @@ impl<'a> Problems<'a> {
             })
         }
     }
+}
+
+/// The name as it stands in a file.
+pub fn quoted(name: &str) -> String {
+    format!("\"{name}\"")
 }
 
 #[cfg(test)]

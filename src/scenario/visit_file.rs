@@ -9,7 +9,6 @@ use serde::Serialize;
 use crate::bench::visit;
 use crate::bench::visit::Condition;
 use crate::bench::visit::Visit;
-use crate::scenario::job_file::JobFile;
 
 /// What surrounds the repair.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -155,10 +154,10 @@ pub enum MannerFile {
     Mistaken,
 }
 
-/// The plain visit of a job file.
-pub fn visit(job: &JobFile) -> Visit {
-    let mut plain = Visit::plain(job.money.new_machine);
-    let Some(file) = &job.visit else { return plain };
+/// The plain visit of a job whose new machine costs so much; without the section, no more than that.
+pub fn visit(file: Option<&VisitFile>, new_machine_price: f64) -> Visit {
+    let mut plain = Visit::plain(new_machine_price);
+    let Some(file) = file else { return plain };
     plain.is_marked = true;
     plain.phone.clone_from(&file.phone);
     plain.store = file.store.iter().map(stock).collect();

@@ -21,8 +21,8 @@ use crate::plant::harness::discharge::Across;
 use crate::plant::harness::discharge::Charge;
 use crate::plant::harness::discharge::decayed;
 use crate::plant::harness::level::level_frequency_hz;
-use crate::scenario::names::quoted;
 use crate::scenario::problem::Problems;
+use crate::scenario::problem::quoted;
 
 /// The filter capacitor and what discharges it.
 const FILTER: [&str; 3] = ["CX", "RCX", "RBX"];
