@@ -16,6 +16,7 @@ use crate::records::record::Record;
 use crate::records::xapi::ADL_TYPES;
 use crate::records::xapi::ADL_VERBS;
 use crate::records::xapi::Deployment;
+use crate::records::xapi::Event;
 use crate::records::xapi::Frame;
 use crate::records::xapi::Mode;
 use crate::records::xapi::OWN;
@@ -29,15 +30,6 @@ use crate::records::xapi::reading::reading;
 use crate::records::xapi::registration;
 use crate::records::xapi::score;
 use crate::records::xapi::segment;
-
-/// Something that happened in a job.
-pub(super) struct Event {
-    pub verb: (&'static str, &'static str),
-    pub tick: Tick,
-    pub object: Value,
-    pub result: Option<Value>,
-    pub extensions: Vec<(&'static str, Value)>,
-}
 
 /// All statements of one record, oldest first, under the assessment that the record names.
 pub fn statements(record: &Record, task: &Task, place: &Deployment) -> Vec<Value> {

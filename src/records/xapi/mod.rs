@@ -54,6 +54,15 @@ pub struct Deployment {
     pub language: String,
 }
 
+/// Something that happened in a job.
+struct Event {
+    pub verb: (&'static str, &'static str),
+    pub tick: Tick,
+    pub object: Value,
+    pub result: Option<Value>,
+    pub extensions: Vec<(&'static str, Value)>,
+}
+
 /// One attempt: all jobs of one sitting of one candidate, or one job of practice.
 pub fn registration(body: &Body) -> Uuid {
     match &body.sitting {

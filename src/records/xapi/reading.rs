@@ -14,9 +14,9 @@ use crate::language::in_english;
 use crate::records::xapi::ADL_TYPES;
 use crate::records::xapi::ADL_VERBS;
 use crate::records::xapi::Deployment;
+use crate::records::xapi::Event;
 use crate::records::xapi::activity;
 use crate::records::xapi::extension;
-use crate::records::xapi::job::Event;
 use crate::records::xapi::segment;
 
 /// A reading before it is a statement.
