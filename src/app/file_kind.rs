@@ -3,7 +3,6 @@
 
 use serde_json::Value;
 
-use crate::app::given_files::OpenedFile;
 use crate::app::me::EVERYTHING_FORMAT;
 use crate::assess::assessment_file::ASSESSMENT_FORMAT;
 use crate::language::said;
@@ -36,6 +35,23 @@ const STARTS: [(&[u8], &str); 7] = [
 
 /// What no text is made of.
 const NO_TEXT: &str = text!("its bytes are no text");
+
+/// A file as it was given.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OpenedFile {
+    /// Its name, with the folders it lay in.
+    pub name: String,
+    /// Its text, or why there is none.
+    pub text: Result<String, String>,
+}
+
+impl OpenedFile {
+    /// One that cannot be read, and why.
+    pub fn without(name: String, why: &str) -> Self {
+        let text = Err(why.to_owned());
+        Self { name, text }
+    }
+}
 
 /// A file of ours.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -16,6 +16,7 @@ use web_sys::FileSystemEntry;
 use web_sys::FileSystemFileEntry;
 
 use crate::app::file_kind;
+use crate::app::file_kind::OpenedFile;
 use crate::language::said;
 use crate::records::unzip;
 use crate::say;
@@ -27,22 +28,6 @@ const MOST_FILES: usize = 500;
 const MOST_ARCHIVE: f64 = 200_000_000.0;
 /// All files of one archive together, bytes.
 const MOST_UNPACKED: usize = 400_000_000;
-
-/// A file as it was given.
-#[derive(Clone, Debug, PartialEq)]
-pub struct OpenedFile {
-    /// Its name, with the folders it lay in.
-    pub name: String,
-    /// Its text, or why there is none.
-    pub text: Result<String, String>,
-}
-
-impl OpenedFile {
-    fn without(name: String, why: &str) -> Self {
-        let text = Err(why.to_owned());
-        Self { name, text }
-    }
-}
 
 /// What a drop or a choice holds, before anything of it is read.
 pub enum Given {

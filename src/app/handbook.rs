@@ -7,7 +7,6 @@ mod worked;
 
 use yew::prelude::*;
 
-use crate::app::faults::FAULTS;
 use crate::app::handbook::live_machine::LiveMachine;
 use crate::app::handbook::parts::Parts;
 use crate::app::handbook::worked::Worked;
@@ -18,6 +17,9 @@ use crate::language::said;
 use crate::language::worded;
 use crate::say;
 use crate::text;
+
+/// Name of the faults' chapter in addresses.
+pub const FAULTS: &str = "faults";
 
 /// What stands below a chapter's text.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -10,7 +10,6 @@ use serde::Serialize;
 use wasm_bindgen::JsValue;
 
 use crate::app::net;
-use crate::app::settings::Settings;
 use crate::language;
 use crate::language::Catalogue;
 use crate::scenario::read::read_back;
@@ -72,12 +71,12 @@ pub fn offered() -> Vec<Offered> {
         .unwrap_or_default()
 }
 
-/// Speaks what was chosen, or what the device asks for; English where that cannot be had.
-pub async fn begin(settings: &Settings) {
+/// Speaks the language chosen, or what the device asks for; English where that cannot be had.
+pub async fn begin(chosen: Option<&str>) {
     let search = gloo::utils::window().location().search();
     if search.is_ok_and(|search| search == MARKED) {
         language::speak(Some(Catalogue::pseudo()));
-    } else if let Some(wanted) = wanted(settings.language.as_deref(), offered()) {
+    } else if let Some(wanted) = wanted(chosen, offered()) {
         fetch(wanted).await;
     }
     if let Some(root) = gloo::utils::document().document_element() {

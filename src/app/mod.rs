@@ -79,7 +79,7 @@ pub fn start() {
     };
     wasm_bindgen_futures::spawn_local(async move {
         let settings = settings::kept().await;
-        languages::begin(&settings).await;
+        languages::begin(settings.language.as_deref()).await;
         library::read_ahead().await;
         // What stands there until now is the page's own text.
         root.set_inner_html("");

@@ -9,9 +9,9 @@ use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+use crate::app::file_kind::OpenedFile;
 use crate::app::given_files;
 use crate::app::given_files::Given;
-use crate::app::given_files::OpenedFile;
 use crate::say;
 
 /// Largest file read unless another bound is given, bytes.

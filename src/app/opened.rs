@@ -7,8 +7,8 @@ use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::file_kind::Kind;
+use crate::app::file_kind::OpenedFile;
 use crate::app::file_kind::taken;
-use crate::app::given_files::OpenedFile;
 use crate::app::kept_sets;
 use crate::app::open_files::OpenFiles;
 use crate::app::own;

@@ -7,6 +7,7 @@ mod wash;
 use yew::prelude::*;
 
 use crate::app::handbook::Contents;
+use crate::app::handbook::FAULTS;
 use crate::app::route::Route;
 use crate::language::worded;
 use crate::say;
@@ -15,9 +16,6 @@ use crate::scenario::MachinePack;
 
 pub use list::FaultList;
 pub use page::FaultPage;
-
-/// Name of the chapter in addresses.
-pub const FAULTS: &str = "faults";
 
 /// Which machine and which fault.
 #[derive(Properties, PartialEq)]

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::app::file_kind::OpenedFile;
 use crate::app::format;
-use crate::app::given_files::OpenedFile;
 use crate::app::hand_over;
 use crate::app::jobs;
 use crate::app::library;

@@ -7,9 +7,9 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::app::file_kind::Kind;
+use crate::app::file_kind::OpenedFile;
 use crate::app::file_kind::taken;
 use crate::app::format;
-use crate::app::given_files::OpenedFile;
 use crate::app::hooks::go_to;
 use crate::app::net;
 use crate::app::open_files::OpenFiles;

@@ -4,9 +4,9 @@ use crate::app::shared::Shared;
 use crate::app::view::ExamView;
 use crate::app::view::hints::Guide;
 use crate::app::view::orders::Lead;
-use crate::app::view::orders::Order;
 use crate::app::view::orders::Picture;
 use crate::app::view::orders::Speed;
+use crate::app::view::orders::VerbView;
 use crate::app::view::tool_models::FaceView;
 use crate::app::view::tool_models::GaugeFaceView;
 use crate::app::view::tool_models::GaugeView;
@@ -187,21 +187,6 @@ pub struct MeterView {
     pub probing: bool,
     /// What the data sheet says here.
     pub sheet: Option<String>,
-}
-
-/// One thing that can be done with what is in hand.
-#[derive(Clone, Debug, PartialEq)]
-pub struct VerbView {
-    /// Plain verb, such as `pull apart`.
-    pub word: String,
-    /// What it takes, such as `3 min`.
-    pub takes: String,
-    /// A caution or what will be checked; empty when there is nothing to say.
-    pub hint: String,
-    /// Something comes first.
-    pub blocked: bool,
-    /// What happens.
-    pub order: Order,
 }
 
 /// What is in hand.

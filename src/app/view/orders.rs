@@ -214,3 +214,18 @@ pub enum Order {
     /// Leave such a try and go back to the job as it was finished.
     BackToWhole,
 }
+
+/// One thing that can be done with what is in hand.
+#[derive(Clone, Debug, PartialEq)]
+pub struct VerbView {
+    /// Plain verb, such as `pull apart`.
+    pub word: String,
+    /// What it takes, such as `3 min`.
+    pub takes: String,
+    /// A caution or what will be checked; empty when there is nothing to say.
+    pub hint: String,
+    /// Something comes first.
+    pub blocked: bool,
+    /// What happens.
+    pub order: Order,
+}

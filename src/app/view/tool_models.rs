@@ -1,8 +1,8 @@
 //! Plain models of the instruments' faces, of those that need no circuit, of the tests after a repair and
 //! the recorder.
 
-use crate::app::view::models::VerbView;
 use crate::app::view::orders::Order;
+use crate::app::view::orders::VerbView;
 use crate::bench::gauge::Gauge;
 use crate::bench::recorder::Channel;
 
