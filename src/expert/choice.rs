@@ -8,13 +8,13 @@ use crate::bench::ledger::ticks_of;
 use crate::bench::scenario::Scenario;
 use crate::expert::drill::Drills;
 use crate::expert::likely::Likely;
-use crate::expert::plan::way_min;
+use crate::expert::theory::acts::Test;
 use crate::expert::theory::information;
-use crate::expert::theory::model::Test;
 use crate::expert::trial;
 use crate::expert::trial::Ground;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
+use crate::expert::ways::way_min;
 
 const MOST_TRIALS: usize = 16;
 /// A trial that promises less is left out, bits.

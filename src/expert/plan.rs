@@ -12,8 +12,6 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::scenario::Scenario;
-use crate::bench::workshop::Work;
-use crate::bench::workshop::WorkKind;
 use crate::expert::belief::Belief;
 use crate::expert::choice::choose;
 use crate::expert::drill::Drills;
@@ -21,6 +19,8 @@ use crate::expert::drill::drills;
 use crate::expert::likely::Likely;
 use crate::expert::likely::likely;
 use crate::expert::likely::rest_cost;
+use crate::expert::theory::acts::Repair;
+use crate::expert::theory::acts::Test;
 use crate::expert::theory::check::ModelError;
 use crate::expert::theory::exact::Exact;
 use crate::expert::theory::information;
@@ -29,22 +29,19 @@ use crate::expert::theory::known::Known;
 use crate::expert::theory::known::cost_of;
 use crate::expert::theory::look_ahead::LookAhead;
 use crate::expert::theory::model::Model;
-use crate::expert::theory::model::Repair;
-use crate::expert::theory::model::Test;
 use crate::expert::theory::places::Places;
 use crate::expert::theory::policy::ToGo;
 use crate::expert::trial::Stand;
 use crate::expert::trial::Trial;
+use crate::expert::ways::price;
+use crate::expert::ways::stand_of;
+use crate::expert::ways::way_min;
 
 const MOST_PLACES: usize = 10;
 /// Bound on the states of a problem that is searched whole: some milliseconds.
 const MOST_EXACT_STATES: f64 = 1e4;
-/// Standard minutes: making safe and proving it; tests and plug afterwards; a functional run; bailing
-/// out and laying down safely; what is left unexplained. Common practice.
-const ISOLATE_MIN: f64 = 5.0;
-const BRING_BACK_MIN: f64 = 2.5;
+/// Standard minutes: a functional run; what is left unexplained. Common practice.
 pub(super) const RUN_MIN: f64 = 9.0;
-const BAIL_MIN: f64 = 6.0;
 const UNEXPLAINED_MIN: f64 = 60.0;
 /// Minutes of looking until an unlikely cause has become a likely one. Design choice.
 const FURTHER_MIN: f64 = 25.0;
@@ -233,44 +230,6 @@ impl Plan {
     }
 }
 
-/// How the machine stands now.
-pub(super) fn stand_of(job: &crate::bench::job::Job) -> Stand {
-    if job.machine().plugged() {
-        Stand::Ready
-    } else {
-        Stand::Open(job.bench().off.iter().cloned().collect())
-    }
-}
-
-/// Minutes from one stand to another.
-pub(super) fn way_min(scenario: &Scenario, from: &Stand, to: &Stand) -> f64 {
-    let none = BTreeSet::new();
-    let steps = |stand: &'_ Stand| -> BTreeSet<String> {
-        match stand {
-            Stand::Open(steps) => steps.clone(),
-            _ => none.clone(),
-        }
-    };
-    let (a, b) = (steps(from), steps(to));
-    let step = |id: &String| scenario.workshop.step(id);
-    let off: f64 = b
-        .difference(&a)
-        .filter_map(step)
-        .map(|s| s.off_s / 60.0 + if s.lays_down { BAIL_MIN } else { 0.0 })
-        .sum();
-    let on: f64 = a
-        .difference(&b)
-        .filter_map(step)
-        .map(|s| s.on_s / 60.0 + 0.5)
-        .sum();
-    let turn = match (from, to) {
-        (Stand::Ready, Stand::Open(_)) => ISOLATE_MIN,
-        (Stand::Open(_), Stand::Ready) => BRING_BACK_MIN,
-        _ => 0.0,
-    };
-    off + on + turn
-}
-
 fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, Option<Stand>)> {
     let money = &scenario.money;
     let n = likely.len() + 1;
@@ -322,18 +281,4 @@ fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, O
     };
     all.push((Remedy::Help, help, None));
     all
-}
-
-pub(super) fn price(scenario: &Scenario, work: &Work) -> f64 {
-    let part = scenario
-        .workshop
-        .part(&work.part)
-        .filter(|_| work.kind == WorkKind::Replace);
-    let is_away = part.is_some_and(|p| !scenario.van.contains(&p.id));
-    let visit = if is_away {
-        scenario.money.second_visit
-    } else {
-        0.0
-    };
-    work.material_price + part.map_or(0.0, |p| p.price) + visit
 }

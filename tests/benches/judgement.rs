@@ -15,11 +15,11 @@ use tubwright::expert::Seen;
 use tubwright::expert::advise;
 use tubwright::expert::crowd::Kind;
 use tubwright::expert::par;
+use tubwright::expert::theory::acts::Repair;
+use tubwright::expert::theory::acts::Test;
 use tubwright::expert::theory::known::Known;
 use tubwright::expert::theory::look_ahead::LookAhead;
 use tubwright::expert::theory::model::Model;
-use tubwright::expert::theory::model::Repair;
-use tubwright::expert::theory::model::Test;
 use tubwright::scenario::job;
 use tubwright::score::Crowd;
 

@@ -1,6 +1,8 @@
 //! Problems with tests and repairs: one place or several, single faults or sets of them.
 
 use serde_json::Value;
+use tubwright::expert::theory::acts::Repair;
+use tubwright::expert::theory::acts::Test;
 use tubwright::expert::theory::evaluate::Evaluator;
 use tubwright::expert::theory::exact::Exact;
 use tubwright::expert::theory::information;
@@ -9,8 +11,6 @@ use tubwright::expert::theory::known::Known;
 use tubwright::expert::theory::known::cost_of;
 use tubwright::expert::theory::look_ahead::LookAhead;
 use tubwright::expert::theory::model::Model;
-use tubwright::expert::theory::model::Repair;
-use tubwright::expert::theory::model::Test;
 use tubwright::expert::theory::observation;
 use tubwright::expert::theory::places::Places;
 use tubwright::expert::theory::policy::Greedy;

@@ -1,9 +1,9 @@
 //! Random small problems with a plain exhaustive search, and the worked example.
 
 use proptest::prelude::*;
+use tubwright::expert::theory::acts::Repair;
+use tubwright::expert::theory::acts::Test;
 use tubwright::expert::theory::model::Model;
-use tubwright::expert::theory::model::Repair;
-use tubwright::expert::theory::model::Test;
 use tubwright::expert::theory::places::Places;
 
 /// A problem as plain rows, so that the brute-force search needs nothing of ours.

@@ -15,7 +15,7 @@ use crate::expert::drill::Drills;
 use crate::expert::drill::drills;
 use crate::expert::remedy::remedies;
 use crate::expert::seen::Seen;
-use crate::expert::theory::model::Test;
+use crate::expert::theory::acts::Test;
 use crate::expert::trial;
 use crate::expert::trial::Ground;
 use crate::expert::trial::Lines;

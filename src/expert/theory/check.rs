@@ -2,9 +2,9 @@
 
 use thiserror::Error;
 
-use crate::expert::theory::model::MOST_REPAIRS;
-use crate::expert::theory::model::Repair;
-use crate::expert::theory::model::Test;
+use crate::expert::theory::acts::MOST_REPAIRS;
+use crate::expert::theory::acts::Repair;
+use crate::expert::theory::acts::Test;
 use crate::expert::theory::places::Places;
 
 /// Why a problem cannot be solved.

@@ -7,7 +7,7 @@
 //! G may be negative: a reading may rightly make one less sure. Both average to IG. Source: published
 //! (Shannon; Lindley 1956).
 
-use crate::expert::theory::model::Test;
+use crate::expert::theory::acts::Test;
 
 /// Entropy, bits.
 pub fn entropy(p: &[f64]) -> f64 {

@@ -5,6 +5,7 @@
 //! Costs are in one unit, information in bits.
 
 pub mod account; // what each step cost beside the best one, and what chance did
+pub mod acts; // repairs and tests
 pub mod ambiguity; // causes that no test tells apart
 pub mod check; // what makes a problem one that can be solved
 pub mod epoch; // causes that come and go, and clean runs
