@@ -26,22 +26,12 @@ use crate::plant::harness::motor_port::MotorCore;
 use crate::plant::harness::motor_port::MotorFlow;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::point::Point;
+use crate::plant::harness::store::Reduced;
 use crate::plant::harness::store::Store;
 use crate::plant::harness::store::bits;
-use crate::plant::harness::table::TABLE_SAMPLES;
 use crate::plant::harness::watch::Watch;
 use crate::plant::harness::watch::Watched;
 use crate::plant::harness::wiring::Wiring;
-use crate::plant::motor_table::MotorTable;
-
-/// A contact set's factors and watched readings.
-#[derive(Debug)]
-pub struct Reduced {
-    /// Factors outside of the motor.
-    pub factors: Arc<Factors<Complex>>,
-    /// Watched readings.
-    pub watched: Watched,
-}
 
 /// The harness, ready to be solved; a copy costs little and shares what was solved.
 #[derive(Clone, Debug)]
@@ -51,7 +41,7 @@ pub struct Harness {
     coils: Coils,
     base: Arc<Base<Complex>>,
     watches: Arc<[Watch]>,
-    store: Store,
+    pub(super) store: Store,
 }
 
 /// Room for solving the motor's block again and again.
@@ -223,24 +213,6 @@ impl Harness {
     /// A watched reading at the slip last given to [`Harness::flow`] with this scratch.
     pub fn watched(&self, reduced: &Reduced, watch: usize, scratch: &Scratch) -> Complex {
         reduced.watched.reading(watch, &scratch.block_v)
-    }
-
-    /// The motor at the speeds of a table, before its copper; from the store if it is there.
-    ///
-    /// # Errors
-    /// [`SolveError`] if the coils are singular.
-    pub fn table_cores(&self) -> Result<Arc<[MotorCore]>, SolveError> {
-        if let Some(kept) = &self.store.at_hand().table_cores {
-            return Ok(Arc::clone(kept));
-        }
-        let model = &self.wiring.model;
-        let slips = MotorTable::sample_speeds_rad_per_s(TABLE_SAMPLES)
-            .map(|speed| model.motor.params.slip_ratio(speed, model.frequency_hz));
-        let cores: Arc<[MotorCore]> = slips
-            .map(|slip| self.motor_core(slip))
-            .collect::<Result<_, _>>()?;
-        self.store.at_hand().table_cores = Some(Arc::clone(&cores));
-        Ok(cores)
     }
 
     /// The whole network in AC at a slip.

@@ -17,8 +17,8 @@ use crate::plant::harness::model::WiringModel;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::solving::Harness;
-use crate::plant::harness::solving::Reduced;
 use crate::plant::harness::solving::Scratch;
+use crate::plant::harness::store::Reduced;
 
 /// Steps of the search for the running slip, as many as resolve the curve near synchronism.
 const SEARCH_STEPS: usize = 400;

@@ -9,13 +9,15 @@ use std::sync::MutexGuard;
 use std::sync::PoisonError;
 
 use crate::network::Base;
+use crate::network::Complex;
 use crate::network::Contacts;
+use crate::network::Factors;
 use crate::network::Plan;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::motor_port::MotorCore;
 use crate::plant::harness::point::AcPoint;
 use crate::plant::harness::point::Point;
-use crate::plant::harness::solving::Reduced;
+use crate::plant::harness::watch::Watched;
 
 /// A list of answers; the one not asked for longest goes when there are too many.
 #[derive(Clone, Debug)]
@@ -51,6 +53,15 @@ impl<K: PartialEq, V: Clone> Kept<K, V> {
 pub type DirectKey = (Contacts, u64, [u64; 2]);
 /// Contacts, slip and windings of a network in AC, as bits.
 pub type AcKey = (Contacts, u64, [u64; 2]);
+
+/// A contact set's factors and watched readings.
+#[derive(Debug)]
+pub struct Reduced {
+    /// Factors outside of the motor.
+    pub factors: Arc<Factors<Complex>>,
+    /// Watched readings.
+    pub watched: Watched,
+}
 
 /// All that is kept for a wiring.
 #[derive(Clone, Debug)]

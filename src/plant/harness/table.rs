@@ -4,12 +4,15 @@
 //! speed and torque are positive in direction A, whatever the contacts call for. Between
 //! samples within 3e-4 of the peak, line current within 1.5e-3 (tested).
 
+use std::sync::Arc;
+
 use crate::network::SolveError;
 use crate::plant::harness::motor::WindingsK;
 use crate::plant::harness::motor::copper_ratio;
+use crate::plant::harness::motor_port::MotorCore;
 use crate::plant::harness::solving::Harness;
-use crate::plant::harness::solving::Reduced;
 use crate::plant::harness::solving::Scratch;
+use crate::plant::harness::store::Reduced;
 use crate::plant::motor_table::MotorPoint;
 use crate::plant::motor_table::MotorTable;
 
@@ -45,4 +48,24 @@ pub fn motor_table(
     let table = MotorTable::from_samples(&samples, mean_k);
     let table = table.map_err(|_| SolveError::SingularCoils)?;
     Ok(table.with_line_current(&line_a))
+}
+
+impl Harness {
+    /// The motor at the speeds of a table, before its copper; from the store if it is there.
+    ///
+    /// # Errors
+    /// [`SolveError`] if the coils are singular.
+    pub fn table_cores(&self) -> Result<Arc<[MotorCore]>, SolveError> {
+        if let Some(kept) = &self.store.at_hand().table_cores {
+            return Ok(Arc::clone(kept));
+        }
+        let model = &self.wiring().model;
+        let slips = MotorTable::sample_speeds_rad_per_s(TABLE_SAMPLES)
+            .map(|speed| model.motor.params.slip_ratio(speed, model.frequency_hz));
+        let cores: Arc<[MotorCore]> = slips
+            .map(|slip| self.motor_core(slip))
+            .collect::<Result<_, _>>()?;
+        self.store.at_hand().table_cores = Some(Arc::clone(&cores));
+        Ok(cores)
+    }
 }
