@@ -13,10 +13,10 @@ use crate::bench::workshop::WorkKind;
 use crate::language::worded;
 use crate::machine::MachineError;
 use crate::say;
-use crate::score::debrief::Twin;
 use crate::score::lost;
 use crate::score::lost::Lost;
 use crate::score::lost::Why;
+use crate::score::twin::Twin;
 use crate::score::visit;
 
 /// Evidence as far as the notebook has it.

@@ -13,8 +13,8 @@ use crate::language::worded;
 use crate::machine::FaultDef;
 use crate::machine::Target;
 use crate::say;
-use crate::score::debrief::Twin;
 use crate::score::evidence::bore_fault;
+use crate::score::twin::Twin;
 
 /// Sentences, in the order of the job.
 pub(super) fn sentences(job: &Job, twin: &Twin) -> Vec<String> {

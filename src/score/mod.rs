@@ -25,6 +25,7 @@ mod matrix_csv;
 mod procedure;
 mod report;
 mod safety;
+mod twin; // the same log on a sound machine
 mod visit;
 
 pub use behaviour::Behaviour;
@@ -37,7 +38,6 @@ pub use crowd::fared;
 pub use debrief::Debrief;
 pub use debrief::NoteView;
 pub use debrief::StepView;
-pub use debrief::Twin;
 pub use debrief::debrief;
 pub use decisions::standing;
 pub use fairness::FairnessLine;
@@ -55,3 +55,4 @@ pub use report::Basis;
 pub use report::Part;
 pub use report::Report;
 pub use report::assess;
+pub use twin::Twin;
