@@ -22,8 +22,8 @@ use rand_chacha::ChaCha8Rng;
 use rand_core::RngCore;
 use rand_core::SeedableRng;
 
-use tubwright::records::measurement::calibration::SlopeRule;
 use tubwright::records::measurement::calibration::calibrate;
+use tubwright::records::measurement::parameters::SlopeRule;
 use tubwright::records::measurement::priors::Priors;
 use tubwright::records::measurement::responses::Responses;
 

@@ -18,7 +18,8 @@ use crate::records::measurement::grid::Grid;
 use crate::records::measurement::information;
 use crate::records::measurement::item::Item;
 use crate::records::measurement::newton;
-use crate::records::measurement::newton::Parameters;
+use crate::records::measurement::parameters::Parameters;
+use crate::records::measurement::parameters::SlopeRule;
 use crate::records::measurement::priors::Priors;
 use crate::records::measurement::responses::Responses;
 
@@ -28,17 +29,6 @@ const SETTLED: f64 = 1e-7;
 const MOST_ROUNDS: usize = 5000;
 /// Starts of cuts stay in here: logit of 0.98.
 const START: f64 = 3.9;
-
-/// Which slopes are estimated.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum SlopeRule {
-    /// All 1.
-    Fixed,
-    /// One for all.
-    Common,
-    /// One an item.
-    Free,
-}
 
 /// Items with their standard errors, and how well they explain the scores.
 #[derive(Clone, Debug, PartialEq)]

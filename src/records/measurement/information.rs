@@ -6,14 +6,14 @@
 //! The first term alone, which EM leaves behind, would make the errors too small. No numerical
 //! differences are taken. A prior's own curvature is added.
 
-use crate::records::measurement::calibration::SlopeRule;
 use crate::records::measurement::counts::Counts;
 use crate::records::measurement::counts::Tables;
 use crate::records::measurement::error::MeasurementError;
 use crate::records::measurement::grid::Grid;
 use crate::records::measurement::linear::Cholesky;
 use crate::records::measurement::newton;
-use crate::records::measurement::newton::Parameters;
+use crate::records::measurement::parameters::Parameters;
+use crate::records::measurement::parameters::SlopeRule;
 use crate::records::measurement::priors::Priors;
 use crate::records::measurement::responses::Responses;
 

@@ -7,10 +7,10 @@
 //! Orlando and Thissen (2000). Mean squares: Wright and Masters (1982).
 
 use crate::records::measurement::calibration::Calibration;
-use crate::records::measurement::calibration::SlopeRule;
 use crate::records::measurement::error::MeasurementError;
 use crate::records::measurement::grid::Grid;
 use crate::records::measurement::item::Item;
+use crate::records::measurement::parameters::SlopeRule;
 use crate::records::measurement::responses::Responses;
 use crate::records::measurement::responses::raw_score;
 use crate::records::measurement::special::chi_square_tail;

@@ -24,6 +24,7 @@ pub mod item; // one job as a partial credit item
 pub mod item_fit; // jobs that do not behave as modelled
 pub mod linear; // small symmetric systems
 mod newton; // the M step
+pub mod parameters; // what a calibration estimates
 pub mod person_fit; // people whose scores do not fit their ability
 pub mod pre_calibration; // difficulty from simulated candidates
 pub mod priors; // what is held of difficulties before any data

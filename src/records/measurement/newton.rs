@@ -8,11 +8,12 @@
 //! g_a =  sum_q t (sum_k k n_k - n E)    H_sa = -sum_q n t Cov(1[x >= s], x)    H_aa = sum_q n t² V
 //! ```
 
-use crate::records::measurement::calibration::SlopeRule;
 use crate::records::measurement::counts::Counts;
 use crate::records::measurement::counts::Tables;
 use crate::records::measurement::error::MeasurementError;
 use crate::records::measurement::linear::Cholesky;
+use crate::records::measurement::parameters::Parameters;
+use crate::records::measurement::parameters::SlopeRule;
 use crate::records::measurement::priors::Priors;
 
 /// A parameter moves this far at most in a step, so that a bad start cannot throw it away.
@@ -67,14 +68,6 @@ pub(super) fn block(people: &[Vec<f64>], p: &[Vec<f64>], nodes: &[f64]) -> Block
         }
     }
     Block { gradient, hessian }
-}
-
-/// What is being estimated.
-pub(super) struct Parameters {
-    /// Cuts of each item.
-    pub cuts: Vec<Vec<f64>>,
-    /// Slope of each item; all the same unless slopes are free.
-    pub slopes: Vec<f64>,
 }
 
 /// Takes the step; returns how far the parameter that moved most has moved.
