@@ -4,7 +4,7 @@ use web_sys::HtmlInputElement;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
-use crate::app::jobs::JobTile;
+use crate::app::job_tile::JobTile;
 use crate::say;
 
 /// The id of the field for words.

@@ -21,6 +21,7 @@ mod handbook;
 mod hooks;
 mod job_filter;
 mod job_host;
+mod job_tile;
 mod jobs;
 mod keeping;
 mod kept_sets;

@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use crate::app::jobs::JobTile;
+use crate::app::job_tile::JobTile;
 use crate::app::route::Route;
 use crate::language::worded;
 use crate::say;

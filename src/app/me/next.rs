@@ -1,8 +1,8 @@
 //! What to do next: what is due first, then what is least known, each with a job to do it on.
 
 use crate::app::format;
-use crate::app::jobs::JobTile;
-use crate::app::jobs::Progress;
+use crate::app::job_tile::JobTile;
+use crate::app::job_tile::Progress;
 use crate::records::practice::Standing;
 use crate::say;
 

@@ -8,7 +8,7 @@ use yew::prelude::*;
 use crate::app::file_kind::OpenedFile;
 use crate::app::format;
 use crate::app::hand_over;
-use crate::app::jobs;
+use crate::app::job_tile;
 use crate::app::library;
 use crate::app::me::everything;
 use crate::app::me::history;
@@ -85,7 +85,7 @@ async fn read() -> MeModel {
         .iter()
         .filter_map(|(_, text)| SavedJob::read(text).ok())
         .collect();
-    let tiles = jobs::tiles(&library::all(), &saved);
+    let tiles = job_tile::tiles(&library::all(), &saved);
     let standings = practice::standings(&done, today(), &RefreshFile::default());
     let next = next::next(&standings, &tiles, today());
     done.reverse();
