@@ -1,8 +1,8 @@
 //! What hands do around the machine: panel, plug, board, tap, hose, lid, stored charge, water, and what
 //! turns.
 
-use crate::app::view::verbs::Candidate;
-use crate::app::view::verbs::candidate;
+use crate::app::view::candidate::Candidate;
+use crate::app::view::candidate::candidate;
 use crate::bench::action::Action;
 use crate::bench::action::Charged;
 use crate::bench::action::DischargeTool;

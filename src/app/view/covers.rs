@@ -3,10 +3,10 @@
 
 use std::collections::BTreeSet;
 
+use crate::app::view::candidate::Candidate;
+use crate::app::view::candidate::candidate;
 use crate::app::view::names::place_of;
-use crate::app::view::verbs::Candidate;
-use crate::app::view::verbs::candidate;
-use crate::app::view::verbs::works_at;
+use crate::app::view::names::works_at;
 use crate::bench::action::Action;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Workshop;

@@ -6,6 +6,7 @@
 mod around; // what hands do around the machine
 pub mod beside; // what was done beside what the expert did
 pub mod build; // all of it from a session
+mod candidate; // an act that may make sense, and its verb
 pub mod card; // job card, notebook, causes
 mod covers; // taken off, and put back from behind
 pub mod debrief;

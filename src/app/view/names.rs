@@ -4,6 +4,7 @@ use crate::app::view::Thing;
 use crate::bench::workshop::Part;
 use crate::bench::workshop::Place;
 use crate::bench::workshop::Step;
+use crate::bench::workshop::Work;
 use crate::bench::workshop::Workshop;
 use crate::drawing::plain_name;
 use crate::language::worded;
@@ -95,4 +96,23 @@ pub fn step_of<'a>(workshop: &'a Workshop, id: &str) -> Option<&'a Step> {
     ENDINGS
         .iter()
         .find_map(|ending| workshop.step(&format!("{id}{ending}")))
+}
+
+/// Works on the part at a place. At one place of a part that is everywhere, such as the harness,
+/// those that name the place.
+pub(super) fn works_at<'a>(workshop: &'a Workshop, id: &str) -> Vec<&'a Work> {
+    let part = workshop
+        .place(id)
+        .map_or(id, |p| if p.part.is_empty() { id } else { &p.part });
+    let all: Vec<&Work> = workshop
+        .works
+        .iter()
+        .filter(|w| w.part == part || w.part == id)
+        .collect();
+    let named: Vec<&Work> = all.iter().copied().filter(|w| w.id.contains(id)).collect();
+    if part != id && part == "harness" && !named.is_empty() {
+        named
+    } else {
+        all
+    }
 }

@@ -2,26 +2,25 @@
 //! hands can do it now.
 
 use crate::app::format;
-use crate::app::view::Order;
 use crate::app::view::Thing;
 use crate::app::view::VerbView;
 use crate::app::view::around::TIMER_KNOB;
 use crate::app::view::around::around;
 use crate::app::view::around::hands;
 use crate::app::view::around::panel;
+use crate::app::view::candidate::Candidate;
+use crate::app::view::candidate::candidate;
+use crate::app::view::candidate::verb;
 use crate::app::view::covers;
 use crate::app::view::gauges;
 use crate::app::view::names::place_of;
 use crate::app::view::names::resolve;
 use crate::app::view::names::step_of;
+use crate::app::view::names::works_at;
 use crate::bench::action::Action;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
-use crate::bench::event::Refusal;
 use crate::bench::job::Job;
-use crate::bench::ledger::ticks_of;
-use crate::bench::notebook::TICKS_PER_S;
-use crate::bench::notebook::Tick;
 use crate::bench::store;
 use crate::bench::workshop::Step;
 use crate::bench::workshop::Work;
@@ -30,37 +29,6 @@ use crate::bench::workshop::Workshop;
 use crate::language::worded;
 use crate::say;
 
-/// Shorter acts are not worth a figure on their key, ticks: half a minute.
-const WORTH_SAYING: Tick = 30 * TICKS_PER_S;
-
-/// A candidate: words, hint, act, and how often the hand does it in one go.
-pub struct Candidate {
-    word: String,
-    hint: String,
-    act: Action,
-    times: usize,
-}
-
-pub(super) fn candidate(
-    word: impl Into<String>,
-    hint: impl Into<String>,
-    act: Action,
-) -> Candidate {
-    Candidate {
-        word: word.into(),
-        hint: hint.into(),
-        act,
-        times: 1,
-    }
-}
-
-impl Candidate {
-    /// The same, several times in one go.
-    pub(super) fn times(self, times: usize) -> Candidate {
-        Candidate { times, ..self }
-    }
-}
-
 /// All verbs for a thing that make sense now. Works and covers that something is in the way of are
 /// there, and say so when tried; the rest is left out until the way is clear.
 pub fn verbs(job: &Job, thing: &Thing) -> Vec<VerbView> {
@@ -68,32 +36,6 @@ pub fn verbs(job: &Job, thing: &Thing) -> Vec<VerbView> {
         .into_iter()
         .filter_map(|candidate| verb(job, candidate))
         .collect()
-}
-
-fn verb(job: &Job, candidate: Candidate) -> Option<VerbView> {
-    let is_work = matches!(candidate.act, Action::Work { .. } | Action::TakeOff { .. });
-    let blocked = match job.refusal(&candidate.act) {
-        None => false,
-        Some(Refusal::AlreadySo | Refusal::Unknown { .. } | Refusal::JobOver) => return None,
-        Some(Refusal::InTheWay { .. }) if !is_work => return None,
-        Some(_) => true,
-    };
-    let ticks = ticks_of(
-        &candidate.act,
-        &job.scenario().workshop,
-        job.machine().water_kg(),
-    );
-    Some(VerbView {
-        word: candidate.word,
-        takes: if ticks < WORTH_SAYING {
-            String::new()
-        } else {
-            format::duration(ticks)
-        },
-        hint: candidate.hint,
-        blocked,
-        order: Order::Do(vec![candidate.act; candidate.times]),
-    })
 }
 
 fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
@@ -185,25 +127,6 @@ fn is_put_right_at(work: &Work, id: &str) -> bool {
         "tap" => is_of("inlet."),
         "basket" => is_of("load.") || is_of("foam."),
         _ => false,
-    }
-}
-
-/// Works on the part at a place. At one place of a part that is everywhere, such as the harness,
-/// those that name the place.
-pub(super) fn works_at<'a>(workshop: &'a Workshop, id: &str) -> Vec<&'a Work> {
-    let part = workshop
-        .place(id)
-        .map_or(id, |p| if p.part.is_empty() { id } else { &p.part });
-    let all: Vec<&Work> = workshop
-        .works
-        .iter()
-        .filter(|w| w.part == part || w.part == id)
-        .collect();
-    let named: Vec<&Work> = all.iter().copied().filter(|w| w.id.contains(id)).collect();
-    if part != id && part == "harness" && !named.is_empty() {
-        named
-    } else {
-        all
     }
 }
 
