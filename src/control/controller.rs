@@ -20,7 +20,7 @@ use crate::control::io::Loads;
 use crate::control::io::Outputs;
 use crate::control::io::ticks;
 use crate::control::model::ControlModel;
-use crate::control::service::ServiceRun;
+use crate::control::service_run::ServiceRun;
 use crate::control::settings::Settings;
 use crate::control::states::Group;
 use crate::control::states::State;

@@ -9,7 +9,7 @@ use crate::control::io::ticks;
 use crate::control::programs::Program;
 use crate::control::programs::Step;
 use crate::control::programs::StepKind;
-use crate::control::service::ServiceRun;
+use crate::control::service_run::ServiceRun;
 use crate::control::states::Exit;
 use crate::control::states::Group;
 use crate::control::states::Guard;

@@ -17,6 +17,7 @@ mod loads; // loads and panel of the present state
 pub mod model; // thresholds, times, service test as data
 pub mod programs; // wash programs as data
 pub mod service; // the service test
+mod service_run; // where it stands
 pub mod settings; // what a person sets on the panel
 pub mod states; // states, guards, targets
 pub mod table; // the state table
