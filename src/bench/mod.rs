@@ -24,6 +24,7 @@ pub mod notebook; // readings, looks, answers, acts
 pub mod observe; // what senses give, from the machine's state
 mod probe_facts; // leads put somewhere, as the safety rules look at it
 pub mod protection; // residual current devices, breakers, fuses
+pub mod questions; // what a customer can be asked
 pub mod recorder; // strip-chart recorder
 pub mod refitting; // loose pieces counted, sealants and their time
 pub mod rules; // safety findings of a job

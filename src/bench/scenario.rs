@@ -10,7 +10,6 @@ use crate::bench::visit::Visit;
 use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
 use crate::machine::MachineModel;
-use crate::text;
 
 /// A repair above this share of a new machine's price is declined. Common practice: half.
 pub const DECLINED_ABOVE_RATIO: f64 = 0.5;
@@ -64,59 +63,6 @@ pub struct Customer {
     /// Answers by question; a second one, where given, comes when asked differently.
     pub answers: BTreeMap<String, Vec<String>>,
 }
-
-/// A question a technician can ask, in the trade's order.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Question {
-    /// Stable name.
-    pub id: &'static str,
-    /// As asked.
-    pub text: &'static str,
-}
-
-/// The questions of a first talk. Common practice.
-pub const QUESTIONS: [Question; 10] = [
-    Question {
-        id: "when",
-        text: text!("When in the wash does it happen?"),
-    },
-    Question {
-        id: "since",
-        text: text!("Since when? Did it come slowly or at once?"),
-    },
-    Question {
-        id: "always",
-        text: text!("Does it happen every time?"),
-    },
-    Question {
-        id: "shown",
-        text: text!("What does the display show? Does it beep?"),
-    },
-    Question {
-        id: "noise",
-        text: text!("Does it make a noise it did not make before?"),
-    },
-    Question {
-        id: "smell",
-        text: text!("Any smell, smoke or wet floor?"),
-    },
-    Question {
-        id: "worked_on",
-        text: text!("Has anyone worked on it or moved it?"),
-    },
-    Question {
-        id: "load",
-        text: text!("What was in it, how much, and how much powder?"),
-    },
-    Question {
-        id: "water",
-        text: text!("Is the tap open, and is the water strong elsewhere?"),
-    },
-    Question {
-        id: "power",
-        text: text!("Has a breaker tripped? Is it on an extension lead?"),
-    },
-];
 
 /// Where the machine stands.
 #[derive(Clone, Debug, PartialEq)]

@@ -9,35 +9,8 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 use serde::Serialize;
 
-use crate::bench::scenario::Question;
-use crate::text;
-
 /// Parts one person loads for a call. Common practice.
 pub const VAN_SLOTS: usize = 8;
-
-/// Questions that settle what goes in the van, asked before driving. Common practice.
-pub const PHONE_QUESTIONS: [Question; 5] = [
-    Question {
-        id: "phone_machine",
-        text: text!("Which machine is it, and how old?"),
-    },
-    Question {
-        id: "phone_stage",
-        text: text!("What does it still do, and where does it stop?"),
-    },
-    Question {
-        id: "phone_since",
-        text: text!("Since when? Did it come slowly or at once?"),
-    },
-    Question {
-        id: "phone_shown",
-        text: text!("What does the display show? Does it beep?"),
-    },
-    Question {
-        id: "phone_place",
-        text: text!("Where does it stand, and can somebody help to lay it down?"),
-    },
-];
 
 /// Everything about a visit that a plain bench exercise leaves out.
 #[derive(Clone, Debug, PartialEq)]

@@ -11,7 +11,7 @@ use crate::app::desk::fields::JOB;
 use crate::app::desk::form_table::holders;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
-use crate::bench::scenario::QUESTIONS;
+use crate::bench::questions::QUESTIONS;
 use crate::language::said;
 use crate::scenario::job_file::JobFile;
 
@@ -29,7 +29,7 @@ pub struct AnswerListProps {
 /// The list.
 #[component]
 pub fn AnswerList(props: &AnswerListProps) -> Html {
-    let one = |question: &crate::bench::scenario::Question| {
+    let one = |question: &crate::bench::questions::Question| {
         let answers = props.job.customer.answers.get(question.id);
         let text = |index: usize| {
             answers

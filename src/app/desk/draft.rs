@@ -8,7 +8,7 @@ use serde_json::Value;
 
 use crate::app::store::StorageError;
 use crate::app::store::Store;
-use crate::bench::scenario::QUESTIONS;
+use crate::bench::questions::QUESTIONS;
 use crate::scenario::edit;
 use crate::scenario::job_file::CustomerFile;
 use crate::scenario::job_file::JOB_FORMAT;

@@ -274,9 +274,9 @@ mod tests {
     use crate::app::desk::form::Form;
     use crate::app::desk::form::FormProps;
     use crate::app::desk::form_table::holders;
-    use crate::bench::scenario::QUESTIONS;
-    use crate::bench::scenario::Question;
-    use crate::bench::visit::PHONE_QUESTIONS;
+    use crate::bench::questions::PHONE_QUESTIONS;
+    use crate::bench::questions::QUESTIONS;
+    use crate::bench::questions::Question;
     use crate::scenario::edit;
     use crate::scenario::job_file::JobFile;
     use crate::scenario::job_files;

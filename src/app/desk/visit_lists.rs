@@ -13,9 +13,9 @@ use crate::app::desk::field::id_of;
 use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
+use crate::bench::questions::PHONE_QUESTIONS;
 use crate::bench::store;
 use crate::bench::visit::Condition;
-use crate::bench::visit::PHONE_QUESTIONS;
 use crate::language::said;
 use crate::language::worded;
 use crate::say;
@@ -79,7 +79,7 @@ pub fn Phone(props: &VisitProps) -> Html {
         .unwrap_or_default();
     // Afterwards it is the person's to fold.
     let begins_open = use_state(|| !answers.is_empty());
-    let row = |question: &crate::bench::scenario::Question| {
+    let row = |question: &crate::bench::questions::Question| {
         let id = question.id;
         let oninput = {
             let (edit, answers) = (props.edit.clone(), answers.clone());

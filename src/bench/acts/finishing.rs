@@ -5,7 +5,7 @@ use crate::bench::event::Refusal;
 use crate::bench::job::Finding;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
-use crate::bench::scenario::QUESTIONS;
+use crate::bench::questions::QUESTIONS;
 use crate::bench::visit::Advice;
 use crate::bench::visit::Manner;
 use crate::bench::visit::OfferKind;
