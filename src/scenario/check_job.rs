@@ -1,7 +1,7 @@
 //! Reads a job file strictly and checks it against the machine and the fault catalogue; a job
 //! that is being written is checked in the same way, field by field.
 
-use crate::bench::scenario::QUESTIONS;
+use crate::bench::questions::QUESTIONS;
 use crate::bench::visit::VAN_SLOTS;
 use crate::plant::params::PlantParams;
 use crate::say;
@@ -15,11 +15,11 @@ use crate::scenario::job_file::RatesFile;
 use crate::scenario::job_file::RulesFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::names::Names;
-use crate::scenario::pack::site_params;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problems;
 use crate::scenario::problem::quoted;
 use crate::scenario::read::read;
+use crate::scenario::to_site::site_params;
 use crate::text;
 
 /// Reads and checks a job file; `file` is the name errors use.

@@ -1,9 +1,9 @@
 //! Checks the `visit` section of a job file.
 
-use crate::bench::scenario::QUESTIONS;
+use crate::bench::questions::PHONE_QUESTIONS;
+use crate::bench::questions::QUESTIONS;
 use crate::bench::store;
 use crate::bench::visit::Condition;
-use crate::bench::visit::PHONE_QUESTIONS;
 use crate::say;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::machine_file::MachineFile;

@@ -16,7 +16,7 @@ use serde::Serializer;
 
 use crate::bench::action::MeterMode;
 use crate::bench::gauge::Gauge;
-use crate::bench::scenario::QUESTIONS;
+use crate::bench::questions::QUESTIONS;
 use crate::scenario::fault_file::OnsetFile;
 use crate::scenario::visit_file::VisitFile;
 

@@ -31,6 +31,7 @@ mod to_changes; // fault changes to plain types
 mod to_control; // control twin to plain types
 pub mod to_machine; // machine twin to plain types
 mod to_roles; // roles twin to plain types
+mod to_site; // the place to plain types
 mod to_wiring; // wiring twin to plain types
 mod to_workshop; // workshop twin to plain types
 pub mod tree; // a JSON value as a source of types, with the path of what is refused

@@ -10,7 +10,6 @@ use crate::bench::scenario::Rates;
 use crate::bench::scenario::Reference;
 use crate::bench::scenario::Rules;
 use crate::bench::scenario::Scenario;
-use crate::bench::scenario::Site;
 use crate::bench::workshop::Workshop;
 use crate::machine::ActiveFault;
 use crate::machine::FaultClass;
@@ -30,7 +29,6 @@ use crate::scenario::fault_file::FaultFile;
 use crate::scenario::fault_file::OnsetFile;
 use crate::scenario::job_file::JobFaultFile;
 use crate::scenario::job_file::JobFile;
-use crate::scenario::job_file::SiteFile;
 use crate::scenario::machine_file::MachineFile;
 use crate::scenario::problem::FileError;
 use crate::scenario::problem::Problem;
@@ -38,11 +36,9 @@ use crate::scenario::set_file::SetFile;
 use crate::scenario::share::read_shared;
 use crate::scenario::shipped;
 use crate::scenario::to_roles::roles;
+use crate::scenario::to_site::site;
 use crate::scenario::visit_file::visit;
 use crate::units;
-
-/// Mass of a litre of tap water, kg. Published: IAPWS at 20 °C.
-const WATER_KG_PER_L: f64 = 0.9982;
 
 /// A type of machine with all that a technician can do to it.
 #[derive(Clone, Debug)]
@@ -303,43 +299,6 @@ fn active(fault: &JobFaultFile) -> ActiveFault {
         id: fault.id.clone(),
         severity_ratio: fault.severity,
         onset: fault.onset.map(onset),
-    }
-}
-
-/// Plant parameters that the place and the load decide: field of the file's site, name, value in SI.
-pub fn site_params(file: &SiteFile) -> [(&'static str, &'static str, f64); 5] {
-    [
-        (
-            "floor_tilt_deg",
-            "site.floor_tilt_rad",
-            units::rad_from_deg(file.floor_tilt_deg),
-        ),
-        (
-            "water_mpa",
-            "inlet.supply_pa",
-            units::pa_from_mpa(file.water_mpa),
-        ),
-        ("unbalance_kg", "load.unbalance_kg", file.unbalance_kg),
-        ("load_kg", "load.dry_kg", file.load_kg),
-        (
-            "room_degc",
-            "site.air_k",
-            file.room_degc + units::CELSIUS_ZERO_K,
-        ),
-    ]
-}
-
-fn site(file: &SiteFile) -> Site {
-    Site {
-        load_kg: file.load_kg,
-        tap_open: file.tap_open,
-        water_kg: file.water_l * WATER_KG_PER_L,
-        rcd_a: file.rcd_ma.map(|ma| ma / 1000.0),
-        params: site_params(file)
-            .map(|(_, name, value)| (name.to_owned(), value))
-            .to_vec(),
-        room_k: file.room_degc + units::CELSIUS_ZERO_K,
-        notes: file.notes.clone(),
     }
 }
 
