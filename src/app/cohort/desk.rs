@@ -5,7 +5,6 @@ mod checking;
 
 use std::collections::BTreeSet;
 
-use web_sys::File;
 use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
@@ -17,11 +16,12 @@ use crate::app::cohort::erasing::Whose;
 use crate::app::cohort::half_typed;
 use crate::app::cohort::hands::Hand;
 use crate::app::cohort::hands::Rounds;
-use crate::app::cohort::hands::Task;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::kept_rulings::Rulings;
 use crate::app::cohort::known::Known;
+use crate::app::cohort::looks::Looks;
+use crate::app::cohort::message::Msg;
 use crate::app::cohort::opened::Opened;
 use crate::app::cohort::rows::Rows;
 use crate::app::cohort::ruling_store;
@@ -29,7 +29,6 @@ use crate::app::cohort::rulings;
 use crate::app::cohort::rulings::RulingPlace;
 use crate::app::cohort::saving;
 use crate::app::cohort::shown;
-use crate::app::cohort::shown::Looks;
 use crate::app::cohort::source::Source;
 use crate::app::cohort::source::sources;
 use crate::app::lost_points::Marked;
@@ -46,52 +45,6 @@ use crate::scenario::read::read_back;
 
 /// Before the number of a person whose results were erased, to the other tabs.
 const ERASED: &str = "erased ";
-
-/// What happens to the desk.
-pub enum Msg {
-    /// Assessments made in this browser.
-    Given(Vec<Given>),
-    /// Files were chosen.
-    Files(Vec<File>),
-    /// They were opened.
-    Sources(Vec<Source>, Vec<String>),
-    /// A thread gets a text; none when it cannot be read.
-    Text(usize, Task, Option<String>),
-    /// A thread answers.
-    Answer(usize, Answer),
-    /// The cohort is worked out.
-    Worked(Answer),
-    /// A tab.
-    Show(usize),
-    /// A person, a skill, a job, or back to all.
-    Open(Option<Opened>),
-    /// A record's work, step by step.
-    Replay(usize, usize),
-    /// A record as it was written.
-    Read(usize, usize),
-    /// It is there, or why it is not.
-    Aside(Result<Aside, String>),
-    /// Back from it.
-    Back,
-    /// What explains a person's marks.
-    Marked(String, Vec<Marked>),
-    /// A job is to be voided, or not after all.
-    Void(Option<String>),
-    /// Something about the rulings.
-    Rule(Change),
-    /// Another tab says something about them.
-    Heard(String),
-    /// What is typed about something is thrown away.
-    Forget(About),
-    /// Results are to be erased.
-    Erase(Whose),
-    /// They were erased in these texts; what could not be is told.
-    Erased(Vec<erasing::Text>, Vec<String>),
-    /// The running again is stopped.
-    Stop,
-    /// A file is to be saved.
-    Save(&'static str),
-}
 
 /// The desk.
 pub struct CohortScreen {
@@ -237,6 +190,7 @@ impl Component for CohortScreen {
                 .map_or_else(|| say!("Back"), Opened::back);
             return aside.page(back, link.callback(|()| Msg::Back));
         }
+        let on = link.callback(|msg| msg);
         let on_save = link.callback(|()| Msg::Save("rulings"));
         let place = RulingPlace {
             keeping: self.rulings.keeping,
@@ -253,8 +207,8 @@ impl Component for CohortScreen {
                 if self.opened.is_none() && self.voiding.is_none() {
                     { rulings::left(&half_typed::all(), &link.callback(Msg::Forget)) }
                 }
-                { shown::progress(&self.looks(), link) }
-                { shown::shown(&self.looks(), link) }
+                { shown::progress(&self.looks(), &on) }
+                { shown::shown(&self.looks(), &on) }
             </main>
             </ContextProvider<RulingPlace>>
         }

@@ -3,7 +3,7 @@
 
 use crate::app::cohort::decision;
 use crate::app::cohort::erasing;
-use crate::app::cohort::shown::Looks;
+use crate::app::cohort::looks::Looks;
 use crate::app::hand_over;
 use crate::language::in_english;
 use crate::language::said;

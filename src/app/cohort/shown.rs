@@ -2,76 +2,32 @@
 
 use std::collections::BTreeSet;
 
-use yew::html::Scope;
 use yew::prelude::*;
 
 use crate::app::bench::Tabs;
-use crate::app::cohort::desk::CohortScreen;
-use crate::app::cohort::desk::Msg;
 use crate::app::cohort::erase_tab::Erase;
 use crate::app::cohort::erasing;
 use crate::app::cohort::erasing::Past;
 use crate::app::cohort::jobs::Jobs;
 use crate::app::cohort::kept_rulings::Change;
+use crate::app::cohort::looks::Looks;
+use crate::app::cohort::message::Msg;
 use crate::app::cohort::opened::Opened;
+use crate::app::cohort::opened_page;
 use crate::app::cohort::others;
 use crate::app::cohort::people::People;
 use crate::app::cohort::rows::Refused;
-use crate::app::cohort::rows::Rows;
 use crate::app::cohort::rulings;
 use crate::app::cohort::rulings::Rule;
 use crate::app::cohort::words;
-use crate::app::lost_points::Marked;
-use crate::app::shared::Shared;
-use crate::assess::assessment_file::AssessmentFile;
 use crate::language::decimals;
-use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::reliability_words;
 use crate::records::rulings::About;
-use crate::records::rulings::Ruling;
 use crate::say;
 use crate::text;
 
-/// The desk as it stands.
-pub struct Looks<'a> {
-    /// All records.
-    pub rows: &'a Rows,
-    /// Assessments that are known.
-    pub files: &'a [AssessmentFile],
-    /// The cohort, once worked out.
-    pub cohort: Option<&'a Shared<Cohort>>,
-    /// What holds about each person.
-    pub decisions: &'a Shared<Vec<String>>,
-    /// What was ruled.
-    pub rulings: &'a Shared<Vec<Ruling>>,
-    /// What is to be said.
-    pub told: &'a [String],
-    /// Which tab.
-    pub tab: usize,
-    /// What is opened.
-    pub opened: Option<&'a Opened>,
-    /// What explains the marks of the person that is opened.
-    pub marked: &'a [Marked],
-    /// A job that may be voided.
-    pub voiding: Option<&'a str>,
-    /// Texts looked at, and texts run again.
-    pub done: [usize; 2],
-    /// Texts in all.
-    pub n_sources: usize,
-    /// Threads are at work.
-    pub works: bool,
-    /// The cohort is being worked out.
-    pub reckons: bool,
-    /// Running again was stopped.
-    pub stopped: bool,
-    /// Names and texts that stand in place of files in which something was erased.
-    pub left: Vec<(&'a str, &'a str)>,
-}
-
-type Link = Scope<CohortScreen>;
-
 /// How far it is.
-pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
+pub fn progress(looks: &Looks<'_>, on: &Callback<Msg>) -> Html {
     let n = looks.n_sources;
     let [looked, run] = looks.done;
     let words = if looked < n {
@@ -98,7 +54,7 @@ pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
             <p class="row"><span role="status">{ words }if looks.reckons { { " " }{ say!("Working out the cohort …") } }</span>
                 if looks.works {
                     <progress max={(2 * n).max(1).to_string()} value={(looked + run).to_string()} aria-label={say!("Checking")} />
-                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={link.callback(|_: MouseEvent| Msg::Stop)}>{ say!("Stop" as "verb, of the checking") }</button> }
+                    if looked >= n && !looks.stopped { <button type="button" class="button button--small" onclick={on.reform(|_: MouseEvent| Msg::Stop)}>{ say!("Stop" as "verb, of the checking") }</button> }
                 }
             </p>
             <ul class="opened__told">{ for looks.told.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
@@ -107,9 +63,9 @@ pub fn progress(looks: &Looks<'_>, link: &Link) -> Html {
 }
 
 /// The tabs, or what is opened from them.
-pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
+pub fn shown(looks: &Looks<'_>, on: &Callback<Msg>) -> Html {
     if let Some(opened) = looks.opened {
-        return opened.page(looks, link);
+        return opened_page::page(opened, looks, on);
     }
     if looks.n_sources == 0 {
         return html! { <p>{ say!("Nothing yet. Assessments made in this browser are known here with their keys; for others, drop the assessment’s file and its key too.") }</p> };
@@ -140,9 +96,9 @@ pub fn shown(looks: &Looks<'_>, link: &Link) -> Html {
     html! {
         <>
             { reliability(looks) }
-            <Tabs id="cohort" label={say!("Results")} {words} shown={looks.tab} panel="cohort-panel" on_show={link.callback(Msg::Show)} />
+            <Tabs id="cohort" label={say!("Results")} {words} shown={looks.tab} panel="cohort-panel" on_show={on.reform(Msg::Show)} />
             <div id="cohort-panel" class="tabs__panel stack" role="tabpanel" aria-labelledby={format!("cohort-{}", looks.tab)}>
-                { tab(looks, &refused, link) }
+                { tab(looks, &refused, on) }
             </div>
         </>
     }
@@ -169,11 +125,11 @@ fn reliability(looks: &Looks<'_>) -> Html {
 const REFUSED: usize = 4;
 
 /// What to do where no record counts.
-fn nothing_counts(n_refused: usize, link: &Link) -> Html {
+fn nothing_counts(n_refused: usize, on: &Callback<Msg>) -> Html {
     if n_refused == 0 {
         return html! { <p>{ say!("No record counts yet.") }</p> };
     }
-    let why = link.callback(|_: MouseEvent| Msg::Show(REFUSED));
+    let why = on.reform(|_: MouseEvent| Msg::Show(REFUSED));
     html! {
         <>
             <p>{ say!("No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key.") }</p>
@@ -182,23 +138,23 @@ fn nothing_counts(n_refused: usize, link: &Link) -> Html {
     }
 }
 
-fn tab(looks: &Looks<'_>, refused: &[Refused], link: &Link) -> Html {
+fn tab(looks: &Looks<'_>, refused: &[Refused], on: &Callback<Msg>) -> Html {
     let Some(cohort) = looks.cohort.filter(|_| looks.tab < 4) else {
         return match looks.tab {
             REFUSED => others::refused_list(
                 refused,
                 &looks.rows.broken(),
-                &link.callback(|(source, line)| Msg::Read(source, line)),
+                &on.reform(|(source, line)| Msg::Read(source, line)),
             ),
             5 => rulings::list(
                 looks.rulings,
                 looks.files,
                 &looks.rows.assessments(),
-                &link.callback(|at| Msg::Rule(Change::TakenBack(at))),
+                &on.reform(|at| Msg::Rule(Change::TakenBack(at))),
             ),
-            6 => save(link),
-            7 => erase(looks, link),
-            _ => nothing_counts(refused.len(), link),
+            6 => save(on),
+            7 => erase(looks, on),
+            _ => nothing_counts(refused.len(), on),
         };
     };
     match looks.tab {
@@ -206,15 +162,15 @@ fn tab(looks: &Looks<'_>, refused: &[Refused], link: &Link) -> Html {
             <>
                 if let Some(job) = looks.voiding {
                     <Rule key={job.to_owned()} about={About::Job(job.to_owned())} words={vec![text!("void")]} of={of_job(looks, job)}
-                        on_rule={link.callback(|ruling| Msg::Rule(Change::Made(ruling)))} on_cancel={link.callback(|()| Msg::Void(None))} />
+                        on_rule={on.reform(|ruling| Msg::Rule(Change::Made(ruling)))} on_cancel={on.reform(|()| Msg::Void(None))} />
                 }
-                <Jobs cohort={cohort.clone()} counting={looks.rows.jobs(looks.rulings).into_keys().collect::<BTreeSet<_>>()} on_open={link.callback(|job| Msg::Open(Some(Opened::Job(job))))} on_void={link.callback(|job| Msg::Void(Some(job)))} />
+                <Jobs cohort={cohort.clone()} counting={looks.rows.jobs(looks.rulings).into_keys().collect::<BTreeSet<_>>()} on_open={on.reform(|job| Msg::Open(Some(Opened::Job(job))))} on_void={on.reform(|job| Msg::Void(Some(job)))} />
             </>
         },
         2 => others::safety_table(&cohort.safety),
         3 => others::confused_table(&cohort.confused, words::fault_name),
         _ => {
-            html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={link.callback(|opened| Msg::Open(Some(opened)))} /> }
+            html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={on.reform(|opened| Msg::Open(Some(opened)))} /> }
         }
     }
 }
@@ -231,13 +187,13 @@ fn erase_words(looks: &Looks<'_>) -> String {
     }
 }
 
-fn erase(looks: &Looks<'_>, link: &Link) -> Html {
+fn erase(looks: &Looks<'_>, on: &Callback<Msg>) -> Html {
     let past = erasing::past(looks.rows, looks.files, today());
     let title = |one: &Past| words::title_of_assessment(&one.assessment, looks.files);
     let titles: Vec<String> = past.iter().map(title).collect();
     html! {
         <Erase {past} {titles} today={today()} people={looks.rows.people().into_iter().collect::<Vec<_>>()} works={looks.works} n_left={looks.left.len()}
-            on_erase={link.callback(Msg::Erase)} on_save={link.callback(|_: MouseEvent| Msg::Save("left"))} />
+            on_erase={on.reform(Msg::Erase)} on_save={on.reform(|_: MouseEvent| Msg::Save("left"))} />
     }
 }
 
@@ -255,11 +211,11 @@ fn of_job(looks: &Looks<'_>, job: &str) -> Vec<(String, String)> {
     of.into_iter().map(with_title).collect()
 }
 
-fn save(link: &Link) -> Html {
+fn save(on: &Callback<Msg>) -> Html {
     // A browser that does not print says so itself.
     let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
     let key = |what: &'static str, words: &'static str| {
-        html! { <button type="button" class="button" onclick={link.callback(move |_: MouseEvent| Msg::Save(what))}>{ words }</button> }
+        html! { <button type="button" class="button" onclick={on.reform(move |_: MouseEvent| Msg::Save(what))}>{ words }</button> }
     };
     html! {
         <>

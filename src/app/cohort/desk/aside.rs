@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 use crate::app::cohort::aside::Aside;
 use crate::app::cohort::desk::CohortScreen;
-use crate::app::cohort::desk::Msg;
+use crate::app::cohort::message::Msg;
 use crate::app::cohort::opened::Opened;
 use crate::app::cohort::replay;
 use crate::app::cohort::rows::Row;

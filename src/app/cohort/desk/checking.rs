@@ -3,7 +3,6 @@
 use yew::prelude::*;
 
 use crate::app::cohort::desk::CohortScreen;
-use crate::app::cohort::desk::Msg;
 use crate::app::cohort::hands::Doing;
 use crate::app::cohort::hands::Hand;
 use crate::app::cohort::hands::Task;
@@ -11,6 +10,7 @@ use crate::app::cohort::hands::hello;
 use crate::app::cohort::hands::looks;
 use crate::app::cohort::hands::works;
 use crate::app::cohort::kept_rulings::Change;
+use crate::app::cohort::message::Msg;
 use crate::app::cohort::source::Kind;
 use crate::app::cohort::source::kind;
 use crate::app::worker::Answer;
