@@ -30,16 +30,17 @@ use crate::expert::cause::Variant;
 use crate::expert::cause::causes;
 use crate::expert::cause::variants;
 use crate::expert::degrees;
-use crate::expert::finer;
-use crate::expert::finer::Fresh;
 use crate::expert::foreseen::Foreseen;
 use crate::expert::foreseen::foreseen;
+use crate::expert::fresh;
+use crate::expert::fresh::Fresh;
 use crate::expert::line::Earlier;
 use crate::expert::line::Heard;
 use crate::expert::line::Line;
 use crate::expert::line::Past;
 use crate::expert::line::begins_anew;
 use crate::expert::line::is_start;
+use crate::expert::line::runs;
 use crate::expert::period::Away;
 use crate::expert::run;
 use crate::expert::seen::Seen;
@@ -131,7 +132,7 @@ impl Belief {
             causes,
             fresh,
             idle: lines[0].clone(),
-            most_lines: lines.len() + finer::MOST,
+            most_lines: lines.len() + fresh::MOST,
             lines,
             told: Told::default(),
             earlier: Vec::new(),
@@ -212,7 +213,7 @@ impl Belief {
             }
         }
         let says = self.each(&shown, |line, shown| line.hands_and_device(step, shown));
-        past.stretch = is_running.then(|| run::stretch(self.starts, &mut self.lines, &says));
+        past.stretch = is_running.then(|| run::stretch(self.starts, runs(&mut self.lines), &says));
         // The sound machine is followed in any case: what it says counts where a fault is away.
         let idle_says = self.idle.hands_and_device(step, &idle);
         self.idle.run.joins(idle_says, past.stretch);
@@ -283,7 +284,7 @@ impl Belief {
         };
         let told = self.told;
         let says = self.each(shown, |line, shown| line.says(&heard, note, shown));
-        heard.stretch = is_running.then(|| run::stretch(self.starts, &mut self.lines, &says));
+        heard.stretch = is_running.then(|| run::stretch(self.starts, runs(&mut self.lines), &says));
         let idle_says = self.idle.says(&heard, note, idle);
         self.idle.run.joins(idle_says, heard.stretch);
         heard.adds_away.idle = self.idle.run.counts(idle_says, heard.stretch);

@@ -15,7 +15,6 @@ use serde::Deserialize;
 use serde::Serialize;
 
 use crate::bench::scenario::Scenario;
-use crate::expert::degrees;
 use crate::machine::ActiveFault;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
@@ -36,6 +35,10 @@ const LOOSE: Chance = Chance {
     period_s: 60.0,
     chance_ratio: 0.5,
 };
+
+/// How many faults that come in degrees are there in full. Design choice: a part that is called for has
+/// mostly gone all the way.
+const FULL_RATIO: f64 = 1.0 / 3.0;
 
 /// A cause: names of the faults that are there together; none for a sound machine.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -120,7 +123,7 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
             [one] if is_loose(one) => Some(LOOSE),
             _ => None,
         };
-        let shares = degrees::shares(&DEGREES);
+        let shares = shares(&DEGREES);
         for way in 0..n_ways {
             let mut rest = way;
             let share = if defs.len() == 1 && n_ways > 1 {
@@ -151,4 +154,32 @@ pub fn variants(scenario: &Scenario, causes: &[Cause]) -> Vec<Variant> {
         variant.prior /= sum;
     }
     variants
+}
+
+/// Share of each degree, the full one first: of those that are not there in full, half way to its
+/// neighbours over the whole way.
+pub(super) fn shares(degrees: &[f64]) -> Vec<f64> {
+    let gaps: Vec<f64> = degrees.windows(2).map(|d| (d[0] - d[1]).abs()).collect();
+    let whole: f64 = gaps.iter().sum();
+    let gap = |at: Option<usize>| at.and_then(|at| gaps.get(at)).copied().unwrap_or(0.0);
+    (0..degrees.len())
+        .map(|k| {
+            let cell = 0.5 * (gap(k.checked_sub(1)) + gap(Some(k))) / whole;
+            let full = if k == 0 { FULL_RATIO } else { 0.0 };
+            full + (1.0 - FULL_RATIO) * cell
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_third_is_there_in_full_and_the_rest_goes_by_the_way_between() {
+        let shares = shares(&[1.0, 0.75, 0.625, 0.5]);
+        for (is, cell) in shares.iter().zip([0.75, 0.375, 0.25, 0.125]) {
+            assert!((is - 2.0 / 3.0 * cell).abs() < 1e-12, "{shares:?}");
+        }
+    }
 }

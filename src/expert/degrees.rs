@@ -6,8 +6,7 @@
 //! sd²  = (l³ + r³) / (3 (l + r))          second moment of a flat share from -l to r
 //! ```
 //!
-//! Each stands for the machines half way to its neighbours. Of those that are not there in full any
-//! degree is as likely as another. What is seen of those between is [`weigh::between`]; both neighbours are
+//! Each stands for the machines half way to its neighbours. What is seen of those between is [`weigh::between`]; both neighbours are
 //! credited alike with it.
 //!
 //! [`weigh::between`]: crate::expert::weigh::between
@@ -44,25 +43,6 @@ pub(super) fn rows(lines: &[Line]) -> Vec<Range<usize>> {
         first += n;
     }
     rows
-}
-
-/// How many faults that come in degrees are there in full. Design choice: a part that is called for has
-/// mostly gone all the way.
-const FULL_RATIO: f64 = 1.0 / 3.0;
-
-/// Share of each degree, the full one first: of those that are not there in full, half way to its
-/// neighbours over the whole way.
-pub(super) fn shares(degrees: &[f64]) -> Vec<f64> {
-    let gaps: Vec<f64> = degrees.windows(2).map(|d| (d[0] - d[1]).abs()).collect();
-    let whole: f64 = gaps.iter().sum();
-    let gap = |at: Option<usize>| at.and_then(|at| gaps.get(at)).copied().unwrap_or(0.0);
-    (0..degrees.len())
-        .map(|k| {
-            let cell = 0.5 * (gap(k.checked_sub(1)) + gap(Some(k))) / whole;
-            let full = if k == 0 { FULL_RATIO } else { 0.0 };
-            full + (1.0 - FULL_RATIO) * cell
-        })
-        .collect()
 }
 
 /// Machines of one fault, degree after degree.
@@ -145,14 +125,6 @@ mod tests {
         assert!((flat_sd(0.5, 0.5) - 1.0 / 12.0_f64.sqrt()).abs() < 1e-12);
         assert!((flat_sd(0.0, 1.0) - 1.0 / 3.0_f64.sqrt()).abs() < 1e-12);
         assert!(flat_sd(0.0, 0.0).abs() < 1e-12);
-    }
-
-    #[test]
-    fn a_third_is_there_in_full_and_the_rest_goes_by_the_way_between() {
-        let shares = shares(&[1.0, 0.75, 0.625, 0.5]);
-        for (is, cell) in shares.iter().zip([0.75, 0.375, 0.25, 0.125]) {
-            assert!((is - 2.0 / 3.0 * cell).abs() < 1e-12, "{shares:?}");
-        }
     }
 
     #[test]

@@ -6,20 +6,14 @@
 //! the time: without the degrees between, the other would be believed.
 
 use std::ops::Range;
-use std::sync::Arc;
 
-use crate::bench::scenario::Scenario;
 use crate::expert::belief::Belief;
-use crate::expert::cause::Variant;
+use crate::expert::cause::shares;
 use crate::expert::degrees;
 use crate::expert::line::Line;
-use crate::expert::symptom::Symptoms;
 use crate::expert::twin::Shown;
-use crate::expert::twin::Twin;
 use crate::machine::MachineError;
 
-/// How often a customer who calls has shut the tap for some other reason: once in 200 calls. Design choice.
-const SHUT_BY_HAND: f64 = 0.005;
 /// A fault is looked at more closely from this probability on.
 const LIKELY: f64 = 5e-4;
 /// Degrees fit differently from this difference on, in logarithms.
@@ -28,45 +22,8 @@ const DIFFERENT: f64 = 0.5;
 const NEAR: f64 = 0.04;
 /// Most machines of one fault.
 const MOST_OF_ONE: usize = 12;
-/// Most machines begun between the first of all faults: bounds the time a belief takes.
-pub(super) const MOST: usize = 48;
 /// How many times over degrees are halved after one step.
 const AT_ONCE: usize = 3;
-
-/// Sound machines that others are begun from.
-#[derive(Clone, Debug)]
-pub(super) struct Fresh {
-    /// With the tap as a cause leaves it.
-    open: Twin,
-    /// With the tap shut by hand, where that is known.
-    shut: Option<Twin>,
-}
-
-impl Fresh {
-    pub fn of(scenario: &Arc<Scenario>, is_tap_shut: bool) -> Result<Self, MachineError> {
-        let shut = is_tap_shut.then(|| {
-            let mut shut = Scenario::clone(scenario);
-            shut.site.tap_open = false;
-            Twin::sound(&Arc::new(shut))
-        });
-        Ok(Self {
-            open: Twin::sound(scenario)?,
-            shut: shut.transpose()?,
-        })
-    }
-
-    /// A machine with a cause that shows these symptoms, before anything was done.
-    pub fn line(&self, variant: Variant, shows: Symptoms) -> Result<Line, MachineError> {
-        let twin = self.open.with(&variant)?;
-        match &self.shut {
-            Some(shut) if !twin.is_tap_closed() => {
-                let twin = shut.with(&variant)?;
-                Ok(Line::fresh(variant, twin, shows, libm::log(SHUT_BY_HAND)))
-            }
-            _ => Ok(Line::fresh(variant, twin, shows, 0.0)),
-        }
-    }
-}
 
 fn degree(line: &Line) -> f64 {
     line.variant.faults[0].severity_ratio
@@ -146,7 +103,7 @@ impl Belief {
         }
         self.lines.splice(best..=best, lines);
         let row = &mut self.lines[row.start..row.end + n_new];
-        let shares = degrees::shares(&row.iter().map(degree).collect::<Vec<_>>());
+        let shares = shares(&row.iter().map(degree).collect::<Vec<_>>());
         for (line, share) in row.iter_mut().zip(shares) {
             line.variant.prior = prior * share;
         }

@@ -6,12 +6,12 @@ use crate::bench::job::Job;
 use crate::bench::scenario::Scenario;
 use crate::bench::workshop::Work;
 use crate::expert::belief::Belief;
-use crate::expert::plan::price;
-use crate::expert::plan::way_min;
 use crate::expert::remedy::part_remedies;
 use crate::expert::remedy::remedies;
 use crate::expert::trial::Stand;
 use crate::expert::twin::Twin;
+use crate::expert::ways::price;
+use crate::expert::ways::way_min;
 use crate::machine::FaultDef;
 
 /// Causes planned with.

@@ -196,6 +196,11 @@ impl Line {
     }
 }
 
+/// What each said while it was running.
+pub(super) fn runs(lines: &mut [Line]) -> impl Iterator<Item = &mut Run> {
+    lines.iter_mut().map(|line| &mut line.run)
+}
+
 fn keys(note: Option<&Note>) -> String {
     match note.map(|n| &n.entry) {
         Some(NoteEntry::Observation { seen, .. }) => {

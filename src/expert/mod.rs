@@ -19,7 +19,9 @@ mod door; // the one door the expert works through
 mod drill; // runs of the machine that show most
 mod finer; // a degree found more closely where its fault is likely
 mod foreseen; // what could have come of a step
+mod fresh; // sound machines that others are begun from
 mod hint; // what hints say
+mod judged; // a decision and what it was worth
 mod likely; // the likeliest causes of a moment
 mod line; // one cause's machine as the belief keeps it
 mod moment; // one moment of a job as a problem to decide
@@ -40,6 +42,7 @@ pub mod theory; // decision theory, pure and generic
 mod told; // a customer's words read as symptoms
 mod trial; // what could be tried, and what each likely machine would show
 mod twin; // one cause's machine, running beside
+mod ways; // from one stand to another
 mod weigh; // how well what was seen fits what a machine would have shown
 
 pub use advice::Par;
@@ -55,6 +58,8 @@ pub use cause::Cause;
 pub use cause::causes;
 pub use foreseen::Foreseen;
 pub use hint::hints;
+pub use judged::Decided;
+pub use judged::Judged;
 pub use next_words::next_words;
 pub use plan::Candidate;
 pub use plan::Next;
@@ -62,8 +67,6 @@ pub use plan::Plan;
 pub use plan::Remedy;
 pub use play::Played;
 pub use play::play;
-pub use reckoning::Decided;
-pub use reckoning::Judged;
 pub use reckoning::Reckoning;
 pub use reckoning::Start;
 pub use reckoning::StepTold;

@@ -32,15 +32,16 @@ use crate::expert::cause::Cause;
 use crate::expert::cut::Cut;
 use crate::expert::drill::Drills;
 use crate::expert::drill::drills;
+use crate::expert::judged::Decided;
+use crate::expert::judged::Judged;
 use crate::expert::moment::Moment;
 use crate::expert::moment::Tried;
 use crate::expert::moment::name_of;
-use crate::expert::plan::Next;
-use crate::expert::plan::stand_of;
-use crate::expert::plan::way_min;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::expert::trial::Stand;
+use crate::expert::ways::stand_of;
+use crate::expert::ways::way_min;
 use crate::machine::MachineError;
 use crate::machine::UNPLUGGED;
 
@@ -48,41 +49,6 @@ use crate::machine::UNPLUGGED;
 const LEAST_BITS: f64 = 0.01;
 /// The model is made anew once it knows more than this share only as the rest.
 const MOST_REST: f64 = 0.1;
-
-/// What was decided.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Decided {
-    /// To read, look, listen, feel or turn.
-    Try,
-    /// To do a work, by its name.
-    Work(String),
-    /// To hand over with nothing done.
-    HandOver,
-    /// To ask for a hint.
-    Hint,
-}
-
-/// One decision, judged.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Judged {
-    /// Number of the step in the log, from 1.
-    pub step: usize,
-    /// What was decided.
-    pub decided: Decided,
-    /// Cost of the act itself, money unit.
-    pub cost: f64,
-    /// Cost that another decision would have avoided, expected; money unit.
-    pub avoidable: f64,
-    /// How far the evidence then justified it, 0..1: for works and hand-over.
-    pub justification: Option<f64>,
-    /// Probability, as the evidence stood, that a work puts it right.
-    pub p: Option<f64>,
-    /// Bits it promised.
-    pub promised_bits: f64,
-    /// What would have been better, when something was.
-    pub better: Option<Next>,
-}
 
 /// What a step told.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -106,21 +72,6 @@ pub struct Reckoning {
     pub decisions: Vec<Judged>,
     /// What each step told; steps that told nothing are left out.
     pub told: Vec<StepTold>,
-}
-
-impl Judged {
-    pub(super) fn tried(step: usize, cost: f64) -> Self {
-        Self {
-            step,
-            decided: Decided::Try,
-            cost,
-            avoidable: 0.0,
-            justification: None,
-            p: None,
-            promised_bits: 0.0,
-            better: None,
-        }
-    }
 }
 
 impl Reckoning {

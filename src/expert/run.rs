@@ -9,7 +9,6 @@
 //! seen then comes as likely as from any cause. However many lines speak against a cause in one start,
 //! they weigh no more than 1/m. Share: design choice, held by the calibration of belief.
 
-use crate::expert::line::Line;
 use crate::expert::period::either;
 
 /// Share of starts in which a machine runs otherwise than reckoned.
@@ -58,12 +57,16 @@ impl Run {
 }
 
 /// Takes what each machine says of something seen while it was running.
-pub(super) fn stretch(start: u64, lines: &mut [Line], says: &[Option<f64>]) -> Stretch {
-    let mut of = Vec::with_capacity(lines.len());
-    for (line, says) in lines.iter_mut().zip(says) {
+pub(super) fn stretch<'r>(
+    start: u64,
+    runs: impl Iterator<Item = &'r mut Run>,
+    says: &[Option<f64>],
+) -> Stretch {
+    let mut of = Vec::with_capacity(says.len());
+    for (run, says) in runs.zip(says) {
         if let Some(says) = says {
-            line.run.see(start, *says);
-            of.push((line.run.share, line.run.sum));
+            run.see(start, *says);
+            of.push((run.share, run.sum));
         }
     }
     let best = of

@@ -13,13 +13,13 @@ use crate::expert::crowd::habits::Habits;
 use crate::expert::crowd::habits::Kind;
 use crate::expert::crowd::likeness;
 use crate::expert::door::Door;
-use crate::expert::plan::way_min;
 use crate::expert::routine::Routine;
 use crate::expert::theory::information;
 use crate::expert::trial;
 use crate::expert::trial::Lines;
 use crate::expert::trial::Stand;
 use crate::expert::twin::Twin;
+use crate::expert::ways::way_min;
 use crate::machine::draw_ratio;
 
 const WHIM_PURPOSE: u64 = 0x7768_696d;
