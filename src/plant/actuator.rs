@@ -9,7 +9,7 @@
 //! slow under load; a coil that lets go returns at the spring's speed.
 
 use crate::plant::drain::DrainParams;
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 
 component_params! {

@@ -10,7 +10,7 @@
 //! N starts afresh whenever the mouth is uncovered. Source: Boyle, published; oscillator by
 //! the machine's electrical data; sizes design choice. Limits: air stays at one temperature.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 

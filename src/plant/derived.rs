@@ -2,9 +2,11 @@
 
 use crate::plant::drain::DrainDerived;
 use crate::plant::drive::DriveDerived;
+use crate::plant::drive::bearing_n_m;
+use crate::plant::drive::belt_tension_ratio;
 use crate::plant::inlet::InletDerived;
 use crate::plant::params::PlantParams;
-use crate::plant::suspension::SuspensionDerived;
+use crate::plant::swing::SuspensionDerived;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
 /// Constants of all components.
@@ -62,6 +64,45 @@ impl Derived {
             drive: DriveDerived::new(p),
             suspension,
             lags,
+        }
+    }
+}
+
+/// Torque below which a link may let the motor run alone, N·m. Above any pull-out torque here.
+const WEAK_N_M: f64 = 3.0;
+
+impl DriveDerived {
+    pub(crate) fn new(p: &PlantParams) -> Self {
+        let (belt, rotor) = (&p.belt, &p.rotor);
+        let belt_ratio = belt.large_pulley_m / belt.small_pulley_m;
+        let wash_ratio = belt_ratio * p.gear.ratio_ratio;
+        let grip = belt_tension_ratio(belt);
+        let belt_n_m_per_n = belt.small_pulley_m * (grip - 1.0) / (grip + 1.0);
+        let belt_limit = (belt_n_m_per_n * belt.tension_n).min(belt.pulley_grip_n_m);
+        let belt_slips_first = belt_limit <= p.pulsator.spline_n_m / wash_ratio;
+        let sun_at_motor = belt.inertia_kg_m2 / (belt_ratio * belt_ratio);
+        let pulsator_at_motor = p.pulsator.inertia_kg_m2 / (wash_ratio * wash_ratio);
+        let sun_at_pulsator = belt.inertia_kg_m2 * p.gear.ratio_ratio * p.gear.ratio_ratio;
+        Self {
+            belt_n_m_per_n,
+            belt_ratio,
+            wash_ratio,
+            friction_n_m: bearing_n_m(rotor, belt),
+            wash_loss_ratio: 1.0 / (belt.efficiency_ratio * p.gear.efficiency_ratio) - 1.0,
+            spin_loss_ratio: 1.0 / belt.efficiency_ratio - 1.0,
+            belt_slips_first,
+            wash_kg_m2: rotor.inertia_kg_m2 + sun_at_motor + pulsator_at_motor,
+            wash_before_kg_m2: rotor.inertia_kg_m2
+                + if belt_slips_first { 0.0 } else { sun_at_motor },
+            wash_behind_kg_m2: p.pulsator.inertia_kg_m2
+                + if belt_slips_first {
+                    sun_at_pulsator
+                } else {
+                    0.0
+                },
+            is_weak: belt_limit < WEAK_N_M
+                || p.clutch.torque_n_m / belt_ratio < WEAK_N_M
+                || p.pulsator.spline_n_m / wash_ratio < WEAK_N_M,
         }
     }
 }

@@ -10,8 +10,7 @@
 //! Source: Torricelli; contraction by the Weisbach form from memory; coefficients design
 //! choice. Limits: a primed hose, no gulping of air.
 
-use crate::plant::params::component_params;
-use crate::plant::tub::FULL_LEVEL_M;
+use crate::plant::param_table::component_params;
 use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 
@@ -52,6 +51,9 @@ component_params! {
         air_break_m = 0.3, -2.0 => 5.0, text!("the height that breaks a siphon");
     }
 }
+
+/// Level at which seal and drain leaks are stated, m.
+pub(crate) const FULL_LEVEL_M: f64 = 0.29;
 
 /// Water too shallow for the pump to catch, m.
 const PUMP_DRY_M: f64 = 0.005;

@@ -8,7 +8,7 @@
 //! no effect of temperature; the water goes into the tub and must leave by the drain.
 
 use crate::plant::load::LoadParams;
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 use crate::units::STANDARD_GRAVITY_M_PER_S2;
 

@@ -5,7 +5,7 @@
 //! ```
 //! Source: design choice. Limits: no rinsing away with the water.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 
 component_params! {

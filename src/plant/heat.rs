@@ -11,7 +11,7 @@
 //! of machine P design choice (electrical sheet); copper coefficient published, IEC 60028.
 //! Limits: current follows the table, whose copper temperature the harness keeps near.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 
 component_params! {

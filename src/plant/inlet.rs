@@ -10,7 +10,7 @@
 //! Sign: positive into the tub. Source: published Joukowsky and Michaud formulas from memory;
 //! coefficients design choice, pressures common practice. Limits: coil heat is electrical.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 
 component_params! {

@@ -8,7 +8,7 @@
 //! Source: uptake and time from memory, fibre density published (handbook), the rest design
 //! choice. Limits: one kind of textile, no temperature effect.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 
 component_params! {

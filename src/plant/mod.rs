@@ -25,6 +25,7 @@ pub mod inlet;
 pub mod load;
 pub mod motor_table;
 mod numerics;
+pub mod param_table;
 pub mod params;
 pub mod pressure_switch;
 pub mod readings;
@@ -33,10 +34,12 @@ pub mod sound;
 mod spin;
 pub mod state;
 pub mod suspension;
+pub mod swing;
 mod tick; // what acts during one, and what is kept of it
 pub mod tub;
 pub mod vibration;
 mod wash;
+mod water_balance; // every kilogram, in and out
 pub mod water_properties;
 
 use crate::plant::air_trap::TrapInputs;
@@ -48,7 +51,7 @@ use crate::plant::inlet::InletFlows;
 use crate::plant::params::{ParamError, PlantParams};
 use crate::plant::state::PlantState;
 use crate::plant::tick::TickMemory;
-use crate::plant::tub::WaterInputs;
+use crate::plant::water_balance::WaterInputs;
 
 pub use tick::PlantInputs;
 
@@ -290,7 +293,7 @@ impl Plant {
             },
             spin_rad_per_s,
         };
-        self.memory.flows = tub::step(p, &d.drain, &mut s.tub, &water, dt_s);
+        self.memory.flows = water_balance::step(p, &d.drain, &mut s.tub, &water, dt_s);
         let level_m = tub::level_m(&p.tub, &p.load, s.tub.free_kg, s.tub.textile_kg);
         let air = TrapInputs {
             level_m,
@@ -318,8 +321,8 @@ impl Plant {
             air_k: p.site.air_k,
         };
         heat::step(&p.heat, &mut s.heat, &heat, dt_s, lags.protector_share);
-        let body = suspension::body(p, s.tub.free_kg, s.tub.textile_kg);
-        suspension::step(
+        let body = swing::body(p, s.tub.free_kg, s.tub.textile_kg);
+        swing::step(
             p,
             &d.suspension,
             &mut s.suspension,
@@ -327,7 +330,7 @@ impl Plant {
             spin_rad_per_s,
             [lags.swing_share, lags.rock_share],
         );
-        suspension::spread(
+        swing::spread(
             p,
             &mut s.suspension,
             level_m,

@@ -5,7 +5,7 @@
 //! ```
 //! Source: set points design choice; tolerance ±100 Pa from memory. Limits: snaps at once.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 
 component_params! {

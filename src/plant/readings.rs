@@ -6,7 +6,7 @@
 
 use crate::plant::actuator::{self, Linkage};
 use crate::plant::drive::DriveMode;
-use crate::plant::suspension::{self, Body};
+use crate::plant::swing::{self, Body};
 use crate::plant::tub::{self, TubFlows};
 use crate::plant::{Plant, TICK_S, air_trap, inlet};
 
@@ -127,7 +127,7 @@ impl Plant {
 
     /// Masses and stiffnesses of the hung body now.
     pub fn body(&self) -> Body {
-        suspension::body(
+        swing::body(
             &self.params,
             self.state.tub.free_kg,
             self.state.tub.textile_kg,
@@ -138,7 +138,7 @@ impl Plant {
     pub fn unbalance_kg_m(&self) -> f64 {
         let lump_kg = self.state.suspension.unbalance_ratio * self.params.load.unbalance_kg;
         let speed = self.state.drive.basket_rad_per_s.abs();
-        suspension::unbalance_kg_m(&self.params, &self.derived.suspension, lump_kg, speed)
+        swing::unbalance_kg_m(&self.params, &self.derived.suspension, lump_kg, speed)
     }
 
     /// Reach of the tub's rim: swing plus static offset, m.
@@ -206,8 +206,8 @@ impl Plant {
             rim_reach_m: reach,
             is_lever_open: self.is_lever_open(),
             is_touching: reach > p.suspension.cabinet_gap_m,
-            foot_force_n: suspension::foot_force_n(&body, s.suspension.swing_m),
-            foot_limit_n: suspension::foot_limit_n(p, &body),
+            foot_force_n: swing::foot_force_n(&body, s.suspension.swing_m),
+            foot_limit_n: swing::foot_limit_n(p, &body),
             foam_ratio: s.foam.foam_ratio,
             bath_k: tub.bath_k,
         }

@@ -1,6 +1,6 @@
 //! The room: air, floor and the feet the machine stands on. Parameters only.
 
-use crate::plant::params::component_params;
+use crate::plant::param_table::component_params;
 use crate::text;
 use crate::units::{CELSIUS_ZERO_K, STANDARD_ATMOSPHERE_PA};
 

@@ -11,7 +11,7 @@
 
 use crate::plant::numerics::runge_kutta;
 use crate::plant::params::PlantParams;
-use crate::plant::suspension::Body;
+use crate::plant::swing::Body;
 
 /// Centre of mass and rocking, with their rates.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -111,7 +111,7 @@ fn slopes(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plant::suspension::{body, whirl};
+    use crate::plant::swing::{body, whirl};
 
     #[test]
     fn after_long_turning_it_agrees_with_the_envelope() {

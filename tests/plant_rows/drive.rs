@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use tubwright::plant::drive::{self, MotorInput};
 use tubwright::plant::motor_table::MotorTable;
 use tubwright::plant::params::PlantParams;
-use tubwright::plant::{Plant, PlantInputs, drying, load, suspension};
+use tubwright::plant::{Plant, PlantInputs, drying, load, swing};
 use tubwright::units::{rad_per_s_from_rpm, rpm_from_rad_per_s};
 
 use crate::machine::{forward, pulled, reference, time_until};
@@ -64,7 +64,7 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
         "coast-down time" => stop_s(c, *c.all("r/min").last()?)?,
         "kinetic energy" => {
             let w = speed(c);
-            let polar = suspension::body(&loaded(c), 0.0, wet_kg(c)).polar_kg_m2;
+            let polar = swing::body(&loaded(c), 0.0, wet_kg(c)).polar_kg_m2;
             0.5 * polar * w * w
         }
         "equilibrium moisture" => {

@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 
 use tubwright::plant::params::PlantParams;
-use tubwright::plant::suspension::{self, Body, body, whirl};
+use tubwright::plant::swing::{self, Body, body, whirl};
 use tubwright::plant::vibration::{self, VibrationInputs, VibrationState};
 use tubwright::plant::{Plant, PlantInputs};
 use tubwright::units::{STANDARD_GRAVITY_M_PER_S2 as G, rad_per_s_from_rpm, rpm_from_rad_per_s};
@@ -45,7 +45,7 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
         "balance ring capacity" => {
             let mut p = reference();
             p.ring.eccentricity_m = 1e-3 * c.of("mm")?;
-            suspension::ring_kg(&p.ring) * p.ring.eccentricity_m
+            swing::ring_kg(&p.ring) * p.ring.eccentricity_m
         }
         "unbalance left above critical" => unbalance_left_kg_m(c)?,
         "rim amplitude" => 1e3 * rim_m(c)?,
@@ -65,9 +65,9 @@ pub fn answer(q: &str, c: &Prose) -> Option<f64> {
             let mut p = reference();
             p.site.foot_friction_ratio = c.after("mu").unwrap_or(0.45);
             p.load.dry_kg = c.of("kg").unwrap_or(0.0);
-            suspension::foot_limit_n(&p, &body(&p, 0.0, 0.0))
+            swing::foot_limit_n(&p, &body(&p, 0.0, 0.0))
         }
-        "swing force on cabinet" => suspension::foot_force_n(&carried(c).1, 1e-3 * c.of("mm")?),
+        "swing force on cabinet" => swing::foot_force_n(&carried(c).1, 1e-3 * c.of("mm")?),
         _ => return None,
     })
 }
@@ -138,7 +138,7 @@ fn unbalance_of(c: &Prose) -> Option<f64> {
         return Some(whole);
     }
     let p = reference();
-    let ring_kg = suspension::ring_kg(&p.ring);
+    let ring_kg = swing::ring_kg(&p.ring);
     let mass_kg = p.suspension.mass_kg + p.load.dry_kg;
     Some(whole - (whole * ring_kg / (mass_kg + ring_kg)).min(ring_kg * p.ring.eccentricity_m))
 }
