@@ -1,5 +1,6 @@
-//! What the tub hangs on: rods, springs, dampers, lever switch, cabinet and balance ring; how far it
-//! swings is in `swing.rs`.
+//! What the tub hangs on: rods, springs, dampers, lever switch, cabinet and balance ring.
+//!
+//! How far it swings is in `swing.rs`.
 
 use crate::plant::param_table::component_params;
 use crate::text;

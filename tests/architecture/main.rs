@@ -2,6 +2,7 @@
 //!
 //! Each rule names the file, the line and what is wrong; DEVELOPERS.md says why it is a rule.
 
+mod circles;
 mod rules;
 mod source;
 mod suffix;
@@ -29,6 +30,28 @@ fn texts(found: Vec<rules::Finding>) -> Vec<String> {
 #[test]
 fn imports_point_downwards() {
     all(|source| texts(rules::imports(source)));
+}
+
+#[test]
+fn files_import_each_other_in_no_circle() {
+    let found = circles::circles(&source::program());
+    let is_left = |circle: &&circles::Circle| {
+        let is_of = |left: &&[&str]| {
+            circle
+                .files
+                .iter()
+                .all(|file| left.contains(&file.as_str()))
+        };
+        circles::LEFT.iter().any(is_of)
+    };
+    let (left, told): (Vec<_>, Vec<_>) = found.iter().partition(is_left);
+    let told: Vec<String> = told.iter().map(ToString::to_string).collect();
+    assert!(told.is_empty(), "{}", told.join("\n"));
+    assert_eq!(
+        left.len(),
+        circles::LEFT.len(),
+        "a circle is broken: take it out of LEFT in tests/architecture/circles.rs"
+    );
 }
 
 #[test]
