@@ -4,8 +4,8 @@
 //! Frames advance the copy only. When the technician acts, the job is brought to the tick shown
 //! and acts there; so the job is advanced at log entries alone and replays to the same bits.
 
-use crate::app::store::SavedSuspect;
 use crate::app::suspects;
+use crate::app::suspects::SavedSuspect;
 use crate::app::view::Lead;
 use crate::app::view::NoticeView;
 use crate::app::view::Order;

@@ -1,7 +1,19 @@
 //! The technician's list of suspects: plain changes to a plain list.
 
-use crate::app::store::SavedSuspect;
 use crate::app::view::SuspectOrder;
+use serde::Deserialize;
+use serde::Serialize;
+
+/// A suspect on the job card.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SavedSuspect {
+    /// Name of the cause.
+    pub cause: String,
+    /// How sure, 1 to 3.
+    pub confidence: u8,
+    /// Struck out.
+    pub struck: bool,
+}
 
 /// Applies a change; one that names a cause not on the list changes nothing.
 pub fn change(list: &mut Vec<SavedSuspect>, order: SuspectOrder) {

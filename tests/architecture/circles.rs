@@ -10,7 +10,7 @@ use crate::source::Source;
 use crate::source::is_word;
 
 /// Circles that are left: for each, all files that may stand in it.
-pub const LEFT: [&[&str]; 4] = [
+pub const LEFT: [&[&str]; 2] = [
     // A job does acts, and what acts, rules and senses do is told of a job.
     &[
         "bench/acts/mod.rs",
@@ -23,10 +23,6 @@ pub const LEFT: [&[&str]; 4] = [
         "bench/refitting.rs",
         "bench/rules.rs",
     ],
-    // What is in the way of a part, and which part stands in the way.
-    &["bench/acts/access.rs", "bench/acts/parts.rs"],
-    // A session is saved, and begun from what was saved.
-    &["app/session.rs", "app/store/saved.rs", "app/suspects.rs"],
     // A sitting tells the training system of itself, which brings back and hands in a sitting.
     &[
         "app/sitting/jobs.rs",

@@ -20,7 +20,6 @@ pub use error::StorageError;
 pub use one_tab::Claim;
 pub use one_tab::Holder;
 pub use saved::SavedJob;
-pub use saved::SavedSuspect;
 
 use crate::say;
 use database::Database;

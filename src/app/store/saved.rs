@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use crate::app::session::Session;
 use crate::app::store::StorageError;
+use crate::app::suspects::SavedSuspect;
 use crate::app::view::debrief::in_words;
 use crate::bench::job::Entry;
 use crate::bench::job::LATEST_TICK;
@@ -65,17 +66,6 @@ pub struct Tried {
     pub whole: Vec<Entry>,
     /// How it had ended.
     pub verdict: Option<Verdict>,
-}
-
-/// A suspect on the job card.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct SavedSuspect {
-    /// Name of the cause.
-    pub cause: String,
-    /// How sure, 1 to 3.
-    pub confidence: u8,
-    /// Struck out.
-    pub struck: bool,
 }
 
 /// What the list of jobs shows of a finished one.

@@ -8,16 +8,15 @@ use crate::bench::action::Action;
 use crate::bench::action::Turnable;
 use crate::bench::acts::not_now;
 use crate::bench::acts::parts;
+use crate::bench::acts::way::in_the_way;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
-use crate::bench::job::Bench;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::observe;
 use crate::bench::workshop::Effect;
 use crate::bench::workshop::Mistake;
 use crate::bench::workshop::WorkKind;
-use crate::bench::workshop::Workshop;
 use crate::machine::Target;
 use crate::machine::draw_ratio;
 use crate::say;
@@ -40,21 +39,6 @@ const DROP_DAMAGE: f64 = 20.0;
 pub(super) const RESIDUE_KG: f64 = 2.0;
 /// What runs out of an opened joint of an empty tub: sump and hose, kg. Common practice.
 const SUMP_KG: f64 = 1.0;
-
-/// Steps that must come off before `needs` are reached, in working order.
-pub fn missing(workshop: &Workshop, bench: &Bench, needs: &[String]) -> Vec<String> {
-    workshop
-        .closure(needs)
-        .into_iter()
-        .filter(|step| !bench.off.contains(&step.id))
-        .map(|step| step.id.clone())
-        .collect()
-}
-
-pub(super) fn in_the_way(job: &Job, needs: &[String]) -> Option<Refusal> {
-    let steps = missing(&job.scenario().workshop, &job.bench, needs);
-    (!steps.is_empty()).then_some(Refusal::InTheWay { steps })
-}
 
 fn unknown(name: &str) -> Option<Refusal> {
     Some(super::unknown(name))

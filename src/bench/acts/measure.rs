@@ -6,6 +6,7 @@
 use crate::bench::accuracy;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
+use crate::bench::acts::way::missing;
 use crate::bench::display;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
@@ -69,7 +70,7 @@ pub(super) fn cannot_touch(job: &Job, node: &str) -> Option<Refusal> {
             name: node.to_owned(),
         });
     };
-    let steps = super::access::missing(workshop, &job.bench, &point.needs);
+    let steps = missing(workshop, &job.bench, &point.needs);
     (!steps.is_empty()).then_some(Refusal::InTheWay { steps })
 }
 

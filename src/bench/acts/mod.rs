@@ -19,6 +19,7 @@ mod parts;
 mod report;
 mod setup;
 mod touch;
+mod way;
 
 pub use agree::what as offer_words;
 pub use arrive::arrive;

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::bench::acts::way::in_the_way;
 use crate::bench::around::Fitted;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
@@ -88,7 +89,7 @@ pub(super) fn cannot_put_back(job: &Job, part: &str) -> Option<Refusal> {
         ));
     }
     let work = replacement(job, part)?;
-    super::access::in_the_way(job, &work.needs)
+    in_the_way(job, &work.needs)
 }
 
 pub(super) fn put_back(job: &mut Job, part: &str) {
