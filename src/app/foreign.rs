@@ -19,7 +19,7 @@ use serde_json::json;
 use crate::app::assessments::given::Given;
 use crate::app::file_kind;
 use crate::app::file_kind::Kind;
-use crate::app::given_files::OpenedFile;
+use crate::app::file_kind::OpenedFile;
 use crate::app::me::everything;
 use crate::app::route::Route;
 use crate::app::sitting::state::Sitting;
