@@ -129,3 +129,36 @@ fn causes(job: &Job) -> Vec<String> {
         })
         .collect()
 }
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::bench::job::Entry;
+    use crate::machine::ActiveFault;
+    use crate::scenario::job;
+
+    #[test]
+    fn every_step_is_told_with_the_lines_it_wrote_and_every_cause_with_its_part() {
+        let mut scenario = (*job("no_water").expect("sound").expect("ships")).clone();
+        let log = include_str!("../../tests/jobs/no_water.json");
+        let log: Vec<Entry> = serde_json::from_str(log).expect("a log");
+        let done = Job::replay(Arc::new(scenario.clone()), 1, &log).expect("starts");
+        let told = debrief(&done.0).expect("runs");
+        let numbers: Vec<usize> = told.steps.iter().map(|step| step.number).collect();
+        assert_eq!(numbers, (1..=log.len()).collect::<Vec<_>>());
+        let lines = told.steps.iter().flat_map(|step| &step.notes);
+        let lines: Vec<(u32, String)> = lines.map(|n| (n.number, n.is.clone())).collect();
+        let workshop = &done.0.scenario().workshop;
+        let notebook = done.0.notebook().iter();
+        let notebook: Vec<(u32, String)> = notebook
+            .map(|note| (note.number, words::note(note, workshop)))
+            .collect();
+        assert_eq!(lines, notebook);
+        assert_eq!(told.causes.len(), 1);
+        scenario.faults = vec![ActiveFault::constant("capacitor_open")];
+        let begun = Job::new(Arc::new(scenario), 1).expect("starts");
+        let causes = causes(&begun);
+        assert!(causes[0].starts_with("run capacitor: "), "{causes:?}");
+    }
+}

@@ -331,4 +331,17 @@ mod tests {
         let marked = mark(&job, &reckoning(vec![judged]), false);
         assert_near(marked.avoidable, 70.0);
     }
+
+    #[test]
+    fn repairs_that_cost_nothing_are_weighed_alike() {
+        let decisions = vec![
+            work(9, "replace_capacitor", 0.0, 0.4),
+            work(12, "replace_belt", 0.0, 1.0),
+        ];
+        let marked = mark(&finished(), &reckoning(decisions), true);
+        assert_near(marked.evidence.expect("repaired"), 0.7);
+        let lost = shares(&marked.evidence_lost);
+        assert_eq!(lost.len(), 1);
+        assert_near(lost[0].1, 0.3);
+    }
 }

@@ -179,7 +179,10 @@ fn words(scenario: &Scenario, causes: &[String]) -> String {
 
 #[cfg(test)]
 mod tests {
+    use std::sync::Arc;
+
     use super::*;
+    use crate::bench::action::Action;
     use crate::scenario::job;
 
     #[test]
@@ -196,5 +199,39 @@ mod tests {
         assert!(!not_worth_mending(&scenario));
         scenario.money.new_machine = 2.0 * mending - 0.01;
         assert!(not_worth_mending(&scenario));
+    }
+
+    #[test]
+    fn material_is_paid_with_every_work_and_a_part_only_where_one_is_fitted() {
+        let shipped = job("hums_and_stands").expect("sound").expect("ships");
+        let mut scenario = (*shipped).clone();
+        scenario.money.labour_per_min = 2.0;
+        let work = scenario.workshop.work("replace_run_capacitor");
+        let mut work = work.expect("listed").clone();
+        work.material_price = 7.0;
+        work.work_s = 90.0;
+        let part = scenario.workshop.part(&work.part).expect("listed").price;
+        assert!((price(&scenario, &work) - (part + 7.0 + 3.0)).abs() < 1e-9);
+        work.kind = WorkKind::Clean;
+        assert!((price(&scenario, &work) - 10.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_first_repair_that_was_justified_makes_up_for_a_first_statement_of_the_wrong_cause() {
+        let scenario = job("hums_and_stands").expect("sound").expect("ships");
+        let fault = scenario.machine.fault("belt_off").expect("listed");
+        let belt = remedies(&scenario, fault)[0].id.clone();
+        let mut job = Job::new(Arc::clone(&scenario), 1).expect("starts");
+        for cause in ["belt_off", "capacitor_open"] {
+            job.act(Action::Finding {
+                causes: vec![cause.to_owned()],
+                evidence: Vec::new(),
+            });
+        }
+        let share = |first| mark(&job, true, first).share;
+        assert!((share(None) - 0.5).abs() < 1e-9);
+        assert!((share(Some((&belt, 0.8))) - 0.9).abs() < 1e-9);
+        // A repair of something else does not speak for what was stated.
+        assert!((share(Some(("replace_run_capacitor", 0.8))) - 0.5).abs() < 1e-9);
     }
 }

@@ -130,3 +130,62 @@ fn cost_words(cost: f64, comes_again: bool, target: f64) -> String {
         say!("cost {cost}, target {target}", cost, target)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::bench::action::Action;
+    use crate::scenario::job;
+    #[track_caller]
+    fn assert_near(is: f64, wanted: f64) {
+        assert!((is - wanted).abs() < 1e-9, "{is}, not {wanted}");
+    }
+
+    /// A job just begun, with such a target.
+    fn begun(target: f64) -> Job {
+        let shipped = job("no_water").expect("sound").expect("ships");
+        let mut scenario = (*shipped).clone();
+        scenario.reference.cost = target;
+        Job::new(Arc::new(scenario), 1).expect("starts")
+    }
+
+    #[test]
+    fn without_a_target_there_is_no_economy() {
+        let job = begun(0.0);
+        let marked = mark(&job, job.cost());
+        assert_near(marked.share, 0.0);
+        assert_eq!(marked.lost, Lost::all(None, Why::NoTarget));
+    }
+
+    #[test]
+    fn what_is_above_the_target_is_laid_at_the_visit_to_come_and_the_rest_at_no_step() {
+        let job = begun(20.0);
+        assert_near(job.cost(), 30.0);
+        // 15 above the target, 5 of it for somebody to come again; a quarter of the target is 5.
+        let marked = mark(&job, 35.0);
+        assert_near(marked.share, 1.0 / 64.0);
+        let lost = &marked.lost;
+        assert_eq!(lost.len(), 2, "{lost:?}");
+        assert_near(lost[0].share, 63.0 / 64.0 / 3.0);
+        assert_near(lost[1].share, 63.0 / 64.0 * 2.0 / 3.0);
+        assert_eq!(lost[0].why, Why::Callback(5.0));
+        assert!(matches!(lost[1].why, Why::AboveTarget { .. }));
+        assert!(marked.reasons[0].contains("visit to come"));
+    }
+
+    #[test]
+    fn a_visit_to_come_counts_no_more_beside_a_hint_than_the_job_is_above_its_target() {
+        let mut job = begun(50.0);
+        assert_eq!(job.act(Action::Hint).refusal, None);
+        // 20 above the target although coming again is dearer, and a hint for a twentieth of it.
+        let marked = mark(&job, 70.0);
+        let lost = &marked.lost;
+        assert_eq!(lost.len(), 2, "{lost:?}");
+        assert!(matches!(lost[0].why, Why::Callback(again) if again > 20.0));
+        assert_eq!((lost[1].step, &lost[1].why), (Some(1), &Why::Hint));
+        assert_near(lost[0].share / lost[1].share, 20.0 / 2.5);
+        assert_near(lost[0].share + lost[1].share, 1.0 - marked.share);
+    }
+}

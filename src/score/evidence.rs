@@ -147,3 +147,93 @@ fn offered(job: &Job, twin: &Twin) -> (f64, Why) {
     };
     (n_telling as f64 / n_offered.max(1) as f64, why)
 }
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::bench::action::Action;
+    use crate::bench::action::MeterMode;
+    use crate::bench::job::Entry;
+    use crate::machine::ActiveFault;
+    use crate::scenario::job;
+
+    /// A job worked by its log without the acts that are not kept.
+    fn worked(id: &str, log: &str, is_kept: fn(&Action) -> bool) -> Job {
+        let scenario = job(id).expect("sound").expect("ships");
+        let mut log: Vec<Entry> = serde_json::from_str(log).expect("a log");
+        log.retain(|entry| is_kept(&entry.action));
+        Job::replay(scenario, 1, &log).expect("starts").0
+    }
+
+    #[test]
+    fn a_part_fitted_on_hearsay_alone_had_nothing_to_speak_for_it() {
+        let log = include_str!("../../tests/jobs/hums_and_stands.json");
+        let is_told = |action: &Action| {
+            let is_test = matches!(
+                action,
+                Action::Meter { .. } | Action::Note | Action::Sense { .. } | Action::Turn { .. }
+            );
+            !is_test
+        };
+        let blind = worked("hums_and_stands", log, is_told);
+        assert!(!blind.notebook().is_empty(), "the customer was asked");
+        assert_eq!(blind.bench().works.len(), 1);
+        let twin = Twin::of(&blind).expect("runs");
+        let marked = replacements(&blind, &twin);
+        assert!(marked.share.abs() < 1e-12);
+        assert_eq!(marked.lost.len(), 1);
+        assert_eq!(marked.lost[0].why, Why::NothingSpokeForIt);
+        assert!((marked.lost[0].share - 1.0).abs() < 1e-12);
+        let seen = worked("hums_and_stands", log, |_| true);
+        let twin = Twin::of(&seen).expect("runs");
+        let marked = replacements(&seen, &twin);
+        assert!((marked.share - 1.0).abs() < 1e-12 && marked.lost.is_empty());
+    }
+
+    #[test]
+    fn that_nothing_is_wrong_takes_three_readings_to_show() {
+        let shipped = job("no_water").expect("sound").expect("ships");
+        let mut sound = (*shipped).clone();
+        sound.faults.clear();
+        for (n, wanted) in [(0, 0.5), (1, 0.5 + 0.5 / 3.0), (3, 1.0), (4, 1.0)] {
+            let mut job = Job::new(Arc::new(sound.clone()), 1).expect("starts");
+            let reading = Action::Meter {
+                mode: MeterMode::AcVolts,
+                red: Some("SL".to_owned()),
+                black: Some("SN".to_owned()),
+            };
+            for _ in 0..n {
+                job.act(reading.clone());
+                job.act(Action::Note);
+            }
+            job.act(Action::Finding {
+                causes: Vec::new(),
+                evidence: Vec::new(),
+            });
+            let marked = mark(&job).expect("runs");
+            assert!(
+                (marked.share - wanted).abs() < 1e-9,
+                "{n}: {}",
+                marked.share
+            );
+            let lost: f64 = marked.lost.iter().map(|one| one.share).sum();
+            assert!((lost - (1.0 - wanted)).abs() < 1e-9, "{n}: {lost}");
+        }
+    }
+
+    #[test]
+    fn a_fault_that_changes_nothing_else_is_borne_by_its_part_alone() {
+        let shipped = job("no_water").expect("sound").expect("ships");
+        let mut scenario = (*shipped).clone();
+        scenario.faults = vec![ActiveFault::constant("buzzer_silent")];
+        let job = Job::new(Arc::new(scenario), 1).expect("starts");
+        let bore = |id: &str| {
+            let part = job.scenario().workshop.part(id);
+            bore_fault(&job, part.expect("listed"))
+        };
+        assert!(bore("buzzer"));
+        assert!(!bore("run_capacitor"));
+    }
+}

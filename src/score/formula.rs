@@ -287,6 +287,9 @@ pub enum Verdict {
 }
 
 #[cfg(test)]
+mod passes;
+
+#[cfg(test)]
 mod tests {
     use super::*;
 

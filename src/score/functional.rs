@@ -252,3 +252,28 @@ pub(in crate::score) fn compare(is: &CycleFigures, should: &CycleFigures) -> Vec
         ),
     ]
 }
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::bench::action::Action;
+    use crate::scenario::job;
+
+    #[test]
+    fn a_machine_left_open_does_not_pass_although_it_runs_like_a_sound_one() {
+        let mut scenario = (*job("no_water").expect("sound").expect("ships")).clone();
+        scenario.faults.clear();
+        let mut job = Job::new(Arc::new(scenario), 1).expect("starts");
+        assert!(function_check(&job).expect("runs").passed);
+        let step = "pull_out".to_owned();
+        let helped = true;
+        let outcome = job.act(Action::TakeOff { step, helped });
+        assert_eq!(outcome.refusal, None);
+        let check = function_check(&job).expect("runs");
+        assert_eq!(check.left_open, ["pull_out"]);
+        assert!(check.lines.iter().all(|line| line.ok), "{:?}", check.lines);
+        assert!(!check.passed);
+    }
+}

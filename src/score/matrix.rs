@@ -318,6 +318,9 @@ fn is_same(floor: f64, one: Option<f64>, other: Option<f64>) -> bool {
 }
 
 #[cfg(test)]
+mod readings;
+
+#[cfg(test)]
 mod tests {
     use super::*;
     use crate::language;
@@ -378,22 +381,5 @@ mod tests {
         };
         assert_eq!(cell("12.3 kOhm").said(), "12.3 kOhm");
         assert_eq!(cell("OL").said(), "OL");
-    }
-
-    #[test]
-    fn a_spreadsheet_gets_a_row_a_fault_with_a_star_where_it_shows() {
-        let pack = &machines().expect("sound")["P"];
-        let matrix = Matrix::new(&pack.model, &pack.workshop).expect("solves");
-        let fault = matrix.faults().iter().find(|f| f.id == "capacitor_low");
-        let row = matrix.row(fault.expect("listed")).expect("solves");
-        let text = matrix.csv([&row]);
-        let lines: Vec<&str> = text.lines().collect();
-        assert_eq!(lines.len(), 3);
-        assert!(lines[0].starts_with("fault,what,\""), "{}", lines[0]);
-        assert!(!lines[1].contains(" *\""), "a sound machine shows nothing");
-        assert!(lines[2].starts_with("capacitor_low,\""), "{}", lines[2]);
-        let n_shown = row.cells.iter().filter(|cell| cell.differs).count();
-        assert!(n_shown > 0);
-        assert_eq!(lines[2].matches(" *\"").count(), n_shown);
     }
 }

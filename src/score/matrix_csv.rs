@@ -29,3 +29,26 @@ impl Matrix {
         text
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::machines;
+
+    #[test]
+    fn a_spreadsheet_gets_a_row_a_fault_with_a_star_where_it_shows() {
+        let pack = &machines().expect("sound")["P"];
+        let matrix = Matrix::new(&pack.model, &pack.workshop).expect("solves");
+        let fault = matrix.faults().iter().find(|f| f.id == "capacitor_low");
+        let row = matrix.row(fault.expect("listed")).expect("solves");
+        let text = matrix.csv([&row]);
+        let lines: Vec<&str> = text.lines().collect();
+        assert_eq!(lines.len(), 3);
+        assert!(lines[0].starts_with("fault,what,\""), "{}", lines[0]);
+        assert!(!lines[1].contains(" *\""), "a sound machine shows nothing");
+        assert!(lines[2].starts_with("capacitor_low,\""), "{}", lines[2]);
+        let n_shown = row.cells.iter().filter(|cell| cell.differs).count();
+        assert!(n_shown > 0);
+        assert_eq!(lines[2].matches(" *\"").count(), n_shown);
+    }
+}

@@ -232,6 +232,8 @@ impl Report {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::expert::Decided;
+    use crate::expert::Judged;
     use crate::language;
     use crate::scenario::job;
 
@@ -260,5 +262,45 @@ mod tests {
             part.reasons.clone_from(&own.reasons);
         }
         assert_eq!(marked, english);
+    }
+
+    #[test]
+    fn judged_marks_stand_in_the_parts_they_belong_to() {
+        let scenario = job("no_water").expect("sound").expect("ships");
+        let job = Job::new(scenario, 1).expect("starts");
+        let by_bill = assess(&job).expect("runs");
+        let closing = Judged {
+            step: 20,
+            decided: Decided::HandOver,
+            cost: 0.0,
+            avoidable: 40.0,
+            justification: Some(0.4),
+            p: Some(0.7),
+            promised_bits: 0.0,
+            better: None,
+        };
+        let reckoning = Reckoning {
+            start: 200.0,
+            without_tests: 300.0,
+            decisions: vec![closing],
+            told: Vec::new(),
+        };
+        let judged = by_bill.judged(&job, &reckoning);
+        let part = |name| judged.parts.iter().find(|part| part.name == name);
+        let (economy, evidence) = (part("economy"), part("evidence"));
+        let economy = economy.expect("a part");
+        assert_eq!(economy.reasons, ["step 20: 40 avoidable"]);
+        assert_eq!(economy.lost[0].why, Why::Avoidable(40.0));
+        let evidence = evidence.expect("a part");
+        assert!((evidence.points - 8.0).abs() < 1e-9);
+        assert_eq!(evidence.lost[0].why, Why::Unjustified { p: Some(0.7) });
+        assert!(evidence.reasons[0].starts_with("step 20, hand over"));
+        for name in ["safety", "diagnosis", "procedure"] {
+            let was = by_bill.parts.iter().find(|part| part.name == name);
+            assert_eq!(part(name), was, "{name} is marked as before");
+        }
+        let mut report = judged;
+        report.target_cost = 0.0;
+        assert_eq!(report.chance(), None, "there is nothing to compare with");
     }
 }

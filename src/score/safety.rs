@@ -110,3 +110,39 @@ fn was_exposed(job: &Job) -> bool {
         )
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::bench::action::PanelKey;
+    use crate::bench::action::Sense;
+    use crate::bench::visit::Condition;
+    use crate::scenario::job;
+    use crate::score::report::assess;
+
+    #[test]
+    fn going_on_where_it_smells_of_gas_caps_the_whole_job() {
+        let mut scenario = (*job("no_water").expect("sound").expect("ships")).clone();
+        scenario.visit.place = vec![Condition::GasSmell];
+        let mut job = Job::new(Arc::new(scenario), 1).expect("starts");
+        job.act(Action::Sense {
+            sense: Sense::Smell,
+            place: "floor".to_owned(),
+        });
+        job.act(Action::Key {
+            key: PanelKey::Power,
+        });
+        let marked = mark(&job);
+        assert!(!marked.is_gate_open);
+        let kills = |one: &&Lost| matches!(one.why, Why::Rule { can_kill: true, .. });
+        let killing = marked.lost.iter().find(kills).expect("a rule was broken");
+        assert_eq!((killing.step, killing.share), (Some(2), 0.0));
+        let lost: f64 = marked.lost.iter().map(|one| one.share).sum();
+        assert!((lost - (1.0 - marked.share)).abs() < 1e-9);
+        assert!(marked.reasons.iter().any(|r| r.contains("at most 39")));
+        let report = assess(&job).expect("can be marked");
+        assert!(!report.safe && report.total <= formula::CRITICAL_CAP);
+    }
+}

@@ -165,3 +165,87 @@ fn repair_price(job: &Job) -> f64 {
         .filter_map(|fault| part_price(&fault.part))
         .fold(0.0, f64::max)
 }
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::*;
+    use crate::bench::action::Action;
+    use crate::bench::visit::Manner;
+    use crate::machine::ActiveFault;
+    use crate::scenario::job;
+
+    /// A winding is open in a machine of a customer who pays so much at most; nobody haggles.
+    fn begun(limit_price: f64) -> Job {
+        let shipped = job("no_spin_since_cousin").expect("sound").expect("ships");
+        let mut scenario = (*shipped).clone();
+        scenario.faults = vec![ActiveFault::constant("winding_1_open")];
+        scenario.visit.person.manner = Manner::Honest;
+        scenario.visit.person.limit_price = limit_price;
+        scenario.money.labour_per_min = 2.0;
+        Job::new(Arc::new(scenario), 1).expect("starts")
+    }
+
+    /// Asks for so much and does the rest.
+    fn quoted(limit_price: f64, rest: &[Action]) -> Job {
+        let mut job = begun(limit_price);
+        let quote = Action::Quote { price: 900.0 };
+        for act in [quote].iter().chain(rest) {
+            assert_eq!(job.act(act.clone()).refusal, None, "{act:?}");
+        }
+        job
+    }
+
+    #[test]
+    fn a_repair_costs_its_part_the_work_the_way_there_and_back_and_the_call() {
+        let job = begun(60.0);
+        let workshop = &job.scenario().workshop;
+        let work = workshop.work("replace_motor").expect("listed");
+        let way = workshop.closure(&work.needs);
+        let way_s = way.iter().fold(0.0, |s, step| s + step.off_s + step.on_s);
+        let motor = workshop.part("motor").expect("listed").price;
+        let wanted = motor + 2.0 * (work.work_s + way_s) / 60.0 + 30.0;
+        assert!(way_s > 0.0 && motor > 0.0);
+        assert!((repair_price(&job) - wanted).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_repair_is_rightly_declined_where_it_is_beyond_its_worth_and_the_fee_is_taken() {
+        let price = repair_price(&begun(60.0));
+        let all = [Action::TakeFee, Action::Close];
+        assert!(was_rightly_declined(&quoted(price - 1.0, &all)));
+        assert!(
+            !was_rightly_declined(&quoted(price + 1.0, &all)),
+            "worth it"
+        );
+        assert!(!was_rightly_declined(&quoted(price, &all)), "just worth it");
+        assert!(
+            !was_rightly_declined(&quoted(price - 1.0, &all[..1])),
+            "open"
+        );
+        assert!(
+            !was_rightly_declined(&quoted(price - 1.0, &all[1..])),
+            "no fee"
+        );
+        assert!(
+            !was_rightly_declined(&begun(price - 1.0)),
+            "nothing was asked"
+        );
+    }
+
+    #[test]
+    fn a_scorched_socket_is_left_only_by_making_safe() {
+        let left = |place: Vec<Condition>, end: Action| {
+            let mut scenario = (**begun(60.0).scenario()).clone();
+            scenario.visit.place = place;
+            let mut job = Job::new(Arc::new(scenario), 1).expect("starts");
+            job.act(end);
+            was_left_for_the_house(&job)
+        };
+        let scorched = || vec![Condition::ScorchedSocket];
+        assert!(left(scorched(), Action::MakeSafeAndLeave));
+        assert!(!left(scorched(), Action::Close));
+        assert!(!left(Vec::new(), Action::MakeSafeAndLeave));
+    }
+}
