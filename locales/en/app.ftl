@@ -1466,9 +1466,12 @@ all-13254bc4 = all
 bench-346ad459 = Bench
 opening-the-job-96ce043b = Opening the job …
 
-### app/jobs.rs
+### app/job_tile.rs
 
 about-n-min-6d94dcde = about { $n } min
+
+### app/jobs.rs
+
 customers-who-have-called-each-67614d33 = Customers who have called. Each machine behaves as a real one would: what you measure is computed.
 no-job-fits-all-of-that-f6d2b894 = No job fits all of that.
 show-all-jobs-e3c77995 = Show all jobs

@@ -463,6 +463,22 @@ residual-current-device-e0830ed7 = residual current device
 circuit-breaker-23d46db8 = circuit breaker
 machine-fuse-367ca20f = machine fuse
 
+### bench/questions.rs
+
+when-in-the-wash-does-it-happen-7a1ed525 = When in the wash does it happen?
+since-when-did-it-come-slowly-or-118ac7d8 = Since when? Did it come slowly or at once?
+does-it-happen-every-time-b045c126 = Does it happen every time?
+what-does-the-display-show-does-2610a410 = What does the display show? Does it beep?
+does-it-make-a-noise-it-did-not-f0ea70c5 = Does it make a noise it did not make before?
+any-smell-smoke-or-wet-floor-2fd6aa83 = Any smell, smoke or wet floor?
+has-anyone-worked-on-it-or-moved-0da3ed19 = Has anyone worked on it or moved it?
+what-was-in-it-how-much-and-how-14f63e5f = What was in it, how much, and how much powder?
+is-the-tap-open-and-is-the-water-fe23ce1a = Is the tap open, and is the water strong elsewhere?
+has-a-breaker-tripped-is-it-on-9752660a = Has a breaker tripped? Is it on an extension lead?
+which-machine-is-it-and-how-old-beba7e7d = Which machine is it, and how old?
+what-does-it-still-do-and-where-27e7f955 = What does it still do, and where does it stop?
+where-does-it-stand-and-can-991cb6e3 = Where does it stand, and can somebody help to lay it down?
+
 ### bench/safety/closing.rs
 
 handed-over-with-a-failed-earth-1da023cf = Handed over with a failed earth test
@@ -746,19 +762,6 @@ left-the-floor-wet-46492b4d = Left the floor wet
 the-next-person-slips-or-stands-b86f41ef = The next person slips, or stands in it at the switch.
 mop-up-before-leaving-ecdb16c3 = Mop up before leaving.
 
-### bench/scenario.rs
-
-when-in-the-wash-does-it-happen-7a1ed525 = When in the wash does it happen?
-since-when-did-it-come-slowly-or-118ac7d8 = Since when? Did it come slowly or at once?
-does-it-happen-every-time-b045c126 = Does it happen every time?
-what-does-the-display-show-does-2610a410 = What does the display show? Does it beep?
-does-it-make-a-noise-it-did-not-f0ea70c5 = Does it make a noise it did not make before?
-any-smell-smoke-or-wet-floor-2fd6aa83 = Any smell, smoke or wet floor?
-has-anyone-worked-on-it-or-moved-0da3ed19 = Has anyone worked on it or moved it?
-what-was-in-it-how-much-and-how-14f63e5f = What was in it, how much, and how much powder?
-is-the-tap-open-and-is-the-water-fe23ce1a = Is the tap open, and is the water strong elsewhere?
-has-a-breaker-tripped-is-it-on-9752660a = Has a breaker tripped? Is it on an extension lead?
-
 ### bench/shock.rs
 
 hardly-felt-86b15da0 = hardly felt
@@ -812,12 +815,6 @@ loudest-moment-ed048c05 = loudest moment
 # alarms
 none-5ef2092b = none
 alarm-19ebecda = alarm
-
-### bench/visit.rs
-
-which-machine-is-it-and-how-old-beba7e7d = Which machine is it, and how old?
-what-does-it-still-do-and-where-27e7f955 = What does it still do, and where does it stop?
-where-does-it-stand-and-can-991cb6e3 = Where does it stand, and can somebody help to lay it down?
 
 ### bench/words.rs
 
