@@ -227,3 +227,39 @@ impl About<'_> {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::job;
+
+    /// What is said of a job with these faults alone, held against one other cause.
+    fn said(faults: &[&str], other: &str) -> Vec<(bool, String)> {
+        let mut scenario = (*job("hums_and_stands").expect("sound").expect("ships")).clone();
+        scenario.faults = faults.iter().copied().map(ActiveFault::constant).collect();
+        let matrix = Matrix::new(&scenario.machine, &scenario.workshop).expect("solves");
+        let other = scenario.machine.fault(other).expect("listed");
+        let others = [matrix.row(other).expect("solves")];
+        let lines = lines(&scenario, &matrix, &others)
+            .expect("runs")
+            .into_iter();
+        lines.map(|line| (line.fair, line.words)).collect()
+    }
+
+    #[test]
+    fn what_nothing_shows_rests_on_the_customers_words_and_looks_like_nothing_else() {
+        let said = said(&["buzzer_silent"], "capacitor_open");
+        assert_eq!(said.len(), 1, "{said:?}");
+        assert!(said[0].0 && said[0].1.contains("only the customer's words"));
+    }
+
+    #[test]
+    fn what_no_reading_shows_is_fair_where_a_look_does_and_tells_it_from_another() {
+        let said = said(&["feet_loose"], "balance_ring_empty");
+        assert_eq!(said.len(), 2, "{said:?}");
+        let shown = "“the foot lock nuts are loose” shows when you look: floor and feet.";
+        assert_eq!(said[0], (true, shown.to_owned()));
+        let alike = "Reads like “the balance ring has leaked” until you ";
+        assert!(said[1].0 && said[1].1.starts_with(alike), "{said:?}");
+    }
+}

@@ -126,7 +126,11 @@ pub fn solved(worked: &Job) -> Result<FairnessLine, MachineError> {
 
 #[cfg(test)]
 mod tests {
+    use std::sync::Arc;
+
     use super::*;
+    use crate::bench::action::Action;
+    use crate::bench::job::Entry;
     use crate::scenario::job;
 
     /// What is said of the bars of a job whose target is 100 in 40 minutes.
@@ -196,5 +200,42 @@ mod tests {
         // What is no part of the machine need not be in any van.
         let of_house = said(|s| s.faults[0].id = "tap_closed".to_owned());
         assert_eq!(of_house, [(true, TARGET.to_owned())]);
+    }
+
+    #[test]
+    fn the_experts_way_is_told_with_its_price_and_a_failure_by_what_the_target_rests_on() {
+        let text = include_str!("../../../tests/jobs/no_water.json");
+        let log: Vec<Entry> = serde_json::from_str(text).expect("a log");
+        let mut scenario = (*job("no_water").expect("sound").expect("ships")).clone();
+        let replayed = |scenario: &Scenario, log: &[Entry]| {
+            let replayed = Job::replay(Arc::new(scenario.clone()), 1, log);
+            let job = replayed.expect("starts").0;
+            let line = solved(&job).expect("runs");
+            (job, line.fair, line.words)
+        };
+        let (worked, is_fair, words) = replayed(&scenario, &log);
+        assert!(is_fair);
+        let took = format!(
+            "gets it right in {:.0} minutes for {:.0}",
+            worked.tick() as f64 / 600.0,
+            worked.cost()
+        );
+        assert!(words.contains(&took), "{words}");
+        let wrong = Entry {
+            tick: 0,
+            action: Action::Finding {
+                causes: vec!["belt_off".to_owned()],
+                evidence: Vec::new(),
+            },
+        };
+        let (_, is_fair, words) = replayed(&scenario, &[]);
+        assert!(is_fair && words.contains("without a cause"), "{words}");
+        let (_, is_fair, words) = replayed(&scenario, std::slice::from_ref(&wrong));
+        assert!(is_fair && words.contains("for the cause"), "{words}");
+        scenario.reference.cost = 0.0;
+        let (_, is_fair, words) = replayed(&scenario, &[]);
+        assert!(!is_fair && words.contains("without a cause"), "{words}");
+        let (_, is_fair, words) = replayed(&scenario, &[wrong]);
+        assert!(!is_fair && words.contains("for the cause"), "{words}");
     }
 }

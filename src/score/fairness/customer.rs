@@ -209,3 +209,103 @@ fn words(symptom: Symptom) -> &'static str {
         Symptom::Long => say!("the program takes much longer"),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::job;
+
+    fn changed(change: fn(&mut Scenario)) -> Scenario {
+        let mut scenario = (*job("hums_and_stands").expect("sound").expect("ships")).clone();
+        change(&mut scenario);
+        scenario
+    }
+
+    fn one(symptom: Symptom) -> Symptoms {
+        let mut symptoms = Symptoms::default();
+        symptoms.put(symptom, true);
+        symptoms
+    }
+
+    #[test]
+    fn what_would_be_noticed_is_told_and_that_nothing_would_be_has_its_reason() {
+        let said = |suggested, shown, change: fn(&mut Scenario)| {
+            let line = noticed(&changed(change), suggested, shown);
+            (line.fair, line.words)
+        };
+        let nothing = Symptoms::default();
+        let as_it_is: fn(&mut Scenario) = |_| ();
+        let (is_fair, words) = said("It hums.", nothing, as_it_is);
+        assert!(is_fair && words == "The customer would notice: It hums.");
+        let (is_fair, words) = said("", one(Symptom::Leaks), as_it_is);
+        assert!(
+            is_fair && words.ends_with("would notice: water on the floor."),
+            "{words}"
+        );
+        let (is_fair, words) = said("", nothing, |s| s.faults.clear());
+        assert!(
+            is_fair && words.starts_with("The machine is sound"),
+            "{words}"
+        );
+        let tap: fn(&mut Scenario) = |s| s.faults = vec![ActiveFault::constant("tap_closed")];
+        let (is_fair, words) = said("", nothing, tap);
+        assert!(is_fair && words.contains("outside the machine"), "{words}");
+        let (is_fair, words) = said("", nothing, as_it_is);
+        assert!(!is_fair && words.contains("notice nothing"), "{words}");
+    }
+
+    #[test]
+    fn a_complaint_is_held_against_what_the_machine_does() {
+        let said = |complaint: &str, shown, change: fn(&mut Scenario)| {
+            let mut scenario = changed(change);
+            scenario.customer.complaint = complaint.to_owned();
+            consistent(&scenario, shown).map(|line| (line.fair, line.words))
+        };
+        let as_it_is: fn(&mut Scenario) = |_| ();
+        let tingles = "It tingles when I touch it.";
+        let (bites, leaks) = (one(Symptom::Bites), one(Symptom::Leaks));
+        let (is_fair, words) = said(tingles, bites, as_it_is).expect("a line");
+        assert!(
+            is_fair && words.ends_with("does: it tingles to the touch."),
+            "{words}"
+        );
+        let both = format!("{tingles} It washes and empties, but it does not spin.");
+        let (is_fair, words) = said(&both, bites, as_it_is).expect("a line");
+        assert!(
+            is_fair && words.ends_with("over a program: it does not spin."),
+            "{words}"
+        );
+        let (is_fair, words) = said(tingles, leaks, as_it_is).expect("a line");
+        assert!(
+            !is_fair && words.contains("(it tingles to the touch)"),
+            "{words}"
+        );
+        assert!(words.contains("(water on the floor)"), "{words}");
+        // Where there is nothing wrong, or the customer is mistaken, that is the job.
+        let meant: [fn(&mut Scenario); 2] = [
+            |s| s.faults.clear(),
+            |s| s.visit.person.manner = Manner::Mistaken,
+        ];
+        for change in meant {
+            let (is_fair, words) = said(tingles, leaks, change).expect("a line");
+            assert!(is_fair && words.contains("part of this job"), "{words}");
+        }
+        assert_eq!(said(tingles, Symptoms::default(), as_it_is), None);
+        let (is_fair, words) = said("Good morning.", leaks, as_it_is).expect("a line");
+        assert!(is_fair && words.contains("yours to judge"), "{words}");
+        assert_eq!(said("Good morning.", leaks, |s| s.faults.clear()), None);
+    }
+
+    #[test]
+    fn a_fault_that_comes_and_goes_waits_and_one_that_is_always_there_does_not() {
+        let scenario = changed(|_| ());
+        let mut fault = scenario.faults[0].clone();
+        assert!(!waits(&scenario, &fault));
+        let (period_s, chance_ratio) = (10.0, 0.5);
+        fault.onset = Some(Onset::Intermittent {
+            period_s,
+            chance_ratio,
+        });
+        assert!(waits(&scenario, &fault));
+    }
+}
