@@ -1,6 +1,8 @@
 //! What is said of made-up runs, figure by figure.
 
 use super::*;
+use crate::expert::Symptom;
+use crate::expert::Told;
 
 /// A run as a sound machine makes it; the numbers are made up, round and of the right size.
 fn sound() -> CycleFigures {
@@ -190,4 +192,47 @@ fn figures_below_ten_keep_a_place_and_counts_do_not() {
         line(3.0, TIMES),
         "spin speed: 3 times, a sound one 12 times"
     );
+}
+
+#[test]
+fn what_a_customer_would_say_is_heard_as_what_the_machine_shows() {
+    let cases: [(&str, Symptom); 17] = [
+        ("I press start and no water comes.", Symptom::NoFill),
+        ("It takes ages to fill.", Symptom::SlowFill),
+        ("There is far too much water in it.", Symptom::Overfills),
+        ("It washes with too little water.", Symptom::LittleWater),
+        ("It washes feebly, not as it used to.", Symptom::WeakWash),
+        (
+            "The basket goes round with the washing and things get torn.",
+            Symptom::Creeps,
+        ),
+        ("It takes long to empty.", Symptom::SlowDrain),
+        ("The water stays in it.", Symptom::NoDrain),
+        (
+            "It washes and empties, but it does not spin.",
+            Symptom::NoSpin,
+        ),
+        ("It spins more slowly than it did.", Symptom::WeakSpin),
+        (
+            "When it should spin it stops, takes water again and tries over and over.",
+            Symptom::Spreads,
+        ),
+        ("It bangs and walks when it spins.", Symptom::Shakes),
+        ("The washing comes out dripping.", Symptom::WeakSpin),
+        ("There is water on the floor.", Symptom::Leaks),
+        (
+            "It gets hot, stops, and goes on after a while.",
+            Symptom::Pauses,
+        ),
+        (
+            "It goes on turning long after I open the lid.",
+            Symptom::RunsOn,
+        ),
+        ("It tingles when I touch it with bare feet.", Symptom::Bites),
+    ];
+    for (words, symptom) in cases {
+        let mut told = Told::default();
+        told.hear(words);
+        assert!(told.wrong.has(symptom), "{words}");
+    }
 }
