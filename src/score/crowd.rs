@@ -231,4 +231,33 @@ mod tests {
             assert!((is - wanted).abs() < 1e-12, "{ratios:?}");
         }
     }
+
+    #[test]
+    fn a_run_says_what_its_job_says_and_only_a_machine_left_ill_costs_a_callback() {
+        let scenario = crate::scenario::job("no_water")
+            .expect("sound")
+            .expect("ships");
+        let crowd = Crowd::new(&scenario, &mut |_, _| ()).expect("sound");
+        let (mut is_any_fixed, mut n_findings) = (false, 0);
+        for (kind, seed) in Kind::ALL
+            .into_iter()
+            .flat_map(|kind| [1, 2, 3].map(|seed| (kind, seed)))
+        {
+            let run = crowd.run(kind, seed).expect("runs");
+            let mut job = Job::new(Arc::clone(&scenario), seed).expect("starts");
+            crowd::work(&mut job, &crowd.almanac, kind, seed);
+            let is_ill = !assess(&job).expect("runs").fixed;
+            assert_eq!(run.is_fixed, !is_ill);
+            let callback = if is_ill { scenario.money.callback } else { 0.0 };
+            assert!((run.cost - job.cost() - callback).abs() < 1e-9, "{run:?}");
+            assert!((run.minutes - job.tick() as f64 / 600.0).abs() < 1e-9);
+            let broken = |severity| job.safety().iter().any(|f| f.severity == severity);
+            assert_eq!(run.is_unsafe, broken(Severity::Critical));
+            assert_eq!(run.is_risky, broken(Severity::Major));
+            assert_eq!(run.is_careless, broken(Severity::Minor));
+            is_any_fixed |= !is_ill;
+            n_findings += run.n_findings;
+        }
+        assert!(is_any_fixed && n_findings > 0, "nobody was put to the test");
+    }
 }
