@@ -151,4 +151,24 @@ mod tests {
         assert_eq!(state_words("unplugged"), "unplugged");
         assert_eq!(state_words("of_another_machine"), "of another machine");
     }
+
+    #[test]
+    fn what_a_hand_meter_calls_nothing_is_below_what_a_fault_would_show() {
+        // A ghost voltage or the leads' own ohm, and the least that would mean something in the same
+        // place. Common practice.
+        for (mode, nothing, something) in [
+            (MeterMode::AcVolts, 1.5, 3.0),
+            (MeterMode::LowAcVolts, 1.5, 3.0),
+            (MeterMode::DcVolts, 0.05, 0.2),
+            (MeterMode::Diode, 0.05, 0.2),
+            (MeterMode::Ohms, 0.2, 0.5),
+            (MeterMode::EarthBond, 0.2, 0.5),
+            (MeterMode::Capacitance, 0.05e-6, 0.2e-6),
+            (MeterMode::Clamp, 0.02, 0.1),
+            (MeterMode::TouchCurrent, 0.05e-3, 0.25e-3),
+            (MeterMode::Insulation, 20e3, 100e3),
+        ] {
+            assert!((nothing..something).contains(&floor(mode)), "{mode:?}");
+        }
+    }
 }

@@ -111,6 +111,7 @@ fn near_on_scale(gauge: Gauge, is: Option<f64>, sound: Option<f64>) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bench::gauge::GaugeReading;
 
     #[test]
     fn a_weak_capacitor_reads_differently_from_a_sound_one() {
@@ -126,6 +127,59 @@ mod tests {
         assert!(near(Some(1.0e-4), Some(1.05e-4)));
         assert!(!near(Some(0.2e-4), Some(1.0e-4)));
         assert!(!near(Some(2.0e-4), Some(1.0e-4)));
+    }
+
+    #[test]
+    fn warmth_counts_from_the_zero_of_its_scale_and_scatter_four_times() {
+        let near = |is_degc: f64, sound_degc: f64| {
+            let kelvin = |degc| Some(crate::units::CELSIUS_ZERO_K + degc);
+            near_on_scale(Gauge::Thermometer, kelvin(is_degc), kelvin(sound_degc))
+        };
+        // A tenth of 80 °C is 8 °C; of the 353 K it would be 35.
+        assert!(near(80.0, 73.0) && !near(80.0, 71.0));
+        assert!(near(73.0, 80.0) && !near(71.0, 80.0));
+        // In a cold room a tenth is less than four times the half degree it scatters by.
+        assert!(near(5.0, 6.9) && !near(5.0, 7.1));
+    }
+
+    /// A line of the notebook, alone.
+    fn line(entry: NoteEntry) -> Note {
+        let state = String::new();
+        Note {
+            number: 1,
+            tick: 0,
+            state,
+            entry,
+        }
+    }
+
+    #[test]
+    fn a_line_differs_from_one_of_its_own_kind_only() {
+        let gauge = |value: f64| {
+            line(NoteEntry::Gauge(GaugeReading {
+                gauge: Gauge::Tachometer,
+                place: "basket".to_owned(),
+                display: String::new(),
+                value_si: Some(value),
+            }))
+        };
+        let customer = line(NoteEntry::Act {
+            text: "faster than ever".to_owned(),
+        });
+        let twin = |sound: &Note| Twin {
+            lines: BTreeMap::from([(1, sound.clone())]),
+        };
+        assert!(twin(&gauge(10.0)).differs(&gauge(12.0)));
+        assert!(!twin(&gauge(10.0)).differs(&gauge(10.5)));
+        assert!(!twin(&customer).differs(&gauge(12.0)));
+        assert!(!twin(&gauge(10.0)).differs(&customer));
+        assert!(
+            !Twin {
+                lines: BTreeMap::new()
+            }
+            .differs(&gauge(12.0)),
+            "nothing to compare with"
+        );
     }
 
     #[test]

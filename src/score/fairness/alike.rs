@@ -262,4 +262,21 @@ mod tests {
         let alike = "Reads like “the balance ring has leaked” until you ";
         assert!(said[1].0 && said[1].1.starts_with(alike), "{said:?}");
     }
+
+    #[test]
+    fn with_two_faults_each_is_told_and_neither_is_held_against_the_other() {
+        let said = said(&["capacitor_low", "feet_loose"], "feet_loose");
+        assert_eq!(said.len(), 2, "{said:?}");
+        assert!(said.iter().all(|(is_fair, _)| *is_fair), "{said:?}");
+        assert!(
+            said[0].1.starts_with("“the run capacitor has lost "),
+            "{said:?}"
+        );
+        assert!(
+            said[1]
+                .1
+                .starts_with("“the foot lock nuts are loose” shows "),
+            "{said:?}"
+        );
+    }
 }
