@@ -12,6 +12,7 @@ use crate::app::bench::contexts::use_door;
 use crate::app::bench::contexts::use_live;
 use crate::app::hooks::go_to;
 use crate::app::route::Route;
+use crate::app::sitting;
 use crate::app::view::BenchView;
 use crate::app::view::Order;
 use crate::bench::action::Action;
@@ -53,6 +54,8 @@ struct Form {
     advice: Vec<Advice>,
     signed: bool,
     asked: bool,
+    /// Leaving was asked for once; it is done when it is asked for again.
+    leaving: bool,
 }
 
 impl Form {
@@ -65,27 +68,40 @@ impl Form {
         self.signed && self.advice.contains(&Advice::WhatWasDone)
     }
 
-    /// The acts, in the order they are done at the door.
-    fn acts(&self) -> Vec<Action> {
-        let finding = Action::Finding {
+    /// What was wrong, as far as it is filled in.
+    fn finding(&self) -> Action {
+        Action::Finding {
             causes: if self.none {
                 Vec::new()
             } else {
                 self.causes.clone()
             },
             evidence: self.evidence.clone(),
-        };
-        let mut acts = vec![finding];
-        acts.extend(
-            self.advice
-                .iter()
-                .map(|advice| Action::Advise { advice: *advice }),
-        );
+        }
+    }
+
+    /// Handing over: the acts, in the order they are done at the door.
+    fn acts(&self) -> Vec<Action> {
+        let mut acts = vec![self.finding()];
+        acts.extend(self.advised());
         if self.is_signed() {
             acts.push(Action::Sign);
         }
         acts.push(Action::Close);
         acts
+    }
+
+    /// Leaving it safe: what is known by then is said as well.
+    fn acts_of_leaving(&self) -> Vec<Action> {
+        let stated = self.is_stated().then(|| self.finding());
+        let mut acts: Vec<Action> = stated.into_iter().chain(self.advised()).collect();
+        acts.push(Action::MakeSafeAndLeave);
+        acts
+    }
+
+    fn advised(&self) -> impl Iterator<Item = Action> {
+        let advice = self.advice.iter();
+        advice.map(|advice| Action::Advise { advice: *advice })
     }
 }
 
@@ -131,12 +147,36 @@ pub fn FindingScreen() -> Html {
             }
         })
     };
-    let leave = door.reform(|_: MouseEvent| Order::Do(vec![Action::MakeSafeAndLeave]));
+    // Time that runs out takes nothing away that is filled in.
+    use_effect_with((*form).clone(), {
+        let door = door.clone();
+        move |form: &Form| {
+            let stated = form.is_stated().then(|| vec![form.finding()]);
+            let said = stated.map(|acts| door.reform(move |()| Order::Do(acts.clone())));
+            sitting::at_the_end(said);
+            || sitting::at_the_end(None)
+        }
+    });
+    let ask_to_leave = |leaving: bool| {
+        let form = form.clone();
+        Callback::from(move |_: MouseEvent| {
+            form.set(Form {
+                leaving,
+                ..(*form).clone()
+            });
+        })
+    };
+    let leave = {
+        let form = form.clone();
+        door.reform(move |_: MouseEvent| Order::Do(form.acts_of_leaving()))
+    };
     html! {
         <main class="page page--narrow finish" id="main" tabindex="-1">
             <header class="page__head">
                 <h1>{ say!("Fault found") }</h1>
-                <p class="page__lead">{ say!("{title} · on site {on_site} · cost so far {cost}", title = bench.card.title, on_site = live.on_site, cost = live.cost) }</p>
+                <p class="page__lead">{ say!("{title} · on site {on_site} · cost so far {cost}", title = bench.card.title, on_site = live.on_site, cost = live.cost) }
+                    if let Some(left) = sitting::time_left(&bench.id) { { " · " }<b class="numbers">{ left }</b> }
+                </p>
             </header>
             <div class="page__body stack">
                 if !is_exam { { still_open(&bench) } }
@@ -148,7 +188,12 @@ pub fn FindingScreen() -> Html {
                 <div class="row finish__bill">
                     <button type="button" class="button button--main" onclick={hand_over}>{ say!("State it and hand over") }</button>
                     <a class="button" href={Route::Bench(bench.id.clone()).href()}>{ say!("Back to the bench") }</a>
-                    <button type="button" class="button button--quiet" onclick={leave}>{ say!("Make safe and leave") }</button>
+                    if form.leaving {
+                        <button type="button" class="button" onclick={ask_to_leave(false)}>{ say!("Not yet" as "of handing in") }</button>
+                        <button type="button" class="button button--quiet" onclick={leave}>{ say!("Yes, make it safe and leave: the job ends") }</button>
+                    } else {
+                        <button type="button" class="button button--quiet" onclick={ask_to_leave(true)}>{ say!("Make safe and leave") }</button>
+                    }
                 </div>
             </div>
         </main>
@@ -304,6 +349,20 @@ mod tests {
         );
         assert_eq!(acts.last(), Some(&Action::Close));
         assert_eq!(acts.len(), 3);
+    }
+
+    #[test]
+    fn who_leaves_it_safe_says_what_is_known_and_nothing_else() {
+        let leave = Action::MakeSafeAndLeave;
+        assert_eq!(Form::default().acts_of_leaving(), [leave.clone()]);
+        let form = Form {
+            causes: vec!["tap_shut".into()],
+            advice: vec![Advice::HouseWiring],
+            ..Form::default()
+        };
+        let acts = form.acts_of_leaving();
+        assert!(matches!(&acts[0], Action::Finding { causes, .. } if causes == &["tap_shut"]));
+        assert_eq!((acts.len(), acts.last()), (3, Some(&leave)));
     }
 
     #[test]

@@ -1,8 +1,6 @@
 //! The one component that owns a job: loads it, lets its copy live, takes orders, saves, and
 //! gives every screen of the job its models.
 
-use std::collections::BTreeMap;
-
 use gloo::events::EventListener;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::VisibilityState;
@@ -20,6 +18,7 @@ use crate::app::keeping;
 use crate::app::loading;
 use crate::app::loading::LoadError;
 use crate::app::loading::Loaded;
+use crate::app::painter::Painter;
 use crate::app::report::ReportScreen;
 use crate::app::route::JobScreen;
 use crate::app::session::Session;
@@ -32,17 +31,19 @@ use crate::app::store::Claim;
 use crate::app::store::Holder;
 use crate::app::store::SavedJob;
 use crate::app::store::StorageError;
+use crate::app::training_system;
 use crate::app::view::Order;
 use crate::app::view::build;
 use crate::app::view::build::Kept;
 use crate::bench::job::Job;
 use crate::bench::notebook::Reading;
-use crate::drawing;
-use crate::drawing::Features;
+use crate::language::said;
 use crate::say;
 
 /// Real time between two models of what moves, s: ten a second.
 const PUBLISH_S: f64 = 0.1;
+/// Between two savings of how far the clock has run without an act, s.
+const SAVE_S: f64 = 10.0;
 /// Real time between two readings of the instrument, s: a hand meter updates three times a second.
 const READ_S: f64 = 0.33;
 /// Real time a frame may spend on letting bench time pass, ms.
@@ -101,8 +102,9 @@ pub struct JobHost {
     frames: Frames,
     last_ms: Option<f64>,
     since_publish_s: f64,
+    since_save_s: f64,
     since_read_s: f64,
-    written: BTreeMap<(&'static str, &'static str), String>,
+    painter: Painter,
     ears: Ears,
     _hidden: EventListener,
 }
@@ -127,8 +129,9 @@ impl Component for JobHost {
             frames: Frames::start(link.callback(Msg::Frame)),
             last_ms: None,
             since_publish_s: 0.0,
+            since_save_s: 0.0,
             since_read_s: 0.0,
-            written: BTreeMap::new(),
+            painter: Painter::default(),
             ears: Ears::of(link, Msg::Settings),
             _hidden: EventListener::new(&gloo::utils::document(), "visibilitychange", move |_| {
                 if gloo::utils::document().visibility_state() == VisibilityState::Hidden {
@@ -141,7 +144,10 @@ impl Component for JobHost {
     fn update(&mut self, ctx: &Context<Self>, msg: Msg) -> bool {
         match msg {
             Msg::Loaded(loaded) => self.loaded(*loaded),
-            Msg::Frame(now_ms) => return self.frame(now_ms, ctx.props().screen),
+            Msg::Frame(now_ms) => {
+                self.save_now_and_then(ctx);
+                return self.frame(now_ms, ctx.props().screen);
+            }
             Msg::Order(order) => self.order(ctx, order),
             Msg::Holder(holder) => {
                 self.holder = holder;
@@ -170,7 +176,7 @@ impl Component for JobHost {
 
     fn changed(&mut self, _ctx: &Context<Self>, _old: &JobHostProps) -> bool {
         // Another screen of the job draws its own pictures: nothing in them is known to be written.
-        self.written.clear();
+        self.painter.forget();
         true
     }
 
@@ -288,6 +294,18 @@ impl JobHost {
         spawn_local(async move { told.emit(kept.await) });
     }
 
+    /// A clock that runs without an act is kept, too: a reload gives no time back.
+    fn save_now_and_then(&mut self, ctx: &Context<Self>) {
+        if self.since_save_s < SAVE_S {
+            return;
+        }
+        self.since_save_s = 0.0;
+        let has_run = |open: &Open| open.session.live().tick() > open.saved.seen;
+        if self.open.as_ref().is_some_and(has_run) {
+            self.save(ctx);
+        }
+    }
+
     /// One frame: lets time pass, moves what moves, and now and then publishes. `true` to draw.
     fn frame(&mut self, now_ms: f64, screen: JobScreen) -> bool {
         let elapsed_s = self.last_ms.map_or(0.0, |last| (now_ms - last) / 1000.0);
@@ -310,9 +328,10 @@ impl JobHost {
         let waited = was_waiting && !open.session.is_waiting();
         self.ears.follow(&open.session, screen == JobScreen::Bench);
         if screen == JobScreen::Bench {
-            self.paint();
+            self.painter.paint(&open.session);
         }
         self.since_publish_s += elapsed_s;
+        self.since_save_s += elapsed_s;
         self.since_read_s += elapsed_s;
         if waited {
             self.publish_all();
@@ -355,36 +374,19 @@ impl JobHost {
         bench.storage = self
             .storage
             .map(|error| error.to_string())
-            .or_else(|| self.warning.map(str::to_owned));
+            .or_else(|| self.warning.map(str::to_owned))
+            .or_else(|| sitting_trouble(&open.saved));
         bench.elsewhere = self.holder == Holder::Other;
         bench.tried = open.saved.tried.as_ref().map(|tried| tried.steps);
         open.bench = Shared::new(bench);
         open.live = Shared::new(build::live(&open.session, open.reading.as_ref()));
         open.state = open.session.live().machine().state_words();
-        // The picture is drawn anew: every moving attribute is written again.
-        self.written.clear();
+        self.painter.forget();
     }
+}
 
-    /// Writes the attributes that differ from the last frame.
-    fn paint(&mut self) {
-        let Some(open) = &self.open else { return };
-        let Some(view) = build::view_of(open.session.picture) else {
-            return;
-        };
-        let job = open.session.live();
-        let features = Features::of(&job.scenario().workshop);
-        let document = gloo::utils::document();
-        for change in drawing::animate(view, features, &build::pose(job)) {
-            let slot = (change.id, change.attribute);
-            if self.written.get(&slot) == Some(&change.value) {
-                continue;
-            }
-            let Some(element) = document.get_element_by_id(change.id) else {
-                continue;
-            };
-            // A name from the drawing is a valid attribute name.
-            let _ = element.set_attribute(change.attribute, &change.value);
-            self.written.insert(slot, change.value);
-        }
-    }
+/// What a candidate should know of the training system while at work.
+fn sitting_trouble(saved: &SavedJob) -> Option<String> {
+    let trouble = training_system::trouble().filter(|_| sitting::is_sitting(&saved.scenario));
+    trouble.map(|words| said(words).to_owned())
 }

@@ -3,6 +3,8 @@
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::app::forgotten::use_forgotten;
+use crate::app::hooks::focus_first;
 use crate::app::hooks::focus_on;
 use crate::app::job_filter::FIND;
 use crate::app::job_filter::FilterBar;
@@ -20,6 +22,7 @@ use crate::app::store::Store;
 use crate::app::training_set;
 use crate::app::training_set::SetModel;
 use crate::app::training_set::TrainingSet;
+use crate::language::worded;
 use crate::say;
 
 /// What the list shows.
@@ -33,6 +36,9 @@ pub struct JobListProps {
     /// Forgets a set that came from outside.
     #[prop_or_default]
     pub on_forget: Callback<String>,
+    /// Sets that were forgotten, with the way back.
+    #[prop_or_default]
+    pub forgotten: Html,
     /// Something was opened or forgotten.
     #[prop_or_default]
     pub on_change: Callback<()>,
@@ -61,19 +67,17 @@ pub fn JobsScreen() -> Html {
         let refresh = refresh.clone();
         use_effect_with((), move |()| refresh.emit(()));
     }
-    let on_forget = {
-        let refresh = refresh.clone();
-        use_callback((), move |id: String, ()| {
-            let refresh = refresh.clone();
-            spawn_local(async move {
-                // What cannot be forgotten stays on the list, which says it.
-                let _ = kept_sets::forget(&id).await;
-                refresh.emit(());
-            });
-        })
-    };
+    let forgotten = use_forgotten("forgotten-sets", &refresh);
     let Some((saved, given)) = &*kept else {
         return html! { <main class="page jobs" id="main" tabindex="-1"><h1>{ say!("Jobs") }</h1></main> };
+    };
+    let on_forget = {
+        let (forgotten, given) = (forgotten.clone(), given.clone());
+        Callback::from(move |id: String| {
+            let set = given.iter().find(|set| set.id == id);
+            let title = set.map_or_else(String::new, |set| worded(&set.set.title).into_owned());
+            forgotten.forget(title, vec![kept_sets::key(&id)]);
+        })
     };
     let tiles = tiles(&library::all(), saved);
     let shipped = library::sets().iter();
@@ -82,7 +86,7 @@ pub fn JobsScreen() -> Html {
         .map(|set| given_set(set, &tiles, saved))
         .collect();
     sets.extend(shipped.map(|set| training_set::model(set, &tiles)));
-    html! { <JobList {tiles} {sets} {on_forget} on_change={refresh} /> }
+    html! { <JobList {tiles} {sets} {on_forget} forgotten={forgotten.rows()} on_change={refresh} /> }
 }
 
 /// A set from an instructor, some of whose jobs do not ship.
@@ -118,15 +122,19 @@ pub fn JobList(props: &JobListProps) -> Html {
             focus_on(FIND);
         }
     });
+    // What was given stands below a long list: whoever came for it is led there.
+    let to_opened = Callback::from(|_: MouseEvent| focus_first(".opened input"));
     let shown: Vec<&JobTile> = props.tiles.iter().filter(|t| filter.keeps(t)).collect();
     html! {
         <main class="page jobs" id="main" tabindex="-1">
             <header class="page__head">
                 <h1>{ say!("Jobs") }</h1>
                 <p class="page__lead">{ say!("Customers who have called. Each machine behaves as a real one would: what you measure is computed.") }</p>
+                <p class="row"><button type="button" class="button button--small" onclick={to_opened}>{ say!("From your instructor") }</button><a class="button button--small" href={Route::Assessment(None).href()}>{ say!("Sit an assessment") }</a></p>
             </header>
             <div class="page__body stack">
                 { invitation(&props.tiles) }
+                { props.forgotten.clone() }
                 { for props.sets.iter().map(|set| html! { <TrainingSet key={set.kept.clone().unwrap_or_else(|| set.title.clone())} set={set.clone()} on_forget={props.on_forget.clone()} /> }) }
                 <FilterBar key={*bars} tiles={props.tiles.clone()} filter={(*filter).clone()} n_shown={shown.len()} {on_change} />
                 if shown.is_empty() {
@@ -230,6 +238,7 @@ mod tests {
             tiles: vec![tile("one", Progress::New), tile("two", progress)],
             sets: Vec::new(),
             on_forget: Callback::noop(),
+            forgotten: Html::default(),
             on_change: Callback::noop(),
         }
     }

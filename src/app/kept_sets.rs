@@ -48,7 +48,7 @@ pub async fn keep(set: &SetFile) -> Result<(), StorageError> {
         ..set.clone()
     };
     let text = serde_json::to_string(&kept).map_err(|_| StorageError::Refused)?;
-    let key = format!("{PREFIX}{}", share::name_of_set(&kept));
+    let key = key(&share::name_of_set(&kept));
     Store::open().await.put(&key, &text).await
 }
 
@@ -73,12 +73,9 @@ pub async fn all() -> Vec<KeptSet> {
     sets
 }
 
-/// Forgets a set; what was done on its jobs stays.
-///
-/// # Errors
-/// When the browser refuses.
-pub async fn forget(id: &str) -> Result<(), StorageError> {
-    Store::open().await.remove(&format!("{PREFIX}{id}")).await
+/// What a set is kept under; what was done on its jobs is not.
+pub fn key(id: &str) -> String {
+    format!("{PREFIX}{id}")
 }
 
 /// A text as a set is kept.

@@ -72,7 +72,7 @@ pub fn OpenFiles(props: &OpenFilesProps) -> Html {
     });
     html! {
         <div class={classes!("drop", over.then_some("drop--over"))}>
-            <span class="drop__words">{ say!("{what}: drop them on this page, or", what = props.what) }</span>
+            <span class="drop__words">{ say!("{what}: drop onto this page, or", what = props.what) }</span>
             <label class="button drop__key">{ say!("Open files") }
                 <input class="visually-hidden" type="file" multiple=true accept=".json,.zip,application/json,application/zip" onchange={onchange.clone()} />
             </label>

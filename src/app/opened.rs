@@ -9,6 +9,7 @@ use yew::prelude::*;
 use crate::app::file_kind::Kind;
 use crate::app::file_kind::OpenedFile;
 use crate::app::file_kind::taken;
+use crate::app::forgotten::use_forgotten;
 use crate::app::kept_sets;
 use crate::app::open_files::OpenFiles;
 use crate::app::own;
@@ -58,16 +59,11 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
             });
         })
     };
-    let forget = |id: String| {
-        let refresh = refresh.clone();
-        Callback::from(move |_: MouseEvent| {
-            let (id, refresh) = (id.clone(), refresh.clone());
-            spawn_local(async move {
-                // What cannot be forgotten stays on the list, which says it.
-                let _ = own::forget(&id).await;
-                refresh.emit(());
-            });
-        })
+    let forgotten = use_forgotten("forgotten-jobs", &refresh);
+    let forget = |job: &Scenario| {
+        let (forgotten, title) = (forgotten.clone(), worded(&job.title).into_owned());
+        let id = job.id.clone();
+        Callback::from(move |_: MouseEvent| forgotten.forget(title.clone(), own::keys(&id)))
     };
     html! {
         <section class="opened stack" aria-labelledby="opened">
@@ -75,13 +71,14 @@ pub fn OpenedJobs(props: &OpenedJobsProps) -> Html {
             <OpenFiles {on_files} what={say!("Jobs and training sets that were given to you")} />
             <p><a href={Route::Assessment(None).href()}>{ say!("Sit an assessment") }</a></p>
             <ToldFiles told={(*told).clone()} />
+            { forgotten.rows() }
             if !jobs.is_empty() {
                 <ul class="opened__list">
                     { for jobs.iter().map(|job| html! {
                         <li class="opened__job" key={job.id.clone()}>
                             <a href={Route::Bench(job.id.clone()).href()}>{ worded(&job.title).into_owned() }</a>
                             <span class="opened__who">{ format!("{} · {}", worded(&job.customer.name), worded(&job.machine.name)) }</span>
-                            <button type="button" class="button button--small" onclick={forget(job.id.clone())}
+                            <button type="button" class="button button--small" onclick={forget(job)}
                                     aria-label={say!("Forget “{title}”", title = worded(&job.title))}>{ say!("Forget") }</button>
                         </li>
                     }) }

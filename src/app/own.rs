@@ -107,14 +107,9 @@ pub async fn listed() -> Vec<Arc<Scenario>> {
     texts.iter().filter_map(one).collect()
 }
 
-/// Forgets a job and what was done on it.
-///
-/// # Errors
-/// When the browser refuses.
-pub async fn forget(id: &str) -> Result<(), StorageError> {
-    let store = Store::open().await;
-    store.remove(&SavedJob::key(id)).await?;
-    store.remove(&key(id)).await
+/// What a job and what was done on it are kept under.
+pub fn keys(id: &str) -> Vec<String> {
+    vec![SavedJob::key(id), key(id)]
 }
 
 /// A text as it is kept under this name.

@@ -4,6 +4,8 @@
 //! Frames advance the copy only. When the technician acts, the job is brought to the tick shown
 //! and acts there; so the job is advanced at log entries alone and replays to the same bits.
 
+mod leads;
+
 use crate::app::suspects;
 use crate::app::suspects::SavedSuspect;
 use crate::app::view::Lead;
@@ -22,7 +24,6 @@ use crate::bench::action::PanelKey;
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
-use crate::bench::recorder::Channel;
 use crate::bench::recorder::Recorder;
 use crate::say;
 
@@ -161,8 +162,10 @@ impl Session {
             Order::Do(actions) => return self.act_all(actions),
             Order::Mode(mode) => {
                 self.probing = true;
-                self.hold.turn(mode);
-                return self.place_leads();
+                if mode != self.hold.mode {
+                    self.hold.turn(mode);
+                    return self.place_leads();
+                }
             }
             Order::Measure(mode, red, black) => {
                 self.hold.turn(mode);
@@ -220,13 +223,6 @@ impl Session {
         }
     }
 
-    fn follow_meter(&mut self) {
-        if let (true, Some(red)) = (self.hold.is_complete(), self.hold.red.clone()) {
-            let (mode, black) = (self.hold.mode, self.hold.black.clone());
-            self.recorder.follow(Channel::Meter { mode, red, black });
-        }
-    }
-
     fn wait_until(&mut self, until: Until) {
         if self.job.is_over() {
             return;
@@ -235,40 +231,13 @@ impl Session {
         self.wait = Some(Wait::new(until, &self.live));
     }
 
-    /// The job learns of the leads once they are placed, or once they were and are no longer.
-    fn place_leads(&mut self) -> Changed {
-        let known = self.job.bench().meter.as_ref();
-        let was_reading =
-            known.is_some_and(|m| m.red.is_some() && (m.mode.is_clamp() || m.black.is_some()));
-        if !self.hold.is_complete() && !was_reading {
-            return Changed::default();
-        }
-        let before = known.cloned();
-        let hold = self.hold.clone();
-        let action = Action::Meter {
-            mode: hold.mode,
-            red: hold.red,
-            black: hold.black,
-        };
-        let changed = self.act_all(vec![action]);
-        if self.job.bench().meter == before {
-            // The leads could not be put there: they are where they were.
-            if let Some(meter) = before {
-                (self.hold.mode, self.hold.red, self.hold.black) =
-                    (meter.mode, meter.red, meter.black);
-            } else {
-                (self.hold.red, self.hold.black) = (None, None);
-            }
-        }
-        changed
-    }
-
     /// Does acts in order and stops at the first that cannot be done or that harms.
     fn act_all(&mut self, actions: Vec<Action>) -> Changed {
         let mut changed = Changed::default();
         self.notice = None;
         self.wait = None;
-        for action in actions {
+        let lifted = self.lifted(actions.first());
+        for action in lifted.into_iter().chain(actions) {
             let done = self.act(action);
             changed.save |= done;
             if !done || self.notice.is_some() {
@@ -293,6 +262,7 @@ impl Session {
         }
         if matches!(action, Action::Meter { .. }) {
             self.settle_s = SETTLE_S;
+            self.hold_as(&action);
         }
         self.said = notice::done(&job, &action, &outcome);
         let rules = job.safety().get(broken..).filter(|_| !self.is_exam);
@@ -308,7 +278,6 @@ impl Session {
 mod tests {
     use super::*;
     use crate::app::library;
-    use crate::bench::action::MeterMode;
     use crate::bench::action::Sense;
 
     fn session(id: &str) -> Session {
@@ -368,20 +337,6 @@ mod tests {
         session.speed = Speed::Sixty;
         session.frame(3600.0);
         assert!(session.live().tick() <= 150);
-    }
-
-    #[test]
-    fn leads_are_placed_once_both_are_somewhere_and_lifted_before_ohms() {
-        let mut session = session("no_water");
-        session.order(Order::Put(Lead::Red, Some("SL".to_owned())));
-        assert!(session.job().log().is_empty());
-        session.order(Order::Put(Lead::Black, Some("SN".to_owned())));
-        // Within the meter's class.
-        let shown = session.live().reading().and_then(|r| r.value);
-        assert!((shown.unwrap_or_default() - 230.0).abs() < 2.5, "{shown:?}");
-        session.order(Order::Mode(MeterMode::Ohms));
-        assert_eq!(session.live().reading(), None);
-        assert!(session.job().safety().is_empty());
     }
 
     #[test]

@@ -49,7 +49,7 @@ impl Wait {
             Until::StateEnds => job.machine().state_words() != self.state,
             Until::Change => seen(job) != self.seen,
         };
-        (is_so || passed_s >= PATIENCE_S).then_some(End {
+        (is_so || passed_s >= PATIENCE_S || job.is_late()).then_some(End {
             passed_s,
             is_in_vain: !is_so,
         })

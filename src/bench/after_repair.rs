@@ -129,7 +129,9 @@ pub fn tests(job: &Job) -> Vec<Test> {
         },
         Test {
             what: text!("protective-conductor current"),
-            how: text!("plug in, running shows most: the leakage clamp on its lead"),
+            how: text!(
+                "plug in, running shows most: the leakage clamp round line and neutral together"
+            ),
             limit: text!("3.5 mA at most"),
             source: FAMILY,
             leads: leakage_at,

@@ -5,8 +5,8 @@
 //! resistance, which a two-lead meter cannot take away by itself.
 
 use crate::bench::action::MeterMode;
-use crate::bench::job::MeterSetting;
 use crate::bench::notebook::Reading;
+use crate::bench::state::MeterSetting;
 use crate::machine::Measured;
 
 /// Counts of the display.

@@ -7,7 +7,8 @@ use crate::bench::action::MeterMode;
 use crate::bench::action::PanelKey;
 use crate::bench::action::Sense;
 use crate::bench::action::Turnable;
-use crate::bench::acts;
+use crate::bench::acts::surface_k;
+use crate::bench::acts::touched_nodes;
 use crate::bench::after_repair;
 use crate::bench::gauge::Gauge;
 use crate::bench::job::Job;
@@ -136,7 +137,7 @@ fn proof(job: &Job, action: &Action, s: &mut Situation) {
     let isolation = &job.bench.isolation;
     let roles = &job.machine.model().roles;
     let workshop = &job.scenario().workshop;
-    let touched = acts::touched_nodes(job, action);
+    let touched = touched_nodes(job, action);
     let place_of = |node: &str| workshop.test_point(node).map(|t| t.place.as_str());
     let counts = |node: &String| {
         let feeds = roles.plug_pins.contains(node) || roles.socket.contains(node);
@@ -164,7 +165,7 @@ fn proof(job: &Job, action: &Action, s: &mut Situation) {
 }
 
 fn touched(job: &Job, action: &Action, s: &mut Situation) {
-    let nodes = acts::touched_nodes(job, action);
+    let nodes = touched_nodes(job, action);
     s.touched.reaches_conductors = !nodes.is_empty();
     let voltages = job.machine.touch_sources(&nodes);
     s.touched.voltage_v = voltages
@@ -192,7 +193,7 @@ fn touched(job: &Job, action: &Action, s: &mut Situation) {
         _ => None,
     };
     if let Some(place) = hot {
-        s.touched.temperature_k = acts::surface_k(job, &place);
+        s.touched.temperature_k = surface_k(job, &place);
     }
     s.touched.has_sharp_edges = job.scenario().visit.has(Condition::BareEdges);
     s.motion.basket_rad_per_s = job.machine.basket_rad_per_s().abs();

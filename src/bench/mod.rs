@@ -22,17 +22,20 @@ pub mod kept; // what is kept in English, said in the reader's language
 pub mod ledger; // clock and money
 pub mod notebook; // readings, looks, answers, acts
 pub mod observe; // what senses give, from the machine's state
+mod passing; // time that passes on a job
 mod probe_facts; // leads put somewhere, as the safety rules look at it
 pub mod protection; // residual current devices, breakers, fuses
 pub mod questions; // what a customer can be asked
 pub mod recorder; // strip-chart recorder
 pub mod refitting; // loose pieces counted, sealants and their time
-pub mod rules; // safety findings of a job
+pub mod rules; // the safety rules held against each act
 pub mod safety; // safety rules as data and predicates
 pub mod scenario; // one customer's call
 pub mod shock; // what a current does to a person, and what ends it
 pub mod signature; // what a fault makes different, computed
+pub mod state; // how the bench around the machine stands
 pub mod store; // what the store hands over, and what it costs
 pub mod visit; // what surrounds a repair
 pub mod words; // plain words for acts and notes
+pub mod working; // a job begun, worked, run again
 pub mod workshop; // parts, access, connectors, test points of a type of machine

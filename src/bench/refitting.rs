@@ -5,7 +5,8 @@
 use crate::bench::job::Job;
 use crate::bench::notebook::TICKS_PER_S;
 use crate::bench::notebook::Tick;
-use crate::bench::workshop::Effect;
+use crate::bench::state::Sealing;
+use crate::bench::state::Short;
 use crate::machine::draw_ratio;
 
 /// Purpose of the draws, how often a piece stays out where nobody counts, and how often it is then
@@ -16,26 +17,6 @@ const SHORT_RATIO: f64 = 0.1;
 const INSIDE_RATIO: f64 = 0.4;
 /// More water than this has come to a joint, kg.
 const WATER_KG: f64 = 0.05;
-
-/// Something that went back with a piece too few.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Short {
-    /// Pieces that should have gone back.
-    pub of: u32,
-    /// The piece lies in the machine; else on the cloth.
-    pub is_inside: bool,
-}
-
-/// A sealant on its way.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sealing {
-    /// When it holds.
-    pub sets: Tick,
-    /// Water that had been let in when it was put on, kg.
-    pub supplied_kg: f64,
-    /// What comes of water before its time.
-    pub effects: Vec<Effect>,
-}
 
 impl Job {
     /// Counts the pieces of a step or work that goes back; without the count one may be missing.

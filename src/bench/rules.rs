@@ -1,4 +1,4 @@
-//! Safety findings of a job: the rules held against each act, and what a touch did.
+//! The safety rules held against each act of a job.
 //!
 //! The same rule broken again before the plug is moved counts once.
 
@@ -6,24 +6,8 @@ use crate::bench::action::Action;
 use crate::bench::event::Event;
 use crate::bench::facts;
 use crate::bench::job::Job;
-use crate::bench::notebook::Tick;
 use crate::bench::safety;
-use crate::bench::safety::Severity;
-
-/// One broken rule.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct SafetyFinding {
-    /// Name of the rule.
-    pub rule: &'static str,
-    /// How bad it is.
-    pub severity: Severity,
-    /// When.
-    pub tick: Tick,
-    /// Step of the log, from 1.
-    pub step: usize,
-    /// How often the plug had been moved by then.
-    pub exposure: u32,
-}
+use crate::bench::safety::SafetyFinding;
 
 /// Holds the rules against an act, with the facts as they are when it begins.
 pub(in crate::bench) fn before(job: &mut Job, action: &Action) -> Vec<Event> {

@@ -260,6 +260,9 @@ pub fn placed(
     black: Option<&str>,
     workshop: &Workshop,
 ) -> String {
+    if mode == MeterMode::Leakage {
+        return say!("leakage clamp round line and neutral together").to_owned();
+    }
     if mode.is_clamp() {
         let named = workshop
             .conductors

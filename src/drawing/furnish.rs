@@ -8,6 +8,7 @@
 use std::collections::BTreeMap;
 
 use crate::drawing::input::{DrawingInput, View};
+use crate::drawing::steps::is_shut;
 use crate::drawing::svg::{
     Element, Node, circle, fitted, group, letters, num, path, rect, room_for, rounded,
 };
@@ -161,7 +162,9 @@ fn hang_on(input: &DrawingInput, view: View, areas: &BTreeMap<String, Area>) -> 
         }
     }
     for point in &input.workshop.test_points {
-        if let Some(area) = area_of(input, view, areas, &point.place) {
+        // From outside, what lies behind a cover cannot be measured: the key before it is pressed.
+        let is_hidden = !point.needs.is_empty() && is_shut(input, view);
+        if let Some(area) = area_of(input, view, areas, &point.place).filter(|_| !is_hidden) {
             let (x, y) = spots.next(area);
             let stalk = (area.0 + area.2 / 2.0, area.1 + area.3 / 2.0);
             drawn.push(test_point(input, &point.node, &point.name, (x, y), stalk));

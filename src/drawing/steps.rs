@@ -1,6 +1,6 @@
 //! The steps a picture knows, by the names a machine's file may give them: by object or by act.
 
-use crate::drawing::input::DrawingInput;
+use crate::drawing::input::{DrawingInput, View};
 
 /// The machine is pulled out and turned round.
 pub const PULLED_OUT: [&str; 1] = ["pull_out"];
@@ -24,6 +24,15 @@ pub const GUARD: [&str; 3] = ["plate_off", "bottom_guard", "bottom_guard_off"];
 pub const BELT: [&str; 2] = ["belt_off", "belt"];
 /// The lever is out of its link.
 pub const LEVER: [&str; 2] = ["lever_unhook", "lever_unhooked"];
+
+/// The picture shows the machine shut and in its place.
+pub fn is_shut(input: &DrawingInput, view: View) -> bool {
+    match view {
+        View::Outside => true,
+        View::Opened => !input.is_off(&PULLED_OUT) && !input.is_off(&LAID_DOWN),
+        View::Section | View::Water => false,
+    }
+}
 
 /// The name by which this machine's file knows a step.
 pub fn step_id<'a>(input: &DrawingInput, spellings: &[&'a str]) -> &'a str {

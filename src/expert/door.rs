@@ -3,10 +3,10 @@
 
 use crate::bench::action::Action;
 use crate::bench::event::Refusal;
-use crate::bench::job::Bench;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::Tick;
+use crate::bench::state::Bench;
 use crate::expert::seen::Seen;
 use crate::expert::seen::Step;
 use crate::machine::Hands;

@@ -6,10 +6,10 @@ use std::sync::Arc;
 use crate::bench::action::Action;
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
-use crate::bench::job::Outcome;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::Tick;
 use crate::bench::scenario::Scenario;
+use crate::bench::working::Outcome;
 use crate::machine::MachineError;
 
 /// One act and what it showed.

@@ -80,7 +80,8 @@ impl Machine {
             Probe::Between(instrument, a, b) => {
                 let (a, b) = (self.node(a)?, self.node(b)?);
                 let reading = instrument::read(harness, &state, instrument, a, b)?;
-                Ok(self.with_charge(instrument, reading, a, b))
+                let foreign_v = self.foreign_v(reading.is_live, &state, a, b);
+                Ok(self.with_charge(instrument, reading, foreign_v, [a, b]))
             }
             Probe::Bond(a, b) => {
                 let (a, b) = (self.node(a)?, self.node(b)?);
@@ -219,8 +220,8 @@ impl Machine {
         &self,
         instrument: Instrument,
         reading: instrument::Reading,
-        a: NodeId,
-        b: NodeId,
+        foreign_v: f64,
+        nodes: [NodeId; 2],
     ) -> Measured {
         let is_ac = matches!(
             instrument,
@@ -235,14 +236,17 @@ impl Machine {
                 foreign_v: 0.0,
             };
         }
-        let charge_v = self.stored_v([a, b]);
+        let charge_v = self.stored_v(nodes);
         if instrument == Instrument::DcVolts {
             return plain(reading.value + charge_v);
         }
-        let live_v = if reading.is_live {
+        let live_v = if !reading.is_live {
+            0.0
+        } else if self.live.supply_v > 0.0 {
             self.live.supply_v
         } else {
-            0.0
+            // The plug is out, but the socket is live.
+            foreign_v
         };
         Measured {
             value_si: (!reading.is_over_range).then_some(reading.value),

@@ -1,6 +1,6 @@
 //! Practice: a finished job as a person keeps it, and what all of them say of each skill.
 //!
-//! A job shows each of its skills once, and working safely besides. Right is what was put right, safely,
+//! A job shows each of its skills once, and working safely besides where anything was at risk. Right is what was put right, safely,
 //! with evidence. How well a skill is known follows by knowledge tracing, falling back over pauses by
 //! the memory model; the bounds say how far that hangs on the model's four numbers.
 
@@ -65,11 +65,12 @@ impl Practice {
         self.ended_ms / MS_PER_DAY
     }
 
-    fn worked_safely(&self) -> bool {
-        self.result
-            .safety
-            .iter()
-            .all(|broken| broken.severity == "minor")
+    /// Whether it was; none where nothing was tested or repaired, so that nothing was at risk.
+    fn worked_safely(&self) -> Option<bool> {
+        let broken = &self.result.safety;
+        let marked = self.result.parts.iter().find(|part| part.name == "safety");
+        let nothing_risked = broken.is_empty() && marked.is_some_and(|part| part.points <= 0.0);
+        (!nothing_risked).then(|| broken.iter().all(|one| one.severity == "minor"))
     }
 
     /// Each skill it shows, whether it is one of safety, whether it went right, and how well.
@@ -81,11 +82,13 @@ impl Practice {
             2 => Grade::Good,
             _ => Grade::Easy,
         };
-        let safely = self.worked_safely();
-        let by_safety = if safely { Grade::Good } else { Grade::Again };
+        let safely = self.worked_safely().map(|safely| {
+            let grade = if safely { Grade::Good } else { Grade::Again };
+            (SAFELY, true, safely, grade)
+        });
         let own = self.skills.iter().filter(|skill| *skill != SAFELY);
         own.map(|skill| (skill.as_str(), false, graded >= RIGHT_FROM, grade))
-            .chain([(SAFELY, true, safely, by_safety)])
+            .chain(safely)
             .collect()
     }
 }
@@ -291,6 +294,21 @@ mod tests {
             (3, 2, true)
         );
         assert_eq!(of(&jobs, 2.0, "belt").n_right, 3);
+    }
+
+    #[test]
+    fn a_job_in_which_nothing_was_at_risk_shows_nothing_of_working_safely() {
+        let mut untouched = job(0.0, &["belt"], false, None);
+        untouched.result.parts.push(PartResult {
+            name: "safety".into(),
+            of: 20.0,
+            points: 0.0,
+        });
+        let shown = standings(&[untouched.clone()], 0.0, &RefreshFile::default());
+        assert!(shown.iter().all(|standing| standing.skill != SAFELY));
+        // Whoever broke every rule has no points either.
+        untouched.result.safety = job(0.0, &[], false, Some("critical")).result.safety;
+        assert_eq!(of(&[untouched], 0.0, SAFELY).n_right, 0);
     }
 
     #[test]

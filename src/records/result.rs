@@ -3,9 +3,9 @@
 use serde::Deserialize;
 use serde::Serialize;
 
-use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::safety::Severity;
+use crate::bench::state::Ending;
 use crate::expert::Reckoning;
 use crate::machine::MachineError;
 use crate::scenario::job_file::ReferenceFile;

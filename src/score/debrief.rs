@@ -5,9 +5,9 @@ use serde::Serialize;
 
 use crate::bench::event::Event;
 use crate::bench::job::Job;
-use crate::bench::job::Outcome;
 use crate::bench::notebook::Tick;
 use crate::bench::words;
+use crate::bench::working::Outcome;
 use crate::language::worded;
 use crate::machine::MachineError;
 use crate::say;

@@ -7,8 +7,8 @@
 
 use std::borrow::Cow;
 
-use crate::bench::job::Ending;
 use crate::bench::job::Job;
+use crate::bench::state::Ending;
 use crate::bench::workshop::Workshop;
 use crate::expert::Decided;
 use crate::expert::Judged;

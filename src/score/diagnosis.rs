@@ -6,10 +6,10 @@
 use std::borrow::Cow;
 use std::collections::BTreeMap;
 
-use crate::bench::job::Finding;
 use crate::bench::job::Job;
 use crate::bench::scenario::DECLINED_ABOVE_RATIO;
 use crate::bench::scenario::Scenario;
+use crate::bench::state::Finding;
 use crate::bench::workshop::Work;
 use crate::bench::workshop::WorkKind;
 use crate::expert::remedy::is_for_others;
@@ -87,6 +87,19 @@ fn f1(scenario: &Scenario, finding: &Finding) -> f64 {
 fn faults<'a>(scenario: &'a Scenario, finding: &Finding) -> Vec<&'a FaultDef> {
     let causes = finding.causes.iter();
     causes.filter_map(|c| scenario.machine.fault(c)).collect()
+}
+
+/// What is wrong and was not named at last; nothing where the place was left for danger.
+pub(super) fn unnamed(job: &Job) -> Vec<&FaultDef> {
+    if visit::was_left_for_danger(job) {
+        return Vec::new();
+    }
+    let scenario = job.scenario();
+    let last = job.bench().findings.last();
+    let stated = last.map_or_else(Vec::new, |finding| faults(scenario, finding));
+    let mut missed = truth(scenario);
+    missed.retain(|fault| !stated.iter().any(|s| same_remedy(scenario, s, fault)));
+    missed
 }
 
 /// Diagnosis as far as it was right.

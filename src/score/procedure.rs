@@ -7,9 +7,9 @@
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::after_repair;
-use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::notebook::Tick;
+use crate::bench::state::Ending;
 use crate::bench::visit::Advice;
 use crate::language::said;
 use crate::say;

@@ -6,8 +6,8 @@
 
 use serde::Serialize;
 
-use crate::bench::job::Ending;
 use crate::bench::job::Job;
+use crate::bench::state::Ending;
 use crate::bench::visit::Advice;
 use crate::expert::Reckoning;
 use crate::expert::target;
@@ -89,9 +89,22 @@ pub struct Report {
 /// Nobody should mend this here: the house must be put right first, or a new machine is the better
 /// buy and the customer was told so.
 fn is_right_to_leave(job: &Job) -> bool {
+    // Who does not know why it is left has not left it rightly.
+    if !diagnosis::unnamed(job).is_empty() {
+        return false;
+    }
     let told = job.bench().advice.contains(&Advice::NewMachine);
     diagnosis::needs_others(job.scenario())
         || (told && diagnosis::not_worth_mending(job.scenario()))
+}
+
+fn nothing_stated() -> Vec<Lost> {
+    Lost::all(None, Why::NothingStated)
+}
+
+/// It was left with nothing done and nothing said: there is no economy and no evidence to speak of.
+fn is_untouched(job: &Job, fixed: bool) -> bool {
+    job.is_over() && !fixed && job.bench().findings.is_empty() && !job.hands_were_on_it()
 }
 
 /// Marks a job by the bill. An unfinished job is marked as it stands.
@@ -110,9 +123,13 @@ pub fn assess(job: &Job) -> Result<Report, MachineError> {
     let diagnosis = diagnosis::mark(job, fixed, None);
     let callback = job.scenario().money.callback;
     let cost = job.cost() + if fixed { 0.0 } else { callback };
-    let economy = economy::mark(job, cost);
+    let mut economy = economy::mark(job, cost);
     let procedure = procedure::mark(job);
-    let evidence = evidence::mark(job)?;
+    let mut evidence = evidence::mark(job)?;
+    if is_untouched(job, fixed) {
+        (economy.share, evidence.share) = (0.0, 0.0);
+        (economy.lost, evidence.lost) = (nothing_stated(), nothing_stated());
+    }
     let shares = Shares {
         safety: safety.share,
         is_gate_open: safety.is_gate_open,
@@ -172,6 +189,12 @@ impl Report {
         };
         report.parts[1].reasons = diagnosis.reasons;
         report.parts[1].lost = diagnosis.lost;
+        if is_untouched(job, self.fixed) {
+            return report.with_shares(Shares {
+                economy: 0.0,
+                ..shares
+            });
+        }
         report.parts[2].reasons = marked.economy_reasons;
         report.parts[2].lost = marked.economy_lost;
         // Where nothing was decided by evidence, as before a danger, the notebook stands.
@@ -232,6 +255,7 @@ impl Report {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bench::action::Action;
     use crate::expert::Decided;
     use crate::expert::Judged;
     use crate::language;
@@ -262,6 +286,25 @@ mod tests {
             part.reasons.clone_from(&own.reasons);
         }
         assert_eq!(marked, english);
+    }
+
+    #[test]
+    fn who_leaves_at_once_without_a_word_is_given_nothing_for_it() {
+        for (id, action) in [
+            ("nothing_at_all", Action::MakeSafeAndLeave),
+            ("no_water", Action::Close),
+        ] {
+            let scenario = job(id).expect("sound").expect("ships");
+            let mut job = Job::new(scenario, 1).expect("starts");
+            assert_eq!(job.act(action).refusal, None);
+            let report = assess(&job).expect("runs");
+            assert!(!report.fixed, "{id}");
+            for name in ["economy", "evidence"] {
+                let part = report.parts.iter().find(|part| part.name == name);
+                let points = part.expect("a part").points;
+                assert!(points.abs() < 1e-12, "{id}, {name}: {points}");
+            }
+        }
     }
 
     #[test]

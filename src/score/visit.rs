@@ -4,8 +4,8 @@
 use std::collections::BTreeSet;
 
 use crate::bench::around::Answer;
-use crate::bench::job::Ending;
 use crate::bench::job::Job;
+use crate::bench::state::Ending;
 use crate::bench::store;
 use crate::bench::visit::Advice;
 use crate::bench::visit::Condition;

@@ -9,33 +9,6 @@ use std::collections::BTreeSet;
 use crate::source::Source;
 use crate::source::is_word;
 
-/// Circles that are left: for each, all files that may stand in it.
-pub const LEFT: [&[&str]; 2] = [
-    // A job does acts, and what acts, rules and senses do is told of a job.
-    &[
-        "bench/acts/mod.rs",
-        "bench/after_repair.rs",
-        "bench/facts.rs",
-        "bench/hint.rs",
-        "bench/job.rs",
-        "bench/observe/mod.rs",
-        "bench/probe_facts.rs",
-        "bench/refitting.rs",
-        "bench/rules.rs",
-    ],
-    // A sitting tells the training system of itself, which brings back and hands in a sitting.
-    &[
-        "app/sitting/jobs.rs",
-        "app/sitting/running.rs",
-        "app/training_system/cmi5.rs",
-        "app/training_system/cmi5_launch.rs",
-        "app/training_system/mod.rs",
-        "app/training_system/scorm.rs",
-        "app/training_system/suspend.rs",
-        "app/training_system/trouble.rs",
-    ],
-];
-
 /// By file, the files it uses and the names it uses of them.
 type Uses = BTreeMap<String, BTreeMap<String, BTreeSet<String>>>;
 

@@ -8,8 +8,8 @@ use tubwright::bench::action::PanelKey;
 use tubwright::bench::action::Sense;
 use tubwright::bench::action::Turnable;
 use tubwright::bench::gauge::Gauge;
-use tubwright::bench::job::Ending;
 use tubwright::bench::job::Job;
+use tubwright::bench::state::Ending;
 use tubwright::bench::visit::Advice;
 use tubwright::bench::visit::EmptyBy;
 
@@ -352,6 +352,16 @@ fn an_act_once_the_job_is_over_changes_nothing() {
         );
     }
     assert_eq!(job.log().len(), 1);
+}
+
+#[test]
+fn a_day_after_the_bell_the_clock_stands_and_the_visit_can_only_be_ended() {
+    let mut job = job("P", &[]);
+    job.advance(u64::MAX);
+    assert_eq!(job.tick(), 864_000);
+    assert!(job.act(unplug()).refusal.is_some());
+    does(&mut job, Action::Close);
+    assert_eq!((job.tick(), job.log().len()), (864_000, 1));
 }
 
 #[test]

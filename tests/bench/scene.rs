@@ -7,10 +7,10 @@ use tubwright::bench::action::MeterMode;
 use tubwright::bench::action::PanelKey;
 use tubwright::bench::gauge::Gauge;
 use tubwright::bench::job::Job;
-use tubwright::bench::job::Outcome;
 use tubwright::bench::notebook::NoteEntry;
 use tubwright::bench::notebook::Reading;
 use tubwright::bench::scenario::Scenario;
+use tubwright::bench::working::Outcome;
 use tubwright::machine::ActiveFault;
 use tubwright::scenario::jobs;
 

@@ -250,7 +250,7 @@ export class KeyboardHands extends Hands {
   async mode(name) {
     await this.page.keyboard.press("m");
     for (let presses = 0; presses < 20; presses += 1) {
-      if ((await this.focus()).name === name) return;
+      if ((await this.focus()).name === name) return this.page.keyboard.press("Enter");
       await this.page.keyboard.press("ArrowRight");
     }
     throw new Error(`arrows do not lead to the mode '${name}'`);

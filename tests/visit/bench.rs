@@ -10,9 +10,9 @@ use tubwright::bench::action::Sense;
 use tubwright::bench::around::Answer;
 use tubwright::bench::event::Refusal;
 use tubwright::bench::job::Job;
-use tubwright::bench::job::Outcome;
 use tubwright::bench::visit::OfferKind;
 use tubwright::bench::visit::OfferOption;
+use tubwright::bench::working::Outcome;
 use tubwright::scenario;
 
 const FILE: &str = include_str!("../../scenarios/jobs/no_spin_since_cousin.json");

@@ -20,6 +20,9 @@ pub struct CourseProps {
     pub given: Given,
     /// The folder that the page lies in, as an address.
     pub folder: AttrValue,
+    /// It is given out.
+    #[prop_or_default]
+    pub on_given: Callback<()>,
 }
 
 /// How the making stands.
@@ -53,8 +56,11 @@ pub fn CoursePackage(props: &CourseProps) -> Html {
             turn.clone(),
             props.given.clone(),
         );
+        let on_given = props.on_given.clone();
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
+            // Now, not when it is done: the form may have changed by then.
+            on_given.emit(());
             *turn.borrow_mut() += 1;
             let (mine, turn) = (*turn.borrow(), turn.clone());
             let (making, base, given) = (making.clone(), base.clone(), given.clone());
@@ -167,6 +173,7 @@ mod tests {
         let text = as_text::<CoursePackage>(|| CourseProps {
             given: Given::new(Hash([5; 32])),
             folder: "https://school.example/".into(),
+            on_given: Callback::noop(),
         });
         for kind in Kind::ALL {
             assert!(text.contains(kind.words()), "{text}");

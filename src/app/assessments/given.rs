@@ -38,6 +38,9 @@ pub struct Given {
     pub key: Hash,
     /// Candidates as they were typed, one a line: number, and extra minutes after a comma.
     pub candidates: String,
+    /// Its file, link, course or slips were given out, so that results may stand on it as it is.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub given_out: bool,
 }
 
 /// A candidate's slip.
@@ -89,6 +92,7 @@ impl Given {
             file,
             key,
             candidates: String::new(),
+            given_out: false,
         }
     }
 
@@ -100,6 +104,22 @@ impl Given {
             ..Self::new(key)
         };
         given.with_pauses(pauses)
+    }
+
+    /// It after a change on its form, when `others` are kept beside it. A result stands on every letter
+    /// of what was given out, so a change of that makes a new one under another name and leaves it be.
+    pub fn changed(mut self, before: &Self, others: &[Self]) -> Self {
+        let is_new = before.given_out && self.file != before.file;
+        let name = name_of(&self.file.title);
+        if is_new || (self.file.title != before.file.title && !name.is_empty()) {
+            let is_taken = |id: &str| {
+                let here = is_new && before.file.id == id;
+                here || others.iter().any(|other| other.file.id == id)
+            };
+            self.file.id = free_name(&name, is_taken);
+            self.given_out &= !is_new;
+        }
+        self
     }
 
     /// The same with pauses of the whole room, or without.
@@ -120,8 +140,12 @@ impl Given {
     /// When the browser refuses or has no room.
     pub async fn keep(&self) -> Result<(), StorageError> {
         let text = serde_json::to_string(self).map_err(|_| StorageError::Refused)?;
-        let key = format!("{PREFIX}{}", self.file.id);
-        Store::open().await.put(&key, &text).await
+        Store::open().await.put(&self.stored_at(), &text).await
+    }
+
+    /// What it is kept under.
+    pub fn stored_at(&self) -> String {
+        format!("{PREFIX}{}", self.file.id)
     }
 
     /// All that are kept, by name.
@@ -218,9 +242,45 @@ pub fn name_of(title: &str) -> String {
     words.join("_")
 }
 
+/// The name, or the first of those with a number behind it, that is not taken.
+pub fn free_name(name: &str, is_taken: impl Fn(&str) -> bool) -> String {
+    let numbered = (2..).map(|n| format!("{name}_{n}"));
+    let mut all = std::iter::once(name.to_owned()).chain(numbered);
+    all.find(|name| !is_taken(name)).unwrap_or_default()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_was_given_out_stays_as_it_is_and_a_change_makes_a_new_one() {
+        let titled = |given: &Given, title: &str| {
+            let mut next = given.clone();
+            next.file.title = title.to_owned();
+            next
+        };
+        let blank = Given::new(Hash([5; 32]));
+        let first = titled(&blank, "Autumn").changed(&blank, &[]);
+        assert_eq!(first.file.id, "autumn");
+        let second = titled(&blank, "Autumn").changed(&blank, std::slice::from_ref(&first));
+        assert_eq!(second.file.id, "autumn_2");
+        let out = Given {
+            given_out: true,
+            ..first.clone()
+        };
+        assert_eq!(out.clone().changed(&first, &[]), out);
+        // Who sits it is no part of the file.
+        let mut more = out.clone();
+        more.candidates = "c-1".to_owned();
+        assert_eq!(more.clone().changed(&out, &[]), more);
+        let mut next = out.clone();
+        next.file.pass.border = 7.0;
+        let next = next.changed(&out, &[]);
+        assert_eq!((next.file.id.as_str(), next.given_out), ("autumn_2", false));
+        let renamed = titled(&next, "").changed(&next, std::slice::from_ref(&out));
+        assert_eq!(renamed.file.id, "autumn_2");
+    }
 
     #[test]
     fn each_candidate_has_a_slip_of_their_own_and_extra_time_does_not_show() {

@@ -8,6 +8,7 @@ use crate::app::assessments::given::usual_variants;
 use crate::app::assessments::table::ASSESSMENT;
 use crate::app::assessments::table::row;
 use crate::app::desk::field::id_of;
+use crate::app::desk::field::rows_of;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
 use crate::assess::assessment_file::AssessmentFile;
@@ -138,7 +139,14 @@ fn Cut(props: &CutProps) -> Html {
             typed.set(text);
         })
     };
-    let to_fixed = props.on_change.reform(|_: Event| CutFile::Fixed(65.0));
+    // What was typed outlives a look at the other way.
+    let fixed_marks = use_mut_ref(|| 65.0);
+    if let CutFile::Fixed(marks) = props.cut {
+        *fixed_marks.borrow_mut() = marks;
+    }
+    let to_fixed = props
+        .on_change
+        .reform(move |_: Event| CutFile::Fixed(*fixed_marks.borrow()));
     let to_judges = {
         let typed = typed.clone();
         props
@@ -154,7 +162,7 @@ fn Cut(props: &CutProps) -> Html {
             <label class="choice"><input type="radio" name="cut" checked={by_judges} onchange={to_judges} /><span>{ say!("from judges, after Angoff") }</span></label>
             if by_judges {
                 <label class="field"><span class="field__label">{ ASSESSMENT.label("pass.cut.judges") }</span>
-                    <textarea id={id_of("pass.cut.judges")} value={(*typed).clone()} oninput={judges} placeholder="60, 65, 70, 55" />
+                    <textarea id={id_of("pass.cut.judges")} value={(*typed).clone()} rows={rows_of(&typed)} oninput={judges} placeholder="60, 65, 70, 55" />
                     <span class="field__hint">{ say!("For each job, with commas between: the marks that a just competent technician would get. Five judges or more, two rounds with a talk between.") }</span></label>
                 <p role="status">{ cut_words(&props.cut) }</p>
             }

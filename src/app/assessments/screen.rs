@@ -7,7 +7,7 @@ use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::assessments::given::Given;
-use crate::app::assessments::given::name_of;
+use crate::app::assessments::given::free_name;
 use crate::app::assessments::room_codes::RoomCodes;
 use crate::app::assessments::rules::Rules;
 use crate::app::assessments::slips::Slips;
@@ -19,10 +19,12 @@ use crate::app::desk::state::Edit;
 use crate::app::file_kind::Kind;
 use crate::app::file_kind::OpenedFile;
 use crate::app::file_kind::taken;
+use crate::app::forgotten::use_forgotten;
 use crate::app::net;
 use crate::app::open_files::OpenFiles;
 use crate::app::route::Route;
 use crate::app::sitting;
+use crate::app::store::Store;
 use crate::assess::assessment_file::AssessmentFile;
 use crate::assess::decide;
 use crate::language::decimals;
@@ -35,21 +37,54 @@ pub fn MakeScreen() -> Html {
     let kept = use_state(Vec::<Given>::new);
     let now = use_state(|| None::<Given>);
     let told = use_state(Vec::<String>::new);
+    let wanted = use_mut_ref(named_in_address);
+    let refresh = {
+        let (now, kept) = (now.setter(), kept.setter());
+        Callback::from(move |()| {
+            let (now, kept, wanted) = (now.clone(), kept.clone(), wanted.take());
+            spawn_local(async move {
+                let mut all = Given::all().await;
+                if let Some(at) = all.iter().position(|given| given.file.id == wanted) {
+                    now.set(Some(all.remove(at)));
+                }
+                kept.set(all);
+            });
+        })
+    };
+    let id = now.as_ref().map(|given| given.file.id.clone());
+    use_effect_with(id.unwrap_or_default(), |id| name_in_address(id));
     {
-        let kept = kept.clone();
-        use_effect_with(now.is_none(), move |_| {
-            spawn_local(async move { kept.set(Given::all().await) });
+        let refresh = refresh.clone();
+        use_effect_with(now.is_none(), move |is_list| {
+            if *is_list {
+                refresh.emit(());
+            }
         });
     }
+    let forgotten = use_forgotten("forgotten-assessments", &refresh);
+    // One to work on, or back to the list; while one is worked on, `kept` are the others.
+    let open = {
+        let (now, kept, told) = (now.clone(), kept.clone(), told.clone());
+        Callback::from(move |given: Option<Given>| {
+            if let Some(given) = &given {
+                let others = kept.iter().filter(|one| one.file.id != given.file.id);
+                kept.set(others.cloned().collect());
+            }
+            told.set(Vec::new());
+            now.set(given);
+        })
+    };
     let fresh = {
-        let (now, told) = (now.clone(), told.clone());
+        let (open, kept, told) = (open.clone(), kept.clone(), told.clone());
         Callback::from(move |file: Option<AssessmentFile>| match net::random() {
             Some(key) => {
-                let given = match file {
+                let mut given = match file {
                     Some(file) => Given::of(key, file),
                     None => Given::new(key),
                 };
-                now.set(Some(given));
+                let is_taken = |id: &str| kept.iter().any(|one| one.file.id == id);
+                given.file.id = free_name(&given.file.id, is_taken);
+                open.emit(Some(given));
             }
             None => told.set(vec![
                 say!(
@@ -83,16 +118,35 @@ pub fn MakeScreen() -> Html {
         })
     };
     let change = {
-        let (now, told) = (now.clone(), told.clone());
+        let (now, kept, told) = (now.clone(), kept.clone(), told.clone());
         Callback::from(move |next: Given| {
-            let told = told.clone();
+            let Some(before) = (*now).clone() else {
+                return;
+            };
+            let next = next.changed(&before, &kept);
             now.set(Some(next.clone()));
-            if next.file.id.is_empty() {
+            let mut earlier = None;
+            if next.file.id != before.file.id {
+                if before.given_out {
+                    kept.set(kept.iter().cloned().chain([before]).collect());
+                    let words = say!(
+                        "What was given out stays on the list as it was. This is a new one: give out its own file, link and slips."
+                    );
+                    told.set(vec![words.to_owned()]);
+                } else {
+                    earlier = Some(before.stored_at());
+                }
+            }
+            if next.file.id.is_empty() || next.file.title.trim().is_empty() {
                 return;
             }
+            let told = told.clone();
             spawn_local(async move {
                 if let Err(error) = next.keep().await {
                     told.set(vec![error.to_string()]);
+                } else if let Some(key) = earlier {
+                    // Where it cannot be removed, the list has it under both names.
+                    let _ = Store::open().await.remove(&key).await;
                 }
             });
         })
@@ -101,7 +155,8 @@ pub fn MakeScreen() -> Html {
     if let Some(given) = &*now {
         return html! {
             <main class="page desk desk--even" id="main" tabindex="-1">
-                <header class="desk__bar"><h1>{ say!("Make an assessment") }</h1>{ say }</header>
+                <header class="desk__bar no-print"><h1>{ say!("Make an assessment") }</h1>{ say }
+                    <button type="button" class="button button--quiet" onclick={open.reform(|_: MouseEvent| None)}>{ say!("All assessments") }</button></header>
                 <Editor given={given.clone()} on_change={change} />
             </main>
         };
@@ -121,16 +176,43 @@ pub fn MakeScreen() -> Html {
             { say }
             <section class="stack" aria-labelledby="kept">
                 <h2 id="kept">{ say!("Made here") }</h2>
+                { forgotten.rows() }
                 if kept.is_empty() { <p>{ say!("None yet.") }</p> }
                 <ul class="opened__list">{ for kept.iter().map(|given| {
-                    let (now, chosen) = (now.clone(), given.clone());
-                    let onclick = Callback::from(move |_: MouseEvent| now.set(Some(chosen.clone())));
-                    html! { <li class="opened__job" key={given.file.id.clone()}><button type="button" class="desk__go" {onclick}>{ &given.file.title }</button>
-                        <span class="opened__who">{ say!("{n} candidates", n = given.candidates.lines().count()) }</span></li> }
+                    let (chosen, title) = (given.clone(), given.file.title.clone());
+                    let onclick = open.reform(move |_: MouseEvent| Some(chosen.clone()));
+                    let forget = {
+                        let (forgotten, key, title) = (forgotten.clone(), given.stored_at(), title.clone());
+                        Callback::from(move |_: MouseEvent| forgotten.forget(title.clone(), vec![key.clone()]))
+                    };
+                    html! { <li class="opened__job" key={given.file.id.clone()}><button type="button" class="desk__go" {onclick}>{ &title }</button>
+                        <span class="opened__who">{ &given.file.id }{ " · " }{ say!("{n} candidates", n = given.candidates.lines().count()) }
+                            if given.given_out { { " · " }{ say!("given out") } }</span>
+                        <button type="button" class="button button--small" onclick={forget} aria-label={say!("Forget “{title}”", title)}>{ say!("Forget") }</button></li> }
                 }) }</ul>
             </section>
         </main>
     }
+}
+
+/// Before the name in the address: a page that is loaded again comes back to what was worked on.
+const NAMED: char = '?';
+
+fn named_in_address() -> String {
+    let hash = gloo::utils::window().location().hash();
+    let hash = hash.unwrap_or_default();
+    let name = hash.split_once(NAMED).map(|(_, name)| name.to_owned());
+    name.unwrap_or_default()
+}
+
+fn name_in_address(id: &str) {
+    let list = Route::MakeAssessment.href();
+    let address = match id {
+        "" => list,
+        id => format!("{list}{NAMED}{id}"),
+    };
+    // In place of the one before, so that “back” still leaves the screen; it cannot be refused.
+    let _ = gloo::utils::window().location().replace(&address);
 }
 
 #[derive(Properties, PartialEq)]
@@ -151,10 +233,7 @@ fn Editor(props: &EditorProps) -> Html {
             on_change.emit(next);
         })
     };
-    let title = with(|given, to| {
-        given.file.id = name_of(&to);
-        given.file.title = to;
-    });
+    let title = with(|given, to| given.file.title = to);
     let on_title = Callback::from(move |edit: Edit| {
         if let Edit::Set(_, Value::String(to)) = edit {
             title.emit(to);
@@ -182,6 +261,15 @@ fn Editor(props: &EditorProps) -> Html {
         let (given, on_change) = (given.clone(), props.on_change.clone());
         Callback::from(move |pauses: bool| on_change.emit(given.clone().with_pauses(pauses)))
     };
+    let on_given = {
+        let (given, on_change) = (given.clone(), props.on_change.clone());
+        Callback::from(move |()| {
+            on_change.emit(Given {
+                given_out: true,
+                ..given.clone()
+            })
+        })
+    };
     let told = table::told(&given.file);
     html! {
         <>
@@ -192,11 +280,16 @@ fn Editor(props: &EditorProps) -> Html {
                 <RoomCodes given={given.clone()} on_change={on_pauses} />
             </div>
             <div class="desk__live">
+                <div class="no-print" role="status">
+                    if given.given_out {
+                        <p class="notice">{ say!("This has been given out, and its results stand on it as it is. A change here makes a new one, with slips of its own; this one stays on the list, and its results still count.") }</p>
+                    }
+                </div>
                 <section class="no-print" aria-labelledby="sure"><h2 id="sure">{ say!("How sure its decisions are") }</h2>
                     <p role="status">{ sureness(given.file.n_jobs()) }</p>
                 </section>
                 if told.is_empty() {
-                    <Slips given={given.clone()} on_candidates={with(|given, to| given.candidates = to)} />
+                    <Slips given={given.clone()} {on_given} on_candidates={with(|given, to| given.candidates = to)} />
                 } else {
                     <section class="notice" aria-label={say!("Still to do")}><p class="notice__title">{ say!("Still to do") }</p><ul class="fairness desk__list">{ check_lines(&told) }</ul></section>
                 }

@@ -7,6 +7,7 @@ use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::app::desk::field::id_of;
+use crate::app::desk::skills;
 use crate::app::sitting;
 use crate::assess::assessment_file::SlotFile;
 use crate::language::worded;
@@ -25,11 +26,7 @@ pub struct SlotsProps {
 /// The table of rows.
 #[component]
 pub fn Slots(props: &SlotsProps) -> Html {
-    let skills: BTreeSet<&str> = scenario::job_files()
-        .unwrap_or_default()
-        .iter()
-        .flat_map(|job| job.file.skills.iter().map(String::as_str))
-        .collect();
+    let skills = skills::known();
     let machines: Vec<&str> = scenario::machine_files()
         .unwrap_or_default()
         .iter()

@@ -97,11 +97,10 @@ fn modes(props: &InstrumentProps) -> Html {
         .iter()
         .position(|m| *m == props.meter.mode)
         .unwrap_or(0);
-    let on_order = props.on_order.clone();
+    // Arrows only lead there: a dial that measured at each step would do so with the leads in place.
     let onkeydown = roving::on_arrows(
         MeterMode::ALL.len(),
-        Callback::from(move |there: usize| {
-            on_order.emit(Order::Mode(MeterMode::ALL[there]));
+        Callback::from(|there: usize| {
             focus_first(&format!(".instrument__mode[data-mode='{there}']"));
         }),
     );

@@ -56,7 +56,7 @@ pub const KEYS: [(&str, KeyUse, &str); 18] = [
     (
         "m",
         KeyUse::Go("mode"),
-        text!("to the instrument's modes; arrows change"),
+        text!("to the instrument's modes; arrows move, Enter chooses"),
     ),
     (
         "r",

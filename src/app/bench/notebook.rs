@@ -39,7 +39,7 @@ pub fn Notebook(props: &NotebookProps) -> Html {
     if props.notes.is_empty() {
         return html! {
             <section class="notebook" aria-label={say!("Notebook")}>
-                <p class="notebook__empty">{ say!("Nothing noted yet. What you look at, ask and measure is written here.") }</p>
+                <p class="notebook__empty">{ say!("Nothing noted yet. What you look at, listen to, ask or note stands here and counts as evidence; what only passes by does not.") }</p>
                 { remark(props) }
             </section>
         };
@@ -54,9 +54,9 @@ pub fn Notebook(props: &NotebookProps) -> Html {
 
 /// The last line is the one just written: it is brought into sight.
 fn show_the_end() {
-    let panel = gloo::utils::document().get_element_by_id("side-panel");
-    if let Some(panel) = panel {
-        panel.set_scroll_top(panel.scroll_height());
+    let side = gloo::utils::document().query_selector("#card > .drawer__body");
+    if let Ok(Some(side)) = side {
+        side.set_scroll_top(side.scroll_height());
     }
 }
 

@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::app::bench::selection_bar::bring_up;
 use crate::app::bench::selection_bar::verb;
 use crate::app::route::Route;
 use crate::app::view::NoticeView;
@@ -21,6 +22,12 @@ pub struct NoticeProps {
 #[component]
 pub fn Notice(props: &NoticeProps) -> Html {
     let notice = &props.notice;
+    let card = use_node_ref();
+    {
+        let card = card.clone();
+        // Its keys are to be reached at once, all of them.
+        use_effect_with(notice.clone(), move |_| bring_up(&card, f64::INFINITY));
+    }
     let class = classes!(
         "notice",
         notice.danger.then_some("notice--danger"),
@@ -29,7 +36,7 @@ pub fn Notice(props: &NoticeProps) -> Html {
     let safe = Route::Handbook(Some("safe".to_owned()));
     let read = props.on_order.reform(|_: MouseEvent| Order::CardRead);
     html! {
-        <section {class} role="alert">
+        <section ref={card} {class} role="alert">
             <h2 class="notice__title">{ &notice.title }</h2>
             { for notice.text.iter().map(|line| html! { <p class="notice__text">{ line }</p> }) }
             if let Some(source) = &notice.source {

@@ -5,6 +5,7 @@
 
 use wasm_bindgen::JsCast;
 use web_sys::Element as DomElement;
+use web_sys::EventTarget;
 use yew::prelude::*;
 use yew::virtual_dom::VTag;
 use yew::virtual_dom::VText;
@@ -48,7 +49,7 @@ pub fn Picture(props: &PictureProps) -> Html {
     let onclick = {
         let (on_touch, jaws) = (props.on_touch.clone(), props.jaws);
         Callback::from(move |event: MouseEvent| {
-            if let Some(thing) = touched(event.target(), jaws) {
+            if let Some(thing) = touched(meant(&event), jaws) {
                 on_touch.emit(thing);
             }
         })
@@ -102,9 +103,7 @@ pub fn Picture(props: &PictureProps) -> Html {
             <div class="drawing__zoom">
                 <button type="button" onclick={set(zoom.closer_to(in_hand(&props.svg)))} aria-label={say!("Closer")}>{ "+" }</button>
                 <button type="button" onclick={set(zoom.farther())} aria-label={say!("Farther")}>{ "−" }</button>
-                if !zoom.is_whole() {
-                    <button type="button" onclick={set(Zoom::default())}>{ say!("whole") }</button>
-                }
+                <button type="button" aria-disabled={zoom.is_whole().to_string()} onclick={set(Zoom::default())}>{ say!("whole") }</button>
             </div>
         </div>
     }
@@ -132,8 +131,34 @@ fn keys(on_touch: &Callback<Thing>, jaws: bool) -> Callback<KeyboardEvent> {
     })
 }
 
+/// What a finger means: where the areas of points lie over one another or over a connector's, the
+/// one whose middle is nearest.
+fn meant(event: &MouseEvent) -> Option<EventTarget> {
+    let target = event.target()?;
+    let element = target.dyn_ref::<DomElement>()?;
+    if !matches!(element.closest(".point"), Ok(Some(_))) {
+        return Some(target);
+    }
+    let (x, y) = (f64::from(event.client_x()), f64::from(event.client_y()));
+    let off = |hit: &DomElement| {
+        let area = hit.get_bounding_client_rect();
+        let right = area.left() + area.width() / 2.0 - x;
+        let down = area.top() + area.height() / 2.0 - y;
+        right * right + down * down
+    };
+    const SMALL: &str = ".point > .hit, [data-connector] > .hit";
+    gloo::utils::document()
+        .elements_from_point(x as f32, y as f32)
+        .iter()
+        .filter_map(|under| under.dyn_into::<DomElement>().ok())
+        .filter(|under| under.matches(SMALL).unwrap_or(false))
+        .min_by(|one, other| off(one).total_cmp(&off(other)))
+        .map(EventTarget::from)
+        .or(Some(target))
+}
+
 /// The thing under an event, by the innermost marked element.
-fn touched(target: Option<web_sys::EventTarget>, jaws: bool) -> Option<Thing> {
+fn touched(target: Option<EventTarget>, jaws: bool) -> Option<Thing> {
     let element = target?.dyn_into::<DomElement>().ok()?;
     if jaws && let Some(conductor) = element.closest("[data-element]").ok().flatten() {
         return conductor.get_attribute("data-element").map(Thing::Element);

@@ -25,6 +25,7 @@ use crate::app::bench::papers::Papers;
 use crate::app::bench::picture::Picture as Drawing;
 use crate::app::bench::safe_strip::SafeStrip;
 use crate::app::bench::selection_bar::SelectionBar;
+use crate::app::bench::selection_bar::verb;
 use crate::app::bench::suspects::Suspects;
 use crate::app::bench::tabs::Tabs;
 use crate::app::bench::tests_list::TestsList;
@@ -134,7 +135,10 @@ fn at_the_workshop(bench: &BenchView) -> bool {
 fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<Sides>) -> Html {
     let show = {
         let sides = sides.clone();
-        Callback::from(move |tab: usize| sides.set(Sides { up: tab, ..*sides }))
+        Callback::from(move |tab: usize| {
+            to_the_top();
+            sides.set(Sides { up: tab, ..*sides });
+        })
     };
     let passed = bench.tests.iter().filter(|t| t.passed == Some(true));
     let words = vec![
@@ -152,7 +156,7 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                 if up == NOTEBOOK {
                     <Notebook notes={bench.notes.clone()} on_order={(!bench.over).then(|| door.clone())} />
                 } else if up == TESTS {
-                    <TestsList tests={bench.tests.clone()} over={bench.over} on_order={door.clone()} />
+                    <TestsList tests={bench.tests.clone()} meter={bench.meter.clone()} over={bench.over} on_order={door.clone()} />
                 } else if up == PAPERS {
                     <Papers id={bench.id.clone()} papers={bench.papers.clone()} />
                 } else if up == VISIT {
@@ -166,6 +170,14 @@ fn card_side(bench: &BenchView, door: &Callback<Order>, sides: &UseStateHandle<S
                 }
             </div>
         </>
+    }
+}
+
+/// Each side of the card begins at its top; they share what scrolls.
+fn to_the_top() {
+    let side = gloo::utils::document().query_selector("#card > .drawer__body");
+    if let Ok(Some(side)) = side {
+        side.set_scroll_top(0);
     }
 }
 
@@ -215,6 +227,10 @@ fn stage(
             if at_the_workshop(bench) {
                 <p class="bench__hint" role="note">{ say!("You are still at the workshop.") }{ " " }
                     <button type="button" class="button button--small" onclick={on_call}>{ say!("Telephone and van") }</button></p>
+            }
+            if bench.picture == Picture::Opened && !bench.ways_in.is_empty() {
+                <p class="bench__hint" role="note">{ say!("Nothing is open yet.") }{ " " }
+                    { for bench.ways_in.iter().map(|v| verb(door, v, "button button--small")) }</p>
             }
             if let Some(guide) = bench.guide.filter(|_| hints) { <p class="bench__hint" role="note">{ guide.words }</p> }
             <Help />

@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::view::Order;
 use crate::app::view::SelectionView;
 use crate::app::view::VerbView;
+use crate::bench::action::Action;
 use crate::say;
 
 /// What the bar shows and tells.
@@ -26,7 +27,8 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
         let name = props.selection.as_ref().map(|s| s.name.clone());
         use_effect_with(name, move |name| {
             if name.is_some() {
-                bring_up(&bar);
+                to_the_top(&bar);
+                bring_up(&bar, FIRST_ROWS_PX);
             }
         });
     }
@@ -62,9 +64,23 @@ pub fn SelectionBar(props: &SelectionBarProps) -> Html {
     }
 }
 
-/// Where the bar lies below the window's edge, as on a telephone, it comes up above the meter's.
-fn bring_up(bar: &NodeRef) {
-    let Some(bar) = bar.cast::<DomElement>() else {
+/// As much of the bar as has to be in sight: its head and the first row of verbs, px.
+const FIRST_ROWS_PX: f64 = 88.0;
+
+/// Another thing's verbs are read from the first.
+fn to_the_top(bar: &NodeRef) {
+    if let Some(bar) = bar.cast::<DomElement>() {
+        bar.set_scroll_top(0);
+        if let Ok(Some(verbs)) = bar.query_selector(".selection-bar__verbs") {
+            verbs.set_scroll_top(0);
+        }
+    }
+}
+
+/// Where less than `enough_px` of it lies above the window's edge, as on a telephone, it comes up
+/// above the meter's bar. Otherwise nothing moves under the finger.
+pub(super) fn bring_up(element: &NodeRef, enough_px: f64) {
+    let Some(element) = element.cast::<DomElement>() else {
         return;
     };
     let window = gloo::utils::window();
@@ -78,16 +94,19 @@ fn bring_up(bar: &NodeRef) {
             .and_then(|height| height.as_f64())
             .unwrap_or_default(),
     };
-    let below = bar.get_bounding_client_rect().bottom() - edge;
-    if below > 0.0 {
+    let area = element.get_bounding_client_rect();
+    if area.top() + area.height().min(enough_px) > edge {
+        // Its head stays in sight.
+        let below = (area.bottom() - edge).min(area.top());
         window.scroll_by_with_x_and_y(0.0, below);
     }
 }
 
 /// Verbs behind one key: a list to choose from on purpose.
 ///
-/// The browser lays an open list over everything, keeps one open at a time, and shuts it at a touch
-/// outside, at Esc, and when one of its verbs is done.
+/// The browser lays an open list over everything, keeps one open at a time, and shuts it at Esc and
+/// when one of its verbs is done. A veil behind it takes a touch outside, which shuts it and does no
+/// more.
 fn menu(
     props: &SelectionBarProps,
     selection: &SelectionView,
@@ -105,14 +124,46 @@ fn menu(
             event.stop_propagation();
         }
     });
+    let title = say!("{label}: {value}", label = selection.name, value = word);
+    let one = |(index, v): (usize, &VerbView)| match verbs[..index].last() {
+        Some(before) if is_unchecked(before, v) => html! {
+            <button type="button" class="verb verb--short" onclick={done(&props.on_order, v)} aria-label={v.word.clone()}
+                    popovertarget={list} popovertargetaction="hide">{ say!("no check") }</button>
+        },
+        _ => verb_in(&props.on_order, v, "verb", Some(list)),
+    };
     html! {
         <div class="verb-menu" key={format!("{list} {}", selection.name)} {onkeydown}>
             <button type="button" class="verb" popovertarget={list}>{ word }</button>
-            <div id={list} class="verb-menu__list" popover="auto">
-                { for verbs.iter().map(|v| verb_in(&props.on_order, v, "verb", Some(list))) }
+            <div id={list} class="verb-menu__list" popover="auto" role="group" aria-label={title.clone()}>
+                <button type="button" class="verb-menu__veil" tabindex="-1" aria-hidden="true" popovertarget={list} popovertargetaction="hide" />
+                <div class="verb-menu__sheet">
+                    <b class="verb-menu__title">{ title }</b>
+                    <button type="button" class="verb" popovertarget={list} popovertargetaction="hide" aria-label={say!("put away")}>{ "×" }</button>
+                    { for verbs.iter().enumerate().map(one) }
+                </div>
             </div>
         </div>
     }
+}
+
+/// The same work as the verb before it, without the check: one line for both.
+fn is_unchecked(before: &VerbView, verb: &VerbView) -> bool {
+    match (&before.order, &verb.order) {
+        (Order::Do(with), Order::Do(without)) => matches!(
+            (with.as_slice(), without.as_slice()),
+            (
+                [Action::Work { work: one, check: true }],
+                [Action::Work { work: other, check: false }],
+            ) if one == other
+        ),
+        _ => false,
+    }
+}
+
+fn done(on_order: &Callback<Order>, verb: &VerbView) -> Callback<MouseEvent> {
+    let order = verb.order.clone();
+    on_order.reform(move |_: MouseEvent| order.clone())
 }
 
 /// A verb as a button; also used by the calm card.
@@ -127,8 +178,7 @@ fn verb_in(
     class: &'static str,
     list: Option<&'static str>,
 ) -> Html {
-    let order = verb.order.clone();
-    let onclick = on_order.reform(move |_: MouseEvent| order.clone());
+    let onclick = done(on_order, verb);
     let class = classes!(class, verb.blocked.then_some("verb--blocked"));
     let title = (!verb.hint.is_empty()).then(|| verb.hint.clone());
     html! {

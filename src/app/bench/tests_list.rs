@@ -3,8 +3,10 @@
 use yew::prelude::*;
 
 use crate::app::bench::selection_bar::verb;
+use crate::app::view::MeterView;
 use crate::app::view::Order;
 use crate::app::view::TestView;
+use crate::bench::action::Action;
 use crate::say;
 
 /// What the list shows and tells.
@@ -12,6 +14,8 @@ use crate::say;
 pub struct TestsListProps {
     /// The tests.
     pub tests: Vec<TestView>,
+    /// The instrument, whose leads may be where a test needs them.
+    pub meter: MeterView,
     /// The job is over.
     pub over: bool,
     /// Puts the leads where a test needs them.
@@ -49,8 +53,26 @@ fn line(props: &TestsListProps, test: &TestView) -> Html {
             <span class="tests__limit">{ format!("{}; {}", test.limit, test.source) }</span>
             if let Some(measure) = test.measure.as_ref().filter(|_| !props.over) {
                 { verb(&props.on_order, measure, "button button--small") }
+                if test.value.is_none() && is_there(&props.meter, &measure.order) { { note(props) } }
             }
         </li>
+    }
+}
+
+/// The leads are where this puts them.
+fn is_there(meter: &MeterView, order: &Order) -> bool {
+    matches!(order, Order::Measure(mode, red, black)
+        if meter.mode == *mode && meter.red.as_ref() == Some(red) && meter.black == *black)
+}
+
+/// What comes next once the leads are there.
+fn note(props: &TestsListProps) -> Html {
+    let onclick = props
+        .on_order
+        .reform(|_: MouseEvent| Order::Do(vec![Action::Note]));
+    html! {
+        <p class="tests__there" role="status">{ say!("Leads are there: note it.") }{ " " }
+            <button type="button" class="button button--main button--small" {onclick}>{ say!("Note it") }</button></p>
     }
 }
 
@@ -58,6 +80,9 @@ fn line(props: &TestsListProps, test: &TestView) -> Html {
 mod tests {
     use super::*;
     use crate::app::as_text::as_text;
+    use crate::app::shared::Shared;
+    use crate::app::view::Lead;
+    use crate::bench::action::MeterMode;
 
     #[test]
     fn a_test_stands_with_its_value_its_limit_and_the_limits_source() {
@@ -71,6 +96,15 @@ mod tests {
                 passed: Some(false),
                 measure: None,
             }],
+            meter: MeterView {
+                mode: MeterMode::Insulation,
+                red: None,
+                black: None,
+                lead: Lead::Red,
+                points: Shared::new(Vec::new()),
+                probing: false,
+                sheet: None,
+            },
             over: false,
             on_order: Callback::noop(),
         });

@@ -1,6 +1,7 @@
 //! What is decided about a person: by the assessment's rules on what counts, or by a ruling.
 
 use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use crate::app::cohort::rows::Row;
 use crate::app::cohort::rows::Rows;
@@ -50,7 +51,8 @@ fn accepted(rows: &Rows) -> impl Iterator<Item = (&Row, &Attempt)> {
     all.filter_map(|row| Some((row, row.attempt()?)))
 }
 
-/// A job that was voided is asked of nobody; where all are, nothing is decided.
+/// A job that was voided is asked of nobody; where all are, nothing is decided. Of several records of one
+/// job the first counts, so that a file that came twice adds nothing.
 fn of_own(
     own: &[(&Row, &Attempt)],
     rulings: &[Ruling],
@@ -59,10 +61,12 @@ fn of_own(
     let (first, _) = own.iter().find(|(row, _)| row.is.place > 0)?;
     let file = files.iter().find(|file| file.id == first.is.assessment)?;
     let n_asked = asked(first, rulings, file);
+    let mut seen = BTreeSet::new();
     let counted = own
         .iter()
         .filter(|(row, a)| row.is.assessment == file.id && !is_void(rulings, &a.job, &file.id));
     let taken: Vec<Taken> = counted
+        .filter(|(_, attempt)| seen.insert(attempt.job.as_str()))
         .map(|(_, attempt)| Taken::from(&attempt.result))
         .collect();
     (n_asked > 0).then(|| decide::decide(&file.pass, &taken, n_asked))
@@ -213,6 +217,16 @@ mod tests {
         // A job that was not drawn for them changes nothing; with all voided nothing is decided.
         assert!(near(marks("c-2", &rows, &[void("j9")]), 75.0));
         assert_eq!(marks("c-1", &rows, &DRAWN.map(void)), None);
+    }
+
+    #[test]
+    fn a_job_counts_once_however_often_its_record_comes() {
+        let mut rows = Rows::default();
+        for source in 0..3 {
+            rows.put(source, vec![record("c-1", 1)], true);
+        }
+        let quarter = marks("c-1", &rows, &[]).expect("decided");
+        assert!((quarter - 25.0).abs() < 1e-9, "{quarter}");
     }
 
     #[test]

@@ -155,6 +155,10 @@ impl Component for CohortScreen {
             Msg::Void(job) => self.voiding = job,
             Msg::Rule(change) => {
                 let rules = change.rules();
+                if let Change::TakenBack(at) = change {
+                    let told = self.rulings.get(at).map(rulings::taken_back);
+                    self.told = told.into_iter().collect();
+                }
                 self.rule(ctx, change);
                 if rules {
                     self.voiding = None;

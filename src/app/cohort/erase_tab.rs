@@ -6,6 +6,7 @@ use yew::prelude::*;
 use crate::app::cohort::erasing::Past;
 use crate::app::cohort::erasing::Whose;
 use crate::app::format;
+use crate::app::me::sure::Sure;
 use crate::say;
 
 /// What the tab shows.
@@ -32,28 +33,19 @@ pub struct EraseProps {
 /// The tab.
 #[component]
 pub fn Erase(props: &EraseProps) -> Html {
-    // What is to be erased once it is said again.
-    let asked = use_state_eq(|| None::<Whose>);
     let chosen = use_state_eq(String::new);
     let onchange = {
-        let (chosen, asked) = (chosen.clone(), asked.clone());
+        let chosen = chosen.clone();
         Callback::from(move |event: Event| {
             chosen.set(event.target_unchecked_into::<HtmlSelectElement>().value());
-            asked.set(None);
         })
     };
     let key = |whose: Whose, words: String, sure: String| {
-        let is_asked = *asked == Some(whose.clone());
-        let (asked, on_erase) = (asked.clone(), props.on_erase.clone());
-        let onclick = Callback::from(move |_: MouseEvent| {
-            if is_asked {
-                asked.set(None);
-                on_erase.emit(whose.clone());
-            } else {
-                asked.set(Some(whose.clone()));
-            }
-        });
-        html! { <button key={words.clone()} type="button" class="button button--danger" disabled={props.works} {onclick}>{ if is_asked { sure } else { words } }</button> }
+        let (on_yes, id) = (
+            props.on_erase.reform(move |()| whose.clone()),
+            words.clone(),
+        );
+        html! { <p key={id} class="row"><Sure ask={words} yes={sure} disabled={props.works} {on_yes} /></p> }
     };
     let n: usize = props.past.iter().map(|one| one.n).sum();
     let (erase, sure) = erase_words(n);
@@ -74,7 +66,7 @@ pub fn Erase(props: &EraseProps) -> Html {
                     <p>{ say!("No result here is past the time that its assessment sets, or none sets one.") }</p>
                 } else {
                     { table(props) }
-                    <p>{ key(Whose::Past(props.today), erase, sure) }</p>
+                    { key(Whose::Past(props.today), erase, sure) }
                 }
             </section>
             <section class="stack" aria-labelledby="one-person"><h2 id="one-person">{ say!("One person") }</h2>
@@ -83,7 +75,7 @@ pub fn Erase(props: &EraseProps) -> Html {
                         { for props.people.iter().map(|name| html! { <option key={name.clone()} value={name.clone()} selected={who.as_ref() == Some(name)}>{ name }</option> }) }
                     </select></label>
                 if let Some(name) = who {
-                    <p>{ key(Whose::Person(name.clone()), say!("Erase everything of {person}", person = name), say!("Yes, erase everything of {person}", person = name)) }</p>
+                    { key(Whose::Person(name.clone()), say!("Erase everything of {person}", person = name), say!("Yes, erase everything of {person}", person = name)) }
                 }
             </section>
         </>

@@ -117,7 +117,7 @@ pub async fn erased(places: Vec<(usize, Source, BTreeSet<usize>)>) -> (Vec<Text>
     let (mut all, mut told) = (Vec::new(), Vec::new());
     for (source, of, lines) in places {
         let name = of.name.clone();
-        let Some(text) = of.text().await else {
+        let Ok(text) = of.text().await else {
             told.push(say!(
                 "{file}: it cannot be read any more, so nothing of it was erased: drop it again.",
                 file = name

@@ -66,7 +66,7 @@ fn row(job: &JobLine, props: &JobsProps) -> Html {
             <td class="numbers">{ words::minutes(job.minutes) }</td>
             <td class="numbers">{ words::ratio(job.time_to_target) }</td>
             <td class="numbers">{ words::ratio(job.cost_to_target) }</td>
-            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small" aria-label={say!("Void {job} for everybody", job = title)} {onclick}>{ say!("void" as "verb, of a job") }</button> }</td>
+            <td>if props.counting.contains(&job.job) { <button type="button" class="button button--small no-print" aria-label={say!("Void {job} for everybody", job = title)} {onclick}>{ say!("void" as "verb, of a job") }</button> }</td>
         </tr>
     }
 }

@@ -22,8 +22,8 @@ pub enum Msg {
     Files(Vec<File>),
     /// They were opened.
     Sources(Vec<Source>, Vec<String>),
-    /// A thread gets a text; none when it cannot be read.
-    Text(usize, Task, Option<String>),
+    /// A thread gets a text, or what it is instead, in English.
+    Text(usize, Task, Result<String, String>),
     /// A thread answers.
     Answer(usize, Answer),
     /// The cohort is worked out.

@@ -27,10 +27,12 @@ mod replay;
 mod rows;
 mod ruling_store;
 mod rulings;
+mod save_tab;
 mod saving;
 mod shown;
 mod skill_page;
 mod source;
+mod unread;
 mod words;
 mod written;
 

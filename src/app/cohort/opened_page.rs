@@ -15,6 +15,7 @@ use crate::app::cohort::skill_page::SkillPage;
 use crate::language::worded;
 use crate::records::cohort::Attempt;
 use crate::records::rulings::Ruling;
+use crate::records::rulings::is_void;
 use crate::records::rulings::of_candidate;
 
 /// The page of what is opened.
@@ -62,6 +63,12 @@ fn person(looks: &Looks<'_>, candidate: &str, on: &Callback<Msg>) -> Html {
     };
     let mut rows: Vec<Row> = looks.rows.all().filter(is_theirs).cloned().collect();
     rows.sort_by(|a, b| (a.is.place, &a.is.started).cmp(&(b.is.place, &b.is.started)));
+    let is_void = |row: &&Row| {
+        let job = row.attempt().map_or("", |attempt| attempt.job.as_str());
+        is_void(looks.rulings, job, &row.is.assessment)
+    };
+    let voided = rows.iter().filter(is_void);
+    let voided: Vec<(usize, usize)> = voided.map(|row| (row.source, row.line)).collect();
     let line = looks.cohort.and_then(|cohort| {
         cohort
             .people
@@ -91,7 +98,7 @@ fn person(looks: &Looks<'_>, candidate: &str, on: &Callback<Msg>) -> Html {
     let pauses = pauses(&rows, looks.files);
     html! {
         <>
-        <Person key={candidate.to_owned()} candidate={candidate.to_owned()} line={line.cloned()} {rows} {sat} {marks}
+        <Person key={candidate.to_owned()} candidate={candidate.to_owned()} line={line.cloned()} {rows} {voided} {sat} {marks}
             skills={looks.cohort.map(|cohort| cohort.skills.clone()).unwrap_or_default()}
             decided={decision::of(candidate, looks.rows, looks.rulings, looks.files)}
             {ruling} on_skill={skill} on_replay={on.reform(|(source, line)| Msg::Replay(source, line))}

@@ -27,6 +27,9 @@ pub struct PeopleProps {
     pub cohort: Shared<Cohort>,
     /// What is decided about each, in the cohort's order; empty where nothing is.
     pub decisions: Shared<Vec<String>>,
+    /// All rows are drawn, for paper.
+    #[prop_or_default]
+    pub whole: bool,
     /// Opens a person, or what is behind a skill.
     pub on_open: Callback<Opened>,
 }
@@ -55,8 +58,12 @@ pub fn People(props: &PeopleProps) -> Html {
         })
     };
     let n = order.len();
-    let from = first.saturating_sub(SPARE).min(n);
-    let to = (*first + IN_VIEW + SPARE).min(n);
+    let (from, to) = if props.whole {
+        (0, n)
+    } else {
+        let from = first.saturating_sub(SPARE).min(n);
+        (from, (*first + IN_VIEW + SPARE).min(n))
+    };
     let sort = |to: By, word: &'static str| {
         let (by, first) = (by.clone(), first.clone());
         let sorted = if *by == to { "ascending" } else { "none" };

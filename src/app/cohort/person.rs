@@ -37,6 +37,8 @@ pub struct PersonProps {
     pub candidate: String,
     /// All records of the person.
     pub rows: Vec<Row>,
+    /// Those of them, by place, whose job was voided.
+    pub voided: Vec<(usize, usize)>,
     /// Marks of the jobs that count.
     pub marks: Vec<f64>,
     /// The decision by the rules.
@@ -111,7 +113,7 @@ fn sat(props: &PersonProps) -> String {
     let what = match (&props.sat, row) {
         (Some((title, n_jobs)), _) => {
             say!(
-                "{assessment}, {n} jobs that count",
+                "{assessment}, jobs that count: {n}",
                 assessment = title,
                 n = n_jobs
             )
@@ -134,16 +136,23 @@ fn sat(props: &PersonProps) -> String {
 }
 
 fn decided(props: &PersonProps) -> Html {
+    if props.decided.is_none() && props.ruling.is_none() {
+        return Html::default();
+    }
     html! {
-        if let Some(decided) = &props.decided {
-            <section class="notice" aria-label={say!("Decision")}>
-                <p class="notice__title">{ decision_words(decided) }</p>
-                <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line.to_string() }</li> }) }</ul>
-                if let Some(ruling) = &props.ruling {
-                    <p>{ overridden(ruling) }</p>
+        <section class="notice" aria-label={say!("Decision")}>
+            if let Some(ruling) = &props.ruling {
+                <p class="notice__title">{ overridden(ruling) }</p>
+            }
+            if let Some(decided) = &props.decided {
+                if props.ruling.is_some() {
+                    <p>{ say!("By the rules alone: {decision}", decision = decision_words(decided)) }</p>
+                } else {
+                    <p class="notice__title">{ decision_words(decided) }</p>
                 }
-            </section>
-        }
+                <ul>{ for decided.reasons.iter().map(|line| html! { <li>{ line.to_string() }</li> }) }</ul>
+            }
+        </section>
     }
 }
 
@@ -205,16 +214,18 @@ fn summary(line: &PersonLine, props: &PersonProps) -> Html {
         fixed = line.n_fixed,
         marks = format!("{:.0}", line.marks)
     );
+    let asked = props.sat.as_ref().map_or(0, |(_, n_jobs)| *n_jobs);
+    let unopened = asked.saturating_sub(line.n_jobs);
     let each = |taken: String| say!("{taken} each", taken);
     html! {
         <dl class="facts">
             <dt>{ say!("Ability") }</dt><dd>{ ability }</dd>
-            <dt>{ say!("Jobs") }</dt><dd>{ jobs }</dd>
+            <dt>{ say!("Jobs") }</dt><dd>{ jobs }if unopened > 0 { { "; " }{ say!("never opened, 0 marks each: {n}", n = unopened) } }</dd>
             <dt>{ say!("On site") }</dt><dd>{ words::beside(&each(words::minutes(line.minutes)), line.target_minutes.map(words::minutes), line.time_to_target) }</dd>
             <dt>{ say!("Cost") }</dt><dd>{ words::beside(&each(format::money(line.cost)), line.target_cost.map(format::money), line.cost_to_target) }</dd>
-            <dt>{ say!("Safety") }</dt><dd>{ say!("{n} rules broken, {critical} of them critical", n = line.n_safety, critical = line.n_critical) }</dd>
+            <dt>{ say!("Safety") }</dt><dd>{ say!("rules broken: {n}, critical: {critical}", n = line.n_safety, critical = line.n_critical) }</dd>
             if line.is_unusual { <dt>{ say!("Pattern" as "of scores") }</dt><dd>{ say!("unusual: right on hard jobs and wrong on easy ones; look at the records") }</dd> }
-            <dt>{ say!("Skills") }</dt><dd><ul class="row">{ for shown.map(skill) }</ul></dd>
+            <dt>{ say!("Skills") }</dt><dd><ul class="row cohort__skills">{ for shown.map(skill) }</ul></dd>
         </dl>
     }
 }
@@ -253,13 +264,16 @@ fn line(row: &Row, props: &PersonProps) -> Html {
             <td>{ words::broken(result) }</td>
             <td class="numbers">{ row.is.started.get(..16).unwrap_or("–").replace('T', " ") }</td>
             <td class="numbers">{ row.is.n_away }</td>
-            <td>{ checked(row) }</td>
+            <td>{ checked(row, props.voided.contains(&at)) }</td>
             <td class="no-print"><button type="button" class="button button--small" aria-label={say!("Read {what} as it was written", what = title)} onclick={read}>{ say!("Read" as "verb, of a record") }</button></td>
         </tr>
     }
 }
 
-fn checked(row: &Row) -> String {
+fn checked(row: &Row, is_void: bool) -> String {
+    if is_void {
+        return say!("the job was voided: it counts for nobody").to_owned();
+    }
     let seal = match (row.is.why(), row.is.seal) {
         (Some(why), _) => return say!("not accepted: {why}", why),
         (None, Some(SealState::Good)) => say!("sealed" as "of a record"),

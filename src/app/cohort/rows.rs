@@ -113,6 +113,19 @@ impl Rows {
         attempts.map(|attempt| attempt.candidate.clone()).collect()
     }
 
+    /// People of whom nothing counts since each job that they opened was voided.
+    pub fn voided(&self, rulings: &[Ruling]) -> BTreeSet<String> {
+        let counted: BTreeSet<&str> = self
+            .counting(rulings)
+            .map(|(_, attempt)| attempt.candidate.as_str())
+            .collect();
+        self.counting(&[])
+            .map(|(_, attempt)| &attempt.candidate)
+            .filter(|candidate| !counted.contains(candidate.as_str()))
+            .cloned()
+            .collect()
+    }
+
     /// Jobs of which something counts, each with the assessments it counts in.
     pub fn jobs(&self, rulings: &[Ruling]) -> BTreeMap<String, BTreeSet<String>> {
         let mut jobs: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
@@ -279,8 +292,12 @@ mod tests {
             "wrong tap",
         )
         .expect("stands");
-        let left: Vec<String> = rows.counting(&[void]).map(|(_, a)| a.job.clone()).collect();
+        let void = [void];
+        let left: Vec<String> = rows.counting(&void).map(|(_, a)| a.job.clone()).collect();
         assert_eq!(left, ["j2"]);
+        // Whom that leaves with nothing is still known.
+        assert_eq!(rows.voided(&void), BTreeSet::from(["c-1".to_owned()]));
+        assert!(rows.voided(&[]).is_empty());
     }
 
     #[test]

@@ -11,6 +11,8 @@ use crate::app::cohort::half_typed::HalfTyped;
 use crate::app::cohort::ruling_store::Keeping;
 use crate::app::cohort::words;
 use crate::app::format;
+use crate::app::hooks::focus_first;
+use crate::app::me::sure::Sure;
 use crate::app::phrase::HOLES;
 use crate::app::phrase::bdi;
 use crate::app::phrase::phrase;
@@ -87,6 +89,12 @@ pub fn Rule(props: &RuleProps) -> Html {
     let place = use_context::<RulingPlace>();
     let form = use_state_eq(|| half_typed::of(&props.about).unwrap_or_else(|| props.blank()));
     let missing = use_state_eq(Vec::<Missing>::new);
+    use_effect_with((*missing).clone(), |missing| {
+        // What is missing is brought into sight, to be filled in at once.
+        if !missing.is_empty() {
+            focus_first("form [aria-invalid=true]");
+        }
+    });
     let set = |change: fn(&mut HalfTyped, String)| {
         let form = form.clone();
         Callback::from(move |to: String| {
@@ -154,10 +162,10 @@ pub fn Rule(props: &RuleProps) -> Html {
             }
             <label class="field"><span class="field__label">{ say!("Who rules") }</span><input type="text" value={form.by.clone()} oninput={typed(|form, to| form.by = to)} aria-required="true" aria-invalid={lacks(Missing::By)} aria-describedby="rule-missing" /></label>
             <label class="field"><span class="field__label">{ say!("Why") }</span><input type="text" value={form.why.clone()} oninput={typed(|form, to| form.why = to)} aria-required="true" aria-invalid={lacks(Missing::Why)} aria-describedby="rule-missing" /></label>
+            <div id="rule-missing" role="alert">{ for missing.iter().map(|one| html! { <p class="field__error">{ one.words() }</p> }) }</div>
             { where_to(place.as_ref(), rule) }
             <p class="row"><button type="submit" class="button button--main">{ say!("It holds from now on") }</button>
                 <button type="button" class="button" onclick={cancel}>{ say!("Not after all") }</button></p>
-            <div id="rule-missing" role="alert">{ for missing.iter().map(|one| html! { <p class="field__error">{ one.words() }</p> }) }</div>
         </form>
     }
 }
@@ -223,10 +231,10 @@ pub fn list(
     }
     let line = |(at, ruling): (usize, &Ruling)| {
         let about = about_words(&ruling.about);
-        let onclick = take_back.reform(move |_: MouseEvent| at);
+        let on_yes = take_back.reform(move |()| at);
         html! {
             <tr key={at}><th scope="row"><bdi>{ about.clone() }</bdi></th><td><bdi>{ of_what(ruling, files, here) }</bdi></td><td>{ worded(&ruling.holds).into_owned() }</td><td><bdi>{ &ruling.by }</bdi></td><td class="numbers">{ &ruling.day }</td><td><bdi>{ &ruling.why }</bdi></td>
-                <td><button type="button" class="button button--small no-print" aria-label={say!("Take back the ruling about {what}", what = about)} {onclick}>{ say!("take back" as "verb, of a ruling") }</button></td></tr>
+                <td><div class="row no-print"><Sure small=true label={say!("Take back the ruling about {what}", what = about)} ask={say!("take back" as "verb, of a ruling")} yes={say!("Yes, take it back")} {on_yes} /></div></td></tr>
         }
     };
     html! {
@@ -235,6 +243,18 @@ pub fn list(
             <tbody>{ for rulings.iter().enumerate().map(line) }</tbody></table>
         </div>
     }
+}
+
+/// What is said of a ruling that was taken back: whole, so that it can be made again.
+pub fn taken_back(ruling: &Ruling) -> String {
+    say!(
+        "Taken back: {what}, {holds}, by {who}, {day}: {why}",
+        what = about_words(&ruling.about),
+        holds = worded(&ruling.holds),
+        who = ruling.by,
+        day = ruling.day,
+        why = ruling.why
+    )
 }
 
 /// Which assessment a ruling is of, and whether it is applied here.

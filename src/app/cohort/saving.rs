@@ -4,16 +4,32 @@
 use crate::app::cohort::decision;
 use crate::app::cohort::erasing;
 use crate::app::cohort::looks::Looks;
+use crate::app::cohort::rows::Row;
 use crate::app::hand_over;
 use crate::language::in_english;
 use crate::language::said;
 use crate::records::cohort::lines::Cohort;
 use crate::records::cohort::tables;
+use crate::records::rulings::of_candidate;
+use crate::records::table::Cell;
 use crate::say;
 use crate::text;
 
 /// What is said when no file is saved.
 const REFUSED: &str = text!("The browser did not let the page save a file.");
+/// What is known of people besides their numbers: the decision by the rules, the ruling in its place,
+/// and the marks over all jobs asked, those never opened as 0.
+const DECIDED: [&str; 9] = [
+    "name",
+    "decision",
+    "ruling",
+    "ruled_by",
+    "ruled_on",
+    "ruled_why",
+    "marks_of_all",
+    "jobs_opened",
+    "jobs_asked",
+];
 
 /// Saves a table or everything; says how it went.
 pub fn save(looks: &Looks<'_>, what: &str) -> String {
@@ -29,7 +45,10 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
         return say!("There is nothing to save yet.").to_owned();
     };
     let (name, media, text) = match what {
-        "people" => ("people.csv", "text/csv", tables::people(cohort)),
+        "people" => {
+            let all = in_english(|| people(looks, cohort));
+            ("people.csv", "text/csv", all)
+        }
         "jobs" => ("jobs.csv", "text/csv", tables::jobs(cohort)),
         "safety" => ("safety.csv", "text/csv", tables::safety(cohort)),
         "confused" => ("confused.csv", "text/csv", tables::confused(cohort)),
@@ -39,6 +58,43 @@ pub fn save(looks: &Looks<'_>, what: &str) -> String {
         }
     };
     written(name, media, &text)
+}
+
+fn people(looks: &Looks<'_>, cohort: &Cohort) -> String {
+    let (rows, rulings) = (looks.rows, &**looks.rulings);
+    let first = rows.first(rulings);
+    let cells = |candidate: &str| {
+        let is_theirs = |row: &&Row| row.attempt().is_some_and(|a| a.candidate == candidate);
+        let own: Vec<&Row> = rows.all().filter(is_theirs).collect();
+        let is_sat = |row: &&&Row| row.is.place > 0 && row.is.difference.is_none();
+        let sat = own.iter().find(is_sat);
+        let assessment = sat.map_or("", |row| row.is.assessment.as_str());
+        let file = looks.files.iter().find(|file| file.id == assessment);
+        let asked = sat
+            .zip(file)
+            .map(|(row, file)| decision::asked(row, rulings, file));
+        let decided = decision::of(candidate, rows, rulings, looks.files);
+        let ruling = of_candidate(rulings, candidate, assessment);
+        let opened = first.iter().filter(|(_, a)| a.candidate == candidate);
+        let text = |text: Option<&str>| Cell::from(text.unwrap_or_default());
+        vec![
+            text(own.iter().find_map(|row| row.is.name.as_deref())),
+            text(decided.as_ref().map(|d| decision::word(d.decision))),
+            text(ruling.map(|ruling| ruling.holds.as_str())),
+            text(ruling.map(|ruling| ruling.by.as_str())),
+            text(ruling.map(|ruling| ruling.day.as_str())),
+            text(ruling.map(|ruling| ruling.why.as_str())),
+            Cell::Number(decided.as_ref().map(|d| d.marks), 1),
+            Cell::Count(opened.count()),
+            asked.map_or(Cell::from(""), Cell::Count),
+        ]
+    };
+    let more = tables::More {
+        names: &DECIDED,
+        cells: &cells,
+        others: &rows.voided(rulings),
+    };
+    tables::people_and(cohort, &more)
 }
 
 fn everything(looks: &Looks<'_>, cohort: &Cohort) -> String {

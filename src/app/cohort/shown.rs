@@ -19,6 +19,7 @@ use crate::app::cohort::people::People;
 use crate::app::cohort::rows::Refused;
 use crate::app::cohort::rulings;
 use crate::app::cohort::rulings::Rule;
+use crate::app::cohort::save_tab::SaveTab;
 use crate::app::cohort::words;
 use crate::language::decimals;
 use crate::records::cohort::reliability_words;
@@ -42,7 +43,7 @@ pub fn progress(looks: &Looks<'_>, on: &Callback<Msg>) -> Html {
         say!("Stopped: not every record was run again.").to_owned()
     } else if n > 0 {
         say!(
-            "{records} records from {files} files checked.",
+            "Records checked: {records}; files: {files}.",
             records = looks.rows.all().count(),
             files = n
         )
@@ -93,12 +94,18 @@ pub fn shown(looks: &Looks<'_>, on: &Callback<Msg>) -> Html {
         say!("Save and print").into(),
         erase_words(looks).into(),
     ];
+    let panel = match looks.tab {
+        SAVE => {
+            html! { <SaveTab on_save={on.reform(Msg::Save)}>{ paper(looks, &refused, &words, on) }</SaveTab> }
+        }
+        at => tab(looks, at, &refused, on),
+    };
     html! {
         <>
             { reliability(looks) }
             <Tabs id="cohort" label={say!("Results")} {words} shown={looks.tab} panel="cohort-panel" on_show={on.reform(Msg::Show)} />
             <div id="cohort-panel" class="tabs__panel stack" role="tabpanel" aria-labelledby={format!("cohort-{}", looks.tab)}>
-                { tab(looks, &refused, on) }
+                { panel }
             </div>
         </>
     }
@@ -110,7 +117,7 @@ fn reliability(looks: &Looks<'_>) -> Html {
     };
     let words = reliability_words(cohort);
     let told = match cohort.reliability.value {
-        None => say!("Reliability {words}.", words),
+        None => say!("Reliability: {words}.", words),
         Some(value) => say!(
             "Reliability {value}: {words}.",
             value = decimals(format!("{value:.2}")),
@@ -118,14 +125,22 @@ fn reliability(looks: &Looks<'_>) -> Html {
         ),
     };
     html! { <p>{ told }
-    if cohort.n_repeats > 0 { { " " }{ say!("{n} later attempts at the same job do not count.", n = cohort.n_repeats) } }</p> }
+    if cohort.n_repeats > 0 { { " " }{ say!("Later attempts at the same job do not count: {n}.", n = cohort.n_repeats) } }</p> }
 }
 
 /// The tab of records that were not accepted.
 const REFUSED: usize = 4;
+/// The tab of rulings.
+const RULED: usize = 5;
+/// The tab for saving and printing.
+const SAVE: usize = 6;
 
 /// What to do where no record counts.
-fn nothing_counts(n_refused: usize, on: &Callback<Msg>) -> Html {
+fn nothing_counts(looks: &Looks<'_>, n_refused: usize, on: &Callback<Msg>) -> Html {
+    let voided = looks.rows.voided(looks.rulings);
+    if !voided.is_empty() {
+        return without(&voided, on);
+    }
     if n_refused == 0 {
         return html! { <p>{ say!("No record counts yet.") }</p> };
     }
@@ -133,31 +148,53 @@ fn nothing_counts(n_refused: usize, on: &Callback<Msg>) -> Html {
     html! {
         <>
             <p>{ say!("No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key.") }</p>
-            <p><button type="button" class="button" onclick={why}>{ say!("See why: not accepted {n}", n = n_refused) }</button></p>
+            <p class="no-print"><button type="button" class="button" onclick={why}>{ say!("See why: not accepted {n}", n = n_refused) }</button></p>
         </>
     }
 }
 
-fn tab(looks: &Looks<'_>, refused: &[Refused], on: &Callback<Msg>) -> Html {
-    let Some(cohort) = looks.cohort.filter(|_| looks.tab < 4) else {
-        return match looks.tab {
+/// People whom voided jobs leave with nothing: no table of numbers has them.
+fn without(voided: &BTreeSet<String>, on: &Callback<Msg>) -> Html {
+    let one = |name: &String| {
+        let opened = Opened::Person(name.clone());
+        let onclick = on.reform(move |_: MouseEvent| Msg::Open(Some(opened.clone())));
+        html! { <li key={name.clone()}><button type="button" class="desk__go" {onclick}><bdi>{ name }</bdi></button></li> }
+    };
+    html! {
+        if !voided.is_empty() {
+            <p>{ say!("Of these people nothing counts: each job that they opened was voided.") }</p>
+            <ul>{ for voided.iter().map(one) }</ul>
+        }
+    }
+}
+
+/// What goes on paper, one after the other under the words of their tabs.
+fn paper(looks: &Looks<'_>, refused: &[Refused], words: &[AttrValue], on: &Callback<Msg>) -> Html {
+    let tabs = [0, 1, REFUSED, RULED].into_iter();
+    let shown = tabs.filter(|at| *at != 1 || looks.cohort.is_some());
+    let part = |at: usize| html! { <section class="stack"><h3>{ words.get(at).cloned().unwrap_or_default() }</h3>{ tab(looks, at, refused, on) }</section> };
+    html! { <>{ for shown.map(part) }</> }
+}
+
+fn tab(looks: &Looks<'_>, at: usize, refused: &[Refused], on: &Callback<Msg>) -> Html {
+    let Some(cohort) = looks.cohort.filter(|_| at < REFUSED) else {
+        return match at {
             REFUSED => others::refused_list(
                 refused,
                 &looks.rows.broken(),
                 &on.reform(|(source, line)| Msg::Read(source, line)),
             ),
-            5 => rulings::list(
+            RULED => rulings::list(
                 looks.rulings,
                 looks.files,
                 &looks.rows.assessments(),
                 &on.reform(|at| Msg::Rule(Change::TakenBack(at))),
             ),
-            6 => save(on),
             7 => erase(looks, on),
-            _ => nothing_counts(refused.len(), on),
+            _ => nothing_counts(looks, refused.len(), on),
         };
     };
-    match looks.tab {
+    match at {
         1 => html! {
             <>
                 if let Some(job) = looks.voiding {
@@ -169,9 +206,12 @@ fn tab(looks: &Looks<'_>, refused: &[Refused], on: &Callback<Msg>) -> Html {
         },
         2 => others::safety_table(&cohort.safety),
         3 => others::confused_table(&cohort.confused, words::fault_name),
-        _ => {
-            html! { <People cohort={cohort.clone()} decisions={looks.decisions.clone()} on_open={on.reform(|opened| Msg::Open(Some(opened)))} /> }
-        }
+        _ => html! {
+            <>
+                <People cohort={cohort.clone()} decisions={looks.decisions.clone()} whole={looks.tab == SAVE} on_open={on.reform(|opened| Msg::Open(Some(opened)))} />
+                { without(&looks.rows.voided(looks.rulings), on) }
+            </>
+        },
     }
 }
 
@@ -209,19 +249,4 @@ fn of_job(looks: &Looks<'_>, job: &str) -> Vec<(String, String)> {
         (id, title)
     };
     of.into_iter().map(with_title).collect()
-}
-
-fn save(on: &Callback<Msg>) -> Html {
-    // A browser that does not print says so itself.
-    let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
-    let key = |what: &'static str, words: &'static str| {
-        html! { <button type="button" class="button" onclick={on.reform(move |_: MouseEvent| Msg::Save(what))}>{ words }</button> }
-    };
-    html! {
-        <>
-            <p class="row">{ key("people", say!("People, CSV")) }{ key("jobs", say!("Jobs, CSV")) }{ key("safety", say!("Safety, CSV")) }{ key("confused", say!("Faults confused, CSV")) }</p>
-            <p class="row">{ key("all", say!("Everything, JSON")) }{ key("rulings", say!("Rulings, to go on with later")) }<button type="button" class="button" onclick={print}>{ say!("Print") }</button></p>
-            <p class="field__hint">{ say!("The file of rulings takes them to another browser: drop it there with the results.") }</p>
-        </>
-    }
 }

@@ -8,12 +8,15 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::Blob;
 use web_sys::File;
 
+use crate::app::file_kind;
 use crate::assess::assessment_file::ASSESSMENT_FORMAT;
+use crate::language::in_english;
 use crate::records::rulings::Ruling;
 use crate::records::seal::AssessmentKey;
 use crate::records::unzip;
 use crate::say;
 use crate::scenario::read::read_back;
+use crate::text;
 
 /// Largest archive, bytes.
 const MOST_ARCHIVE: f64 = 1_500_000_000.0;
@@ -91,10 +94,7 @@ async fn opened(file: &File) -> Option<(Vec<Source>, Vec<String>)> {
     if file.size() > MOST_ARCHIVE {
         return None;
     }
-    let buffer = JsFuture::from(file.unchecked_ref::<Blob>().array_buffer())
-        .await
-        .ok()?;
-    let bytes = Rc::new(Uint8Array::new(&buffer).to_vec());
+    let bytes = Rc::new(bytes_of(file).await?);
     let entries = unzip::entries(&bytes)?;
     let files = entries
         .into_iter()
@@ -106,6 +106,11 @@ async fn opened(file: &File) -> Option<(Vec<Source>, Vec<String>)> {
     };
     let others = others.into_iter().map(|entry| entry.name).collect();
     Some((ours.into_iter().map(source).collect(), others))
+}
+
+async fn bytes_of(file: &File) -> Option<Vec<u8>> {
+    let read = JsFuture::from(file.unchecked_ref::<Blob>().array_buffer());
+    Some(Uint8Array::new(&read.await.ok()?).to_vec())
 }
 
 impl Source {
@@ -125,17 +130,19 @@ impl Source {
         }
     }
 
-    /// The text; none when it cannot be read.
-    pub async fn text(&self) -> Option<String> {
-        match &self.place {
+    /// The text.
+    ///
+    /// # Errors
+    /// What it is instead, or why there is none, in English: files have it so.
+    pub async fn text(&self) -> Result<String, String> {
+        let bytes = match &self.place {
+            Place::Text(text) => return Ok(text.to_string()),
             Place::File(file) if file.size() > MOST_TEXT => None,
-            Place::File(file) => JsFuture::from(file.unchecked_ref::<Blob>().text())
-                .await
-                .ok()?
-                .as_string(),
-            Place::Archive(bytes, entry) => String::from_utf8(unzip::unpacked(bytes, entry)?).ok(),
-            Place::Text(text) => Some(text.to_string()),
-        }
+            Place::File(file) => bytes_of(file).await,
+            Place::Archive(bytes, entry) => unzip::unpacked(bytes, entry),
+        };
+        let bytes = bytes.ok_or(text!("it cannot be read, or is too large"))?;
+        in_english(|| file_kind::text(bytes))
     }
 }
 

@@ -9,6 +9,8 @@ use crate::say;
 const WIDTH: f64 = 1000.0;
 /// Height of a row.
 const HEIGHT: f64 = 24.0;
+/// Steps with a number at most: more would run into each other.
+const MOST_NUMBERED: usize = 16;
 
 /// What the chart shows and tells.
 #[derive(Properties, PartialEq)]
@@ -26,8 +28,12 @@ pub fn Likely(props: &LikelyProps) -> Html {
         <section class="likely" aria-labelledby="likely">
             <h2 id="likely">{ say!("What your notes pointed at") }</h2>
             <div class="likely__chart" aria-hidden="true">
+                { steps(props.rows.first().map_or(0, |row| row.shares.len())) }
                 { for props.rows.iter().map(|row| bars(row, props.shown)) }
             </div>
+            if !props.rows.iter().any(|row| row.is_true) {
+                <p class="field__hint">{ say!("What was wrong is not among these: your notes never made it one of the likeliest.") }</p>
+            }
             <details>
                 <summary>{ say!("As a table") }</summary>
                 { table(&props.rows) }
@@ -36,9 +42,22 @@ pub fn Likely(props: &LikelyProps) -> Html {
     }
 }
 
+/// Numbers of the steps over their bars, and of the last over what stands at the end of each row.
+fn steps(n: usize) -> Html {
+    let every = n.div_ceil(MOST_NUMBERED).max(1);
+    let number = |step: usize| html! { <span>{ if (step - 1).is_multiple_of(every) { step.to_string() } else { String::new() } }</span> };
+    html! {
+        <div class="likely__row">
+            <span>{ say!("After step") }</span>
+            <span class="likely__steps numbers">{ for (1..=n).map(number) }</span>
+            <span class="likely__now numbers">{ n }</span>
+        </div>
+    }
+}
+
 fn bars(row: &LikelyRow, shown: usize) -> Html {
     let step = WIDTH / row.shares.len().max(1) as f64;
-    let now = row.shares.get(shown).copied().unwrap_or_default();
+    let last = row.shares.last().copied().unwrap_or_default();
     let bar = |(index, share): (usize, &f64)| {
         let share = share.clamp(0.0, 1.0);
         let class = classes!(
@@ -56,7 +75,7 @@ fn bars(row: &LikelyRow, shown: usize) -> Html {
             <svg class="likely__bars" viewBox={format!("0 0 {WIDTH} {HEIGHT}")} preserveAspectRatio="none">
                 { for row.shares.iter().enumerate().map(bar) }
             </svg>
-            <span class="likely__now numbers">{ percent(now) }</span>
+            <span class="likely__now numbers">{ percent(last) }</span>
         </div>
     }
 }
@@ -94,9 +113,31 @@ pub fn percent(share: f64) -> String {
     }
 }
 
-#[cfg(test)]
+#[cfg(all(test, not(target_arch = "wasm32")))]
 mod tests {
-    use super::percent;
+    use super::*;
+    use crate::app::as_text::as_text;
+
+    fn props(is_true: bool) -> LikelyProps {
+        LikelyProps {
+            rows: vec![LikelyRow {
+                name: "The belt is worn".to_owned(),
+                shares: vec![0.25, 0.5, 0.75],
+                is_true,
+            }],
+            shown: 0,
+        }
+    }
+
+    #[test]
+    fn the_last_value_stands_at_the_end_and_a_cause_that_is_not_there_is_told() {
+        let text = as_text::<Likely>(|| props(true));
+        let numbered = "<span>1</span><span>2</span><span>3</span>";
+        assert!(text.contains(numbered), "{text}");
+        assert!(text.contains("numbers\">75 %"), "{text}");
+        assert!(!text.contains("not among these"), "{text}");
+        assert!(as_text::<Likely>(|| props(false)).contains("not among these"));
+    }
 
     #[test]
     fn a_small_chance_never_reads_as_none_nor_a_great_one_as_certain() {

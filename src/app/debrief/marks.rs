@@ -12,7 +12,7 @@ pub struct MarksProps {
     pub marks: Vec<MarkRow>,
     /// What economy and evidence go by.
     pub basis: String,
-    /// What is still missing, or nothing.
+    /// What is still missing; empty while the marks are not settled.
     pub asked_for: String,
 }
 
@@ -22,7 +22,7 @@ pub fn Marks(props: &MarksProps) -> Html {
     html! {
         <section class="marks" aria-labelledby="marks">
             <h2 id="marks">{ say!("Marks") }</h2>
-            <p>{ &props.asked_for }</p>
+            if !props.asked_for.is_empty() { <p>{ &props.asked_for }</p> }
             { for props.marks.iter().map(row) }
             <p class="field__hint" role="status">{ &props.basis }</p>
         </section>

@@ -20,6 +20,7 @@ use crate::app::debrief::settle::settle;
 use crate::app::debrief::step::StepDetail;
 use crate::app::debrief::track::Track;
 use crate::app::desk::BackToDraft;
+use crate::app::hooks::focus_on;
 use crate::app::route::Route;
 use crate::app::shared::Shared;
 use crate::app::view::BenchView;
@@ -98,6 +99,11 @@ struct ToldProps {
 #[component]
 fn Told(props: &ToldProps) -> Html {
     let (bench, door) = (use_bench(), use_door());
+    use_effect_with((), |()| {
+        // It may take the place of what was scrolled far down, on the same page.
+        gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
+        focus_on("debrief");
+    });
     let shown = use_state_eq(|| 0_usize);
     let past = use_memo((props.job.clone(), *shown), |(job, step)| {
         past::at_step(job, *step)
@@ -150,7 +156,7 @@ fn Told(props: &ToldProps) -> Html {
                 }
             </div>
             <Moments job={props.job.clone()} on_show={go.clone()} />
-            <Marks marks={marks(report)} basis={basis(report, &reckoned, props.by_bill)} asked_for={asked_for(report)} />
+            <Marks marks={marks(report)} basis={basis(report, &reckoned, props.by_bill)} asked_for={if settled { asked_for(report) } else { String::new() }} />
             if let Some(decided) = &decided { { practise(&decided.practise, &go) } }
             <Expert job={props.job.clone()} letters={props.letters.clone()} />
         </main>
@@ -265,7 +271,7 @@ fn head(
     let money = money(report, &job.scenario().rules);
     html! {
         <header class="debrief__head">
-            <h1>{ say!("Debrief: {title}", title = bench.card.title) }</h1>
+            <h1 id="debrief" tabindex="-1">{ say!("Debrief: {title}", title = bench.card.title) }</h1>
             if let Some(steps) = bench.tried {
                 <p class="bench__hint" role="note">
                     { say!("Tried again from after step {steps}: practice that does not count.", steps) }{ " " }

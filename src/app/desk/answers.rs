@@ -7,6 +7,7 @@ use yew::prelude::*;
 
 use crate::app::desk::field::id_of;
 use crate::app::desk::field::notes;
+use crate::app::desk::field::rows_of;
 use crate::app::desk::fields::JOB;
 use crate::app::desk::form_table::holders;
 use crate::app::desk::state::Edit;
@@ -54,6 +55,7 @@ pub fn AnswerList(props: &AnswerListProps) -> Html {
 }
 
 fn area(props: &AnswerListProps, path: &str, value: String) -> Html {
+    let rows = rows_of(&value);
     let optional = path.ends_with("[1]");
     let oninput = {
         let (edit, path) = (props.edit.clone(), path.to_owned());
@@ -67,7 +69,7 @@ fn area(props: &AnswerListProps, path: &str, value: String) -> Html {
     let onblur = props.edit.reform(|_: FocusEvent| Edit::Settle);
     html! {
         <label class="desk__say"><span class="field__hint">{ JOB.label(path) }</span>
-            <textarea class="input" id={id_of(path)} rows="1" {value} {oninput} {onblur} />
+            <textarea class="input" id={id_of(path)} {rows} {value} {oninput} {onblur} />
         </label>
     }
 }

@@ -101,17 +101,10 @@ impl Draft {
         drafts.sort_by(|a, b| b.saved_ms.total_cmp(&a.saved_ms));
         drafts
     }
-
-    /// Forgets one.
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn forget(id: &str) -> Result<(), StorageError> {
-        Store::open().await.remove(&key(id)).await
-    }
 }
 
-fn key(id: &str) -> String {
+/// What a draft is kept under.
+pub fn key(id: &str) -> String {
     format!("{PREFIX}{id}")
 }
 
@@ -119,7 +112,7 @@ fn key(id: &str) -> String {
 pub fn blank() -> JobFile {
     let answers = QUESTIONS.iter().map(|q| {
         let text = match q.id {
-            "since" => text!("Since a few days."),
+            "since" => text!("For a few days."),
             "always" => text!("Yes, every time."),
             "smell" | "worked_on" | "power" => text!("No."),
             "noise" => text!("Not that I noticed."),

@@ -83,7 +83,11 @@ fn progress(judged: &Judged) -> String {
 }
 
 fn line(line: &FairnessLine) -> Html {
-    let kind = if line.fair { "fair" } else { "unfair" };
+    let kind = match (line.open, line.fair) {
+        (true, _) => "open",
+        (_, true) => "fair",
+        _ => "unfair",
+    };
     html! { <li class={format!("fairness__line fairness__line--{kind}")}>{ &line.words }</li> }
 }
 

@@ -1,5 +1,7 @@
 //! What is wrong with the machine: faults from the catalogue with their severity and onset.
 
+use std::collections::BTreeMap;
+
 use serde_json::Value;
 use serde_json::json;
 use web_sys::HtmlSelectElement;
@@ -11,12 +13,14 @@ use crate::app::desk::field::text_of;
 use crate::app::desk::fields::JOB;
 use crate::app::desk::state::Edit;
 use crate::app::desk::told::Told;
+use crate::app::format;
 use crate::language::said;
 use crate::language::worded;
 use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::say;
 use crate::scenario;
+use crate::scenario::MachinePack;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 use crate::text;
@@ -100,47 +104,64 @@ pub fn FaultList(props: &FaultListProps) -> Html {
             <label class="field"><span class="field__label">{ say!("Add a fault") }</span>
                 <select id="field-faults" onchange={add}>
                     <option value="" selected=true>{ say!("choose what is wrong") }</option>
-                    { options(known) }
+                    { options(&props.job.machine) }
                 </select>
             </label>
         </div>
     }
 }
 
-/// Faults to choose from, by what kind of cause they are.
-pub(super) fn options(known: &[FaultDef]) -> Html {
-    let group = |(title, list): (&'static str, Vec<&FaultDef>)| {
+/// The faults a machine can have to choose from, by their parts; what is of no part comes last, by what
+/// kind of cause it is.
+pub(super) fn options(machine: &str) -> Html {
+    let mut groups: BTreeMap<(bool, String), Vec<&FaultDef>> = BTreeMap::new();
+    if let Some(own) = pack(machine) {
+        for def in &own.model.faults {
+            groups.entry(group_of(own, def)).or_default().push(def);
+        }
+    }
+    let group = |((_, title), mut list): ((bool, String), Vec<&FaultDef>)| {
+        list.sort_by_cached_key(|def| without_article(&worded(&def.what)).to_owned());
         html! {
             <optgroup label={title}>
                 { for list.into_iter().map(|def| html! { <option value={def.id.clone()}>{ worded(&def.what).into_owned() }</option> }) }
             </optgroup>
         }
     };
-    groups(known).into_iter().map(group).collect()
+    groups.into_iter().map(group).collect()
+}
+
+fn pack(machine: &str) -> Option<&'static MachinePack> {
+    scenario::machines().ok()?.get(machine)
 }
 
 /// The faults a machine can have.
-pub(super) fn defs(machine: &str) -> &'static [FaultDef] {
-    let pack = scenario::machines()
-        .ok()
-        .and_then(|packs| packs.get(machine));
-    pack.map_or(&[], |pack| &pack.model.faults)
+fn defs(machine: &str) -> &'static [FaultDef] {
+    pack(machine).map_or(&[], |pack| &pack.model.faults)
 }
 
-/// By what kind of cause it is, then by its words.
-fn groups(known: &[FaultDef]) -> Vec<(&'static str, Vec<&FaultDef>)> {
-    let classes = [
-        (FaultClass::Part, say!("a part has failed")),
-        (FaultClass::Harness, say!("wires, pins, terminals")),
-        (FaultClass::Site, say!("outside the machine")),
-        (FaultClass::Refit, say!("left wrong last time")),
-    ];
-    let group = |(class, title): (FaultClass, &'static str)| {
-        let mut list: Vec<&FaultDef> = known.iter().filter(|def| def.class == class).collect();
-        list.sort_by_cached_key(|def| worded(&def.what));
-        (title, list)
+/// Whether it is of no part, and its part or what kind of cause it is.
+fn group_of(pack: &MachinePack, def: &FaultDef) -> (bool, String) {
+    let part = pack.workshop.part(&def.part);
+    if let Some(part) = part.filter(|_| def.class != FaultClass::Site) {
+        return (false, format::sentence(&worded(&part.name)));
+    }
+    let kind = match def.class {
+        FaultClass::Part => say!("a part has failed"),
+        FaultClass::Harness => say!("wires, pins, terminals"),
+        FaultClass::Site => say!("outside the machine"),
+        FaultClass::Refit => say!("left wrong last time"),
     };
-    classes.into_iter().map(group).collect()
+    (true, format::sentence(kind))
+}
+
+/// Words as they are looked up in a list.
+fn without_article(words: &str) -> &str {
+    let articles = [
+        "the ", "an ", "a ", "el ", "la ", "los ", "las ", "un ", "una ",
+    ];
+    let rest = |article: &&str| words.strip_prefix(*article);
+    articles.iter().find_map(rest).unwrap_or(words)
 }
 
 fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) -> Html {
@@ -204,5 +225,23 @@ fn fault_row(props: &FaultListProps, index: usize, name: &str, fault: &Value) ->
                 number(format!("{onset_at}.{inside}.{field}"), &onset[&inside][*field])
             }) }
         </li>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn faults_stand_under_their_parts_and_are_sorted_without_the_article() {
+        assert_eq!(without_article("the belt is off"), "belt is off");
+        assert_eq!(without_article("antenna"), "antenna");
+        let own = pack("P").expect("ships");
+        let group = |id: &str| group_of(own, own.model.fault(id).expect("of this machine"));
+        assert_eq!(group("capacitor_low"), (false, "Run capacitor".to_owned()));
+        assert_eq!(
+            group("tap_closed"),
+            (true, "Outside the machine".to_owned())
+        );
     }
 }

@@ -8,6 +8,7 @@ use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
 use crate::app::desk::form_table::Kind;
+use crate::app::desk::skills;
 use crate::app::desk::state::Edit;
 use crate::app::desk::state::Unread;
 use crate::language::said;
@@ -72,6 +73,12 @@ pub fn unread_words(kind: Kind, value: &Value) -> String {
 pub fn id_of(path: &str) -> String {
     let plain = |c: char| if c.is_ascii_alphanumeric() { c } else { '-' };
     format!("field-{}", path.chars().map(plain).collect::<String>())
+}
+
+/// Lines that a text takes about, where the browser does not let its box grow by itself.
+pub fn rows_of(text: &str) -> String {
+    let lines = text.split('\n').map(|line| line.chars().count() / 40 + 1);
+    lines.sum::<usize>().min(12).to_string()
 }
 
 /// The row.
@@ -140,9 +147,12 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
     let invalid = (!problems.is_empty()).then_some("true");
     let described = describes(&id, !props.hint.is_empty(), !problems.is_empty());
     let control = match props.kind {
-        Kind::Text => html! {
-            <textarea id={id.clone()} value={text} {oninput} {onblur} aria-invalid={invalid} aria-describedby={described.clone()} />
-        },
+        Kind::Text => {
+            let rows = rows_of(&text);
+            html! {
+                <textarea id={id.clone()} {rows} value={text} {oninput} {onblur} aria-invalid={invalid} aria-describedby={described.clone()} />
+            }
+        }
         Kind::Yes => return yes_row(props, &id, set),
         Kind::Choice(_) | Kind::Machine | Kind::Level | Kind::MaybeYes(_) => {
             let onchange = select_change(props.kind, set);
@@ -156,9 +166,14 @@ pub fn FieldRow(props: &FieldRowProps) -> Html {
         }
         _ => {
             let mode = mode_of(props.kind);
+            let known = (props.kind == Kind::Words).then(|| skills::offered(&text));
+            let list = known.is_some().then_some(skills::KNOWN);
             html! {
-                <input id={id.clone()} type="text" inputmode={mode} value={text} {oninput} {onblur} autocomplete="off"
-                       aria-invalid={invalid} aria-describedby={described.clone()} />
+                <>
+                    <input id={id.clone()} type="text" inputmode={mode} value={text} {list} {oninput} {onblur} autocomplete="off"
+                           aria-invalid={invalid} aria-describedby={described.clone()} />
+                    { for known }
+                </>
             }
         }
     };

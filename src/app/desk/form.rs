@@ -4,6 +4,7 @@ use serde_json::Value;
 use yew::prelude::*;
 
 use crate::app::desk::answers::AnswerList;
+use crate::app::desk::draft::blank;
 use crate::app::desk::faults::FaultList;
 use crate::app::desk::field::FieldRow;
 use crate::app::desk::fields::JOB;
@@ -19,6 +20,7 @@ use crate::app::desk::visit_lists::Phone;
 use crate::app::desk::visit_lists::Place;
 use crate::app::desk::visit_lists::Stock;
 use crate::language::said;
+use crate::say;
 use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 
@@ -65,13 +67,22 @@ fn row(props: &FormProps, field: &Field, whole: &Value) -> Html {
                 <FaultList {job} told={here} {edit} />
             </>
         },
-        Kind::Answers => html! {
-            <details class="desk__answers">
-                <summary class="field__label">{ field.label() }</summary>
-                <p class="field__hint">{ field.hint() }</p>
-                <AnswerList {job} told={here} {edit} />
-            </details>
-        },
+        Kind::Answers => {
+            let preset = blank().customer.answers;
+            let is_preset =
+                |(id, said): &(&String, &Vec<String>)| job.customer.answers.get(*id) == Some(*said);
+            let (n, of) = (preset.iter().filter(is_preset).count(), preset.len());
+            html! {
+                <>
+                    if n > 0 { <p class="field__hint">{ say!("{n} of {of} answers are ready-made: see that none speaks against your story.", n, of) }</p> }
+                    <details class="desk__answers">
+                        <summary class="field__label">{ field.label() }</summary>
+                        <p class="field__hint">{ field.hint() }</p>
+                        <AnswerList {job} told={here} {edit} />
+                    </details>
+                </>
+            }
+        }
         Kind::Pairs => html! { <Pairs {job} field={*field} {problems} {edit} /> },
         Kind::Phone => html! { <Phone {job} {problems} {edit} /> },
         Kind::Stock => html! { <Stock {job} told={here} {edit} /> },

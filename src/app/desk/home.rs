@@ -6,9 +6,13 @@ use yew::prelude::*;
 
 use crate::app::desk::draft::Draft;
 use crate::app::desk::draft::blank;
+use crate::app::desk::draft::key;
 use crate::app::file_kind::Kind;
 use crate::app::file_kind::OpenedFile;
 use crate::app::file_kind::taken;
+use crate::app::forgotten::Forgotten;
+use crate::app::forgotten::use_forgotten;
+use crate::app::format;
 use crate::app::hooks::go_to;
 use crate::app::open_files::OpenFiles;
 use crate::app::route::Route;
@@ -74,6 +78,7 @@ pub fn DeskHome() -> Html {
             });
         })
     };
+    let forgotten = use_forgotten("forgotten-drafts", &refresh);
     let ships = scenario::job_files().unwrap_or_default();
     html! {
         <main class="page stack" id="main" tabindex="-1">
@@ -97,24 +102,13 @@ pub fn DeskHome() -> Html {
             </p>
             <OpenFiles {on_files} what={say!("Job files and training sets to work on")} />
             <ToldFiles told={(*told).clone()} />
-            { list(&drafts, &refresh) }
+            { list(&drafts, &forgotten) }
             <p><a href={Route::Readings(None).href()}>{ say!("Readings and faults: what each reading tells apart") }</a></p>
         </main>
     }
 }
 
-fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
-    let forget = |id: String| {
-        let refresh = refresh.clone();
-        Callback::from(move |_: MouseEvent| {
-            let (id, refresh) = (id.clone(), refresh.clone());
-            spawn_local(async move {
-                // What cannot be forgotten stays on the list, which says it.
-                let _ = Draft::forget(&id).await;
-                refresh.emit(());
-            });
-        })
-    };
+fn list(drafts: &[Draft], forgotten: &Forgotten) -> Html {
     let name = |draft: &Draft| {
         let title = draft.job.title.trim();
         if title.is_empty() {
@@ -123,16 +117,32 @@ fn list(drafts: &[Draft], refresh: &Callback<()>) -> Html {
             title.to_owned()
         }
     };
+    let forget = |draft: &Draft| {
+        let (forgotten, title, id) = (forgotten.clone(), name(draft), draft.id.clone());
+        Callback::from(move |_: MouseEvent| forgotten.forget(title.clone(), vec![key(&id)]))
+    };
+    // Drafts may have one title: when they were last changed tells them apart.
+    let changed = |draft: &Draft| {
+        let moment = js_sys::Date::new(&draft.saved_ms.into());
+        let here_min = draft.saved_ms / 60_000.0 - moment.get_timezone_offset();
+        let (day, minute) = (here_min / 1440.0, here_min.rem_euclid(1440.0) as u32);
+        let (day, hour) = (format::date(day), minute / 60);
+        say!(
+            "changed {when}",
+            when = format!("{day} {hour:02}:{:02}", minute % 60)
+        )
+    };
     html! {
         <section class="stack" aria-labelledby="drafts">
             <h2 id="drafts">{ say!("Drafts") }</h2>
+            { forgotten.rows() }
             if drafts.is_empty() { <p>{ say!("None yet. A draft is kept in this browser from its first letter on.") }</p> }
             <ul class="opened__list">
                 { for drafts.iter().map(|draft| html! {
                     <li class="opened__job" key={draft.id.clone()}>
                         <a href={Route::Desk(Some(draft.id.clone())).href()}>{ name(draft) }</a>
-                        <span class="opened__who">{ say!("machine {machine}, level {level}", machine = draft.job.machine, level = draft.job.level) }</span>
-                        <button type="button" class="button button--small" onclick={forget(draft.id.clone())}
+                        <span class="opened__who">{ say!("machine {machine}, level {level}", machine = draft.job.machine, level = draft.job.level) }{ " · " }{ changed(draft) }</span>
+                        <button type="button" class="button button--small" onclick={forget(draft)}
                                 aria-label={say!("Forget the draft “{title}”", title = name(draft))}>{ say!("Forget") }</button>
                     </li>
                 }) }

@@ -327,6 +327,7 @@ mod tests {
             lines: vec![FairnessLine {
                 words: "Fair.".to_owned(),
                 fair: true,
+                open: false,
             }],
         }
     }

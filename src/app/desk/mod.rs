@@ -21,6 +21,7 @@ mod screen;
 mod set_draft;
 mod set_maker;
 mod share;
+pub mod skills;
 pub mod state;
 pub mod told;
 mod van;

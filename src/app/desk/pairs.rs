@@ -4,7 +4,6 @@ use serde_json::json;
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
-use crate::app::desk::faults::defs;
 use crate::app::desk::faults::options;
 use crate::app::desk::field::id_of;
 use crate::app::desk::field::notes;
@@ -72,7 +71,7 @@ pub fn Pairs(props: &PairsProps) -> Html {
                 // Drawn anew with every pair, so that it begins empty.
                 <select key={pairs.len()} {onchange}>
                     <option value="" selected=true>{ say!("choose what is wrong") }</option>
-                    { options(defs(&props.job.machine)) }
+                    { options(&props.job.machine) }
                 </select></label>
         }
     };

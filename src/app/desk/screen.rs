@@ -28,6 +28,9 @@ use crate::scenario::edit;
 use crate::scenario::job_file::JobFile;
 use crate::scenario::problem::Problem;
 
+/// What stands beside an empty basket in jobs without a load, kg.
+const EMPTY_KG: f64 = 0.3;
+
 /// Which draft.
 #[derive(Properties, PartialEq)]
 pub struct DeskScreenProps {
@@ -164,9 +167,18 @@ fn told(job: &JobFile, refused: Option<&str>, unread: &Unread) -> Vec<Told> {
         let remedy = unread_words(field.kind, value);
         Some(Problem::new("", path, text, &remedy))
     });
+    let site = &job.site;
+    let lopsided = (site.unbalance_kg > site.load_kg.max(EMPTY_KG)).then(|| {
+        let words = say!("is more than `site.load_kg`");
+        Problem::new("", "site.unbalance_kg", "", words)
+    });
     let checked = scenario::job_of("draft", job).err();
     let checked = checked.into_iter().flat_map(|error| error.problems);
-    let problems = refused.into_iter().chain(unread).chain(checked);
+    let problems = refused
+        .into_iter()
+        .chain(unread)
+        .chain(lopsided)
+        .chain(checked);
     problems.map(|problem| words.told(&problem)).collect()
 }
 
@@ -205,7 +217,7 @@ fn Bar(props: &BarProps) -> Html {
         &props.title
     };
     html! {
-        <header class="desk__bar">
+        <header class="desk__bar desk__bar--stays">
             <h1>{ title }</h1>
             <span class="field__hint desk__saved" role="status">{ if told.is_empty() { &props.saved } else { &*told } }</span>
             <button type="button" class="button" disabled={!props.can_undo} onclick={props.edit.reform(|_: MouseEvent| Edit::Undo)}>{ say!("Undo") }</button>
@@ -214,5 +226,25 @@ fn Bar(props: &BarProps) -> Html {
             <button type="button" class="button" onclick={|_: MouseEvent| focus_on("share")}>{ say!("Share") }</button>
             <a class="button button--quiet" href={Route::Desk(None).href()}>{ say!("All drafts") }</a>
         </header>
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn more_washing_on_one_side_than_there_is_is_told_by_both_fields() {
+        let mut job = scenario::job_files().expect("sound")[0].file.clone();
+        let lines = |job: &JobFile| -> Vec<String> {
+            let all = told(job, None, &Unread::default());
+            all.iter().map(Told::line).collect()
+        };
+        (job.site.load_kg, job.site.unbalance_kg) = (3.0, 4.0);
+        let both = "Of it on one side: is more than “Dry washing in the basket”";
+        assert_eq!(lines(&job), [both]);
+        // An empty basket is off by what it always is.
+        (job.site.load_kg, job.site.unbalance_kg) = (0.0, 0.3);
+        assert_eq!(lines(&job), Vec::<String>::new());
     }
 }

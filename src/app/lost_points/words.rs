@@ -13,7 +13,7 @@ pub fn why(why: &Why) -> String {
     match why {
         Why::Rule { rule, can_kill } => broken(rule, *can_kill),
         Why::NothingRisked => {
-            say!("nothing was tested or repaired, so nothing was at risk").to_owned()
+            say!("nothing was tested or repaired, so safe working was not shown").to_owned()
         }
         Why::NothingStated => say!("no cause was stated").to_owned(),
         Why::StatedFirst => {

@@ -5,6 +5,7 @@ pub mod history;
 mod next;
 mod screen;
 mod skills;
+pub mod sure;
 
 pub use everything::EVERYTHING_FORMAT;
 pub use screen::MeScreen;

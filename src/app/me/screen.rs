@@ -15,6 +15,7 @@ use crate::app::me::history;
 use crate::app::me::next;
 use crate::app::me::next::Advice;
 use crate::app::me::skills::Skills;
+use crate::app::me::sure::Sure;
 use crate::app::open_files::OpenFiles;
 use crate::app::phrase::HOLES;
 use crate::app::phrase::phrase;
@@ -276,7 +277,6 @@ struct EverythingProps {
 #[component]
 fn Everything(props: &EverythingProps) -> Html {
     let told = use_state(Vec::<String>::new);
-    let sure = use_state(|| false);
     let say = {
         let told = told.clone();
         Callback::from(move |lines: Vec<String>| told.set(lines))
@@ -306,13 +306,8 @@ fn Everything(props: &EverythingProps) -> Html {
         })
     };
     let erase = {
-        let (sure, on_changed) = (sure.clone(), props.on_changed.clone());
-        Callback::from(move |_: MouseEvent| {
-            if !*sure {
-                sure.set(true);
-                return;
-            }
-            sure.set(false);
+        let on_changed = props.on_changed.clone();
+        Callback::from(move |()| {
             let (say, on_changed) = (say.clone(), on_changed.clone());
             spawn_local(async move {
                 let said = match everything::erase().await {
@@ -330,9 +325,7 @@ fn Everything(props: &EverythingProps) -> Html {
             <p>{ say!("Jobs, drafts, marks and settings in one file: to take to another device, or to keep.") }</p>
             <p class="row">
                 <button type="button" class="button" onclick={save}>{ say!("Save everything") }</button>
-                <button type="button" class="button button--danger" onclick={erase}>
-                    { if *sure { say!("Yes, erase everything") } else { say!("Erase everything") } }
-                </button>
+                <Sure ask={say!("Erase everything")} yes={say!("Yes, erase everything")} on_yes={erase} />
             </p>
             <OpenFiles {on_files} what={say!("Files that “Save everything” made")} most_bytes={MOST_BYTES} />
             <div role="status"><ul class="opened__told">{ for told.iter().map(|line| html! { <li>{ line }</li> }) }</ul></div>

@@ -122,8 +122,7 @@ pub fn marked(now: &Running) -> Vec<Marked> {
     let records = now.sitting.records.iter();
     let one = |record: &Record| {
         let body = &record.body;
-        let is_it = |one: &Drawn| one.job == body.job && one.seed == body.seed;
-        let at = drawn.iter().position(is_it)?;
+        let at = place_of(&drawn, record)?;
         Some(Marked {
             name: say!("Job {n}", n = at + 1),
             worked: worked_of(at, &drawn[at], body.log.clone()),
@@ -132,6 +131,22 @@ pub fn marked(now: &Running) -> Vec<Marked> {
         })
     };
     records.filter_map(one).collect()
+}
+
+/// Which job each record is of, from 1; practice records do not say so themselves.
+pub fn places(now: &Running) -> Vec<usize> {
+    let drawn = drawn(now);
+    let place = |(at, record): (usize, &Record)| match &record.body.sitting {
+        Some(sitting) => sitting.place as usize,
+        None => place_of(&drawn, record).unwrap_or(at) + 1,
+    };
+    now.sitting.records.iter().enumerate().map(place).collect()
+}
+
+fn place_of(drawn: &[Drawn], record: &Record) -> Option<usize> {
+    let body = &record.body;
+    let is_it = |one: &Drawn| one.job == body.job && one.seed == body.seed;
+    drawn.iter().position(is_it)
 }
 
 /// How far each job has got, in order: not opened, begun, or handed over.
@@ -173,6 +188,8 @@ pub async fn hand_in() -> Result<(), StorageError> {
         return Ok(());
     }
     HANDING_IN.set(Some(HandingIn { done: 0, of: 0 }));
+    // Decided is decided: whoever leaves meanwhile finds it handed in.
+    running::change(|sitting| sitting.closing = true);
     let done = hand_in_once().await;
     HANDING_IN.set(None);
     done
@@ -287,12 +304,16 @@ fn body(
     Some(body)
 }
 
+/// What is kept of the bench under these names: each job as text, with its key.
+pub async fn all_kept(store: &Store) -> Vec<(String, String)> {
+    store.all(&SavedJob::key(PREFIX)).await.unwrap_or_default()
+}
+
 /// Forgets what was done on the bench under these names.
 pub async fn forget_all() {
     worth::forget();
     let store = Store::open().await;
-    let kept = store.all(&SavedJob::key(PREFIX)).await.unwrap_or_default();
-    for (key, _) in kept {
+    for (key, _) in all_kept(&store).await {
         // What cannot be forgotten is of another seed and would be replaced by the first act.
         let _ = store.remove(&key).await;
     }

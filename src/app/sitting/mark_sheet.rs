@@ -23,6 +23,8 @@ pub struct MarkSheetProps {
     pub file: AssessmentFile,
     /// The records.
     pub records: Vec<Record>,
+    /// Which job each is of, from 1.
+    pub places: Vec<usize>,
 }
 
 /// The decision on records of one assessment.
@@ -67,31 +69,28 @@ pub fn MarkSheet(props: &MarkSheetProps) -> Html {
                     <thead><tr><th scope="col">{ say!("Job") }</th><th scope="col" class="numbers">{ say!("Marks") }</th>
                         { for names.iter().map(|name| html! { <th scope="col" class="numbers">{ worded(name).into_owned() }</th> }) }
                         <th scope="col">{ say!("Ended") }</th><th scope="col" class="numbers">{ say!("On site") }</th><th scope="col" class="numbers">{ say!("Cost") }</th></tr></thead>
-                    <tbody>{ for props.records.iter().enumerate().map(|(at, record)| row(at, record)) }</tbody>
+                    <tbody>{ for (1..=props.file.n_jobs()).map(|place| row(place, of_place(props, place), names.len())) }</tbody>
                 </table>
             </div>
-            { by_bill(&props.records) }
+            { by_bill(props) }
             { broken(&props.records) }
         </section>
     }
 }
 
-/// Which job it is, from 1.
-fn place(at: usize, record: &Record) -> u32 {
-    let sitting = record.body.sitting.as_ref();
-    sitting.map_or(at as u32 + 1, |sitting| sitting.place)
+/// The record of a job; none where nothing was done.
+fn of_place(props: &MarkSheetProps, place: usize) -> Option<&Record> {
+    let at = props.places.iter().position(|one| *one == place)?;
+    props.records.get(at)
 }
 
 /// Which jobs are marked by the bill, and why.
-fn by_bill(records: &[Record]) -> Html {
-    let unknown = |(at, record): (usize, &Record)| {
-        record
-            .body
-            .judged
-            .is_none()
-            .then(|| place(at, record).to_string())
-    };
-    let places: Vec<String> = records.iter().enumerate().filter_map(unknown).collect();
+fn by_bill(props: &MarkSheetProps) -> Html {
+    let pairs = props.records.iter().zip(&props.places);
+    let places: Vec<String> = pairs
+        .filter(|(record, _)| record.body.judged.is_none())
+        .map(|(_, place)| place.to_string())
+        .collect();
     if places.is_empty() {
         return Html::default();
     }
@@ -100,9 +99,19 @@ fn by_bill(records: &[Record]) -> Html {
     }
 }
 
-fn row(at: usize, record: &Record) -> Html {
+/// A job's line; one on which nothing was done counts as 0 and stands here with the others.
+fn row(place: usize, record: Option<&Record>, n_parts: usize) -> Html {
+    let Some(record) = record else {
+        let none = || html! { <td class="numbers">{ "–" }</td> };
+        return html! {
+            <tr key={place}>
+                <th scope="row">{ say!("Job {n}", n = place) }</th><td class="numbers">{ "0" }</td>
+                { for (0..n_parts).map(|_| none()) }
+                <td>{ say!("not begun") }</td>{ none() }{ none() }
+            </tr>
+        };
+    };
     let result = record.body.counted();
-    let place = place(at, record);
     let ended = match (result.ending.as_str(), result.fixed) {
         ("made_safe", _) => say!("made safe and left"),
         ("closed", true) => say!("put right"),
@@ -110,7 +119,7 @@ fn row(at: usize, record: &Record) -> Html {
         _ => say!("not handed over"),
     };
     html! {
-        <tr key={at}>
+        <tr key={place}>
             <th scope="row">{ say!("Job {n}", n = place) }</th>
             <td class="numbers">{ whole(result.total) }</td>
             { for result.parts.iter().map(|part| html! { <td class="numbers">{ say!("{points} of {all}", points = whole(part.points), all = whole(part.of)) }</td> }) }
@@ -151,5 +160,32 @@ fn broken(records: &[Record]) -> Html {
                 <li>{ say!("{severity}: {rule}, {times}", severity = severity_words(severity), rule = safety::rule(id).map_or(*id, |rule| said(rule.title)), times = format::times(*n)) }</li>
             }) }</ul>
         </>
+    }
+}
+
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod tests {
+    use super::*;
+    use crate::app::as_text::as_text;
+    use crate::app::sitting;
+
+    fn props() -> MarkSheetProps {
+        let text = include_str!("../../../scenarios/assessments/first_visits.json");
+        let read = sitting::assessment("assessment", text).expect("ships");
+        MarkSheetProps {
+            file: read.file,
+            records: Vec::new(),
+            places: Vec::new(),
+        }
+    }
+
+    #[test]
+    fn jobs_on_which_nothing_was_done_stand_on_the_sheet_too() {
+        let text = as_text::<MarkSheet>(props);
+        assert_eq!(
+            text.matches("not begun").count(),
+            props().file.n_jobs(),
+            "{text}"
+        );
     }
 }

@@ -34,6 +34,12 @@ pub fn SittingScreen(props: &TickProps) -> Html {
                 <p><a href={Route::Assessment(None).href()}>{ say!("Open one") }</a></p>
             </main>
         },
+        Some(true) if running::with(|now| now.sitting.is_bare) == Some(true) => html! {
+            <main class="page page--narrow" id="main" tabindex="-1">
+                <h1>{ say!("Handed in") }</h1>
+                <p>{ say!("This assessment was handed in. The training system has its result; the result’s pages are in the browser in which it was sat.") }</p>
+            </main>
+        },
         Some(true) => html! { <ResultScreen trouble={training_system::trouble()} /> },
         Some(false) if running::is_elsewhere() => html! { <Elsewhere /> },
         Some(false) => html! { <Between tick={props.tick} /> },

@@ -5,9 +5,11 @@ use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::app::desk::QrCode;
+use crate::app::format;
 use crate::app::hand_over;
 use crate::app::hooks::go_to;
 use crate::app::lost_points::LostPoints;
+use crate::app::me::sure::Sure;
 use crate::app::outbox;
 use crate::app::proves::Proves;
 use crate::app::route::Route;
@@ -17,6 +19,7 @@ use crate::app::sitting::mark_sheet::decided;
 use crate::app::sitting::mark_sheet::verdict;
 use crate::app::sitting::running;
 use crate::app::sitting::start::kept_for;
+use crate::app::sitting::watch;
 use crate::app::sitting::worth;
 use crate::app::training_system;
 use crate::app::worker::Worked;
@@ -39,11 +42,13 @@ pub struct ResultProps {
 #[component]
 pub fn ResultScreen(props: &ResultProps) -> Html {
     let told = use_state_eq(|| "");
-    let sure = use_state_eq(|| false);
     let known = use_callback((), |worked: Worked, ()| worth::known(&worked));
     let n_records = running::with(|now| now.sitting.records.len());
     let marked = use_memo(n_records, |_| {
         running::with(jobs::marked).unwrap_or_default()
+    });
+    let places = use_memo(n_records, |_| {
+        running::with(jobs::places).unwrap_or_default()
     });
     let Some((own, assessment)) =
         running::with(|now| (now.sitting.clone(), now.assessment.clone()))
@@ -73,20 +78,13 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
             });
         })
     };
-    let forget = {
-        let sure = sure.clone();
-        Callback::from(move |_: MouseEvent| {
-            if !*sure {
-                sure.set(true);
-                return;
-            }
-            spawn_local(async move {
-                // What the browser does not erase is told by its own page of data.
-                let _ = running::forget().await;
-                go_to(&Route::Assessment(None));
-            });
-        })
-    };
+    let forget = Callback::from(|()| {
+        spawn_local(async move {
+            // What the browser does not erase is told by its own page of data.
+            let _ = watch::forget().await;
+            go_to(&Route::Assessment(None));
+        });
+    });
     // A browser that does not print says so itself.
     let print = Callback::from(|_: MouseEvent| drop(gloo::utils::window().print()));
     let is_sealed = own.code.is_some();
@@ -94,7 +92,7 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
         <main class="page assessment" id="main" tabindex="-1">
             <header class="page__head">
                 <h1>{ say!("Result: {title}", title = worded(&file.title)) }</h1>
-                <p class="page__lead"><bdi>{ &own.candidate }</bdi>{ " · " }{ if is_sealed { say!("sealed with the start code") } else if training_system::learner().is_some() { say!("told to your training system; not sealed with a start code") } else { say!("practice: not sealed, proves nothing to others") } }</p>
+                <p class="page__lead"><bdi>{ &own.candidate }</bdi>if let Some(person) = &own.person { { ", " }<bdi>{ &person.name }</bdi> }{ " · " }{ format::date(own.started_ms / 86_400_000.0) }{ " · " }{ if is_sealed { say!("sealed with the start code") } else if training_system::learner().is_some() { say!("told to your training system; not sealed with a start code") } else { say!("practice: not sealed, proves nothing to others") } }</p>
             </header>
             if let Some(trouble) = props.trouble { <p class="notice" role="alert">{ said(trouble) }</p> }
             { verdict_of(&decision) }
@@ -108,21 +106,27 @@ pub fn ResultScreen(props: &ResultProps) -> Html {
                 </p>
                 { codes(&own.records) }
             </section>
-            <MarkSheet file={file.clone()} records={own.records.clone()} />
+            <MarkSheet file={file.clone()} records={own.records.clone()} places={(*places).clone()} />
             <LostPoints jobs={(*marked).clone()} {known} />
             <Proves n_jobs={file.n_jobs()} marks={own.records.iter().map(|record| record.body.counted().total).collect::<Vec<_>>()}
                 computed={say!("your instructor’s copy computes it again and decides.")} />
             if let Some(line) = kept_for(&file) { <p>{ line }</p> }
+            <div class="only-print"><dl class="sheet__head">{ signed(say!("Place and date")) }{ signed(say!("Signature of the candidate")) }</dl></div>
             <p class="row no-print">
                 if training_system::way_back().is_some() {
                     <button type="button" class="button button--main" onclick={|_: MouseEvent| training_system::go_back()}>{ say!("Back to the course") }</button>
                 }
                 <button type="button" class="button" onclick={print}>{ say!("Print this sheet") }</button>
                 <a class="button" href={Route::Observer.href()}>{ say!("Observer’s sheet") }</a>
-                <button type="button" class="button button--danger" onclick={forget}>{ if *sure { say!("Yes, the file is handed over: clear") } else { say!("Clear for the next candidate") } }</button>
+                if !training_system::is_there() { <Sure ask={say!("Clear for the next candidate")} yes={say!("Yes, the file is handed over: clear")} on_yes={forget} /> }
             </p>
         </main>
     }
+}
+
+/// A line to write on.
+fn signed(words: &'static str) -> Html {
+    html! { <div class="sheet__line"><dt>{ words }</dt><dd></dd></div> }
 }
 
 fn verdict_of(decided: &Decided) -> Html {

@@ -20,6 +20,7 @@ use crate::app::sitting::form::Form;
 use crate::app::sitting::jobs;
 use crate::app::sitting::running;
 use crate::app::sitting::state::Sitting;
+use crate::app::sitting::watch;
 use crate::app::store::Store;
 use crate::app::training_system;
 use crate::assess::assessment_file::AssessmentFile;
@@ -205,7 +206,7 @@ fn Offer(props: &OfferProps) -> Html {
         html! {
             <div class="field">
                 <label class="field__label" for={name}>{ label }</label>
-                <input id={name} type="text" value={value.to_owned()} {oninput} autocomplete="off" spellcheck="false"
+                <input id={name} type="text" value={value.to_owned()} {oninput} autocomplete="off" spellcheck="false" readonly={name == "candidate" && launched.is_some()}
                     aria-invalid={error.is_some().to_string()} aria-describedby={format!("{name}-hint")} />
                 <span class="field__hint" id={format!("{name}-hint")}>
                     if let Some(error) = error { <b class="field__error">{ error }</b> } else { { hint } }
@@ -245,7 +246,11 @@ fn Offer(props: &OfferProps) -> Html {
                 </details>
                 <div>
                     <label class="choice"><input type="checkbox" checked={form.agreed} onchange={agree} />
-                        <span>{ say!("I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it.") }</span></label>
+                        <span>{ if launched.is_some() {
+                            say!("I know what is recorded: everything I do at the bench with its time, and when this page is left. It goes to the training system, and stays in this browser until it is erased.")
+                        } else {
+                            say!("I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it.")
+                        } }</span></label>
                     if let Some(error) = wrong.get("agreed") { <p class="field__error">{ error }</p> }
                 </div>
                 <p class="row">
@@ -334,10 +339,11 @@ async fn begin(text: String, filled: Filled, assessment: Assessment) -> Result<(
         name,
         salt: net::random().unwrap_or_else(salt),
     });
+    sitting.learner = training_system::learner();
     sitting.release = filled.release;
     sitting.code = filled.code;
     sitting.extra_min = filled.extra_min;
-    let kept = running::begin(sitting, Rc::new(assessment)).await;
+    let kept = watch::begin(sitting, Rc::new(assessment)).await;
     training_system::begun();
     go_to(&Route::Sitting);
     kept.map_err(|error| error.to_string())

@@ -30,6 +30,9 @@ pub struct Sitting {
     pub candidate: String,
     /// Name, where one was given.
     pub person: Option<Person>,
+    /// The number of the learner for whom a training system has started it; none where none has.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub learner: Option<String>,
     /// Code released at the start.
     pub release: String,
     /// Start code, as letters; none for practice.
@@ -53,8 +56,14 @@ pub struct Sitting {
     pub opened_ms: Vec<(u32, f64)>,
     /// The records, once it is handed in.
     pub records: Vec<Record>,
+    /// Handing in was asked for: from then on it goes on by itself, after a reload too.
+    #[serde(default)]
+    pub closing: bool,
     /// It is handed in.
     pub handed_in: bool,
+    /// Its records are not here: there was no room for them where it was kept.
+    #[serde(default)]
+    pub is_bare: bool,
 }
 
 impl Sitting {
@@ -66,6 +75,7 @@ impl Sitting {
             text,
             candidate,
             person: None,
+            learner: None,
             release: String::new(),
             code: None,
             extra_min: 0,
@@ -77,7 +87,9 @@ impl Sitting {
             away_ms: Vec::new(),
             opened_ms: Vec::new(),
             records: Vec::new(),
+            closing: false,
             handed_in: false,
+            is_bare: false,
         }
     }
 
@@ -93,9 +105,20 @@ impl Sitting {
         !self.handed_in
     }
 
-    /// The clock stands, by the candidate or for the whole room.
+    /// The clock stands, by the candidate or for the whole room, or since it is being handed in.
     pub fn stands(&self) -> bool {
-        self.paused || self.room.is_paused()
+        self.paused || self.closing || self.room.is_paused()
+    }
+
+    /// It is the very same sitting, however far each of them has got.
+    pub fn is_same(&self, other: &Self) -> bool {
+        let began = |own: &Self| own.started_ms.to_bits();
+        (began(self), &self.candidate, &self.text) == (began(other), &other.candidate, &other.text)
+    }
+
+    /// Of the same sitting this one has got at least as far.
+    pub fn is_as_far_as(&self, other: &Self) -> bool {
+        self.handed_in || (!other.handed_in && self.used_s >= other.used_s)
     }
 
     /// Time has passed on the page, by a clock that only goes forward. Once it is handed in nothing
@@ -249,5 +272,25 @@ mod tests {
         for text in ["", "{}", "[]"] {
             assert_eq!(Sitting::read(text), None);
         }
+    }
+
+    #[test]
+    fn what_is_handed_in_is_further_than_anything_that_goes_on() {
+        let (mut one, mut other) = (sitting(), sitting());
+        other.pass(60.0, 1_060_000.0);
+        assert!(one.is_same(&other) && other.is_as_far_as(&one) && !one.is_as_far_as(&other));
+        one.handed_in = true;
+        assert!(one.is_as_far_as(&other) && !other.is_as_far_as(&one));
+        other.started_ms += 1.0;
+        assert!(!one.is_same(&other), "another attempt");
+    }
+
+    #[test]
+    fn while_it_is_being_handed_in_no_time_counts() {
+        let mut own = sitting();
+        own.closing = true;
+        own.pass(60.0, 1_060_000.0);
+        own.back(1_060_000.0, 1_120_000.0, true);
+        assert!(own.used_s.abs() < 1e-9 && own.away_ms.is_empty());
     }
 }

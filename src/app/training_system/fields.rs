@@ -52,6 +52,14 @@ impl Model {
         "cmi.launch_data"
     }
 
+    /// Where it stands whether the learner comes for the first time.
+    pub fn entry(self) -> &'static str {
+        match self {
+            Self::Scorm12 => "cmi.core.entry",
+            Self::Scorm2004 => "cmi.entry",
+        }
+    }
+
     /// Where it stands that the learner only looks, not works for a mark.
     pub fn mode(self) -> &'static str {
         match self {

@@ -14,6 +14,7 @@ mod cmi5_told;
 pub mod cmi5_visit;
 pub mod fields;
 mod first;
+mod notice;
 mod reloads;
 mod scorm;
 pub mod suspend;
@@ -37,6 +38,7 @@ use crate::app::store::Store;
 use crate::app::training_system::cmi5::Unit;
 use crate::app::training_system::scorm::RunTime;
 use crate::app::training_system::suspend::Found;
+use crate::app::training_system::suspend::Started;
 use crate::app::training_system::trouble::ENDED;
 use crate::app::training_system::trouble::NO_ROOM;
 use crate::app::training_system::trouble::NOT_TOLD;
@@ -45,7 +47,7 @@ use crate::assess::decide::Decided;
 use crate::records::record::Record;
 
 pub use awaiting::Awaiting;
-pub use trouble::notice;
+pub use notice::notice;
 pub use trouble::trouble;
 
 /// Where suspended work stands, in both editions.
@@ -96,12 +98,20 @@ pub async fn connect() {
     match &system {
         System::Unit(unit) if unit.is_over() => look_back(unit).await,
         System::Unit(unit) => {
+            let by = Started {
+                learner: unit.learner(),
+                is_first: false,
+            };
             let start = unit.start().or_else(started);
-            take_up(unit.kept().unwrap_or_default(), start).await;
+            take_up(unit.kept().unwrap_or_default(), &by, start).await;
         }
         System::RunTime(run_time) => {
+            let by = Started {
+                learner: run_time.get(run_time.model.learner()),
+                is_first: run_time.get(run_time.model.entry()) == "ab-initio",
+            };
             let start = run_time.get(run_time.model.launch_data());
-            take_up(&run_time.get(SUSPENDED), Some(start)).await;
+            take_up(&run_time.get(SUSPENDED), &by, Some(start)).await;
         }
     }
     listen(system);
@@ -109,8 +119,8 @@ pub async fn connect() {
 
 /// Takes up kept work, here or there; what cannot be taken up is begun anew. Who is somewhere in it
 /// already, since the page was loaded anew, stays there.
-async fn take_up(kept: &str, start: Option<String>) {
-    match suspend::restore(kept).await {
+async fn take_up(kept: &str, by: &Started, start: Option<String>) {
+    match suspend::restore(kept, by).await {
         Found::Restored => go_to(&Route::Sitting),
         Found::Here if !is_somewhere() || is_at_the_start() => go_to(&Route::Sitting),
         Found::Here => {}
@@ -196,6 +206,11 @@ fn point(start: Option<String>) {
     if let Some(name) = start.filter(is_name) {
         go_to(&Route::Assessment(Some(name)));
     }
+}
+
+/// A training system has started the page.
+pub fn is_there() -> bool {
+    connected().is_some()
 }
 
 /// The number of the learner, where a training system has started the page.
@@ -311,11 +326,15 @@ impl Connected {
     async fn keep(&self, letters: &str) {
         match &self.system {
             System::RunTime(run_time) if run_time.counts && run_time.is_open() => {
-                let has_room = letters.len() <= run_time.model.most_suspended();
-                if has_room {
-                    run_time.tell(&[(SUSPENDED.to_owned(), letters.to_owned())]);
+                let most = run_time.model.most_suspended();
+                let has_room = |letters: &String| letters.len() <= most;
+                let whole = Some(letters.to_owned()).filter(has_room);
+                let short = || suspend::shortened(letters).filter(has_room);
+                let kept = whole.or_else(short);
+                say(kept.is_none().then_some(NO_ROOM));
+                if let Some(kept) = kept {
+                    run_time.tell(&[(SUSPENDED.to_owned(), kept)]);
                 }
-                say((!has_room).then_some(NO_ROOM));
             }
             System::RunTime(_) => {}
             System::Unit(unit) => unit.keep(letters).await,

@@ -14,6 +14,9 @@ use crate::app::store::Store;
 use crate::assess::letters;
 use crate::scenario::read::read_back;
 
+/// Sittings that were put aside are kept under such keys.
+const ASIDE: &str = "aside/";
+
 /// What is kept there.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Suspended {
@@ -29,13 +32,34 @@ pub async fn letters() -> Option<String> {
     let kept = saved.into_iter().flatten();
     let jobs = kept.filter_map(|job| Some((SavedJob::key(&job.scenario), job.write().ok()?)));
     let jobs = jobs.collect();
-    let text = serde_json::to_string(&Suspended { sitting, jobs }).ok()?;
-    Some(letters::to_letters(&text))
+    written(&Suspended { sitting, jobs })
 }
 
 /// Reads what was kept there; `None` for anything else.
 pub fn read(letters: &str) -> Option<Suspended> {
     read_back(&letters::from_letters(letters)?)
+}
+
+/// The same as letters with nothing but that it was handed in, for where there is no room for more;
+/// none for work that goes on.
+pub fn shortened(letters: &str) -> Option<String> {
+    let mut kept = read(letters).filter(|kept| kept.sitting.handed_in)?;
+    kept.sitting.records.clear();
+    kept.sitting.is_bare = true;
+    kept.jobs.clear();
+    written(&kept)
+}
+
+fn written(kept: &Suspended) -> Option<String> {
+    Some(letters::to_letters(&serde_json::to_string(kept).ok()?))
+}
+
+/// Who has started the page.
+pub struct Started {
+    /// Number of the learner.
+    pub learner: String,
+    /// The system says that it is the first time.
+    pub is_first: bool,
 }
 
 /// What there is of work that was kept there.
@@ -49,30 +73,61 @@ pub enum Found {
     Nothing,
 }
 
-/// Puts what was kept there into this browser, unless the same sitting has got further here.
-pub async fn restore(letters: &str) -> Found {
-    let Some(kept) = read(letters) else {
+/// Puts what was kept there into this browser, unless the same sitting has got further here. Work of
+/// another learner, or of another attempt, is put aside: it is nobody's here but theirs.
+pub async fn restore(letters: &str, started: &Started) -> Found {
+    let store = Store::open().await;
+    let (kept, here) = (read(letters), here(&store).await);
+    let is_it = |own: &Sitting| match &kept {
+        Some(kept) => own.is_same(&kept.sitting),
+        None => !started.is_first && own.learner.as_deref() == Some(&started.learner),
+    };
+    let is_behind = |own: &Sitting| {
+        let kept = kept.as_ref();
+        kept.is_some_and(|kept| !own.is_as_far_as(&kept.sitting))
+    };
+    match here {
+        Some(here) if is_it(&here.sitting) && !is_behind(&here.sitting) => return Found::Here,
+        Some(here) if !is_it(&here.sitting) => put_aside(&store, &here).await,
+        _ => {}
+    }
+    sitting::forget_all().await;
+    // What cannot be removed is replaced, or of a sitting that is read as another's.
+    let _ = store.remove(running::KEY).await;
+    let aside = store.all(ASIDE).await.unwrap_or_default();
+    let aside = aside.iter().filter_map(|(_, letters)| read(letters));
+    let mut best = kept.clone();
+    for own in aside.filter(|own| is_it(&own.sitting)) {
+        let is_further = best.as_ref();
+        if is_further.is_none_or(|best| !best.sitting.is_as_far_as(&own.sitting)) {
+            best = Some(own);
+        }
+    }
+    let Some(best) = best else {
         return Found::Nothing;
     };
-    let store = Store::open().await;
-    let here = store
-        .get(running::KEY)
-        .await
-        .ok()
-        .flatten()
-        .and_then(|text| Sitting::read(&text));
-    let is_further = here.is_some_and(|here| {
-        here.candidate == kept.sitting.candidate
-            && here.text == kept.sitting.text
-            && (here.handed_in || here.used_s >= kept.sitting.used_s)
-    });
-    if is_further {
-        return Found::Here;
-    }
-    match put(&store, &kept).await {
+    match put(&store, &best).await {
         Some(()) => Found::Restored,
         // What cannot be taken up is begun anew.
         None => Found::Nothing,
+    }
+}
+
+/// The sitting of this browser with its jobs, as it is kept.
+async fn here(store: &Store) -> Option<Suspended> {
+    let text = store.get(running::KEY).await.ok().flatten()?;
+    Some(Suspended {
+        sitting: Sitting::read(&text)?,
+        jobs: sitting::all_kept(store).await.into_iter().collect(),
+    })
+}
+
+async fn put_aside(store: &Store, here: &Suspended) {
+    let (learner, began) = (here.sitting.learner.as_deref(), here.sitting.started_ms);
+    let key = format!("{ASIDE}{}/{began}", learner.unwrap_or_default());
+    if let Some(letters) = written(here) {
+        // Where the browser keeps nothing, there is nothing to put aside.
+        let _ = store.put(&key, &letters).await;
     }
 }
 

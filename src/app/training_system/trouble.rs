@@ -2,13 +2,7 @@
 
 use std::cell::Cell;
 
-use yew::prelude::*;
-
 use crate::app::sitting::running;
-use crate::app::training_system::go_back;
-use crate::app::training_system::way_back;
-use crate::language::said;
-use crate::say;
 use crate::text;
 
 /// A training system has started the page, which works without it.
@@ -68,19 +62,5 @@ pub fn say(trouble: Option<&'static str>) {
     if TROUBLE.replace(trouble) != trouble {
         // Whatever shows the sitting shows it too.
         running::change(|_| {});
-    }
-}
-
-/// What the learner should know, with the way back to the course where the visit has ended.
-pub fn notice(role: &'static str) -> Html {
-    let Some(trouble) = trouble() else {
-        return Html::default();
-    };
-    let leads_back = trouble == ENDED && way_back().is_some();
-    html! {
-        <div class="notice" {role}>
-            <p>{ said(trouble) }</p>
-            if leads_back { <p><button type="button" class="button" onclick={|_: MouseEvent| go_back()}>{ say!("Back to the course") }</button></p> }
-        </div>
     }
 }

@@ -27,6 +27,7 @@ use crate::app::view::papers;
 use crate::app::view::safe;
 use crate::app::view::selection::selection;
 use crate::app::view::visit;
+use crate::app::view::way;
 use crate::bench::job::Job;
 use crate::bench::kept;
 use crate::bench::notebook::Reading;
@@ -127,6 +128,7 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
             .map(|thing| selection(job, thing, session.hold.lead)),
         notice: session.notice.clone(),
         guide: hints::guide(job),
+        ways_in: way::ways_in(job),
         still_open: open_ends::still_open(job),
         storage: None,
         elsewhere: false,
@@ -140,6 +142,8 @@ pub fn bench(session: &Session, kept: &Kept) -> BenchView {
 /// What changes while one watches. `reading` is taken a few times a second, as a display does.
 pub fn live(session: &Session, reading: Option<&Reading>) -> LiveView {
     let job = session.live();
+    // Leads that were lifted read nothing, whatever the job still knows of them.
+    let reading = reading.filter(|_| session.hold.is_complete());
     LiveView {
         clock: format::clock_with_seconds(job.tick()),
         on_site: format::on_site(job.tick()),

@@ -6,8 +6,8 @@ use crate::app::view::notice::words_of;
 use crate::app::view::open_ends;
 use crate::bench::event::Event;
 use crate::bench::job::Job;
-use crate::bench::rules::SafetyFinding;
 use crate::bench::safety;
+use crate::bench::safety::SafetyFinding;
 use crate::bench::scenario::Rules;
 use crate::language::said;
 use crate::language::worded;
@@ -156,7 +156,7 @@ pub fn asked_for(report: &Report) -> String {
         Minimum::Diagnosis => say!("a diagnosis of 60 %"),
         Minimum::Procedure => say!("a procedure of 60 % with run and electrical tests"),
         Minimum::Evidence => say!("evidence of 50 %"),
-        Minimum::Total => say!("65 of 100"),
+        Minimum::Total => say!("65 of 100 in all"),
     };
     let words: Vec<&str> = missed.iter().map(word).collect();
     say!("Still missing: {what}.", what = words.join("; "))
@@ -194,11 +194,16 @@ pub fn verdict(report: &Report, settled: bool) -> String {
     }
 }
 
-/// What it cost, and why: the target, what other decisions would have avoided, and chance.
+/// What it cost, and why: the job's target, and once the decisions are judged what the best way through
+/// costs on average from the complaint alone, what other decisions would have avoided, and chance.
 pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
     let mut rows = vec![(say!("cost"), format::money(report.cost))];
     if report.target_cost > 0.0 {
-        rows.push((say!("target"), format::money(report.target_cost)));
+        let name = match report.avoidable {
+            Some(_) => say!("to be expected"),
+            None => say!("target"),
+        };
+        rows.push((name, format::money(report.target_cost)));
     }
     if let Some(avoidable) = report.avoidable {
         rows.push((say!("avoidable"), format::money(avoidable)));
@@ -216,20 +221,16 @@ pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
     }
     let minutes = format!("{:.0}", report.minutes);
     rows.push((say!("on site"), say!("{minutes} min", minutes)));
-    let met = |is: bool| {
-        if is {
-            say!("reached")
-        } else {
-            say!("not reached")
-        }
+    let kept = |is: bool| {
+        if is { say!("kept") } else { say!("not kept") }
     };
     if let Some(most) = rules.budget_price {
-        let met = met(report.cost <= most);
+        let met = kept(report.cost <= most);
         let words = say!("at most {most}: {met}", most = format::money(most), met);
         rows.push((say!("budget"), words));
     }
     if let Some(most) = rules.time_s.map(|most_s| most_s / 60.0) {
-        let met = met(report.minutes <= most);
+        let met = kept(report.minutes <= most);
         let words = say!(
             "at most {most} min: {met}",
             most = format!("{most:.0}"),
@@ -238,7 +239,11 @@ pub fn money(report: &Report, rules: &Rules) -> Vec<(String, String)> {
         rows.push((say!("time allowed"), words));
     }
     if let Some(least) = rules.pass_ratio.map(|least| 100.0 * least) {
-        let met = met(report.total >= least);
+        let met = if report.total >= least {
+            say!("reached")
+        } else {
+            say!("not reached")
+        };
         let words = say!(
             "at least {least}: {met}",
             least = format!("{least:.0}"),

@@ -64,16 +64,29 @@ impl Hold {
         };
     }
 
-    /// Turned to another mode. A technician lifts the leads before the instrument drives a current
-    /// of its own into a circuit, or stops doing so; jaws and leads do not fit each other's places.
+    /// Turned to another mode. The leads stay where they are while they stay in their sockets of
+    /// the meter; what has leads or jaws of its own, or another socket, begins with them free.
     pub fn turn(&mut self, mode: MeterMode) {
-        let other_kind = mode.is_clamp() != self.mode.is_clamp()
-            || mode.needs_dead_circuit() != self.mode.needs_dead_circuit();
-        if other_kind {
+        if mode != self.mode && !(shares_sockets(mode) && shares_sockets(self.mode)) {
             (self.red, self.black, self.lead) = (None, None, Lead::Red);
         }
         self.mode = mode;
     }
+}
+
+/// The multimeter's modes that read at the same two of its sockets; a current has its own.
+fn shares_sockets(mode: MeterMode) -> bool {
+    matches!(
+        mode,
+        MeterMode::AcVolts
+            | MeterMode::LowAcVolts
+            | MeterMode::DcVolts
+            | MeterMode::Ohms
+            | MeterMode::Continuity
+            | MeterMode::Capacitance
+            | MeterMode::Frequency
+            | MeterMode::Diode
+    )
 }
 
 /// The instrument as it is set.
@@ -217,6 +230,22 @@ mod tests {
         hold.put(Lead::Red, Some("wire".into()));
         assert_eq!(hold.lead, Lead::Red);
         assert!(hold.is_complete());
+    }
+
+    #[test]
+    fn the_leads_stay_when_the_dial_is_turned_and_come_off_for_another_instrument() {
+        let mut hold = Hold::default();
+        hold.put(Lead::Red, Some("L".into()));
+        hold.put(Lead::Black, Some("N".into()));
+        for mode in [MeterMode::Ohms, MeterMode::Capacitance, MeterMode::AcVolts] {
+            hold.turn(mode);
+            assert!(hold.is_complete(), "{mode:?}");
+        }
+        for mode in [MeterMode::Amps, MeterMode::Insulation] {
+            let mut other = hold.clone();
+            other.turn(mode);
+            assert_eq!((other.red, other.black), (None, None), "{mode:?}");
+        }
     }
 
     #[test]

@@ -354,6 +354,8 @@ pub struct BenchView {
     pub notice: Option<NoticeView>,
     /// What to do next, in an opening job.
     pub guide: Option<Guide>,
+    /// Ways into a machine that is shut.
+    pub ways_in: Vec<VerbView>,
     /// What is still off, apart or shut.
     pub still_open: Vec<String>,
     /// Trouble with saving, plain words.

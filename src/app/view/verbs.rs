@@ -51,7 +51,11 @@ fn candidates(job: &Job, thing: &Thing) -> Vec<Candidate> {
             key(id)
                 .map(|key| candidate(say!("press" as "verb, of a key"), "", Action::Key { key })),
         ),
-        Thing::Connector(_) => connector(id, "", &mut list),
+        Thing::Connector(_) => {
+            // Some connectors are places to look at as well.
+            senses(workshop, id, &mut list);
+            connector(id, "", &mut list);
+        }
         Thing::Point(_) | Thing::Element(_) => {}
         Thing::Step(_) | Thing::Place(_) => {
             senses(workshop, id, &mut list);
@@ -257,6 +261,25 @@ pub fn key(id: &str) -> Option<PanelKey> {
 mod tests {
     use super::*;
     use crate::app::library;
+
+    #[test]
+    fn a_connector_that_is_a_place_is_looked_at_and_felt_too() {
+        let mut job =
+            Job::new(library::find("hums_and_stands").expect("ships"), 1).expect("starts");
+        assert_eq!(job.act(Action::Plug { inserted: false }).refusal, None);
+        for step in ["pull_out", "back_cover"] {
+            let off = Action::TakeOff {
+                step: step.to_owned(),
+                helped: false,
+            };
+            assert_eq!(job.act(off).refusal, None);
+        }
+        let plug = Thing::Connector("motor_plug".to_owned());
+        let words: Vec<String> = verbs(&job, &plug).into_iter().map(|v| v.word).collect();
+        for word in ["look", "feel", "pull apart"] {
+            assert!(words.iter().any(|w| w == word), "no {word} in {words:?}");
+        }
+    }
 
     #[test]
     fn a_part_of_another_make_is_named_before_it_is_fitted() {

@@ -61,12 +61,11 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         return None;
     }
     let time_s: f64 = steps.iter().map(|s| s.off_s).sum();
-    let n = steps.len();
-    let word = match (steps, then_words) {
-        ([only], "") => taken_off(only),
-        (_, "") => say!("do these {n} steps", n),
-        ([only], then) => say!("{act}, then {then}", act = taken_off(only), then),
-        (_, then) => say!("do these {n} steps, then {then}", n, then),
+    let all: Vec<String> = steps.iter().map(|step| taken_off(step)).collect();
+    let all = all.join(", ");
+    let word = match then_words {
+        "" => all,
+        then => say!("{act}, then {then}", act = all, then),
     };
     let mut acts: Vec<Action> = steps
         .iter()
@@ -85,6 +84,19 @@ pub fn clear(steps: &[&Step], then: Option<Action>, then_words: &str) -> Option<
         blocked: false,
         order: Order::Do(acts),
     })
+}
+
+/// What opens a machine of which nothing is off: each cover within two steps, one button a cover.
+pub fn ways_in(job: &Job) -> Vec<VerbView> {
+    if job.is_over() || !job.bench().off.is_empty() {
+        return Vec::new();
+    }
+    let steps = job.scenario().workshop.steps.iter();
+    steps
+        .map(|step| missing(job, std::slice::from_ref(&step.id)))
+        .filter(|steps| steps.len() <= 2)
+        .filter_map(|steps| clear(&steps, None, ""))
+        .collect()
 }
 
 /// What is taken off and how.
@@ -157,7 +169,10 @@ mod tests {
             in_the_way(&[&cover, &belt]).as_deref(),
             Some("In the way: back cover and belt, 4 min together")
         );
-        let verb = clear(&[&cover, &belt], None, "").map(|v| v.order);
+        let verb = clear(&[&cover, &belt], None, "");
+        let word = verb.as_ref().map(|v| v.word.as_str());
+        assert_eq!(word, Some("back cover: take off, belt: take off"));
+        let verb = verb.map(|v| v.order);
         let take = |id: &str| Action::TakeOff {
             step: id.into(),
             helped: false,

@@ -6,14 +6,15 @@
 
 use crate::bench::action::Action;
 use crate::bench::action::Turnable;
-use crate::bench::acts::not_now;
 use crate::bench::acts::parts;
 use crate::bench::acts::way::in_the_way;
+use crate::bench::acts::way::not_now;
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::observe;
+use crate::bench::workshop::Connector;
 use crate::bench::workshop::Effect;
 use crate::bench::workshop::Mistake;
 use crate::bench::workshop::WorkKind;
@@ -41,7 +42,7 @@ pub(super) const RESIDUE_KG: f64 = 2.0;
 const SUMP_KG: f64 = 1.0;
 
 fn unknown(name: &str) -> Option<Refusal> {
-    Some(super::unknown(name))
+    Some(super::way::unknown(name))
 }
 
 pub(super) fn cannot_take_off(job: &Job, id: &str) -> Option<Refusal> {
@@ -261,6 +262,14 @@ pub(super) fn work(job: &mut Job, name: &str, check: bool) {
     };
     for effects in job.bench.left_wrong.values_mut() {
         effects.retain(|effect| !mends(effect));
+    }
+    // A connector that the work seats again is together, where there is no doubt which it is.
+    let is_seated = |c: &&Connector| {
+        !c.elements.is_empty() && c.elements.iter().all(|e| work.elements.contains(e))
+    };
+    let mut seated = scenario.workshop.connectors.iter().filter(is_seated);
+    if let (WorkKind::Reseat, Some(only), None) = (work.kind, seated.next(), seated.next()) {
+        job.bench.apart.remove(&only.id);
     }
     let tick = job.tick();
     job.bench.works.push((tick, id.to_owned()));

@@ -25,20 +25,20 @@ pub(super) fn cannot_offer(
 ) -> Option<Refusal> {
     let model = &job.scenario().machine;
     if let Some(name) = causes.iter().find(|cause| model.fault(cause).is_none()) {
-        return Some(super::unknown(name));
+        return Some(super::way::unknown(name));
     }
     if options.is_empty() {
-        return super::not_now(text!("an estimate names at least one price"));
+        return super::way::not_now(text!("an estimate names at least one price"));
     }
     let wrong = options
         .iter()
         .find(|o| !(o.price >= 0.0 && o.price.is_finite()));
-    wrong.and_then(|o| super::not_now(&say!("{price} is no price", price = o.price)))
+    wrong.and_then(|o| super::way::not_now(&say!("{price} is no price", price = o.price)))
 }
 
 pub(super) fn cannot_ask_payer(job: &Job) -> Option<Refusal> {
     if !job.scenario().visit.person.is_tenant {
-        return super::not_now(text!("whoever stands there pays"));
+        return super::way::not_now(text!("whoever stands there pays"));
     }
     job.bench.around.payer_asked.then_some(Refusal::AlreadySo)
 }
@@ -48,7 +48,7 @@ pub(super) fn cannot_take_fee(job: &Job) -> Option<Refusal> {
         return Some(Refusal::AlreadySo);
     }
     if job.bench.around.answer() != Some(Answer::Declined) {
-        return super::not_now(text!("no estimate was declined"));
+        return super::way::not_now(text!("no estimate was declined"));
     }
     None
 }

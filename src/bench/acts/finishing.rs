@@ -2,10 +2,10 @@
 
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
-use crate::bench::job::Finding;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::questions::QUESTIONS;
+use crate::bench::state::Finding;
 use crate::bench::visit::Advice;
 use crate::bench::visit::Manner;
 use crate::bench::visit::OfferKind;
@@ -42,7 +42,7 @@ pub(super) fn cannot_state(job: &Job, causes: &[String], evidence: &[u32]) -> Op
 pub(super) fn cannot_remark(text: &str) -> Option<Refusal> {
     let n = text.chars().count();
     if text.trim().is_empty() {
-        return super::not_now(text!("a remark needs words"));
+        return super::way::not_now(text!("a remark needs words"));
     }
     (n > REMARK_LETTERS).then(|| Refusal::NotNow {
         why: say!(

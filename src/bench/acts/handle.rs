@@ -41,7 +41,7 @@ pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
         Action::KeepClear => around.kept_clear,
         Action::MopFloor => job.machine.plant().readings().puddle_kg <= 0.0,
         Action::CoolWater if !job.machine.lid_open() => {
-            return super::not_now(text!("the lid is shut"));
+            return super::way::not_now(text!("the lid is shut"));
         }
         _ => false,
     };

@@ -2,9 +2,9 @@
 
 use crate::bench::event::Event;
 use crate::bench::event::Refusal;
-use crate::bench::job::Ending;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::state::Ending;
 use crate::bench::store;
 use crate::bench::visit::Ready;
 use crate::bench::visit::VAN_SLOTS;
@@ -20,15 +20,15 @@ const TRIED_CHANCE_RATIO: f64 = 0.5;
 
 pub(super) fn cannot_leave(job: &Job, parts: &[String]) -> Option<Refusal> {
     if parts.len() > VAN_SLOTS {
-        return super::not_now(text!("the van has eight slots for parts"));
+        return super::way::not_now(text!("the van has eight slots for parts"));
     }
     let scenario = job.scenario();
     for name in parts {
         let Some(item) = store::item(&scenario.workshop, name) else {
-            return Some(super::unknown(name));
+            return Some(super::way::unknown(name));
         };
         if store::ready(scenario, &item) == Ready::Never {
-            return super::not_now(&say!(
+            return super::way::not_now(&say!(
                 "{part} is no longer made",
                 part = worded(item.name())
             ));

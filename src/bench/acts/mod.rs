@@ -24,10 +24,10 @@ mod way;
 pub use agree::what as offer_words;
 pub use arrive::arrive;
 pub use handle::surface_k;
-pub use office::is_before_visit;
 pub use setup::setup_of;
 pub use setup::supply_values;
 pub use touch::touched_nodes;
+use way::not_now;
 
 use crate::bench::action::Action;
 use crate::bench::event::Event;
@@ -48,6 +48,11 @@ const FLOOD_KG: f64 = 2.0;
 pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
     if job.is_over() {
         return Some(Refusal::JobOver);
+    }
+    if job.is_late() && !ends_visit(action) {
+        return not_now(say!(
+            "a day has passed since you rang the bell: say what you found, and hand over or make it safe and leave"
+        ));
     }
     match action {
         Action::TakeOff { step, .. } => access::cannot_take_off(job, step),
@@ -113,6 +118,14 @@ pub fn refusal(job: &Job, action: &Action) -> Option<Refusal> {
         | Action::MakeSafeAndLeave
         | Action::Close => None,
     }
+}
+
+/// What can be done however late it is.
+fn ends_visit(action: &Action) -> bool {
+    matches!(
+        action,
+        Action::Finding { .. } | Action::Remark { .. } | Action::MakeSafeAndLeave | Action::Close
+    )
 }
 
 /// Time an act takes from now.
@@ -234,16 +247,4 @@ fn finish_act(job: &mut Job, action: &Action) -> Vec<Event> {
 /// New parts through which more flows than they stand burn out.
 pub fn burn(job: &mut Job) -> Vec<Event> {
     parts::burn(job)
-}
-
-fn unknown(name: &str) -> Refusal {
-    Refusal::Unknown {
-        name: name.to_owned(),
-    }
-}
-
-fn not_now(why: &str) -> Option<Refusal> {
-    Some(Refusal::NotNow {
-        why: why.to_owned(),
-    })
 }

@@ -2,7 +2,6 @@
 
 use crate::bench::action::Action;
 use crate::bench::event::Refusal;
-use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::notebook::NoteEntry;
 use crate::bench::questions::PHONE_QUESTIONS;
@@ -22,19 +21,21 @@ pub fn is_office(action: &Action) -> bool {
     matches!(action, Action::Phone { .. } | Action::LoadVan { .. })
 }
 
-/// Nobody has driven there yet.
-pub fn is_before_visit(log: &[Entry]) -> bool {
-    log.iter().all(|entry| is_office(&entry.action))
+impl Job {
+    /// Nobody has driven there yet: the phone and the van can still be used.
+    pub fn is_before_visit(&self) -> bool {
+        self.log.iter().all(|entry| is_office(&entry.action))
+    }
 }
 
 pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
-    if !is_before_visit(job.log()) {
-        return super::not_now(text!("you are at the customer's already"));
+    if !job.is_before_visit() {
+        return super::way::not_now(text!("you are at the customer's already"));
     }
     match action {
         Action::Phone { question } => {
             let known = PHONE_QUESTIONS.iter().any(|q| q.id == question);
-            (!known).then(|| super::unknown(question))
+            (!known).then(|| super::way::unknown(question))
         }
         Action::LoadVan { parts } => cannot_load(job, parts),
         _ => None,
@@ -43,22 +44,22 @@ pub(super) fn cannot(job: &Job, action: &Action) -> Option<Refusal> {
 
 fn cannot_load(job: &Job, parts: &[String]) -> Option<Refusal> {
     if parts.len() > VAN_SLOTS {
-        return super::not_now(text!("the van has eight slots for parts"));
+        return super::way::not_now(text!("the van has eight slots for parts"));
     }
     let scenario = job.scenario();
     let mut seen: Vec<&str> = Vec::new();
     for name in parts {
         let Some(item) = store::item(&scenario.workshop, name) else {
-            return Some(super::unknown(name));
+            return Some(super::way::unknown(name));
         };
         if store::ready(scenario, &item) != Ready::Today {
-            return super::not_now(&say!(
+            return super::way::not_now(&say!(
                 "the store has no {part} today",
                 part = worded(item.name())
             ));
         }
         if seen.contains(&name.as_str()) {
-            return super::not_now(&say!("one {part} is enough", part = worded(item.name())));
+            return super::way::not_now(&say!("one {part} is enough", part = worded(item.name())));
         }
         seen.push(name);
     }

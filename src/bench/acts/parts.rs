@@ -78,13 +78,13 @@ fn last_fitted(job: &Job, part: &str) -> Option<usize> {
 pub(super) fn cannot_put_back(job: &Job, part: &str) -> Option<Refusal> {
     let workshop = &job.scenario().workshop;
     let Some(known) = workshop.part(part) else {
-        return Some(super::unknown(part));
+        return Some(super::way::unknown(part));
     };
     if last_fitted(job, part).is_none() {
-        return super::not_now(text!("the part in the machine is the old one"));
+        return super::way::not_now(text!("the part in the machine is the old one"));
     }
     if known.sold_once_fitted {
-        return super::not_now(text!(
+        return super::way::not_now(text!(
             "once fitted it is sold: the store does not take it back"
         ));
     }

@@ -29,10 +29,10 @@ pub(super) fn cannot_sign(job: &Job) -> Option<Refusal> {
         return Some(Refusal::AlreadySo);
     }
     if job.bench.findings.is_empty() {
-        return super::not_now(text!("the report names no cause yet"));
+        return super::way::not_now(text!("the report names no cause yet"));
     }
     if !job.bench.advice.contains(&Advice::WhatWasDone) {
-        return super::not_now(text!("the customer wants to be told first what was done"));
+        return super::way::not_now(text!("the customer wants to be told first what was done"));
     }
     None
 }

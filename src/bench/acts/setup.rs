@@ -13,6 +13,14 @@ use crate::network::ElementKind;
 /// The plant's parameter for what hangs on fewer screws than it should, or lies loose.
 const RATTLE: &str = "suspension.rattle_ratio";
 
+impl Job {
+    /// Applies what is off, apart, left wrong and made good to the machine.
+    pub(in crate::bench) fn refit_machine(&mut self) {
+        let setup = setup_of(self);
+        self.machine.refit(setup);
+    }
+}
+
 /// The machine's set-up as the bench stands now.
 pub fn setup_of(job: &Job) -> Setup {
     let scenario = job.scenario();

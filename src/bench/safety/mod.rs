@@ -16,6 +16,7 @@ mod power; // what is energised
 pub mod situation; // the facts a rule looks at
 mod water; // taps, hoses, tubs
 
+use crate::bench::notebook::Tick;
 use crate::bench::safety::situation::Situation;
 
 /// How bad a broken rule is.
@@ -46,6 +47,21 @@ pub struct Rule {
     pub right_way: &'static str,
     /// Whether the situation breaks the rule.
     pub is_broken: fn(&Situation) -> bool,
+}
+
+/// One broken rule.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SafetyFinding {
+    /// Name of the rule.
+    pub rule: &'static str,
+    /// How bad it is.
+    pub severity: Severity,
+    /// When.
+    pub tick: Tick,
+    /// Step of the log, from 1.
+    pub step: usize,
+    /// How often the plug had been moved by then.
+    pub exposure: u32,
 }
 
 /// Every rule, by theme, in the order of a job.

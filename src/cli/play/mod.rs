@@ -10,9 +10,9 @@ use serde_json::json;
 
 use crate::bench::job::Entry;
 use crate::bench::job::Job;
-use crate::bench::job::Outcome;
 use crate::bench::notebook::Tick;
 use crate::bench::safety;
+use crate::bench::working::Outcome;
 use crate::cli::Verdict;
 use crate::cli::args::jobs::PlayArgs;
 use crate::cli::failure::Failure;

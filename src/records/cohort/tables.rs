@@ -1,12 +1,34 @@
 //! A cohort's answer as tables for a spreadsheet.
 
+use std::collections::BTreeSet;
+
 use crate::bench::safety;
 use crate::records::cohort::lines::Cohort;
 use crate::records::table::Cell;
 use crate::records::table::Table;
 
+/// More about people than their numbers, in columns at the end.
+pub struct More<'a> {
+    /// The columns' names.
+    pub names: &'a [&'a str],
+    /// A person's cells in them.
+    pub cells: &'a dyn Fn(&str) -> Vec<Cell>,
+    /// People without numbers, since nothing of theirs counts.
+    pub others: &'a BTreeSet<String>,
+}
+
 /// One person a line, with the skills after the numbers.
 pub fn people(cohort: &Cohort) -> String {
+    let none = More {
+        names: &[],
+        cells: &|_| Vec::new(),
+        others: &BTreeSet::new(),
+    };
+    people_and(cohort, &none)
+}
+
+/// The same with more columns.
+pub fn people_and(cohort: &Cohort, more: &More<'_>) -> String {
     let mut table = Table::default();
     let head = [
         "candidate",
@@ -26,7 +48,10 @@ pub fn people(cohort: &Cohort) -> String {
         "cost_to_target",
     ];
     let skills = cohort.skills.iter().map(|skill| Cell::from(skill.as_str()));
-    table.row(head.map(Cell::from).into_iter().chain(skills));
+    let names = more.names.iter().map(|name| Cell::from(*name));
+    let head: Vec<Cell> = head.map(Cell::from).into_iter().chain(skills).collect();
+    let n_numbers = head.len() - 1;
+    table.row(head.into_iter().chain(names));
     for line in &cohort.people {
         let skills = line.skills.iter().map(|shown| match shown.n {
             0 => Cell::from(""),
@@ -49,7 +74,13 @@ pub fn people(cohort: &Cohort) -> String {
             Cell::Number(line.target_cost, 1),
             Cell::Number(line.cost_to_target, 3),
         ];
-        table.row(cells.into_iter().chain(skills));
+        let last = (more.cells)(&line.candidate);
+        table.row(cells.into_iter().chain(skills).chain(last));
+    }
+    for candidate in more.others {
+        let blank = (0..n_numbers).map(|_| Cell::from(""));
+        let first = std::iter::once(Cell::from(candidate.as_str()));
+        table.row(first.chain(blank).chain((more.cells)(candidate)));
     }
     table.into_text()
 }
@@ -126,4 +157,37 @@ pub fn confused(cohort: &Cohort) -> String {
         ]);
     }
     table.into_text()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::records::cohort::Attempt;
+    use crate::records::cohort::cohort;
+    use crate::records::result::JobResult;
+
+    #[test]
+    fn what_more_is_told_of_people_stands_behind_the_numbers_and_who_has_none_has_a_line() {
+        let attempt = Attempt {
+            candidate: "c-1".to_owned(),
+            job: "j1".to_owned(),
+            skills: vec!["belt".to_owned()],
+            result: JobResult::nothing(),
+            truth: Vec::new(),
+        };
+        let cohort = cohort(&[attempt]).expect("there is one");
+        let more = More {
+            names: &["decision"],
+            cells: &|candidate| vec![Cell::Text(format!("of {candidate}"))],
+            others: &BTreeSet::from(["c-2".to_owned()]),
+        };
+        let text = people_and(&cohort, &more);
+        let lines: Vec<&str> = text.lines().collect();
+        assert!(lines[0].ends_with(",belt,decision"), "{text}");
+        assert!(lines[1].starts_with("c-1,1,") && lines[1].ends_with(",of c-1"));
+        assert!(lines[2].starts_with("c-2,,") && lines[2].ends_with(",of c-2"));
+        let n = |line: &str| line.split(',').count();
+        assert!(lines.iter().all(|line| n(line) == n(lines[0])), "{text}");
+        assert!(text.starts_with(people(&cohort).lines().next().expect("a head")));
+    }
 }

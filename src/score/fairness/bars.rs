@@ -1,4 +1,4 @@
-//! Whether what is asked of a job can be reached: parts at hand, budget and time against the target,
+//! Whether what is asked of a job can be reached: faults that can be so together, parts at hand, budget and time against the target,
 //! and whether the expert, who knows no more at the door than anybody, puts it right.
 
 use crate::bench::job::Job;
@@ -8,8 +8,10 @@ use crate::machine::FaultClass;
 use crate::machine::FaultDef;
 use crate::machine::MachineError;
 use crate::say;
+use crate::score::diagnosis::unnamed;
 use crate::score::fairness::FairnessLine;
 use crate::score::fairness::fair;
+use crate::score::fairness::open;
 use crate::score::fairness::unfair;
 use crate::score::report::assess;
 
@@ -20,8 +22,29 @@ const ROOM_RATIO: f64 = 1.2;
 pub(super) fn lines(scenario: &Scenario) -> Vec<FairnessLine> {
     let defs = scenario.faults.iter();
     let defs = defs.filter_map(|fault| scenario.machine.fault(&fault.id));
-    let mut lines: Vec<FairnessLine> = defs.filter_map(|def| in_van(scenario, def)).collect();
+    let defs: Vec<&FaultDef> = defs.collect();
+    let mut lines: Vec<FairnessLine> = at_odds(scenario, &defs);
+    lines.extend(defs.iter().filter_map(|def| in_van(scenario, def)));
     lines.extend(bars(scenario));
+    lines
+}
+
+/// Two faults that set the same thing cannot both be so.
+fn at_odds(scenario: &Scenario, defs: &[&FaultDef]) -> Vec<FairnessLine> {
+    let wiring = &scenario.machine.wiring;
+    let mut lines = Vec::new();
+    for (nth, one) in defs.iter().enumerate() {
+        let targets = one.targets(wiring);
+        for other in &defs[nth + 1..] {
+            if other.targets(wiring).iter().any(|t| targets.contains(t)) {
+                lines.push(unfair(say!(
+                    "“{one}” and “{other}” change the same thing: keep one of them.",
+                    one = worded(&one.what),
+                    other = worded(&other.what),
+                )));
+            }
+        }
+    }
     lines
 }
 
@@ -47,7 +70,7 @@ fn bars(scenario: &Scenario) -> Vec<FairnessLine> {
         let words = say!(
             "The target is not known yet: take over what the expert needs, or work the job yourself and enter what it took."
         );
-        return vec![if barred { unfair(words) } else { fair(words) }];
+        return vec![if barred { unfair(words) } else { open(words) }];
     }
     // The bar, what is needed, what would leave room.
     let below = |bar: Option<f64>, needs: f64| {
@@ -93,6 +116,24 @@ fn whole(amount: f64) -> String {
 pub fn solved(worked: &Job) -> Result<FairnessLine, MachineError> {
     let (scenario, report) = (worked.scenario(), assess(worked)?);
     let minutes = worked.tick() as f64 / 600.0;
+    let rules = &scenario.rules;
+    let is_above = |is: f64, most: Option<f64>| most.is_some_and(|most| is > most);
+    let is_dear = is_above(worked.cost(), rules.budget_price);
+    if report.fixed && (is_dear || is_above(60.0 * minutes, rules.time_s)) {
+        return Ok(unfair(say!(
+            "The expert gets it right, but in {minutes} minutes for {price}: that is more than the job allows.",
+            minutes = whole(minutes),
+            price = whole(worked.cost()),
+        )));
+    }
+    if report.fixed
+        && let Some(missed) = unnamed(worked).first()
+    {
+        return Ok(unfair(say!(
+            "The expert leaves with the machine at work and does not name “{fault}”: let something point to it, or take it out.",
+            fault = worded(&missed.what),
+        )));
+    }
     if report.fixed {
         return Ok(fair(say!(
             "The expert, who knows no more at the door than the apprentice, gets it right in {minutes} minutes for {price}: it can be solved with what is allowed.",
@@ -131,6 +172,7 @@ mod tests {
     use super::*;
     use crate::bench::action::Action;
     use crate::bench::job::Entry;
+    use crate::machine::ActiveFault;
     use crate::scenario::job;
 
     /// What is said of the bars of a job whose target is 100 in 40 minutes.
@@ -237,5 +279,45 @@ mod tests {
         assert!(!is_fair && words.contains("without a cause"), "{words}");
         let (_, is_fair, words) = replayed(&scenario, &[wrong]);
         assert!(!is_fair && words.contains("for the cause"), "{words}");
+    }
+
+    #[test]
+    fn faults_that_set_the_same_thing_are_at_odds_and_others_are_not() {
+        let with = |ids: [&str; 2]| {
+            let mut scenario = (*job("hums_and_stands").expect("sound").expect("ships")).clone();
+            scenario.faults = ids.map(ActiveFault::constant).to_vec();
+            let lines = lines(&scenario);
+            lines.iter().filter(|line| !line.fair).count()
+        };
+        assert_eq!(with(["belt_too_tight", "belt_off"]), 1);
+        assert_eq!(with(["belt_off", "tap_closed"]), 0);
+    }
+
+    #[test]
+    fn an_expert_who_needs_more_than_is_allowed_or_names_too_little_is_told() {
+        let text = include_str!("../../../tests/jobs/no_water.json");
+        let log: Vec<Entry> = serde_json::from_str(text).expect("a log");
+        let shipped = (*job("no_water").expect("sound").expect("ships")).clone();
+        let said = |change: fn(&mut Scenario)| {
+            let mut scenario = shipped.clone();
+            change(&mut scenario);
+            let replayed = Job::replay(Arc::new(scenario), 1, &log).expect("starts");
+            let line = solved(&replayed.0).expect("runs");
+            (line.fair, line.words)
+        };
+        assert!(said(|_| ()).0);
+        let (is_fair, words) = said(|s| s.rules.time_s = Some(60.0));
+        assert!(
+            !is_fair && words.contains("more than the job allows"),
+            "{words}"
+        );
+        let (is_fair, words) = said(|s| s.rules.budget_price = Some(1.0));
+        assert!(
+            !is_fair && words.contains("more than the job allows"),
+            "{words}"
+        );
+        // The machine washes with a silent buzzer; nobody has named it.
+        let (is_fair, words) = said(|s| s.faults.push(ActiveFault::constant("buzzer_silent")));
+        assert!(!is_fair && words.contains("does not name “"), "{words}");
     }
 }

@@ -52,6 +52,11 @@ const STAGES: [&[Symptom]; 5] = [
     ],
     &[Symptom::Dead, Symptom::Trips, Symptom::Bites],
 ];
+/// Too little of something and too much of it: nobody means the one by the other.
+const OPPOSED: [[&[Symptom]; 2]; 1] = [[
+    &[Symptom::NoFill, Symptom::SlowFill, Symptom::LittleWater],
+    &[Symptom::Overfills, Symptom::RunsByItself, Symptom::Leaks],
+]];
 /// What is said of almost anything.
 const LOOSE: [Symptom; 5] = [
     Symptom::Noise,
@@ -91,12 +96,21 @@ fn waits(scenario: &Scenario, fault: &ActiveFault) -> bool {
 fn meant(told: Symptoms, shown: Symptoms) -> Symptoms {
     let mut fits = told.and(shown);
     for stage in STAGES {
-        let is_shown = stage.iter().any(|symptom| shown.has(*symptom));
-        for symptom in stage.iter().filter(|symptom| told.has(**symptom)) {
-            fits.put(*symptom, is_shown);
+        for told in stage.iter().filter(|symptom| told.has(**symptom)) {
+            let mut near = stage.iter().filter(|near| shown.has(**near));
+            if near.any(|near| !are_opposed(*told, *near)) {
+                fits.put(*told, true);
+            }
         }
     }
     fits
+}
+
+fn are_opposed(one: Symptom, other: Symptom) -> bool {
+    OPPOSED.iter().any(|[little, much]| {
+        (little.contains(&one) && much.contains(&other))
+            || (much.contains(&one) && little.contains(&other))
+    })
 }
 
 fn noticed(scenario: &Scenario, suggested: &str, shown: Symptoms) -> FairnessLine {
@@ -294,6 +308,16 @@ mod tests {
         let (is_fair, words) = said("Good morning.", leaks, as_it_is).expect("a line");
         assert!(is_fair && words.contains("yours to judge"), "{words}");
         assert_eq!(said("Good morning.", leaks, |s| s.faults.clear()), None);
+    }
+
+    #[test]
+    fn a_neighbour_in_the_wash_may_be_meant_but_never_its_opposite() {
+        let fits = |told, shown| meant(one(told), one(shown)) == one(told);
+        assert!(fits(Symptom::SlowFill, Symptom::NoFill));
+        assert!(fits(Symptom::Overfills, Symptom::LosesWater));
+        assert!(!fits(Symptom::Overfills, Symptom::NoFill));
+        assert!(!fits(Symptom::LittleWater, Symptom::Overfills));
+        assert!(!fits(Symptom::NoSpin, Symptom::NoFill), "another stage");
     }
 
     #[test]

@@ -33,6 +33,9 @@ pub struct FairnessLine {
     pub words: String,
     /// Nothing to mend.
     pub fair: bool,
+    /// Nothing shown to be right, either: something is not known yet.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub open: bool,
 }
 
 /// Judges jobs; keeps what it has read on each type of machine for the next job on it.
@@ -128,6 +131,14 @@ fn fair(words: impl Into<String>) -> FairnessLine {
     FairnessLine {
         words: words.into(),
         fair: true,
+        open: false,
+    }
+}
+
+fn open(words: impl Into<String>) -> FairnessLine {
+    FairnessLine {
+        open: true,
+        ..fair(words)
     }
 }
 
@@ -135,6 +146,7 @@ fn unfair(words: impl Into<String>) -> FairnessLine {
     FairnessLine {
         words: words.into(),
         fair: false,
+        open: false,
     }
 }
 

@@ -58,6 +58,13 @@ export async function an_assessment_is_made_sat_reloaded_and_handed_in_sealed({ 
   const { slips, link, person: teacher } = await made(visit);
   await teacher.accessible();
   assert.equal(slips.length, 2);
+  // On paper there is a whole slip for each, and nothing else.
+  await teacher.page.emulateMedia({ media: "print" });
+  const paper = await teacher.page.locator("main").innerText();
+  assert.equal(paper.match(/Autumn <b>&/g).length, 2, paper);
+  assert.ok(paper.includes(slips[1][1]) && paper.includes("word for today"), paper);
+  assert.ok(!/Candidates|Save|Link/.test(paper), paper);
+  await teacher.page.emulateMedia({ media: null });
   const person = await visit();
   const { page } = person;
   await person.go(link.slice(link.indexOf("#")));
@@ -117,6 +124,48 @@ export async function an_assessment_is_made_sat_reloaded_and_handed_in_sealed({ 
   assert.ok(lines.every((record) => record.seal && record.body.notebook.length > 0));
   await page.reload();
   await page.getByRole("heading", { name: /^Result: Autumn/ }).waitFor();
+}
+
+export async function what_was_given_out_stays_when_its_form_is_changed_and_what_is_forgotten_comes_back({ visit }) {
+  const { person } = await made(visit);
+  const { page } = person;
+  const out = page.getByText(/^This has been given out/);
+  await out.waitFor();
+  await person.accessible();
+  await page.getByLabel("Border").fill("7");
+  await page.getByText(/This is a new one/).waitFor();
+  assert.equal(await out.count(), 0);
+  const back = page.getByRole("button", { name: "All assessments" });
+  await back.click();
+  const list = page.getByRole("region", { name: "Made here" });
+  await list.getByText(/^autumn_b · .* · given out$/).waitFor();
+  const second = list.getByText(/^autumn_b_2 · /);
+  await second.waitFor();
+  await list.getByRole("button", { name: /^Forget/ }).last().click();
+  await page.getByText("“Autumn <b>&” is forgotten.").waitFor();
+  await second.waitFor({ state: "detached" });
+  await person.accessible();
+  await page.getByRole("button", { name: "Take it back" }).click();
+  await second.waitFor();
+  // A title that is typed letter by letter leaves one name behind.
+  await page.getByRole("button", { name: "Make a new one" }).click();
+  await page.getByLabel("Title").pressSequentially("Win");
+  await page.waitForTimeout(300);
+  await back.click();
+  await list.getByText(/^win · /).waitFor();
+  assert.equal(await list.getByRole("listitem").count(), 3);
+  // The way to the cut is tried out and gone back on; what was typed is still there.
+  await list.getByRole("button", { name: "Win", exact: true }).click();
+  await page.getByLabel("Marks to pass").fill("75");
+  await page.getByRole("radio", { name: /^from judges/ }).check();
+  await page.getByRole("radio", { name: /^a fixed number/ }).check();
+  assert.equal(await page.getByLabel("Marks to pass").inputValue(), "75");
+  // So is the assessment itself, where the page is loaded again.
+  await page.waitForTimeout(300);
+  await page.reload();
+  await person.drawn();
+  await page.getByLabel("Marks to pass").waitFor();
+  assert.equal(await page.getByLabel("Title").inputValue(), "Win");
 }
 
 export async function a_practice_sitting_says_that_it_proves_nothing_and_leaving_is_noted({ visit }) {
@@ -271,7 +320,7 @@ export async function the_instructor_stops_the_clock_for_the_room_by_a_code_that
   await desk.go("#/cohort");
   const files = { "autumn.json": file, "autumn.key": key, "c-1.jsonl": text };
   await desk.page.getByLabel("Open files").setInputFiles(Object.entries(files).map(([name, text]) => ({ name, mimeType: "application/json", buffer: Buffer.from(text) })));
-  await desk.page.getByText("1 records from 3 files checked.").waitFor({ timeout: 60_000 });
+  await desk.page.getByText("Records checked: 1; files: 3.").waitFor({ timeout: 60_000 });
   await desk.page.getByRole("button", { name: "c-1", exact: true }).click();
   await desk.page.getByRole("region", { name: "Pauses, a table" }).getByText("the assessment’s").waitFor();
   await desk.accessible();
@@ -303,7 +352,7 @@ export async function results_past_their_time_are_told_and_erased_at_the_desk_an
   const now = await visit();
   await now.go("#/cohort");
   await now.page.getByLabel("Open files").setInputFiles(payload(all));
-  await now.page.getByText("4 records from 4 files checked.").waitFor({ timeout: 120_000 });
+  await now.page.getByText("Records checked: 4; files: 4.").waitFor({ timeout: 120_000 });
   await now.page.getByRole("tab", { name: "Erase", exact: true }).click();
   await now.page.getByText("No result here is past the time").waitFor();
   await now.accessible();
@@ -312,7 +361,7 @@ export async function results_past_their_time_are_told_and_erased_at_the_desk_an
   const { page } = person;
   await person.go("#/cohort");
   await page.getByLabel("Open files").setInputFiles(payload(all));
-  await page.getByText("4 records from 4 files checked.").waitFor({ timeout: 120_000 });
+  await page.getByText("Records checked: 4; files: 4.").waitFor({ timeout: 120_000 });
   await page.getByRole("tab", { name: "Erase, 2 past their time" }).click();
   await person.accessible();
   await person.fits();
@@ -330,7 +379,7 @@ export async function results_past_their_time_are_told_and_erased_at_the_desk_an
   const again = await visit();
   await again.go("#/cohort");
   await again.page.getByLabel("Open files").setInputFiles(payload([...all.slice(0, 2), ["left.jsonl", left], all[3]]));
-  await again.page.getByText("4 records from 4 files checked.").waitFor({ timeout: 120_000 });
+  await again.page.getByText("Records checked: 4; files: 4.").waitFor({ timeout: 120_000 });
   await again.page.getByRole("tab", { name: "Not accepted 2" }).click();
   await again.page.getByText("its place in the row is kept").first().waitFor();
   assert.equal(await again.page.getByText("Rows that are not whole").count(), 0);

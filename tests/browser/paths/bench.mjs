@@ -67,7 +67,33 @@ export async function a_list_of_verbs_opens_alone_and_shuts_at_esc_and_after_an_
   assert.equal(await open(), 0);
   assert.ok(await page.getByRole("heading", { name: "Drain hose" }).isVisible(), "what is in hand stays in hand");
   await key.click();
+  await page.mouse.click(24, 22);
+  assert.equal(await open(), 0, "a touch outside shuts it");
+  assert.match(page.url(), /#\/bench\//, "and does nothing to what lies there");
+  await key.click();
   await page.getByRole("button", { name: /^lay the end of the drain hose low enough and check/ }).click();
   assert.equal(await open(), 0);
   await page.getByRole("tab", { name: /Notebook [1-9]/ }).waitFor();
+}
+
+export async function a_key_is_pressed_also_with_the_instrument_in_hand({ visit }) {
+  const person = await visit();
+  await opening(person);
+  const hands = new MouseHands(person);
+  await hands.work([
+    ["mode", "ohms"],
+    ["take", "on/off switch"],
+  ]);
+  await person.page.waitForTimeout(300);
+  const safe = await hands.safe();
+  assert.ok(safe.some((line) => /^– off/.test(line)), safe.join(" · "));
+}
+
+export async function the_keys_that_look_closer_stay_where_they_are({ visit }) {
+  const person = await visit({ size: sizes.telephone, hasTouch: true });
+  await opening(person);
+  const closer = person.page.getByRole("button", { name: "Closer" });
+  const before = await closer.boundingBox();
+  await closer.click();
+  assert.deepEqual(await closer.boundingBox(), before);
 }

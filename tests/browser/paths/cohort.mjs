@@ -47,7 +47,7 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   const { page } = person;
   await person.go("#/cohort");
   await page.getByLabel("Open files").setInputFiles([...files, edited, old]);
-  await page.getByText(`${files.length + 2} records from ${files.length + 2} files checked.`).waitFor({ timeout: 60_000 });
+  await page.getByText(`Records checked: ${files.length + 2}; files: ${files.length + 2}.`).waitFor({ timeout: 60_000 });
   await page.getByRole("tab", { name: "People 3" }).waitFor();
   await page.getByRole("tab", { name: "Not accepted 2" }).click();
   await page.getByText("the record was edited").waitFor();
@@ -99,11 +99,13 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   await page.getByRole("button", { name: "It holds from now on" }).click();
   for (const words of ["What holds? Choose one.", "Who rules? Give a name.", "Why? A ruling stands with its reason."]) await page.getByText(words).waitFor();
   assert.equal(await page.locator("form [aria-invalid=true]").count(), 3);
+  assert.equal(await page.evaluate(() => document.activeElement.tagName), "SELECT", "what is missing first has the focus");
   await person.accessible();
   await page.getByLabel("What holds").selectOption("passed");
   await page.getByLabel("Who rules").fill("N. Judge");
   await page.getByLabel("Why").fill("heard on appeal");
   await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByRole("region", { name: "Decision" }).getByText("Overridden: passed").waitFor();
   await page.getByRole("button", { name: "Back to all" }).click();
   await page.getByRole("cell", { name: "passed, by N. Judge" }).waitFor();
 
@@ -149,6 +151,16 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
   const [csv] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "People, CSV" }).click()]);
   const lines = readFileSync(await csv.path(), "utf8").split("\r\n");
   assert.ok(lines.some((line) => line.startsWith(`"'=HYPERLINK(""x"")`)), lines.join("\n"));
+  assert.match(lines[0], /,name,decision,ruling,ruled_by,ruled_on,ruled_why,marks_of_all,jobs_opened,jobs_asked$/);
+  assert.ok(lines.some((line) => /^c-03,.*,passed,N\. Judge,\d{4}-\d\d-\d\d,heard on appeal,,1,$/.test(line)), lines.join("\n"));
+  // What is printed here are the tables, not the buttons.
+  await page.evaluate(() => { globalThis.print = () => {}; });
+  await page.getByRole("button", { name: "Print", exact: true }).click();
+  await page.emulateMedia({ media: "print" });
+  await page.getByRole("heading", { name: /^Results, \d{4}-\d\d-\d\d$/ }).waitFor();
+  for (const name of ["People and skills, a table", "Jobs, a table", "Not accepted, a table", "Rulings, a table"]) await page.getByRole("region", { name }).waitFor();
+  assert.equal(await page.getByRole("button", { name: "People, CSV" }).isVisible(), false);
+  await page.emulateMedia({ media: "screen" });
   const [json] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Everything, JSON" }).click()]);
   const all = JSON.parse(readFileSync(await json.path(), "utf8"));
   assert.equal(all.rulings.length, 2);
@@ -173,7 +185,7 @@ export async function results_are_taken_in_checked_looked_through_ruled_on_and_s
 /** Takes results in and opens a person's form. */
 async function ruling(page, files, name) {
   await page.getByLabel("Open files").setInputFiles(files);
-  await page.getByText(`${files.length} records from ${files.length} files checked.`).waitFor({ timeout: 60_000 });
+  await page.getByText(`Records checked: ${files.length}; files: ${files.length}.`).waitFor({ timeout: 60_000 });
   await page.getByRole("button", { name, exact: true }).click();
   await page.getByRole("button", { name: "Override the decision" }).click();
 }
@@ -202,7 +214,7 @@ export async function a_ruling_typed_by_half_outlives_another_person_and_a_reloa
   await page.reload();
   await left.getByText("c-03").waitFor();
   await page.getByLabel("Open files").setInputFiles(files);
-  await page.getByText(`${files.length} records from`).waitFor({ timeout: 60_000 });
+  await page.getByText(`Records checked: ${files.length};`).waitFor({ timeout: 60_000 });
   await page.getByRole("button", { name: "c-03", exact: true }).click();
   assert.equal(await page.getByLabel("What holds").inputValue(), "passed");
   assert.equal(await page.getByLabel("Who rules").inputValue(), "N. Judge");
@@ -271,6 +283,39 @@ export async function where_nothing_can_be_kept_the_form_of_a_ruling_says_so_and
   const notice = page.getByRole("alert", { name: "Rulings not kept" });
   await notice.getByText("they are gone when this page is closed").waitFor();
   await person.accessible();
+}
+
+export async function who_is_left_with_nothing_by_a_voided_job_stays_and_a_ruling_taken_back_is_told({ visit }) {
+  if (!existsSync(program)) return;
+  const person = await visit();
+  const { page } = person;
+  await person.go("#/cohort");
+  const one = played().filter((file) => file.name === "no_water_2.json");
+  const picture = { name: "pic.json", mimeType: "application/json", buffer: Buffer.from("\x89PNG\r\n\x1a\nand\nmany\nlines", "latin1") };
+  const cut = { ...one[0], name: "cut.json", buffer: one[0].buffer.subarray(0, 1200) };
+  await page.getByLabel("Open files").setInputFiles([...one, picture, cut]);
+  // A row a file, in plain words.
+  await page.getByRole("tab", { name: "Not accepted 2" }).click({ timeout: 60_000 });
+  await page.getByText("pic.json: it is a picture.").waitFor();
+  await page.getByText(/^No whole record: damaged, cut off or of another kind\./).waitFor();
+  await page.getByRole("tab", { name: "Jobs 1" }).click();
+  await page.getByRole("button", { name: "Void No water comes in for everybody" }).click();
+  await page.getByLabel("Who rules").fill("N. Judge");
+  await page.getByLabel("Why").fill("wrong tap");
+  await page.getByRole("button", { name: "It holds from now on" }).click();
+  await page.getByRole("tab", { name: "People", exact: true }).click();
+  await page.getByText("Of these people nothing counts").waitFor();
+  await person.accessible();
+  await page.getByRole("button", { name: "c-03", exact: true }).click();
+  await page.getByText("the job was voided: it counts for nobody").waitFor();
+  await page.getByRole("button", { name: "Back to all" }).click();
+  await page.getByRole("tab", { name: "Rulings 1" }).click();
+  // Not by a double click.
+  await page.getByRole("button", { name: "Take back the ruling about Job no_water" }).dblclick();
+  await page.getByRole("button", { name: "Take back the ruling about Job no_water" }).click();
+  await page.getByRole("button", { name: "Yes, take it back" }).click();
+  await page.getByText(/^Taken back: Job no_water, void, by N\. Judge, \d{4}-\d\d-\d\d: wrong tap$/).waitFor();
+  await page.getByRole("tab", { name: "People 1" }).waitFor();
 }
 
 export async function a_ruling_of_another_assessment_is_shown_as_such_and_not_applied({ visit }) {

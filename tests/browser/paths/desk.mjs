@@ -205,7 +205,14 @@ export async function a_job_is_tried_on_the_bench_at_once_and_bench_and_debrief_
   await attempt();
   const bench = page.url();
   await person.go("#/desk");
-  await page.getByRole("button", { name: /^Forget the draft/ }).click();
+  // Forgotten by mistake, it comes back as it was.
+  const forget = page.getByRole("button", { name: /^Forget the draft/ });
+  await forget.click();
+  await page.getByText("“No water since the painters” is forgotten.").waitFor();
+  await person.accessible();
+  await page.keyboard.press("Enter");
+  await page.getByRole("link", { name: "No water since the painters" }).waitFor();
+  await forget.click();
   await page.getByText("None yet.").waitFor();
   await page.goto(bench);
   await page.getByRole("region", { name: "In hand", exact: true }).waitFor();

@@ -7,9 +7,10 @@ import { sizes } from "../driver.mjs";
 const assessment = readFileSync("scenarios/assessments/first_visits.json", "utf8");
 
 /** Runs in the opening page: a run-time of SCORM 1.2 that notes what it is asked. */
-const runTime = (begins) => {
-  const values = { "cmi.core.lesson_mode": "normal", "cmi.core.student_id": "trainee-7" };
+const runTime = ([begins, more = {}]) => {
+  const values = { "cmi.core.lesson_mode": "normal", "cmi.core.student_id": "trainee-7", ...more };
   window.calls = [];
+  window.values = values;
   const note = (name, answer) => (...words) => {
     window.calls.push(name);
     return answer(...words);
@@ -23,20 +24,74 @@ const runTime = (begins) => {
   };
 };
 
-/** Opens the page in a window of its own, as training systems do. */
-async function popup(person) {
+/** Opens the page in a window of its own, as training systems do, and waits for what is there first. */
+async function popup(person, first = (page) => page.getByRole("heading", { name: "Sit an assessment" })) {
   const [page] = await Promise.all([
     person.context.waitForEvent("page"),
     person.page.evaluate(() => void window.open(`${location.origin}${location.pathname}#/assessment`)),
   ]);
   person.watch(page);
-  await page.getByRole("heading", { name: "Sit an assessment" }).waitFor({ timeout: 20_000 });
+  await first(page).waitFor({ timeout: 20_000 });
   return page;
+}
+
+const jobOne = (page) => page.getByRole("link", { name: "Job 1", exact: true });
+
+export async function work_of_one_learner_is_no_others_and_waits_for_its_own({ visit }) {
+  const person = await visit();
+  const launched = async (values, first) => {
+    await person.page.evaluate(runTime, ["true", values]);
+    return popup(person, first);
+  };
+  const kept = () => person.page.evaluate(() => window.values["cmi.suspend_data"]);
+  const one = await launched({ "cmi.core.entry": "ab-initio" });
+  await one.getByLabel("Open files").setInputFiles("scenarios/assessments/first_visits.json");
+  await one.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await one.getByRole("button", { name: /^Begin/ }).click();
+  await jobOne(one).waitFor();
+  await person.page.waitForFunction(() => window.values["cmi.suspend_data"]);
+  const work = await kept();
+  await one.close({ runBeforeUnload: true });
+  // Another learner at the same computer begins at the beginning, and nothing of the first is told as theirs.
+  const other = await launched({ "cmi.core.student_id": "trainee-8", "cmi.core.entry": "ab-initio" });
+  assert.equal(await jobOne(other).count(), 0);
+  assert.equal(await kept(), undefined);
+  await other.close({ runBeforeUnload: true });
+  // The first comes back to what the system has kept, and a new attempt of theirs begins anew.
+  const back = await launched({ "cmi.core.entry": "resume", "cmi.suspend_data": work }, jobOne);
+  await back.close({ runBeforeUnload: true });
+  const anew = await launched({ "cmi.core.entry": "ab-initio" });
+  assert.equal(await jobOne(anew).count(), 0);
+  await anew.close({ runBeforeUnload: true });
+}
+
+export async function what_is_handed_in_stays_so_and_is_nowhere_begun_again({ visit }) {
+  const person = await visit();
+  await person.page.evaluate(runTime, ["true", { "cmi.core.entry": "ab-initio" }]);
+  const page = await popup(person);
+  await page.getByLabel("Open files").setInputFiles("scenarios/assessments/first_visits.json");
+  await page.getByRole("checkbox", { name: /I know what is recorded/ }).check();
+  await page.getByRole("button", { name: /^Begin/ }).click();
+  await jobOne(page).waitFor();
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("button", { name: /^Yes, hand in/ }).click();
+  await page.getByRole("button", { name: "Print this sheet" }).waitFor();
+  assert.equal(await page.getByRole("button", { name: "Clear for the next candidate" }).count(), 0);
+  await person.page.waitForFunction(() => window.values["cmi.core.lesson_status"] === "failed");
+  const work = await person.page.evaluate(() => window.values["cmi.suspend_data"]);
+  await page.close({ runBeforeUnload: true });
+  // On another computer.
+  const elsewhere = await visit();
+  await elsewhere.page.evaluate(runTime, ["true", { "cmi.core.entry": "resume", "cmi.suspend_data": work }]);
+  const told = await popup(elsewhere, (page) => page.getByRole("heading", { level: 1, name: /Handed in|First visits alone/ }));
+  assert.equal(await jobOne(told).count(), 0);
+  assert.equal(await told.getByRole("button", { name: "Hand in" }).count(), 0);
+  await told.close({ runBeforeUnload: true });
 }
 
 export async function a_run_time_in_the_window_that_opened_the_page_is_found_and_left_in_order({ visit }) {
   const person = await visit();
-  await person.page.evaluate(runTime, "true");
+  await person.page.evaluate(runTime, ["true"]);
   const page = await popup(person);
   assert.equal(await person.page.evaluate(() => window.calls[0]), "LMSInitialize");
   await page.getByLabel("Open files").setInputFiles("scenarios/assessments/first_visits.json");
@@ -47,7 +102,7 @@ export async function a_run_time_in_the_window_that_opened_the_page_is_found_and
 
 export async function a_run_time_that_does_not_let_the_page_begin_is_told_to_the_learner({ visit }) {
   const person = await visit();
-  await person.page.evaluate(runTime, "false");
+  await person.page.evaluate(runTime, ["false"]);
   const page = await popup(person);
   await page.getByText("The training system has started this page but does not let it begin").waitFor();
   const calls = await person.page.evaluate(() => window.calls);

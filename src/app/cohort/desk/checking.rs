@@ -13,9 +13,14 @@ use crate::app::cohort::kept_rulings::Change;
 use crate::app::cohort::message::Msg;
 use crate::app::cohort::source::Kind;
 use crate::app::cohort::source::kind;
+use crate::app::cohort::unread::plainly;
+use crate::app::cohort::unread::strange;
+use crate::app::cohort::unread::unread;
 use crate::app::worker::Answer;
 use crate::app::worker::Question;
 use crate::app::worker::Thread;
+use crate::language::in_english;
+use crate::language::worded;
 use crate::say;
 use crate::scenario::read::read_back;
 
@@ -78,21 +83,22 @@ impl CohortScreen {
         ctx: &Context<Self>,
         at: usize,
         task: Task,
-        text: Option<String>,
+        text: Result<String, String>,
     ) -> bool {
         let name = self.sources[task.source].name.clone();
         match text.map(|text| kind(&name, text)) {
-            None => self.told.push(say!(
-                "{file}: it cannot be read as text, or is too large.",
-                file = name
-            )),
-            Some(Kind::Key(key)) => {
+            Err(what) => {
+                let told = |what: &str| say!("{name}: {what}.", name, what);
+                let row = unread(in_english(|| told(&what)), told(&worded(&what)));
+                self.rows.put(task.source, vec![row], true);
+            }
+            Ok(Kind::Key(key)) => {
                 // A key that came before is looked at once: what follows is checked with it.
                 if self.known.take_key(key) {
                     self.rounds.restart();
                 }
             }
-            Some(Kind::Assessment(text)) => {
+            Ok(Kind::Assessment(text)) => {
                 if !self.known.has(&text) {
                     if self.known.take(text, String::new()) {
                         self.rounds.restart();
@@ -101,24 +107,27 @@ impl CohortScreen {
                     }
                 }
             }
-            Some(Kind::Rulings(all)) => {
+            Ok(Kind::Rulings(all)) => {
                 if self.ruled_from.insert(task.source) {
                     self.stale = true;
                     self.rule(ctx, Change::Opened(all));
                 }
             }
-            Some(Kind::Records(text)) => {
-                let question = Question::Sift {
-                    file: name,
-                    text,
-                    assessments: self.known.against(),
-                    replays: task.replays,
-                };
-                let hand = &mut self.hands[at];
-                hand.doing = Doing::Working(task);
-                hand.thread.again(&question);
-                return false;
-            }
+            Ok(Kind::Records(text)) => match strange(&name, &text) {
+                Some(row) => self.rows.put(task.source, vec![row], true),
+                None => {
+                    let question = Question::Sift {
+                        file: name,
+                        text,
+                        assessments: self.known.against(),
+                        replays: task.replays,
+                    };
+                    let hand = &mut self.hands[at];
+                    hand.doing = Doing::Working(task);
+                    hand.thread.again(&question);
+                    return false;
+                }
+            },
         }
         self.feed(ctx, at);
         true
@@ -128,7 +137,7 @@ impl CohortScreen {
         match (self.hands[at].doing, answer) {
             (Doing::Working(task), Answer::Sifted { list }) => {
                 let list = read_back(&list).unwrap_or_default();
-                self.rows.put(task.source, list, task.replays);
+                self.rows.put(task.source, plainly(list), task.replays);
                 self.stale = true;
             }
             (_, Answer::Failed { why }) => self.told.push(why),
