@@ -79,7 +79,9 @@ cut-marks-marks-among-the-judges-5a357079 = Cut { $marks } marks; among the judg
 
 this-browser-gives-no-random-d1182b8e = This browser gives no random numbers, so it can make no key: use another one.
 file-is-an-assessment-too-one-is-9b047416 = { $file } is an assessment, too: one is worked on at a time.
+what-was-given-out-stays-on-the-792ef0d9 = What was given out stays on the list as it was. This is a new one: give out its own file, link and slips.
 make-an-assessment-daec6f30 = Make an assessment
+all-assessments-25f835af = All assessments
 say-which-skills-at-which-level-9841b34b = Say which skills at which level, how many jobs, and what passes. Each candidate then gets jobs of their own, equally hard, and a result that can be checked.
 make-a-new-one-480e8586 = Make a new one
 review-results-7563f90b = Review results
@@ -88,6 +90,10 @@ files-of-assessments-to-work-on-406bbd79 = Files of assessments to work on
 made-here-b6c0ccf6 = Made here
 none-yet-786bc275 = None yet.
 n-candidates-8816d347 = { $n } candidates
+given-out-9bbc2516 = given out
+forget-title-3eb6f653 = Forget “{ $title }”
+forget-6e3fab8c = Forget
+this-has-been-given-out-and-its-4818810e = This has been given out, and its results stand on it as it is. A change here makes a new one, with slips of its own; this one stays on the list, and its results still count.
 how-sure-its-decisions-are-c7d8a265 = How sure its decisions are
 still-to-do-2fbfc23f = Still to do
 n-jobs-reliability-at-least-541001e0 = { $n } jobs: reliability at least { $least } of 1. Enough for a decision about one person.
@@ -95,16 +101,16 @@ n-jobs-reliability-at-least-d3f6db2a = { $n } jobs: reliability at least { $leas
 
 ### app/assessments/slips.rs
 
-give-it-out-97f482bd = Give it out
 the-file-for-all-candidates-is-a202bc33 = The file for all candidates is saved.
-save-the-file-3310d52f = Save the file
 the-key-is-saved-keep-it-where-eaf8ba1b = The key is saved. Keep it where only you can open it: whoever has it can seal results.
+give-it-out-97f482bd = Give it out
+save-the-file-3310d52f = Save the file
 save-the-key-6c2f08c0 = Save the key
 link-n-characters-7ba21125 = Link, { $n } characters
 the-link-as-a-code-for-a-9c367c25 = The link as a code for a classroom screen
 the-link-as-a-qr-code-f9cdcb6b = The link as a QR code
 candidates-6e9467ab = Candidates
-one-number-a-line-after-a-comma-ddcd5146 = One number a line. After a comma extra minutes, where somebody has them: they do not show on the slip or the screen.
+one-number-a-line-after-a-comma-3f63682d = One number a line. After a comma extra minutes, where somebody has them: they do not show on the slip; the clock on the candidate’s screen has them in it.
 slips-a-table-978d20c7 = Slips, a table
 title-cut-along-the-lines-one-e6f5a6d5 = { $title }: cut along the lines, one slip each
 your-number-89a480eb = Your number
@@ -112,6 +118,7 @@ start-code-8f4e7f8c = Start code
 letters-beside-it-478bec05 = Letters beside it
 print-the-slips-7a90592c = Print the slips
 when-all-begin-tell-a-word-for-218ed81b = When all begin, tell a word for today, the same for all: with another word, other values are drawn, so that yesterday’s group can tell nothing. Write the word down; every result holds it.
+open-the-link-or-the-file-that-f4de2830 = Open the link or the file that the room is given. Type these in, with the word for today, and begin. The workshop: { $page }
 
 ### app/assessments/slots.rs
 
@@ -259,7 +266,7 @@ to-the-picture-arrows-and-page-34e69c49 = to the picture; arrows and page keys m
 to-what-can-be-done-with-what-is-ebe98f1f = to what can be done with what is in hand
 to-the-job-card-4e493632 = to the job card
 to-the-notebook-5b816e18 = to the notebook
-to-the-instrument-s-modes-arrows-771b09f1 = to the instrument's modes; arrows change
+to-the-instrument-s-modes-arrows-5966354c = to the instrument's modes; arrows move, Enter chooses
 to-the-red-lead-type-a-point-s-7e968541 = to the red lead; type a point's name
 to-the-black-lead-55d69ff2 = to the black lead
 write-the-reading-down-695589b1 = write the reading down
@@ -281,7 +288,7 @@ sound-is-off-0d4529a1 = Sound is off
 ### app/bench/notebook.rs
 
 notebook-9db5b440 = Notebook
-nothing-noted-yet-what-you-look-31391408 = Nothing noted yet. What you look at, ask and measure is written here.
+nothing-noted-yet-what-you-look-4b8cc67b = Nothing noted yet. What you look at, listen to, ask or note stands here and counts as evidence; what only passes by does not.
 remark-3a635eb1 = Remark
 write-down-83c15880 = Write down
 data-sheet-range-5a7b7f53 = data sheet { $range }
@@ -363,6 +370,7 @@ pictures-0d70feae = Pictures
 the-machine-picture-30a04b7f = The machine, { $picture }
 you-are-still-at-the-workshop-3246716f = You are still at the workshop.
 telephone-and-van-1cfb6ecb = Telephone and van
+nothing-is-open-yet-7aa03d52 = Nothing is open yet.
 tried-again-from-after-step-step-48f062fe = Tried again from after step { $step }: practice that does not count.
 back-to-the-job-as-you-finished-368f5a65 = Back to the job as you finished it
 this-job-is-open-in-another-tab-07ea4fe1 = This job is open in another tab
@@ -378,6 +386,7 @@ measure-here-173c550f = measure here …
 repair-3be949b8 = repair …
 let-go-f998886c = Let go
 let-go-4029d5cc = let go
+no-check-54c4001e = no check
 
 ### app/bench/suspects.rs
 
@@ -401,6 +410,7 @@ tests-after-the-repair-fc8f9de4 = Tests after the repair
 in-this-order-after-the-last-e5d97be8 = In this order, after the last change to the machine. A later change makes them open again.
 within-the-limit-11fba76a = within the limit
 outside-the-limit-084a4dec = outside the limit
+leads-are-there-note-it-9cdd794f = Leads are there: note it.
 
 ### app/bench/time_bar.rs
 
@@ -439,7 +449,7 @@ not-yet-6d9d33dc = not yet
 ### app/cohort/desk/checking.rs
 
 this-browser-has-no-threads-2afe55bc = This browser has no threads: nothing can be checked in it.
-file-it-cannot-be-read-as-text-8a70b7af = { $file }: it cannot be read as text, or is too large.
+name-what-925f8a22 = { $name }: { $what }.
 file-this-assessment-does-not-bb1c22c4 = { $file }: this assessment does not fit the jobs here; open it where assessments are made to see why.
 
 ### app/cohort/desk.rs
@@ -629,11 +639,12 @@ print-this-person-7f0c05b1 = Print this person
 override-the-decision-303539bc = Override the decision
 this-sheet-was-made-on-day-7d958af5 = this sheet was made on { $day }.
 an-unknown-day-0be93afa = an unknown day
-assessment-n-jobs-that-count-ac1d66eb = { $assessment }, { $n } jobs that count
+assessment-jobs-that-count-n-70e12da3 = { $assessment }, jobs that count: { $n }
 assessment-assessment-whose-file-cc5aa75c = assessment { $assessment }, whose file is not here
 practice-of-no-assessment-7e0c9b9e = Practice, of no assessment
 what-begun-on-day-1f6ea0fa = { $what }; begun on { $day }
 what-begun-on-day-with-the-word-8fc618e2 = { $what }; begun on { $day } with the word “{ $word }”
+by-the-rules-alone-decision-8966d0ff = By the rules alone: { $decision }
 decision-marks-of-100-marks-on-68fe697f = { $decision }: { $marks } of 100 marks on average, { $cut } are asked
 holds-by-who-day-why-ee2134cc = { $holds } by { $who }, { $day }: { $why }
 overridden-decision-efb4d661 = Overridden: { $decision }
@@ -643,7 +654,8 @@ ability-sure-to-about-range-0-is-612a52e0 = { $ability }, sure to about ±{ $ran
 n-counted-fixed-put-right-marks-41080f06 = { $n } counted, { $fixed } put right, { $marks } of 100 marks on average
 taken-each-f5125359 = { $taken } each
 ability-ff93d931 = Ability
-n-rules-broken-critical-of-them-e11e0410 = { $n } rules broken, { $critical } of them critical
+never-opened-0-marks-each-n-0e9166b5 = never opened, 0 marks each: { $n }
+rules-broken-n-critical-critical-14c2cdfd = rules broken: { $n }, critical: { $critical }
 # of scores
 pattern-3ef62895 = Pattern
 unusual-right-on-hard-jobs-and-ba283ef4 = unusual: right on hard jobs and wrong on easy ones; look at the records
@@ -654,6 +666,7 @@ began-by-their-clock-06f21209 = Began, by their clock
 page-left-69e76460 = Page left
 checked-51ba2a66 = Checked
 read-what-977e8019 = Read { $what }
+the-job-was-voided-it-counts-for-0a0a85dc = the job was voided: it counts for nobody
 not-accepted-why-6613153b = not accepted: { $why }
 # of a record
 sealed-67f4cdae = sealed
@@ -710,6 +723,7 @@ nothing-was-ruled-a-job-is-fd17f4ab = Nothing was ruled. A job is voided from th
 take-back-the-ruling-about-what-8dfbcbbc = Take back the ruling about { $what }
 # verb, of a ruling
 take-back-cc425459 = take back
+yes-take-it-back-3488ddb3 = Yes, take it back
 rulings-a-table-d1340d34 = Rulings, a table
 about-58e096de = About
 # what holds from now on
@@ -719,8 +733,21 @@ by-bea06c0e = By
 day-4954229d = Day
 # verb, of a ruling
 take-back-a1f54b79 = Take back
+taken-back-what-holds-by-who-day-cc3cde1c = Taken back: { $what }, { $holds }, by { $who }, { $day }: { $why }
 any-it-names-none-a505d0bc = any: it names none
 assessment-not-applied-no-result-fc58e591 = { $assessment }: not applied, no result here is of it
+
+### app/cohort/save_tab.rs
+
+people-csv-250c6812 = People, CSV
+jobs-csv-4879e823 = Jobs, CSV
+safety-csv-6d00c94d = Safety, CSV
+faults-confused-csv-3ea45ac9 = Faults confused, CSV
+everything-json-872b56ae = Everything, JSON
+rulings-to-go-on-with-later-18aabe6b = Rulings, to go on with later
+print-e8320d28 = Print
+the-file-of-rulings-takes-them-2ffb8818 = The file of rulings takes them to another browser: drop it there with the results.
+results-day-604f0153 = Results, { $day }
 
 ### app/cohort/saving.rs
 
@@ -734,7 +761,7 @@ file-is-saved-38cc5918 = { $file } is saved.
 looking-at-links-and-seals-f152dd29 = Looking at links and seals: { $looked } of { $n } files
 running-the-work-again-run-of-n-17ce71a7 = Running the work again: { $run } of { $n } files
 stopped-not-every-record-was-run-352fb6df = Stopped: not every record was run again.
-records-records-from-files-files-fa305ae0 = { $records } records from { $files } files checked.
+records-checked-records-files-7194777d = Records checked: { $records }; files: { $files }.
 working-out-the-cohort-52f215e4 = Working out the cohort …
 checking-d47a32d1 = Checking
 # verb, of the checking
@@ -745,24 +772,17 @@ jobs-n-29e2fda9 = Jobs { $n }
 not-accepted-n-9fa36f4b = Not accepted { $n }
 rulings-n-60fb8541 = Rulings { $n }
 save-and-print-b4a33082 = Save and print
-reliability-words-a7d05d94 = Reliability { $words }.
+reliability-words-7f36e73c = Reliability: { $words }.
 reliability-value-words-bf3d2a91 = Reliability { $value }: { $words }.
-n-later-attempts-at-the-same-job-55f6a145 = { $n } later attempts at the same job do not count.
+later-attempts-at-the-same-job-4f9f2c25 = Later attempts at the same job do not count: { $n }.
 no-record-counts-yet-b02942a3 = No record counts yet.
 no-record-counts-none-was-06bc31e9 = No record counts: none was accepted. Where a sealed result is of an assessment that is not known here, drop the assessment’s file, and its key.
 see-why-not-accepted-n-273f7246 = See why: not accepted { $n }
+of-these-people-nothing-counts-9848790f = Of these people nothing counts: each job that they opened was voided.
 void-48b5725f = void
 # verb
 erase-80906efa = Erase
 erase-n-past-their-time-b642cb12 = Erase, { $n } past their time
-people-csv-250c6812 = People, CSV
-jobs-csv-4879e823 = Jobs, CSV
-safety-csv-6d00c94d = Safety, CSV
-faults-confused-csv-3ea45ac9 = Faults confused, CSV
-everything-json-872b56ae = Everything, JSON
-rulings-to-go-on-with-later-18aabe6b = Rulings, to go on with later
-print-e8320d28 = Print
-the-file-of-rulings-takes-them-2ffb8818 = The file of rulings takes them to another browser: drop it there with the results.
 
 ### app/cohort/skill_page.rs
 
@@ -785,6 +805,11 @@ file-this-archive-cannot-be-423acbc1 = { $file }: this archive cannot be opened:
 there-are-no-results-among-these-12fe2a40 = There are no results among these files: they end in .json, .jsonl or .zip.
 passed-over-since-their-names-do-ba678959 = Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): { $files }.
 passed-over-since-their-names-do-694dc56d = Passed over, since their names do not end as those of results do (.json, .jsonl, .key, .zip): { $files } and { $n } more.
+it-cannot-be-read-or-is-too-3a0f0982 = it cannot be read, or is too large
+
+### app/cohort/unread.rs
+
+no-whole-record-damaged-cut-off-bf6769ed = No whole record: damaged, cut off or of another kind. { $why }
 
 ### app/cohort/words.rs
 
@@ -861,9 +886,10 @@ cost-e85c3338 = cost
 ### app/debrief/likely.rs
 
 what-your-notes-pointed-at-c7afcda1 = What your notes pointed at
+what-was-wrong-is-not-among-085d11e3 = What was wrong is not among these: your notes never made it one of the likeliest.
 as-a-table-ac51cfba = As a table
-likely-causes-after-each-step-a8f3af64 = Likely causes after each step
 after-step-802e5ac9 = After step
+likely-causes-after-each-step-a8f3af64 = Likely causes after each step
 under-1-cdbcd429 = under 1 %
 over-99-69de2c68 = over 99 %
 
@@ -945,7 +971,7 @@ step-by-step-3912efe6 = step by step
 
 ### app/desk/draft.rs
 
-since-a-few-days-274f8b17 = Since a few days.
+for-a-few-days-e694597a = For a few days.
 yes-every-time-f7b25df6 = Yes, every time.
 no-523d6bdc = No.
 not-that-i-noticed-c9ce576e = Not that I noticed.
@@ -1060,6 +1086,10 @@ marks-to-reach-b9e3b249 = Marks to reach
 of-100-empty-no-bar-a-critical-8d220401 = Of 100. Empty: no bar. A critical safety finding caps the marks at 39 in any case.
 what-a-skilled-technician-s-way-3afe771d = What a skilled technician's way costs.
 
+### app/desk/form.rs
+
+n-of-of-answers-are-ready-made-3177c56d = { $n } of { $of } answers are ready-made: see that none speaks against your story.
+
 ### app/desk/form_table.rs
 
 a-whole-number-is-needed-here-0ad11af1 = a whole number is needed here, such as 12
@@ -1078,11 +1108,11 @@ make-a-training-set-27c04e46 = Make a training set
 job-files-and-training-sets-to-e98dc88c = Job files and training sets to work on
 readings-and-faults-what-each-eba28ccd = Readings and faults: what each reading tells apart
 a-job-without-a-title-86a535be = A job without a title
+changed-when-6d229d59 = changed { $when }
 drafts-7ca3788d = Drafts
 none-yet-a-draft-is-kept-in-this-ea7b2579 = None yet. A draft is kept in this browser from its first letter on.
 machine-machine-level-level-c4207d7b = machine { $machine }, level { $level }
 forget-the-draft-title-27cea723 = Forget the draft “{ $title }”
-forget-6e3fab8c = Forget
 file-this-training-set-holds-no-2fa98d86 = { $file }: this training set holds no open job: it names jobs that ship, or is a class’s copy.
 file-title-is-a-draft-now-576b9c4e = { $file }: “{ $title }” is a draft now.
 
@@ -1147,6 +1177,7 @@ to-all-drafts-3dd2515d = To all drafts
 kept-in-this-browser-7fedd18c = Kept in this browser
 back-to-the-desk-b2759d79 = Back to the desk
 what-was-entered-cannot-stand-bf7d37a1 = what was entered cannot stand here; what stood here before is kept
+is-more-than-site-load-kg-81db73f1 = is more than `site.load_kg`
 a-new-job-25f08289 = A new job
 undo-71fd4acf = Undo
 redo-7412e5e9 = Redo
@@ -1329,7 +1360,6 @@ it-is-a-result-review-results-on-1400154e = it is a result: “Review results”
 it-is-all-that-somebody-keeps-9dc3a0fd = it is all that somebody keeps here: the page “Me” opens it
 it-describes-machines-or-faults-a0923809 = it describes machines or faults: those come with the program and are not opened here
 name-is-no-job-set-or-assessment-d963279f = { $name } is no job, set or assessment of this workshop: { $why }.
-name-what-925f8a22 = { $name }: { $what }.
 it-is-empty-08105609 = it is empty
 it-is-damaged-or-cut-off-at-line-75227f69 = it is damaged or cut off at line { $line }: get the file once more
 it-cannot-be-read-from-line-line-817a1255 = it cannot be read from line { $line } on
@@ -1351,6 +1381,9 @@ the-old-part-shown-beside-the-1adc59ae = the old part, shown beside the new one
 fault-found-44938b77 = Fault found
 title-on-site-on-site-cost-so-3e3af789 = { $title } · on site { $on_site } · cost so far { $cost }
 state-it-and-hand-over-0c7a4b37 = State it and hand over
+# of handing in
+not-yet-98aebfcd = Not yet
+yes-make-it-safe-and-leave-the-a1a2fc5e = Yes, make it safe and leave: the job ends
 make-safe-and-leave-72beacce = Make safe and leave
 a-look-round-everything-is-back-9d9a8b6b = A look round: everything is back in its place.
 a-look-round-5b63f253 = A look round
@@ -1366,6 +1399,11 @@ the-report-0f09ba96 = The report
 the-customer-reads-the-report-ea62da08 = the customer reads the report and signs it
 the-customer-signs-only-once-4657bd16 = The customer signs only once told what was wrong and what was done.
 what-the-customer-is-told-c6be7955 = What the customer is told
+
+### app/forgotten.rs
+
+title-is-forgotten-a3f587c4 = “{ $title }” is forgotten.
+take-it-back-58de7b9a = Take it back
 
 ### app/format.rs
 
@@ -1473,6 +1511,8 @@ about-n-min-6d94dcde = about { $n } min
 ### app/jobs.rs
 
 customers-who-have-called-each-67614d33 = Customers who have called. Each machine behaves as a real one would: what you measure is computed.
+from-your-instructor-244eec4f = From your instructor
+sit-an-assessment-3890ba80 = Sit an assessment
 no-job-fits-all-of-that-f6d2b894 = No job fits all of that.
 show-all-jobs-e3c77995 = Show all jobs
 this-is-training-local-codes-and-396f8041 = This is training. Local codes and licensed practice come first; never open a real machine on the strength of a simulation alone.
@@ -1510,7 +1550,7 @@ small-amounts-together-4f1af151 = small amounts together
 
 ### app/lost_points/words.rs
 
-nothing-was-tested-or-repaired-66d000a1 = nothing was tested or repaired, so nothing was at risk
+nothing-was-tested-or-repaired-48e88c5c = nothing was tested or repaired, so safe working was not shown
 no-cause-was-stated-cb383d5b = no cause was stated
 the-cause-stated-first-is-not-77569690 = the cause stated first is not what is wrong, or not only
 the-cause-stated-last-is-not-6c649e36 = the cause stated last is not what is wrong, or not only
@@ -1580,8 +1620,8 @@ the-browser-did-not-let-the-page-68a3a1b6 = The browser did not let the page era
 everything-of-yours-932b2cb9 = Everything of yours
 jobs-drafts-marks-and-settings-a08b1183 = Jobs, drafts, marks and settings in one file: to take to another device, or to keep.
 save-everything-127185c9 = Save everything
-yes-erase-everything-84564f7b = Yes, erase everything
 erase-everything-fe294832 = Erase everything
+yes-erase-everything-84564f7b = Yes, erase everything
 files-that-save-everything-made-a7e9428d = Files that “Save everything” made
 the-browser-did-not-give-what-it-9cc528f6 = The browser did not give what it keeps.
 saved-keep-the-file-where-only-90430e5d = Saved. Keep the file where only you can open it.
@@ -1615,7 +1655,7 @@ use-it-now-04406f7d = Use it now
 
 ### app/open_files.rs
 
-what-drop-them-on-this-page-or-f8fef01d = { $what }: drop them on this page, or
+what-drop-onto-this-page-or-7909c126 = { $what }: drop onto this page, or
 
 ### app/open_job.rs
 
@@ -1623,16 +1663,16 @@ link-0ddb0669 = link
 this-link-holds-no-job-that-can-a3082f9c = This link holds no job that can be opened
 a-job-for-you-1d8ee97b = A job for you
 who-home-level-level-3cfa6ea1 = { $who }, { $home } · level { $level }
-the-link-holds-the-whole-job-n-453b8942 = The link holds the whole job, { $n } characters. Nothing was asked of a server.
+the-link-holds-the-whole-job-a4a4b2c6 = The link holds the whole job. Nothing was asked of a server.
+see-the-debrief-2ed0478e = See the debrief
 start-this-job-c2b69182 = Start this job
 keep-it-for-later-59532040 = Keep it for later
+at-most-minutes-minutes-on-site-bd9a3c9b = at most { $minutes } minutes on site
+at-least-least-of-100-marks-9b7c293c = at least { $least } of 100 marks
 
 ### app/opened.rs
 
-from-your-instructor-244eec4f = From your instructor
 jobs-and-training-sets-that-were-a54e01ee = Jobs and training sets that were given to you
-sit-an-assessment-3890ba80 = Sit an assessment
-forget-title-3eb6f653 = Forget “{ $title }”
 name-title-is-on-the-list-52f2129d = { $name }: “{ $title }” is on the list.
 name-the-training-set-title-with-4997c7ef = { $name }: the training set “{ $title }” with { $n } jobs is at the top of this page.
 
@@ -1800,6 +1840,7 @@ mark-sheet-a7391383 = Mark sheet
 mark-sheet-a-table-7e75496a = Mark sheet, a table
 ended-ec2b41db = Ended
 economy-and-evidence-go-by-the-67a8098a = Economy and evidence go by the bill and the notebook in job { $places }: this browser could not work out what each decision was worth.
+not-begun-ab66e96f = not begun
 points-of-all-81479442 = { $points } of { $all }
 severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
@@ -1838,6 +1879,8 @@ signature-of-the-candidate-5a306df0 = Signature of the candidate
 
 no-assessment-is-running-6475eef3 = No assessment is running
 open-one-49afee59 = Open one
+handed-in-58e821c0 = Handed in
+this-assessment-was-handed-in-54ee37a9 = This assessment was handed in. The training system has its result; the result’s pages are in the browser in which it was sat.
 this-assessment-is-open-in-cd4f6448 = This assessment is open in another tab
 it-goes-on-there-with-its-clock-2d9ff623 = It goes on there, with its clock: work and hand in there. Nothing that is done here counts, and this tab hands nothing in.
 to-go-on-here-instead-close-the-846614f0 = To go on here instead, close the other tab, then load this page again. Nothing is lost.
@@ -1845,8 +1888,6 @@ load-this-page-again-8b449af6 = Load this page again
 the-clock-stands-453c5dcb = the clock stands
 go-on-the-clock-starts-again-bfa9f424 = Go on: the clock starts again
 stop-the-clock-e19ac980 = Stop the clock
-# of handing in
-not-yet-98aebfcd = Not yet
 hand-in-206f3f5f = Hand in
 yes-hand-in-ff40daec = Yes, hand in
 yes-hand-in-with-one-job-open-f480328d = Yes, hand in with one job open
@@ -1854,7 +1895,6 @@ yes-hand-in-with-n-jobs-open-1e4cff64 = Yes, hand in with { $n } jobs open
 a-job-that-is-not-handed-over-9d0a1869 = A job that is not handed over counts as it stands; one that was never opened counts as 0.
 handing-in-working-out-what-your-9fd00ae9 = Handing in: working out what your decisions were worth. Leave this page open.
 handed-over-0d3cbb91 = handed over
-not-begun-ab66e96f = not begun
 
 ### app/sitting/result.rs
 
@@ -1869,8 +1909,8 @@ done-of-n-jobs-the-start-of-the-44890606 = { $done } of { $n } jobs. The start o
 your-instructor-s-copy-computes-203bb577 = your instructor’s copy computes it again and decides.
 back-to-the-course-05831de5 = Back to the course
 print-this-sheet-f6a770b7 = Print this sheet
-yes-the-file-is-handed-over-750f2786 = Yes, the file is handed over: clear
 clear-for-the-next-candidate-fc11d8d6 = Clear for the next candidate
+yes-the-file-is-handed-over-750f2786 = Yes, the file is handed over: clear
 verdict-marks-of-100-marks-on-40739ce9 = { $verdict } · { $marks } of 100 marks on average, { $cut } are asked
 job-n-as-a-link-2827b189 = Job { $n } as a link
 result-of-job-n-as-a-qr-code-df24b449 = Result of job { $n } as a QR code
@@ -1912,6 +1952,7 @@ the-four-letters-beside-it-2ac6fc2e = The four letters beside it
 they-find-a-misread-code-dc831d6f = They find a misread code.
 word-for-today-eacde8b7 = Word for today
 your-instructor-tells-it-when-18d8bb72 = Your instructor tells it when all begin.
+i-know-what-is-recorded-c1da6593 = I know what is recorded: everything I do at the bench with its time, and when this page is left. It goes to the training system, and stays in this browser until it is erased.
 i-know-what-is-recorded-10490fe5 = I know what is recorded: everything I do at the bench with its time, and when this page is left. It stays in this browser until I hand the file over or erase it.
 begin-the-clock-starts-2829212a = Begin: the clock starts
 begin-as-practice-c4fbf2df = Begin as practice
@@ -2042,8 +2083,6 @@ in-the-van-3fcacd24 = In the van
 rates-72ebb81c = Rates
 call-out-call-out-labour-hour-an-b6ea9aee = call-out { $call_out }, labour { $hour } an hour, new machine { $new }
 costs-at-most-most-786ac53e = costs at most { $most }
-at-most-minutes-minutes-on-site-bd9a3c9b = at most { $minutes } minutes on site
-at-least-least-of-100-marks-9b7c293c = at least { $least } of 100 marks
 to-reach-bd2d21b7 = To reach
 in-the-bag-6439528b = In the bag
 instrument-place-e3f2c311 = { $instrument }, { $place }
@@ -2068,7 +2107,7 @@ safety-of-70-97766810 = safety of 70 %
 a-diagnosis-of-60-de2b2563 = a diagnosis of 60 %
 a-procedure-of-60-with-run-and-83be6db8 = a procedure of 60 % with run and electrical tests
 evidence-of-50-1130c5b9 = evidence of 50 %
-t-65-of-100-7e99e532 = 65 of 100
+t-65-of-100-in-all-3bbb991e = 65 of 100 in all
 still-missing-what-3117aed1 = Still missing: { $what }.
 rightly-made-safe-and-left-7157eb52 = Rightly made safe and left
 repaired-2f042b45 = Repaired
@@ -2078,6 +2117,7 @@ safety-rules-broken-e6881775 = safety rules broken
 safe-ad27ee58 = safe
 how-marks-of-100-9cf7b4dc = { $how } · { $marks } of 100
 how-marks-of-100-for-now-dfc8b5c3 = { $how } · { $marks } of 100 for now
+to-be-expected-5822b097 = to be expected
 target-32608848 = target
 avoidable-f84bfa72 = avoidable
 money-dearer-than-could-be-0c37158a = { $money } (dearer than could be expected)
@@ -2086,12 +2126,14 @@ money-cheaper-than-could-be-f3bef78b = { $money } (cheaper than could be expecte
 chance-db7e15a1 = chance
 on-site-46cf0feb = on site
 minutes-min-689f1a0e = { $minutes } min
-reached-564dd9f9 = reached
-not-reached-5ea156cc = not reached
+kept-e8614759 = kept
+not-kept-67ecfbda = not kept
 at-most-most-met-ccc3dfe6 = at most { $most }: { $met }
 budget-39baa088 = budget
 at-most-most-min-met-78b9d89a = at most { $most } min: { $met }
 time-allowed-3e870934 = time allowed
+reached-564dd9f9 = reached
+not-reached-5ea156cc = not reached
 at-least-least-met-1258904e = at least { $least }: { $met }
 marks-to-reach-8a4c03a9 = marks to reach
 
@@ -2358,9 +2400,7 @@ have-it-signed-9162c954 = have it signed
 what-comes-first-time-fa764dcd = { $what } comes first: { $time }
 what-comes-first-held-time-dc1c1d20 = { $what } comes first: { $held }, { $time }
 in-the-way-names-time-together-7818c4e1 = In the way: { $names }, { $time } together
-do-these-n-steps-4d29520c = do these { $n } steps
 act-then-then-eb566ed7 = { $act }, then { $then }
-do-these-n-steps-then-then-94452630 = do these { $n } steps, then { $then }
 
 ### app/waiting.rs
 

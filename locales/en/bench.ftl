@@ -100,6 +100,7 @@ the-spare-instrument-is-in-hand-4d652250 = The spare instrument is in hand
 
 ### bench/acts/mod.rs
 
+a-day-has-passed-since-you-rang-c810b28c = a day has passed since you rang the bell: say what you found, and hand over or make it safe and leave
 water-has-run-onto-the-floor-2c494f72 = water has run onto the floor
 
 ### bench/acts/office.rs
@@ -143,7 +144,7 @@ plug-out-earth-pin-to-the-50787348 = plug out: earth pin to the cabinet
 t-0-3-at-most-abf45ab9 = 0.3 Ω at most
 t-1-m-at-least-abadc69a = 1 MΩ at least
 protective-conductor-current-9d3ffd43 = protective-conductor current
-plug-in-running-shows-most-the-da8cfeb7 = plug in, running shows most: the leakage clamp on its lead
+plug-in-running-shows-most-the-876382f2 = plug in, running shows most: the leakage clamp round line and neutral together
 t-3-5-ma-at-most-bcf24447 = 3.5 mA at most
 touch-current-8f797c6d = touch current
 plug-in-running-shows-most-metal-50c19b61 = plug in, running shows most: metal that a hand reaches, through 2 kΩ to earth
@@ -877,6 +878,7 @@ diode-test-64064db4 = diode test
 ac-amperes-through-the-leads-91e4d509 = AC amperes through the leads
 clamp-a82efcbc = clamp
 leakage-clamp-9a5b5f12 = leakage clamp
+leakage-clamp-round-line-and-353578fc = leakage clamp round line and neutral together
 # in the jaws of a clamp
 nothing-da8f1d1a = nothing
 mode-round-conductor-3a8b5589 = { $mode } round { $conductor }

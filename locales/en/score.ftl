@@ -78,11 +78,14 @@ nothing-tells-it-from-what-b128b51c = Nothing tells it from “{ $what }”, nei
 
 ### score/fairness/bars.rs
 
+one-and-other-change-the-same-08e35675 = “{ $one }” and “{ $other }” change the same thing: keep one of them.
 the-part-is-not-in-the-van-if-it-a4fc7c96 = The { $part } is not in the van: if it must be replaced, that is a second visit for { $price }.
 the-target-is-not-known-yet-take-39ef223a = The target is not known yet: take over what the expert needs, or work the job yourself and enter what it took.
 the-budget-of-bar-is-below-the-4bd46656 = The budget of { $bar } is below the { $needs } that a skilled technician needs: raise it to { $room } or more.
 the-time-allowed-bar-minutes-is-05a32134 = The time allowed, { $bar } minutes, is below the { $needs } that a skilled technician needs: raise it to { $room } or more.
 target-cost-in-minutes-minutes-615d11cc = Target: { $cost }, in { $minutes } minutes.
+the-expert-gets-it-right-but-in-050918d1 = The expert gets it right, but in { $minutes } minutes for { $price }: that is more than the job allows.
+the-expert-leaves-with-the-b2334c37 = The expert leaves with the machine at work and does not name “{ $fault }”: let something point to it, or take it out.
 the-expert-who-knows-no-more-at-478a8e5b = The expert, who knows no more at the door than the apprentice, gets it right in { $minutes } minutes for { $price }: it can be solved with what is allowed.
 one-and-next-474c2c83 = { $one } and { $next }
 the-expert-does-not-get-it-right-41a18fae = The expert does not get it right: it ended with “{ $causes }” for the cause. That the job can be done rests on the stored target, which comes from a person's work; expect it to be hard.
@@ -150,8 +153,8 @@ loudest-fault-sound-over-normal-54d52709 = loudest fault sound over normal
 line-n-words-ffbbb770 = line { $n }, { $words }
 part-the-part-was-sound-and-8316f90b = { $part }: the part was sound, and nothing in the notebook spoke against it yet
 part-the-part-was-sound-already-d9481805 = { $part }: the part was sound; already known: { $lines }
-a-look-at-the-place-would-have-86fbe59d = A look at the place would have taken { $minutes } minutes; the { $part } cost { $price }
-right-by-accident-what-came-2ef0b024 = Right by accident: { $what } came right while something else was put back
+a-look-at-the-place-would-have-44e32422 = A look at the place would have taken { $minutes } min; the { $part } cost { $price }
+right-by-accident-as-something-8155212f = Right by accident, as something else was put back: { $what }
 
 ### score/matrix.rs
 

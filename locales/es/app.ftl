@@ -79,7 +79,9 @@ cut-marks-marks-among-the-judges-5a357079 = Nota de corte: { $marks } puntos; se
 
 this-browser-gives-no-random-d1182b8e = Este navegador no da números aleatorios, así que no puede hacer ninguna clave: usar otro.
 file-is-an-assessment-too-one-is-9b047416 = { $file } también es una evaluación: se trabaja en una cada vez.
+what-was-given-out-stays-on-the-792ef0d9 = Lo repartido sigue en la lista tal como estaba. Esta es nueva: repartir su propio archivo, enlace y papeletas.
 make-an-assessment-daec6f30 = Crear una evaluación
+all-assessments-25f835af = Todas las evaluaciones
 say-which-skills-at-which-level-9841b34b = Decir qué habilidades a qué nivel, cuántos trabajos y qué hace aprobar. Cada candidato recibe entonces trabajos propios, de igual dificultad, y un resultado que se puede comprobar.
 make-a-new-one-480e8586 = Crear una nueva
 review-results-7563f90b = Revisar resultados
@@ -91,6 +93,10 @@ n-candidates-8816d347 = { $n ->
     [one] { $n } candidato
    *[other] { $n } candidatos
     }
+given-out-9bbc2516 = repartida
+forget-title-3eb6f653 = Olvidar «{ $title }»
+forget-6e3fab8c = Olvidar
+this-has-been-given-out-and-its-4818810e = Esta evaluación ya se repartió y sus resultados se apoyan en ella tal como está. Un cambio aquí crea una nueva, con sus propias papeletas; esta sigue en la lista y sus resultados siguen contando.
 how-sure-its-decisions-are-c7d8a265 = Hasta qué punto son seguras sus decisiones
 still-to-do-2fbfc23f = Por hacer
 n-jobs-reliability-at-least-541001e0 = { $n } trabajos: fiabilidad de { $least } sobre 1 como mínimo. Suficiente para una decisión sobre una persona.
@@ -98,16 +104,16 @@ n-jobs-reliability-at-least-d3f6db2a = { $n } trabajos: fiabilidad de { $least }
 
 ### app/assessments/slips.rs
 
-give-it-out-97f482bd = Repartirla
 the-file-for-all-candidates-is-a202bc33 = El archivo para todos los candidatos está guardado.
-save-the-file-3310d52f = Guardar el archivo
 the-key-is-saved-keep-it-where-eaf8ba1b = La clave está guardada. Conservarla donde solo pueda abrirla quien evalúa: quien la tenga puede sellar resultados.
+give-it-out-97f482bd = Repartirla
+save-the-file-3310d52f = Guardar el archivo
 save-the-key-6c2f08c0 = Guardar la clave
 link-n-characters-7ba21125 = Enlace, { $n } caracteres
 the-link-as-a-code-for-a-9c367c25 = El enlace como código para una pantalla de aula
 the-link-as-a-qr-code-f9cdcb6b = El enlace como código QR
 candidates-6e9467ab = Candidatos
-one-number-a-line-after-a-comma-ddcd5146 = Un número por línea. Tras una coma, los minutos adicionales de quien los tenga: no se ven ni en la papeleta ni en la pantalla.
+one-number-a-line-after-a-comma-3f63682d = Un número por línea. Tras una coma, los minutos adicionales de quien los tenga: no se ven en la papeleta; el reloj de la pantalla del candidato los incluye.
 slips-a-table-978d20c7 = Papeletas, una tabla
 title-cut-along-the-lines-one-e6f5a6d5 = { $title }: cortar por las líneas, una papeleta para cada uno
 your-number-89a480eb = Número del candidato
@@ -115,6 +121,7 @@ start-code-8f4e7f8c = Código de inicio
 letters-beside-it-478bec05 = Letras al lado
 print-the-slips-7a90592c = Imprimir las papeletas
 when-all-begin-tell-a-word-for-218ed81b = Cuando todos empiecen, decir una palabra del día, la misma para todos: con otra palabra se sortean otros valores, así que el grupo de ayer no puede contar nada. Anotar la palabra; todos los resultados la contienen.
+open-the-link-or-the-file-that-f4de2830 = Abrir el enlace o el archivo que se reparte en la sala. Escribir estos datos, con la palabra del día, y empezar. El taller: { $page }
 
 ### app/assessments/slots.rs
 
@@ -133,7 +140,7 @@ skill-of-row-n-107d9ea3 = Habilidad de la fila { $n }
 machine-of-row-n-2634753b = Máquina de la fila { $n }
 how-many-of-row-n-e7e4d8a5 = Cuántos de la fila { $n }
 take-off-row-n-60fb1b1f = Quitar la fila { $n }
-take-off-66f6f69f = quitar
+# of a list
 take-off-a785e709 = quitar
 
 ### app/assessments/table.rs
@@ -262,7 +269,7 @@ to-the-picture-arrows-and-page-34e69c49 = al dibujo; flechas y teclas de página
 to-what-can-be-done-with-what-is-ebe98f1f = a lo que se puede hacer con lo que se tiene en la mano
 to-the-job-card-4e493632 = a la ficha de trabajo
 to-the-notebook-5b816e18 = al cuaderno
-to-the-instrument-s-modes-arrows-771b09f1 = a los modos del instrumento; las flechas cambian
+to-the-instrument-s-modes-arrows-5966354c = a los modos del instrumento; las flechas mueven, Intro elige
 to-the-red-lead-type-a-point-s-7e968541 = a la punta roja; escribir el nombre de un punto
 to-the-black-lead-55d69ff2 = a la punta negra
 write-the-reading-down-695589b1 = anotar la lectura
@@ -284,7 +291,7 @@ sound-is-off-0d4529a1 = El sonido está desactivado
 ### app/bench/notebook.rs
 
 notebook-9db5b440 = Cuaderno
-nothing-noted-yet-what-you-look-31391408 = Todavía no hay nada anotado. Aquí se escribe lo que se mira, se pregunta y se mide.
+nothing-noted-yet-what-you-look-4b8cc67b = Todavía no hay nada anotado. Lo que se mira, se escucha, se pregunta o se anota queda aquí y cuenta como evidencia; lo que solo pasa de largo, no.
 remark-3a635eb1 = Observación
 write-down-83c15880 = Anotar
 data-sheet-range-5a7b7f53 = hoja de datos { $range }
@@ -366,6 +373,7 @@ pictures-0d70feae = Imágenes
 the-machine-picture-30a04b7f = La máquina, { $picture }
 you-are-still-at-the-workshop-3246716f = Todavía se está en el taller.
 telephone-and-van-1cfb6ecb = Teléfono y furgoneta
+nothing-is-open-yet-7aa03d52 = Todavía no hay nada abierto.
 tried-again-from-after-step-step-48f062fe = Reintentado desde después del paso { $step }: práctica que no cuenta.
 back-to-the-job-as-you-finished-368f5a65 = Volver al trabajo tal como se terminó
 this-job-is-open-in-another-tab-07ea4fe1 = Este trabajo está abierto en otra pestaña
@@ -381,6 +389,7 @@ measure-here-173c550f = medir aquí …
 repair-3be949b8 = reparar …
 let-go-f998886c = Soltar
 let-go-4029d5cc = soltar
+no-check-54c4001e = sin comprobar
 
 ### app/bench/suspects.rs
 
@@ -404,6 +413,7 @@ tests-after-the-repair-fc8f9de4 = Pruebas después de la reparación
 in-this-order-after-the-last-e5d97be8 = En este orden, después del último cambio en la máquina. Un cambio posterior las vuelve a dejar pendientes.
 within-the-limit-11fba76a = dentro del límite
 outside-the-limit-084a4dec = fuera del límite
+leads-are-there-note-it-9cdd794f = Las puntas están ahí: anotar.
 
 ### app/bench/time_bar.rs
 
@@ -442,7 +452,7 @@ not-yet-6d9d33dc = todavía no
 ### app/cohort/desk/checking.rs
 
 this-browser-has-no-threads-2afe55bc = Este navegador no tiene hilos: en él no se puede comprobar nada.
-file-it-cannot-be-read-as-text-8a70b7af = { $file }: no se puede leer como texto, o es demasiado grande.
+name-what-925f8a22 = { $name }: { $what }.
 file-this-assessment-does-not-bb1c22c4 = { $file }: esta evaluación no encaja con los trabajos de aquí; abrirla donde se crean las evaluaciones para ver por qué.
 
 ### app/cohort/desk.rs
@@ -632,14 +642,12 @@ print-this-person-7f0c05b1 = Imprimir esta persona
 override-the-decision-303539bc = Reemplazar la decisión
 this-sheet-was-made-on-day-7d958af5 = esta hoja se hizo el { $day }.
 an-unknown-day-0be93afa = un día desconocido
-assessment-n-jobs-that-count-ac1d66eb = { $n ->
-    [one] { $assessment }, { $n } trabajo que cuenta
-   *[other] { $assessment }, { $n } trabajos que cuentan
-    }
+assessment-jobs-that-count-n-70e12da3 = { $assessment }, trabajos que cuentan: { $n }
 assessment-assessment-whose-file-cc5aa75c = evaluación { $assessment }, cuyo archivo no está aquí
 practice-of-no-assessment-7e0c9b9e = Práctica, de ninguna evaluación
 what-begun-on-day-1f6ea0fa = { $what }; inicio: { $day }
 what-begun-on-day-with-the-word-8fc618e2 = { $what }; inicio: { $day }, con la palabra «{ $word }»
+by-the-rules-alone-decision-8966d0ff = Solo por las reglas: { $decision }
 decision-marks-of-100-marks-on-68fe697f = { $decision }: { $marks } de 100 puntos de media, se piden { $cut }
 holds-by-who-day-why-ee2134cc = { $holds } por { $who }, { $day }: { $why }
 overridden-decision-efb4d661 = Reemplazada: { $decision }
@@ -649,7 +657,8 @@ ability-sure-to-about-range-0-is-612a52e0 = { $ability }, segura a ±{ $range } 
 n-counted-fixed-put-right-marks-41080f06 = contados { $n }, con la máquina arreglada { $fixed }, { $marks } de 100 puntos de media
 taken-each-f5125359 = { $taken } por trabajo
 ability-ff93d931 = Capacidad
-n-rules-broken-critical-of-them-e11e0410 = reglas rotas: { $n }, de ellas críticas: { $critical }
+never-opened-0-marks-each-n-0e9166b5 = nunca abiertos, 0 puntos cada uno: { $n }
+rules-broken-n-critical-critical-14c2cdfd = reglas rotas: { $n }, críticas: { $critical }
 # of scores
 pattern-3ef62895 = Patrón
 unusual-right-on-hard-jobs-and-ba283ef4 = inusual: acierta en trabajos difíciles y falla en fáciles; mirar los registros
@@ -660,6 +669,7 @@ began-by-their-clock-06f21209 = Empezó, según su reloj
 page-left-69e76460 = Salidas de la página
 checked-51ba2a66 = Comprobado
 read-what-977e8019 = Leer { $what }
+the-job-was-voided-it-counts-for-0a0a85dc = el trabajo fue anulado: no cuenta para nadie
 not-accepted-why-6613153b = no aceptado: { $why }
 # of a record
 sealed-67f4cdae = sellado
@@ -716,6 +726,7 @@ nothing-was-ruled-a-job-is-fd17f4ab = No se ha resuelto nada. Un trabajo se anul
 take-back-the-ruling-about-what-8dfbcbbc = Retirar la resolución sobre { $what }
 # verb, of a ruling
 take-back-cc425459 = retirar
+yes-take-it-back-3488ddb3 = Sí, retirarla
 rulings-a-table-d1340d34 = Resoluciones, una tabla
 about-58e096de = Sobre
 # what holds from now on
@@ -725,8 +736,21 @@ by-bea06c0e = Por
 day-4954229d = Día
 # verb, of a ruling
 take-back-a1f54b79 = Retirar
+taken-back-what-holds-by-who-day-cc3cde1c = Retirada: { $what }, { $holds }, por { $who }, { $day }: { $why }
 any-it-names-none-a505d0bc = cualquiera: no nombra ninguna
 assessment-not-applied-no-result-fc58e591 = { $assessment }: no aplicada, ningún resultado de aquí es de ella
+
+### app/cohort/save_tab.rs
+
+people-csv-250c6812 = Personas, CSV
+jobs-csv-4879e823 = Trabajos, CSV
+safety-csv-6d00c94d = Seguridad, CSV
+faults-confused-csv-3ea45ac9 = Averías confundidas, CSV
+everything-json-872b56ae = Todo, JSON
+rulings-to-go-on-with-later-18aabe6b = Resoluciones, para seguir más tarde
+print-e8320d28 = Imprimir
+the-file-of-rulings-takes-them-2ffb8818 = El archivo de resoluciones las lleva a otro navegador: soltarlo allí con los resultados.
+results-day-604f0153 = Resultados, { $day }
 
 ### app/cohort/saving.rs
 
@@ -740,7 +764,7 @@ file-is-saved-38cc5918 = { $file } está guardado.
 looking-at-links-and-seals-f152dd29 = Mirando eslabones y sellos: { $looked } de { $n } archivos
 running-the-work-again-run-of-n-17ce71a7 = Ejecutando el trabajo otra vez: { $run } de { $n } archivos
 stopped-not-every-record-was-run-352fb6df = Parado: no todos los registros se ejecutaron otra vez.
-records-records-from-files-files-fa305ae0 = Registros comprobados: { $records }; archivos: { $files }.
+records-checked-records-files-7194777d = Registros comprobados: { $records }; archivos: { $files }.
 working-out-the-cohort-52f215e4 = Calculando el grupo …
 checking-d47a32d1 = Comprobando
 # verb, of the checking
@@ -751,27 +775,17 @@ jobs-n-29e2fda9 = Trabajos { $n }
 not-accepted-n-9fa36f4b = No aceptados { $n }
 rulings-n-60fb8541 = Resoluciones { $n }
 save-and-print-b4a33082 = Guardar e imprimir
-reliability-words-a7d05d94 = Fiabilidad: { $words }.
+reliability-words-7f36e73c = Fiabilidad: { $words }.
 reliability-value-words-bf3d2a91 = Fiabilidad { $value }: { $words }.
-n-later-attempts-at-the-same-job-55f6a145 = { $n ->
-    [one] { $n } intento posterior del mismo trabajo no cuenta.
-   *[other] { $n } intentos posteriores del mismo trabajo no cuentan.
-    }
+later-attempts-at-the-same-job-4f9f2c25 = Los intentos posteriores del mismo trabajo no cuentan: { $n }.
 no-record-counts-yet-b02942a3 = Todavía no cuenta ningún registro.
 no-record-counts-none-was-06bc31e9 = No cuenta ningún registro: no se aceptó ninguno. Si un resultado sellado es de una evaluación que aquí no se conoce, soltar el archivo de la evaluación y su clave.
 see-why-not-accepted-n-273f7246 = Ver por qué: no aceptados { $n }
+of-these-people-nothing-counts-9848790f = De estas personas no cuenta nada: todos los trabajos que abrieron fueron anulados.
 void-48b5725f = anulado
 # verb
 erase-80906efa = Borrar
 erase-n-past-their-time-b642cb12 = Borrar, { $n } pasado su plazo
-people-csv-250c6812 = Personas, CSV
-jobs-csv-4879e823 = Trabajos, CSV
-safety-csv-6d00c94d = Seguridad, CSV
-faults-confused-csv-3ea45ac9 = Averías confundidas, CSV
-everything-json-872b56ae = Todo, JSON
-rulings-to-go-on-with-later-18aabe6b = Resoluciones, para seguir más tarde
-print-e8320d28 = Imprimir
-the-file-of-rulings-takes-them-2ffb8818 = El archivo de resoluciones las lleva a otro navegador: soltarlo allí con los resultados.
 
 ### app/cohort/skill_page.rs
 
@@ -794,6 +808,11 @@ file-this-archive-cannot-be-423acbc1 = { $file }: este archivo comprimido no se 
 there-are-no-results-among-these-12fe2a40 = No hay resultados entre estos archivos: terminan en .json, .jsonl o .zip.
 passed-over-since-their-names-do-ba678959 = Omitidos, porque sus nombres no terminan como los de los resultados (.json, .jsonl, .key, .zip): { $files }.
 passed-over-since-their-names-do-694dc56d = Omitidos, porque sus nombres no terminan como los de los resultados (.json, .jsonl, .key, .zip): { $files } y { $n } más.
+it-cannot-be-read-or-is-too-3a0f0982 = no se puede leer, o es demasiado grande
+
+### app/cohort/unread.rs
+
+no-whole-record-damaged-cut-off-bf6769ed = No es un registro completo: dañado, cortado o de otra clase. { $why }
 
 ### app/cohort/words.rs
 
@@ -852,6 +871,7 @@ for-a-report-place-62e883b8 = Para un aviso: { $place }
 a-part-of-the-program-is-missing-4c11a33b = Falta una parte del programa
 it-could-not-be-fetched-is-there-e56a9910 = No se pudo traer: ¿hay conexión? El trabajo está guardado hasta la última acción.
 try-again-213e90fa = Intentar de nuevo
+to-the-jobs-b4278405 = A los trabajos
 
 ### app/debrief/expert.rs
 
@@ -869,9 +889,10 @@ cost-e85c3338 = costo
 ### app/debrief/likely.rs
 
 what-your-notes-pointed-at-c7afcda1 = A qué apuntaban las notas
+what-was-wrong-is-not-among-085d11e3 = Lo que fallaba no está entre estas: las notas nunca lo hicieron una de las más probables.
 as-a-table-ac51cfba = Como tabla
-likely-causes-after-each-step-a8f3af64 = Causas probables después de cada paso
 after-step-802e5ac9 = Después del paso
+likely-causes-after-each-step-a8f3af64 = Causas probables después de cada paso
 under-1-cdbcd429 = menos del 1 %
 over-99-69de2c68 = más del 99 %
 
@@ -953,7 +974,7 @@ step-by-step-3912efe6 = paso a paso
 
 ### app/desk/draft.rs
 
-since-a-few-days-274f8b17 = Desde hace unos días.
+for-a-few-days-e694597a = Desde hace unos días.
 yes-every-time-f7b25df6 = Sí, todas las veces.
 no-523d6bdc = No.
 not-that-i-noticed-c9ce576e = Que yo notara, no.
@@ -1068,6 +1089,10 @@ marks-to-reach-b9e3b249 = Puntos por alcanzar
 of-100-empty-no-bar-a-critical-8d220401 = Sobre 100. Vacío: sin mínimo. Un hallazgo crítico de seguridad limita en todo caso la puntuación a 39.
 what-a-skilled-technician-s-way-3afe771d = Lo que cuesta el camino de un técnico experto.
 
+### app/desk/form.rs
+
+n-of-of-answers-are-ready-made-3177c56d = { $n } de { $of } respuestas vienen ya escritas: comprobar que ninguna contradiga la historia.
+
 ### app/desk/form_table.rs
 
 a-whole-number-is-needed-here-0ad11af1 = aquí hace falta un número entero, por ejemplo 12
@@ -1086,11 +1111,11 @@ make-a-training-set-27c04e46 = Crear una serie de práctica
 job-files-and-training-sets-to-e98dc88c = Archivos de trabajos y series de práctica en los que trabajar
 readings-and-faults-what-each-eba28ccd = Lecturas y averías: qué distingue cada lectura
 a-job-without-a-title-86a535be = Un trabajo sin título
+changed-when-6d229d59 = cambiado { $when }
 drafts-7ca3788d = Borradores
 none-yet-a-draft-is-kept-in-this-ea7b2579 = Ninguno todavía. Un borrador se guarda en este navegador desde su primera letra.
 machine-machine-level-level-c4207d7b = máquina { $machine }, nivel { $level }
 forget-the-draft-title-27cea723 = Olvidar el borrador «{ $title }»
-forget-6e3fab8c = Olvidar
 file-this-training-set-holds-no-2fa98d86 = { $file }: esta serie de práctica no contiene ningún trabajo abierto: nombra trabajos incluidos, o es la copia de una clase.
 file-title-is-a-draft-now-576b9c4e = { $file }: «{ $title }» es ahora un borrador.
 
@@ -1158,6 +1183,7 @@ to-all-drafts-3dd2515d = A todos los borradores
 kept-in-this-browser-7fedd18c = Guardado en este navegador
 back-to-the-desk-b2759d79 = Volver al escritorio
 what-was-entered-cannot-stand-bf7d37a1 = lo que se introdujo no puede estar aquí; se conserva lo que había antes
+is-more-than-site-load-kg-81db73f1 = es más que `site.load_kg`
 a-new-job-25f08289 = Un trabajo nuevo
 undo-71fd4acf = Deshacer
 redo-7412e5e9 = Rehacer
@@ -1340,7 +1366,6 @@ it-is-a-result-review-results-on-1400154e = es un resultado: lo abre «Revisar r
 it-is-all-that-somebody-keeps-9dc3a0fd = es todo lo que alguien guarda aquí: lo abre la página «Yo»
 it-describes-machines-or-faults-a0923809 = describe máquinas o averías: esas vienen con el programa y no se abren aquí
 name-is-no-job-set-or-assessment-d963279f = { $name } no es un trabajo, una serie ni una evaluación de este taller: { $why }.
-name-what-925f8a22 = { $name }: { $what }.
 it-is-empty-08105609 = está vacío
 it-is-damaged-or-cut-off-at-line-75227f69 = está dañado o cortado en la línea { $line }: obtener el archivo otra vez
 it-cannot-be-read-from-line-line-817a1255 = no se puede leer a partir de la línea { $line }
@@ -1362,6 +1387,9 @@ the-old-part-shown-beside-the-1adc59ae = la pieza vieja, enseñada junto a la nu
 fault-found-44938b77 = Avería encontrada
 title-on-site-on-site-cost-so-3e3af789 = { $title } · en el lugar { $on_site } · costo hasta ahora { $cost }
 state-it-and-hand-over-0c7a4b37 = Declararla y entregar
+# of handing in
+not-yet-98aebfcd = Todavía no
+yes-make-it-safe-and-leave-the-a1a2fc5e = Sí, dejarla segura e irme: el trabajo termina
 make-safe-and-leave-72beacce = Poner en seguridad y dejar
 a-look-round-everything-is-back-9d9a8b6b = Una mirada alrededor: todo está otra vez en su sitio.
 a-look-round-5b63f253 = Una mirada alrededor
@@ -1377,6 +1405,11 @@ the-report-0f09ba96 = El informe
 the-customer-reads-the-report-ea62da08 = el cliente lee el informe y lo firma
 the-customer-signs-only-once-4657bd16 = El cliente firma solo cuando se le ha dicho qué estaba mal y qué se hizo.
 what-the-customer-is-told-c6be7955 = Qué se le dice al cliente
+
+### app/forgotten.rs
+
+title-is-forgotten-a3f587c4 = «{ $title }»: olvidado.
+take-it-back-58de7b9a = Recuperar
 
 ### app/format.rs
 
@@ -1477,10 +1510,15 @@ all-13254bc4 = todas
 bench-346ad459 = Banco
 opening-the-job-96ce043b = Abriendo el trabajo …
 
-### app/jobs.rs
+### app/job_tile.rs
 
 about-n-min-6d94dcde = unos { $n } min
+
+### app/jobs.rs
+
 customers-who-have-called-each-67614d33 = Clientes que han llamado. Cada máquina se comporta como lo haría una real: lo que se mide se calcula.
+from-your-instructor-244eec4f = Del instructor
+sit-an-assessment-3890ba80 = Hacer una evaluación
 no-job-fits-all-of-that-f6d2b894 = Ningún trabajo cumple todo eso.
 show-all-jobs-e3c77995 = Mostrar todos los trabajos
 this-is-training-local-codes-and-396f8041 = Esto es formación. Los reglamentos locales y la práctica autorizada están por delante; no abrir nunca una máquina real apoyándose solo en una simulación.
@@ -1499,7 +1537,6 @@ this-job-was-begun-with-version-9e93f8fb = Este trabajo se empezó con la versi�
 the-machine-of-this-job-cannot-51b413fc = La máquina de este trabajo no se puede preparar: { $why }
 this-job-cannot-be-opened-5775793b = Este trabajo no se puede abrir
 start-id-again-1fdfbe22 = Empezar { $id } otra vez
-to-the-jobs-b4278405 = A los trabajos
 
 ### app/lost_points/mod.rs
 
@@ -1519,7 +1556,7 @@ small-amounts-together-4f1af151 = pequeñas cantidades, juntas
 
 ### app/lost_points/words.rs
 
-nothing-was-tested-or-repaired-66d000a1 = no se probó ni se reparó nada, así que no se arriesgó nada
+nothing-was-tested-or-repaired-48e88c5c = no se probó ni reparó nada, así que no se mostró trabajo seguro
 no-cause-was-stated-cb383d5b = no se declaró ninguna causa
 the-cause-stated-first-is-not-77569690 = la causa declarada primero no es lo que está mal, o no solo
 the-cause-stated-last-is-not-6c649e36 = la causa declarada al final no es lo que está mal, o no solo
@@ -1592,8 +1629,8 @@ the-browser-did-not-let-the-page-68a3a1b6 = El navegador no dejó que la página
 everything-of-yours-932b2cb9 = Todo lo propio
 jobs-drafts-marks-and-settings-a08b1183 = Trabajos, borradores, puntuaciones y ajustes en un solo archivo: para llevarlos a otro dispositivo, o para conservarlos.
 save-everything-127185c9 = Guardar todo
-yes-erase-everything-84564f7b = Sí, borrar todo
 erase-everything-fe294832 = Borrar todo
+yes-erase-everything-84564f7b = Sí, borrar todo
 files-that-save-everything-made-a7e9428d = Archivos que hizo «Guardar todo»
 the-browser-did-not-give-what-it-9cc528f6 = El navegador no entregó lo que guarda.
 saved-keep-the-file-where-only-90430e5d = Guardado. Conservar el archivo donde nadie más pueda abrirlo.
@@ -1627,7 +1664,7 @@ use-it-now-04406f7d = Usarla ahora
 
 ### app/open_files.rs
 
-what-drop-them-on-this-page-or-f8fef01d = { $what }: soltarlos en esta página, o
+what-drop-onto-this-page-or-7909c126 = { $what }: soltar en esta página, o
 
 ### app/open_job.rs
 
@@ -1635,16 +1672,16 @@ link-0ddb0669 = enlace
 this-link-holds-no-job-that-can-a3082f9c = Este enlace no contiene ningún trabajo que se pueda abrir
 a-job-for-you-1d8ee97b = Un trabajo recibido
 who-home-level-level-3cfa6ea1 = { $who }, { $home } · nivel { $level }
-the-link-holds-the-whole-job-n-453b8942 = El enlace contiene el trabajo entero, { $n } caracteres. No se pidió nada a ningún servidor.
+the-link-holds-the-whole-job-a4a4b2c6 = El enlace contiene el trabajo entero. No se pidió nada a ningún servidor.
+see-the-debrief-2ed0478e = Ver el repaso
 start-this-job-c2b69182 = Empezar este trabajo
 keep-it-for-later-59532040 = Guardarlo para después
+at-most-minutes-minutes-on-site-bd9a3c9b = { $minutes } minutos en el lugar como máximo
+at-least-least-of-100-marks-9b7c293c = { $least } de 100 puntos como mínimo
 
 ### app/opened.rs
 
-from-your-instructor-244eec4f = Del instructor
 jobs-and-training-sets-that-were-a54e01ee = Trabajos y series de práctica recibidos
-sit-an-assessment-3890ba80 = Hacer una evaluación
-forget-title-3eb6f653 = Olvidar «{ $title }»
 name-title-is-on-the-list-52f2129d = { $name }: «{ $title }» está en la lista.
 name-the-training-set-title-with-4997c7ef = { $n ->
     [one] { $name }: la serie de práctica «{ $title }» con { $n } trabajo está al principio de esta página.
@@ -1821,6 +1858,7 @@ mark-sheet-a7391383 = Hoja de puntuación
 mark-sheet-a-table-7e75496a = Hoja de puntuación, una tabla
 ended-ec2b41db = Final
 economy-and-evidence-go-by-the-67a8098a = Economía y evidencia se rigen por la factura y el cuaderno en el trabajo { $places }: este navegador no pudo calcular lo que valía cada decisión.
+not-begun-ab66e96f = sin empezar
 points-of-all-81479442 = { $points } de { $all }
 severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
@@ -1859,6 +1897,8 @@ signature-of-the-candidate-5a306df0 = Firma del candidato
 
 no-assessment-is-running-6475eef3 = No hay ninguna evaluación en marcha
 open-one-49afee59 = Abrir una
+handed-in-58e821c0 = Entregada
+this-assessment-was-handed-in-54ee37a9 = Esta evaluación se entregó. El sistema de formación tiene su resultado; las páginas del resultado están en el navegador en que se hizo.
 this-assessment-is-open-in-cd4f6448 = Esta evaluación está abierta en otra pestaña
 it-goes-on-there-with-its-clock-2d9ff623 = Sigue allí, con su reloj: trabajar y entregar allí. Nada de lo que se haga aquí cuenta, y esta pestaña no entrega nada.
 to-go-on-here-instead-close-the-846614f0 = Para seguir aquí en su lugar, cerrar la otra pestaña y luego cargar otra vez esta página. No se pierde nada.
@@ -1866,8 +1906,6 @@ load-this-page-again-8b449af6 = Cargar otra vez esta página
 the-clock-stands-453c5dcb = el reloj está parado
 go-on-the-clock-starts-again-bfa9f424 = Seguir: el reloj se pone en marcha otra vez
 stop-the-clock-e19ac980 = Parar el reloj
-# of handing in
-not-yet-98aebfcd = Todavía no
 hand-in-206f3f5f = Entregar
 yes-hand-in-ff40daec = Sí, entregar
 yes-hand-in-with-one-job-open-f480328d = Sí, entregar con un trabajo abierto
@@ -1875,7 +1913,6 @@ yes-hand-in-with-n-jobs-open-1e4cff64 = Sí, entregar con { $n } trabajos abiert
 a-job-that-is-not-handed-over-9d0a1869 = Un trabajo que no está entregado cuenta tal como está; uno que no se abrió nunca cuenta 0.
 handing-in-working-out-what-your-9fd00ae9 = Entregando: se calcula lo que valían las decisiones. Dejar abierta esta página.
 handed-over-0d3cbb91 = entregado
-not-begun-ab66e96f = sin empezar
 
 ### app/sitting/result.rs
 
@@ -1890,8 +1927,8 @@ done-of-n-jobs-the-start-of-the-44890606 = { $done } de { $n } trabajos. El comi
 your-instructor-s-copy-computes-203bb577 = la copia del instructor lo calcula otra vez y decide.
 back-to-the-course-05831de5 = Volver al curso
 print-this-sheet-f6a770b7 = Imprimir esta hoja
-yes-the-file-is-handed-over-750f2786 = Sí, el archivo está entregado: vaciar
 clear-for-the-next-candidate-fc11d8d6 = Vaciar para el candidato siguiente
+yes-the-file-is-handed-over-750f2786 = Sí, el archivo está entregado: vaciar
 verdict-marks-of-100-marks-on-40739ce9 = { $verdict } · { $marks } de 100 puntos de media, se piden { $cut }
 job-n-as-a-link-2827b189 = Trabajo { $n } como enlace
 result-of-job-n-as-a-qr-code-df24b449 = Resultado del trabajo { $n } como código QR
@@ -1933,6 +1970,7 @@ the-four-letters-beside-it-2ac6fc2e = Las cuatro letras de al lado
 they-find-a-misread-code-dc831d6f = Descubren un código mal leído.
 word-for-today-eacde8b7 = Palabra del día
 your-instructor-tells-it-when-18d8bb72 = El instructor la dice cuando todos empiezan.
+i-know-what-is-recorded-c1da6593 = Sé lo que se registra: todo lo que hago en el banco con su hora, y cuándo se deja esta página. Va al sistema de formación y queda en este navegador hasta que se borre.
 i-know-what-is-recorded-10490fe5 = Sé qué se registra: todo lo que hago en el banco, con su hora, y cuándo se sale de esta página. Se queda en este navegador hasta que entregue el archivo o lo borre.
 begin-the-clock-starts-2829212a = Empezar: el reloj se pone en marcha
 begin-as-practice-c4fbf2df = Empezar como práctica
@@ -2063,8 +2101,6 @@ in-the-van-3fcacd24 = En la furgoneta
 rates-72ebb81c = Tarifas
 call-out-call-out-labour-hour-an-b6ea9aee = desplazamiento { $call_out }, mano de obra { $hour } por hora, máquina nueva { $new }
 costs-at-most-most-786ac53e = cuesta { $most } como máximo
-at-most-minutes-minutes-on-site-bd9a3c9b = { $minutes } minutos en el lugar como máximo
-at-least-least-of-100-marks-9b7c293c = { $least } de 100 puntos como mínimo
 to-reach-bd2d21b7 = Por alcanzar
 in-the-bag-6439528b = En la bolsa
 instrument-place-e3f2c311 = { $instrument }, { $place }
@@ -2089,7 +2125,7 @@ safety-of-70-97766810 = seguridad del 70 %
 a-diagnosis-of-60-de2b2563 = un diagnóstico del 60 %
 a-procedure-of-60-with-run-and-83be6db8 = un procedimiento del 60 % con marcha y pruebas eléctricas
 evidence-of-50-1130c5b9 = evidencia del 50 %
-t-65-of-100-7e99e532 = 65 de 100
+t-65-of-100-in-all-3bbb991e = 65 de 100 en total
 still-missing-what-3117aed1 = Todavía falta: { $what }.
 rightly-made-safe-and-left-7157eb52 = Correctamente puesta en seguridad y dejada así
 repaired-2f042b45 = Reparada
@@ -2099,6 +2135,7 @@ safety-rules-broken-e6881775 = reglas de seguridad rotas
 safe-ad27ee58 = segura
 how-marks-of-100-9cf7b4dc = { $how } · { $marks } de 100
 how-marks-of-100-for-now-dfc8b5c3 = { $how } · { $marks } de 100 por ahora
+to-be-expected-5822b097 = lo que cabía esperar
 target-32608848 = objetivo
 avoidable-f84bfa72 = evitable
 money-dearer-than-could-be-0c37158a = { $money } (más caro de lo que se podía esperar)
@@ -2107,12 +2144,14 @@ money-cheaper-than-could-be-f3bef78b = { $money } (más barato de lo que se pod�
 chance-db7e15a1 = azar
 on-site-46cf0feb = en el lugar
 minutes-min-689f1a0e = { $minutes } min
-reached-564dd9f9 = alcanzado
-not-reached-5ea156cc = no alcanzado
+kept-e8614759 = cumplido
+not-kept-67ecfbda = no cumplido
 at-most-most-met-ccc3dfe6 = { $most } como máximo: { $met }
 budget-39baa088 = presupuesto
 at-most-most-min-met-78b9d89a = { $most } min como máximo: { $met }
 time-allowed-3e870934 = tiempo permitido
+reached-564dd9f9 = alcanzado
+not-reached-5ea156cc = no alcanzado
 at-least-least-met-1258904e = { $least } como mínimo: { $met }
 marks-to-reach-8a4c03a9 = puntos por alcanzar
 
@@ -2379,9 +2418,7 @@ have-it-signed-9162c954 = hacerlo firmar
 what-comes-first-time-fa764dcd = { $what } va primero: { $time }
 what-comes-first-held-time-dc1c1d20 = { $what } va primero: { $held }, { $time }
 in-the-way-names-time-together-7818c4e1 = En medio: { $names }, { $time } en total
-do-these-n-steps-4d29520c = hacer estos { $n } pasos
 act-then-then-eb566ed7 = { $act }, luego { $then }
-do-these-n-steps-then-then-94452630 = hacer estos { $n } pasos, luego { $then }
 
 ### app/waiting.rs
 

@@ -100,6 +100,7 @@ the-spare-instrument-is-in-hand-4d652250 = El instrumento de repuesto está en l
 
 ### bench/acts/mod.rs
 
+a-day-has-passed-since-you-rang-c810b28c = ha pasado un día desde que llamó al timbre: diga lo que encontró y entregue, o déjela segura y váyase
 water-has-run-onto-the-floor-2c494f72 = ha caído agua al suelo
 
 ### bench/acts/office.rs
@@ -143,7 +144,7 @@ plug-out-earth-pin-to-the-50787348 = clavija fuera: de la espiga de tierra al ga
 t-0-3-at-most-abf45ab9 = 0.3 Ω como máximo
 t-1-m-at-least-abadc69a = 1 MΩ como mínimo
 protective-conductor-current-9d3ffd43 = corriente del conductor de protección
-plug-in-running-shows-most-the-da8cfeb7 = clavija puesta, en marcha muestra más: la pinza de fuga en su cable separador
+plug-in-running-shows-most-the-876382f2 = enchufada, en marcha muestra más: la pinza de fugas alrededor de fase y neutro juntos
 t-3-5-ma-at-most-bcf24447 = 3.5 mA como máximo
 touch-current-8f797c6d = corriente de contacto
 plug-in-running-shows-most-metal-50c19b61 = clavija puesta, en marcha muestra más: metal al alcance de la mano, a través de 2 kΩ a tierra
@@ -463,6 +464,22 @@ residual-current-device-e0830ed7 = interruptor diferencial
 circuit-breaker-23d46db8 = interruptor automático
 machine-fuse-367ca20f = fusible de la máquina
 
+### bench/questions.rs
+
+when-in-the-wash-does-it-happen-7a1ed525 = ¿En qué momento del lavado pasa?
+since-when-did-it-come-slowly-or-118ac7d8 = ¿Desde cuándo? ¿Vino poco a poco o de golpe?
+does-it-happen-every-time-b045c126 = ¿Pasa todas las veces?
+what-does-the-display-show-does-2610a410 = ¿Qué muestra la pantalla? ¿Pita?
+does-it-make-a-noise-it-did-not-f0ea70c5 = ¿Hace algún ruido que no hacía antes?
+any-smell-smoke-or-wet-floor-2fd6aa83 = ¿Algún olor, humo o el suelo mojado?
+has-anyone-worked-on-it-or-moved-0da3ed19 = ¿Alguien ha trabajado en ella o la ha movido?
+what-was-in-it-how-much-and-how-14f63e5f = ¿Qué tenía dentro, cuánto, y cuánto detergente en polvo?
+is-the-tap-open-and-is-the-water-fe23ce1a = ¿El grifo está abierto, y el agua sale fuerte en otros sitios?
+has-a-breaker-tripped-is-it-on-9752660a = ¿Ha saltado un interruptor de la casa? ¿Está en un alargador?
+which-machine-is-it-and-how-old-beba7e7d = ¿Qué máquina es, y qué antigüedad tiene?
+what-does-it-still-do-and-where-27e7f955 = ¿Qué hace todavía, y dónde se para?
+where-does-it-stand-and-can-991cb6e3 = ¿Dónde está, y puede alguien ayudar a tumbarla?
+
 ### bench/safety/closing.rs
 
 handed-over-with-a-failed-earth-1da023cf = Se entregó con una prueba de tierra no superada
@@ -746,19 +763,6 @@ left-the-floor-wet-46492b4d = Se dejó el suelo mojado
 the-next-person-slips-or-stands-b86f41ef = La siguiente persona resbala, o lo pisa cuando toca el interruptor.
 mop-up-before-leaving-ecdb16c3 = Secar el suelo antes de marcharse.
 
-### bench/scenario.rs
-
-when-in-the-wash-does-it-happen-7a1ed525 = ¿En qué momento del lavado pasa?
-since-when-did-it-come-slowly-or-118ac7d8 = ¿Desde cuándo? ¿Vino poco a poco o de golpe?
-does-it-happen-every-time-b045c126 = ¿Pasa todas las veces?
-what-does-the-display-show-does-2610a410 = ¿Qué muestra la pantalla? ¿Pita?
-does-it-make-a-noise-it-did-not-f0ea70c5 = ¿Hace algún ruido que no hacía antes?
-any-smell-smoke-or-wet-floor-2fd6aa83 = ¿Algún olor, humo o el suelo mojado?
-has-anyone-worked-on-it-or-moved-0da3ed19 = ¿Alguien ha trabajado en ella o la ha movido?
-what-was-in-it-how-much-and-how-14f63e5f = ¿Qué tenía dentro, cuánto, y cuánto detergente en polvo?
-is-the-tap-open-and-is-the-water-fe23ce1a = ¿El grifo está abierto, y el agua sale fuerte en otros sitios?
-has-a-breaker-tripped-is-it-on-9752660a = ¿Ha saltado un interruptor de la casa? ¿Está en un alargador?
-
 ### bench/shock.rs
 
 hardly-felt-86b15da0 = apenas se siente
@@ -813,12 +817,6 @@ loudest-moment-ed048c05 = momento más ruidoso
 none-5ef2092b = ninguna
 alarm-19ebecda = alarma
 
-### bench/visit.rs
-
-which-machine-is-it-and-how-old-beba7e7d = ¿Qué máquina es, y qué antigüedad tiene?
-what-does-it-still-do-and-where-27e7f955 = ¿Qué hace todavía, y dónde se para?
-where-does-it-stand-and-can-991cb6e3 = ¿Dónde está, y puede alguien ayudar a tumbarla?
-
 ### bench/words.rs
 
 ask-on-the-phone-question-591a4056 = preguntar por teléfono: { $question }
@@ -861,6 +859,7 @@ state-the-fault-found-acaf8701 = decir la avería encontrada
 advise-the-customer-5ef995c2 = aconsejar al cliente
 make-safe-and-leave-07b2532e = poner en seguridad y dejar
 hand-over-5e9dcb2a = entregar
+take-off-66f6f69f = quitar
 refit-7c3aa3df = volver a montar
 name-verb-with-check-98c81015 = { $name }: { $verb }, con comprobación
 connector-pull-apart-febb71e7 = { $connector }: desconectar
@@ -879,6 +878,7 @@ diode-test-64064db4 = prueba de diodo
 ac-amperes-through-the-leads-91e4d509 = amperios CA por las puntas
 clamp-a82efcbc = pinza
 leakage-clamp-9a5b5f12 = pinza de fuga
+leakage-clamp-round-line-and-353578fc = pinza de fugas alrededor de fase y neutro juntos
 # in the jaws of a clamp
 nothing-da8f1d1a = nada
 mode-round-conductor-3a8b5589 = { $mode } en { $conductor }

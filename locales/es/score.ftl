@@ -78,11 +78,14 @@ nothing-tells-it-from-what-b128b51c = Nada la distingue de «{ $what }»: ni una
 
 ### score/fairness/bars.rs
 
+one-and-other-change-the-same-08e35675 = «{ $one }» y «{ $other }» cambian lo mismo: deje solo uno.
 the-part-is-not-in-the-van-if-it-a4fc7c96 = La pieza ({ $part }) no está en la furgoneta: si hay que cambiarla, es una segunda visita por { $price }.
 the-target-is-not-known-yet-take-39ef223a = El objetivo no se conoce todavía: tomar lo que necesita el experto, o hacer el trabajo por cuenta propia y poner lo que llevó.
 the-budget-of-bar-is-below-the-4bd46656 = El presupuesto de { $bar } está por debajo de los { $needs } que necesita un técnico experto: subirlo a { $room } o más.
 the-time-allowed-bar-minutes-is-05a32134 = El tiempo permitido en minutos, { $bar }, está por debajo de los { $needs } que necesita un técnico experto: subirlo a { $room } o más.
 target-cost-in-minutes-minutes-615d11cc = Objetivo: { $cost }, en { $minutes } minutos.
+the-expert-gets-it-right-but-in-050918d1 = El experto acierta, pero en { $minutes } minutos por { $price }: es más de lo que permite el trabajo.
+the-expert-leaves-with-the-b2334c37 = El experto se va con la máquina funcionando y no nombra «{ $fault }»: haga que algo lo indique o quítelo.
 the-expert-who-knows-no-more-at-478a8e5b = El experto, que en la puerta no sabe más que el aprendiz, lo resuelve en { $minutes } minutos por { $price }: se puede resolver con lo permitido.
 one-and-next-474c2c83 = { $one } y { $next }
 the-expert-does-not-get-it-right-41a18fae = El experto no lo resuelve: terminó con «{ $causes }» como causa. Que el trabajo se puede hacer se apoya en el objetivo guardado, que viene del trabajo de una persona; cabe esperar que sea difícil.
@@ -150,8 +153,8 @@ loudest-fault-sound-over-normal-54d52709 = sonido de avería más fuerte sobre l
 line-n-words-ffbbb770 = línea { $n }, { $words }
 part-the-part-was-sound-and-8316f90b = { $part }: la pieza estaba sana, y nada en el cuaderno hablaba todavía en contra
 part-the-part-was-sound-already-d9481805 = { $part }: la pieza estaba sana; ya se sabía: { $lines }
-a-look-at-the-place-would-have-86fbe59d = Una mirada al lugar habría llevado { $minutes } minutos; la pieza ({ $part }) costó { $price }
-right-by-accident-what-came-2ef0b024 = Acierto por casualidad: { $what } quedó arreglado mientras se volvía a poner otra cosa
+a-look-at-the-place-would-have-44e32422 = Una mirada al lugar habría llevado { $minutes } min; la pieza ({ $part }) costó { $price }
+right-by-accident-as-something-8155212f = Acierto por casualidad, al volver a poner otra cosa: { $what }
 
 ### score/matrix.rs
 

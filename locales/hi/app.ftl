@@ -79,7 +79,9 @@ cut-marks-marks-among-the-judges-5a357079 = पास की सीमा { $mar
 
 this-browser-gives-no-random-d1182b8e = यह ब्राउज़र रैंडम संख्याएँ नहीं देता, इसलिए कुंजी नहीं बना सकता: दूसरा ब्राउज़र इस्तेमाल करें।
 file-is-an-assessment-too-one-is-9b047416 = { $file } भी एक मूल्यांकन है: एक बार में एक पर ही काम होता है।
+what-was-given-out-stays-on-the-792ef0d9 = जो बाँटा गया था वह सूची में जैसा था वैसा ही रहता है। यह नया है: इसकी अपनी फ़ाइल, लिंक और पर्चियाँ बाँटें।
 make-an-assessment-daec6f30 = मूल्यांकन बनाएँ
+all-assessments-25f835af = सब मूल्यांकन
 say-which-skills-at-which-level-9841b34b = बताएँ कि कौन-से कौशल किस स्तर पर, कितने जॉब, और किससे पास। तब हर परीक्षार्थी को अपने जॉब मिलते हैं, बराबर कठिन, और ऐसा परिणाम जो जाँचा जा सके।
 make-a-new-one-480e8586 = नया बनाएँ
 review-results-7563f90b = परिणामों का रिव्यू
@@ -88,6 +90,10 @@ files-of-assessments-to-work-on-406bbd79 = काम करने के लि�
 made-here-b6c0ccf6 = यहाँ बनाए गए
 none-yet-786bc275 = अभी कोई नहीं।
 n-candidates-8816d347 = { $n } परीक्षार्थी
+given-out-9bbc2516 = बाँटा गया
+forget-title-3eb6f653 = “{ $title }” को भुला दें
+forget-6e3fab8c = भुला दें
+this-has-been-given-out-and-its-4818810e = यह मूल्यांकन बाँटा जा चुका है, और इसके परिणाम इसी रूप पर टिके हैं। यहाँ कुछ बदलने से नया मूल्यांकन बनता है, अपनी पर्चियों के साथ; यह वाला सूची में रहता है और इसके परिणाम गिने जाते रहते हैं।
 how-sure-its-decisions-are-c7d8a265 = इसके फ़ैसले कितने पक्के हैं
 still-to-do-2fbfc23f = अभी करना बाक़ी
 n-jobs-reliability-at-least-541001e0 = { $n } जॉब: 1 में से कम से कम { $least } विश्वसनीयता। एक व्यक्ति के बारे में फ़ैसले के लिए काफ़ी।
@@ -95,16 +101,16 @@ n-jobs-reliability-at-least-d3f6db2a = { $n } जॉब: 1 में से क�
 
 ### app/assessments/slips.rs
 
-give-it-out-97f482bd = बाँटें
 the-file-for-all-candidates-is-a202bc33 = सब परीक्षार्थियों के लिए फ़ाइल सहेज ली गई।
-save-the-file-3310d52f = फ़ाइल सहेजें
 the-key-is-saved-keep-it-where-eaf8ba1b = कुंजी सहेज ली गई। उसे ऐसी जगह रखें जिसे सिर्फ़ आप खोल सकें: जिसके पास वह है, वह परिणाम सील कर सकता है।
+give-it-out-97f482bd = बाँटें
+save-the-file-3310d52f = फ़ाइल सहेजें
 save-the-key-6c2f08c0 = कुंजी सहेजें
 link-n-characters-7ba21125 = लिंक, { $n } अक्षर
 the-link-as-a-code-for-a-9c367c25 = लिंक, कक्षा की स्क्रीन के लिए कोड के रूप में
 the-link-as-a-qr-code-f9cdcb6b = लिंक, QR कोड के रूप में
 candidates-6e9467ab = परीक्षार्थी
-one-number-a-line-after-a-comma-ddcd5146 = हर पंक्ति में एक नंबर। जिसे अतिरिक्त मिनट मिलने हों, उसके नंबर के बाद कॉमा और मिनट: वे न पर्ची पर दिखते हैं, न स्क्रीन पर।
+one-number-a-line-after-a-comma-3f63682d = हर पंक्ति में एक नंबर। जिसे अतिरिक्त मिनट मिलने हों, उसके नंबर के बाद कॉमा और मिनट: वे पर्ची पर नहीं दिखते; परीक्षार्थी की स्क्रीन की घड़ी में वे जुड़े होते हैं।
 slips-a-table-978d20c7 = पर्चियाँ, तालिका
 title-cut-along-the-lines-one-e6f5a6d5 = { $title }: लाइनों पर काटें, हर एक को एक पर्ची
 your-number-89a480eb = आपका नंबर
@@ -112,6 +118,7 @@ start-code-8f4e7f8c = स्टार्ट कोड
 letters-beside-it-478bec05 = उसके पास के अक्षर
 print-the-slips-7a90592c = पर्चियाँ प्रिंट करें
 when-all-begin-tell-a-word-for-218ed81b = जब सब शुरू करें, तब आज का शब्द बताएँ, सबके लिए एक ही: दूसरे शब्द से दूसरे मान निकलते हैं, इसलिए कल वाला समूह कुछ नहीं बता सकता। शब्द लिख लें; हर परिणाम में वह रहता है।
+open-the-link-or-the-file-that-f4de2830 = कमरे में दिया गया लिंक या फ़ाइल खोलें। ये सब आज के शब्द के साथ टाइप करें और शुरू करें। वर्कशॉप: { $page }
 
 ### app/assessments/slots.rs
 
@@ -130,7 +137,7 @@ skill-of-row-n-107d9ea3 = पंक्ति { $n } का कौशल
 machine-of-row-n-2634753b = पंक्ति { $n } की मशीन
 how-many-of-row-n-e7e4d8a5 = पंक्ति { $n } में कितने
 take-off-row-n-60fb1b1f = पंक्ति { $n } हटाएँ
-take-off-66f6f69f = उतारना
+# of a list
 take-off-a785e709 = हटाएँ
 
 ### app/assessments/table.rs
@@ -259,7 +266,7 @@ to-the-picture-arrows-and-page-34e69c49 = चित्र पर; तीर औ�
 to-what-can-be-done-with-what-is-ebe98f1f = उस पर जो हाथ की चीज़ के साथ किया जा सकता है
 to-the-job-card-4e493632 = जॉब कार्ड पर
 to-the-notebook-5b816e18 = नोटबुक पर
-to-the-instrument-s-modes-arrows-771b09f1 = यंत्र के मोड पर; तीर मोड बदलते हैं
+to-the-instrument-s-modes-arrows-5966354c = यंत्र के मोड पर; तीर आगे-पीछे जाते हैं, Enter चुनता है
 to-the-red-lead-type-a-point-s-7e968541 = लाल लीड पर; किसी पॉइंट का नाम टाइप करें
 to-the-black-lead-55d69ff2 = काली लीड पर
 write-the-reading-down-695589b1 = रीडिंग लिखें
@@ -281,7 +288,7 @@ sound-is-off-0d4529a1 = आवाज़ बंद है
 ### app/bench/notebook.rs
 
 notebook-9db5b440 = नोटबुक
-nothing-noted-yet-what-you-look-31391408 = अभी कुछ नोट नहीं हुआ। आप जो देखते, पूछते और नापते हैं, वह यहाँ लिखा जाता है।
+nothing-noted-yet-what-you-look-4b8cc67b = अभी कुछ नोट नहीं हुआ। आप जो देखते, सुनते, पूछते या नोट करते हैं, वह यहाँ लिखा जाता है और सबूत माना जाता है; जो बस नज़र से गुज़र जाए, वह नहीं।
 remark-3a635eb1 = टिप्पणी
 write-down-83c15880 = लिखें
 data-sheet-range-5a7b7f53 = डेटा शीट { $range }
@@ -363,6 +370,7 @@ pictures-0d70feae = चित्र
 the-machine-picture-30a04b7f = मशीन, { $picture }
 you-are-still-at-the-workshop-3246716f = आप अभी वर्कशॉप में ही हैं।
 telephone-and-van-1cfb6ecb = फ़ोन और वैन
+nothing-is-open-yet-7aa03d52 = अभी कुछ खुला नहीं है।
 tried-again-from-after-step-step-48f062fe = क़दम { $step } के बाद से फिर आज़माया गया: अभ्यास, जो गिना नहीं जाता।
 back-to-the-job-as-you-finished-368f5a65 = वापस उस जॉब पर, जैसा आपने पूरा किया था
 this-job-is-open-in-another-tab-07ea4fe1 = यह जॉब दूसरे टैब में खुला है
@@ -378,6 +386,7 @@ measure-here-173c550f = यहाँ नापें …
 repair-3be949b8 = मरम्मत करें …
 let-go-f998886c = छोड़ दें
 let-go-4029d5cc = छोड़ दें
+no-check-54c4001e = बिना जाँच
 
 ### app/bench/suspects.rs
 
@@ -401,6 +410,7 @@ tests-after-the-repair-fc8f9de4 = मरम्मत के बाद के ट
 in-this-order-after-the-last-e5d97be8 = इसी क्रम में, मशीन में आख़िरी बदलाव के बाद। बाद का कोई बदलाव इन्हें फिर बाक़ी कर देता है।
 within-the-limit-11fba76a = सीमा के भीतर
 outside-the-limit-084a4dec = सीमा से बाहर
+leads-are-there-note-it-9cdd794f = लीड वहाँ हैं: नोट करें।
 
 ### app/bench/time_bar.rs
 
@@ -439,7 +449,7 @@ not-yet-6d9d33dc = अभी नहीं
 ### app/cohort/desk/checking.rs
 
 this-browser-has-no-threads-2afe55bc = इस ब्राउज़र में थ्रेड नहीं हैं: इसमें कुछ भी जाँचा नहीं जा सकता।
-file-it-cannot-be-read-as-text-8a70b7af = { $file }: इसे टेक्स्ट की तरह नहीं पढ़ा जा सकता, या यह बहुत बड़ी है।
+name-what-925f8a22 = { $name }: { $what }।
 file-this-assessment-does-not-bb1c22c4 = { $file }: यह मूल्यांकन यहाँ के जॉब पर नहीं बैठता; कारण देखने के लिए इसे वहाँ खोलें जहाँ मूल्यांकन बनते हैं।
 
 ### app/cohort/desk.rs
@@ -629,11 +639,12 @@ print-this-person-7f0c05b1 = यह व्यक्ति प्रिंट क
 override-the-decision-303539bc = फ़ैसला बदलें
 this-sheet-was-made-on-day-7d958af5 = यह पत्र { $day } को बनाया गया।
 an-unknown-day-0be93afa = अज्ञात दिन
-assessment-n-jobs-that-count-ac1d66eb = { $assessment }, गिने जाने वाले जॉब: { $n }
+assessment-jobs-that-count-n-70e12da3 = { $assessment }, गिने जाने वाले जॉब: { $n }
 assessment-assessment-whose-file-cc5aa75c = मूल्यांकन { $assessment }, जिसकी फ़ाइल यहाँ नहीं है
 practice-of-no-assessment-7e0c9b9e = अभ्यास, किसी मूल्यांकन का नहीं
 what-begun-on-day-1f6ea0fa = { $what }; शुरू { $day } को
 what-begun-on-day-with-the-word-8fc618e2 = { $what }; शुरू { $day } को, शब्द “{ $word }” के साथ
+by-the-rules-alone-decision-8966d0ff = सिर्फ़ नियमों से: { $decision }
 decision-marks-of-100-marks-on-68fe697f = { $decision }: औसतन 100 में से { $marks } अंक, { $cut } माँगे जाते हैं
 holds-by-who-day-why-ee2134cc = { $holds }, { $who } द्वारा, { $day }: { $why }
 overridden-decision-efb4d661 = फ़ैसला बदला गया: { $decision }
@@ -643,7 +654,8 @@ ability-sure-to-about-range-0-is-612a52e0 = { $ability }, लगभग ±{ $rang
 n-counted-fixed-put-right-marks-41080f06 = { $n } गिने गए, { $fixed } ठीक किए, औसतन 100 में से { $marks } अंक
 taken-each-f5125359 = हर जॉब { $taken }
 ability-ff93d931 = क्षमता
-n-rules-broken-critical-of-them-e11e0410 = { $n } नियम टूटे, उनमें से { $critical } जानलेवा दर्जे के
+never-opened-0-marks-each-n-0e9166b5 = कभी नहीं खोले गए, हर एक के 0 अंक: { $n }
+rules-broken-n-critical-critical-14c2cdfd = टूटे नियम: { $n }, इनमें जानलेवा: { $critical }
 # of scores
 pattern-3ef62895 = पैटर्न
 unusual-right-on-hard-jobs-and-ba283ef4 = असामान्य: कठिन जॉब सही और आसान ग़लत; रिकॉर्ड देखें
@@ -654,6 +666,7 @@ began-by-their-clock-06f21209 = शुरू, उनकी घड़ी से
 page-left-69e76460 = पेज छोड़ा
 checked-51ba2a66 = जाँच
 read-what-977e8019 = { $what } पढ़ें
+the-job-was-voided-it-counts-for-0a0a85dc = जॉब रद्द किया गया: यह किसी के लिए नहीं गिना जाता
 not-accepted-why-6613153b = स्वीकार नहीं: { $why }
 # of a record
 sealed-67f4cdae = सील है
@@ -710,6 +723,7 @@ nothing-was-ruled-a-job-is-fd17f4ab = कोई निर्णय नहीं 
 take-back-the-ruling-about-what-8dfbcbbc = { $what } के बारे में निर्णय वापस लें
 # verb, of a ruling
 take-back-cc425459 = वापस लें
+yes-take-it-back-3488ddb3 = हाँ, वापस लें
 rulings-a-table-d1340d34 = निर्णय, तालिका
 about-58e096de = किसके बारे में
 # what holds from now on
@@ -719,8 +733,21 @@ by-bea06c0e = किसने
 day-4954229d = दिन
 # verb, of a ruling
 take-back-a1f54b79 = वापस लें
+taken-back-what-holds-by-who-day-cc3cde1c = वापस लिया गया: { $what }, { $holds }, { $who } द्वारा, { $day }: { $why }
 any-it-names-none-a505d0bc = कोई भी: इसमें नाम नहीं है
 assessment-not-applied-no-result-fc58e591 = { $assessment }: लागू नहीं हुआ, यहाँ इसका कोई परिणाम नहीं है
+
+### app/cohort/save_tab.rs
+
+people-csv-250c6812 = लोग, CSV
+jobs-csv-4879e823 = जॉब, CSV
+safety-csv-6d00c94d = सुरक्षा, CSV
+faults-confused-csv-3ea45ac9 = ग़लत पहचानी ख़राबियाँ, CSV
+everything-json-872b56ae = सब कुछ, JSON
+rulings-to-go-on-with-later-18aabe6b = निर्णय, बाद में आगे बढ़ने के लिए
+print-e8320d28 = प्रिंट करें
+the-file-of-rulings-takes-them-2ffb8818 = निर्णयों की फ़ाइल उन्हें दूसरे ब्राउज़र में ले जाती है: वहाँ उसे परिणामों के साथ डालें।
+results-day-604f0153 = परिणाम, { $day }
 
 ### app/cohort/saving.rs
 
@@ -734,7 +761,7 @@ file-is-saved-38cc5918 = { $file } सहेज ली गई।
 looking-at-links-and-seals-f152dd29 = कड़ियाँ और सीलें देखी जा रही हैं: { $n } में से { $looked } फ़ाइलें
 running-the-work-again-run-of-n-17ce71a7 = काम दोबारा चलाया जा रहा है: { $n } में से { $run } फ़ाइलें
 stopped-not-every-record-was-run-352fb6df = रोका गया: हर रिकॉर्ड दोबारा नहीं चलाया गया।
-records-records-from-files-files-fa305ae0 = { $files } फ़ाइलों के { $records } रिकॉर्ड जाँचे गए।
+records-checked-records-files-7194777d = जाँचे गए रिकॉर्ड: { $records }; फ़ाइलें: { $files }।
 working-out-the-cohort-52f215e4 = समूह का हिसाब निकाला जा रहा है …
 checking-d47a32d1 = जाँच
 # verb, of the checking
@@ -745,24 +772,17 @@ jobs-n-29e2fda9 = जॉब { $n }
 not-accepted-n-9fa36f4b = स्वीकार नहीं { $n }
 rulings-n-60fb8541 = निर्णय { $n }
 save-and-print-b4a33082 = सहेजें और प्रिंट करें
-reliability-words-a7d05d94 = विश्वसनीयता: { $words }।
+reliability-words-7f36e73c = विश्वसनीयता: { $words }।
 reliability-value-words-bf3d2a91 = विश्वसनीयता { $value }: { $words }।
-n-later-attempts-at-the-same-job-55f6a145 = उसी जॉब की बाद की { $n } कोशिशें नहीं गिनी जातीं।
+later-attempts-at-the-same-job-4f9f2c25 = उसी जॉब की बाद की कोशिशें नहीं गिनी जातीं: { $n }।
 no-record-counts-yet-b02942a3 = अभी कोई रिकॉर्ड नहीं गिना जाता।
 no-record-counts-none-was-06bc31e9 = कोई रिकॉर्ड नहीं गिना जाता: एक भी स्वीकार नहीं हुआ। जहाँ सील किया परिणाम ऐसे मूल्यांकन का है जो यहाँ मालूम नहीं, वहाँ उस मूल्यांकन की फ़ाइल और उसकी कुंजी डालें।
 see-why-not-accepted-n-273f7246 = कारण देखें: स्वीकार नहीं { $n }
+of-these-people-nothing-counts-9848790f = इन लोगों का कुछ नहीं गिना जाता: उनका खोला हुआ हर जॉब रद्द किया गया।
 void-48b5725f = रद्द
 # verb
 erase-80906efa = मिटाएँ
 erase-n-past-their-time-b642cb12 = मिटाएँ, { $n } का समय निकल चुका
-people-csv-250c6812 = लोग, CSV
-jobs-csv-4879e823 = जॉब, CSV
-safety-csv-6d00c94d = सुरक्षा, CSV
-faults-confused-csv-3ea45ac9 = ग़लत पहचानी ख़राबियाँ, CSV
-everything-json-872b56ae = सब कुछ, JSON
-rulings-to-go-on-with-later-18aabe6b = निर्णय, बाद में आगे बढ़ने के लिए
-print-e8320d28 = प्रिंट करें
-the-file-of-rulings-takes-them-2ffb8818 = निर्णयों की फ़ाइल उन्हें दूसरे ब्राउज़र में ले जाती है: वहाँ उसे परिणामों के साथ डालें।
 
 ### app/cohort/skill_page.rs
 
@@ -785,6 +805,11 @@ file-this-archive-cannot-be-423acbc1 = { $file }: यह आर्काइव �
 there-are-no-results-among-these-12fe2a40 = इन फ़ाइलों में कोई परिणाम नहीं है: उनके नाम के अंत में .json, .jsonl या .zip होता है।
 passed-over-since-their-names-do-ba678959 = छोड़ दी गईं, क्योंकि उनके नाम परिणामों के नामों की तरह ख़त्म नहीं होते (.json, .jsonl, .key, .zip): { $files }।
 passed-over-since-their-names-do-694dc56d = छोड़ दी गईं, क्योंकि उनके नाम परिणामों के नामों की तरह ख़त्म नहीं होते (.json, .jsonl, .key, .zip): { $files } और { $n } और।
+it-cannot-be-read-or-is-too-3a0f0982 = इसे पढ़ा नहीं जा सकता, या यह बहुत बड़ी है
+
+### app/cohort/unread.rs
+
+no-whole-record-damaged-cut-off-bf6769ed = पूरा रिकॉर्ड नहीं: टूटा, कटा हुआ या किसी और तरह का। { $why }
 
 ### app/cohort/words.rs
 
@@ -843,6 +868,7 @@ for-a-report-place-62e883b8 = सूचना देने के लिए: { $
 a-part-of-the-program-is-missing-4c11a33b = प्रोग्राम का एक हिस्सा नहीं आया है
 it-could-not-be-fetched-is-there-e56a9910 = उसे लाया नहीं जा सका: क्या नेटवर्क है? आपका जॉब आपकी आख़िरी क्रिया तक सहेजा हुआ है।
 try-again-213e90fa = फिर कोशिश करें
+to-the-jobs-b4278405 = जॉब की सूची पर
 
 ### app/debrief/expert.rs
 
@@ -860,9 +886,10 @@ cost-e85c3338 = लागत
 ### app/debrief/likely.rs
 
 what-your-notes-pointed-at-c7afcda1 = आपके नोट्स का इशारा किस ओर था
+what-was-wrong-is-not-among-085d11e3 = जो ख़राबी थी वह इनमें नहीं है: आपके नोट्स ने उसे कभी सबसे संभावित कारणों में नहीं रखा।
 as-a-table-ac51cfba = तालिका के रूप में
-likely-causes-after-each-step-a8f3af64 = हर क़दम के बाद संभावित कारण
 after-step-802e5ac9 = क़दम के बाद
+likely-causes-after-each-step-a8f3af64 = हर क़दम के बाद संभावित कारण
 under-1-cdbcd429 = 1 % से कम
 over-99-69de2c68 = 99 % से ज़्यादा
 
@@ -944,7 +971,7 @@ step-by-step-3912efe6 = क़दम-दर-क़दम चलने वाल�
 
 ### app/desk/draft.rs
 
-since-a-few-days-274f8b17 = कुछ दिनों से।
+for-a-few-days-e694597a = कुछ दिनों से।
 yes-every-time-f7b25df6 = हाँ, हर बार।
 no-523d6bdc = नहीं।
 not-that-i-noticed-c9ce576e = मुझे तो नहीं लगा।
@@ -1059,6 +1086,10 @@ marks-to-reach-b9e3b249 = लाने के अंक
 of-100-empty-no-bar-a-critical-8d220401 = 100 में से। ख़ाली: कोई सीमा नहीं। जानलेवा सुरक्षा चूक हो तो अंक हर हाल में 39 से ऊपर नहीं जाते।
 what-a-skilled-technician-s-way-3afe771d = कुशल तकनीशियन के तरीक़े की लागत।
 
+### app/desk/form.rs
+
+n-of-of-answers-are-ready-made-3177c56d = { $of } में से { $n } जवाब पहले से लिखे हैं: देख लें कि कोई आपकी कहानी के ख़िलाफ़ न हो।
+
 ### app/desk/form_table.rs
 
 a-whole-number-is-needed-here-0ad11af1 = यहाँ पूर्ण संख्या चाहिए, जैसे 12
@@ -1077,11 +1108,11 @@ make-a-training-set-27c04e46 = प्रशिक्षण सेट बना�
 job-files-and-training-sets-to-e98dc88c = काम करने के लिए जॉब की फ़ाइलें और प्रशिक्षण सेट
 readings-and-faults-what-each-eba28ccd = रीडिंग और ख़राबियाँ: हर रीडिंग क्या अलग करती है
 a-job-without-a-title-86a535be = बिना शीर्षक का जॉब
+changed-when-6d229d59 = बदला गया { $when }
 drafts-7ca3788d = ड्राफ़्ट
 none-yet-a-draft-is-kept-in-this-ea7b2579 = अभी कोई नहीं। ड्राफ़्ट पहले अक्षर से ही इस ब्राउज़र में रखा जाता है।
 machine-machine-level-level-c4207d7b = मशीन { $machine }, स्तर { $level }
 forget-the-draft-title-27cea723 = ड्राफ़्ट “{ $title }” भुला दें
-forget-6e3fab8c = भुला दें
 file-this-training-set-holds-no-2fa98d86 = { $file }: इस प्रशिक्षण सेट में कोई खुला जॉब नहीं है: यह साथ आने वाले जॉब के नाम देता है, या कक्षा की प्रति है।
 file-title-is-a-draft-now-576b9c4e = { $file }: “{ $title }” अब ड्राफ़्ट है।
 
@@ -1146,6 +1177,7 @@ to-all-drafts-3dd2515d = सब ड्राफ़्ट पर
 kept-in-this-browser-7fedd18c = इस ब्राउज़र में रखा हुआ
 back-to-the-desk-b2759d79 = डेस्क पर वापस
 what-was-entered-cannot-stand-bf7d37a1 = जो भरा गया वह यहाँ नहीं रह सकता; पहले जो था वही रखा गया
+is-more-than-site-load-kg-81db73f1 = `site.load_kg` से ज़्यादा है
 a-new-job-25f08289 = नया जॉब
 undo-71fd4acf = वापस लें
 redo-7412e5e9 = फिर करें
@@ -1328,7 +1360,6 @@ it-is-a-result-review-results-on-1400154e = यह परिणाम है: �
 it-is-all-that-somebody-keeps-9dc3a0fd = यह वह सब है जो कोई यहाँ रखता है: “मेरा पेज” इसे खोलता है
 it-describes-machines-or-faults-a0923809 = यह मशीनों या ख़राबियों का ब्योरा है: वे प्रोग्राम के साथ आती हैं और यहाँ नहीं खोली जातीं
 name-is-no-job-set-or-assessment-d963279f = { $name } इस वर्कशॉप का न जॉब है, न सेट, न मूल्यांकन: { $why }।
-name-what-925f8a22 = { $name }: { $what }।
 it-is-empty-08105609 = यह ख़ाली है
 it-is-damaged-or-cut-off-at-line-75227f69 = यह पंक्ति { $line } पर टूटी या कटी हुई है: फ़ाइल एक बार फिर लें
 it-cannot-be-read-from-line-line-817a1255 = यह पंक्ति { $line } से आगे पढ़ी नहीं जा सकती
@@ -1350,6 +1381,9 @@ the-old-part-shown-beside-the-1adc59ae = पुराना पार्ट, न
 fault-found-44938b77 = मिली ख़राबी
 title-on-site-on-site-cost-so-3e3af789 = { $title } · मौक़े पर { $on_site } · अब तक की लागत { $cost }
 state-it-and-hand-over-0c7a4b37 = बताएँ और सौंप दें
+# of handing in
+not-yet-98aebfcd = अभी नहीं
+yes-make-it-safe-and-leave-the-a1a2fc5e = हाँ, सुरक्षित करके जाएँ: काम समाप्त
 make-safe-and-leave-72beacce = सुरक्षित करके छोड़ें
 a-look-round-everything-is-back-9d9a8b6b = चारों ओर एक नज़र: सब कुछ अपनी जगह वापस है।
 a-look-round-5b63f253 = चारों ओर एक नज़र
@@ -1365,6 +1399,11 @@ the-report-0f09ba96 = रिपोर्ट
 the-customer-reads-the-report-ea62da08 = ग्राहक रिपोर्ट पढ़ता है और दस्तख़त करता है
 the-customer-signs-only-once-4657bd16 = ग्राहक तभी दस्तख़त करता है जब उसे बताया जाए कि क्या ख़राब था और क्या किया गया।
 what-the-customer-is-told-c6be7955 = ग्राहक को क्या बताया जाता है
+
+### app/forgotten.rs
+
+title-is-forgotten-a3f587c4 = “{ $title }” भुला दिया गया।
+take-it-back-58de7b9a = वापस लाएँ
 
 ### app/format.rs
 
@@ -1465,10 +1504,15 @@ all-13254bc4 = सब
 bench-346ad459 = बेंच
 opening-the-job-96ce043b = जॉब खुल रहा है …
 
-### app/jobs.rs
+### app/job_tile.rs
 
 about-n-min-6d94dcde = लगभग { $n } min
+
+### app/jobs.rs
+
 customers-who-have-called-each-67614d33 = ग्राहक जिन्होंने फ़ोन किया है। हर मशीन असली की तरह चलती है: आप जो नापते हैं, वह हिसाब से निकाला जाता है।
+from-your-instructor-244eec4f = आपके इंस्ट्रक्टर से
+sit-an-assessment-3890ba80 = मूल्यांकन दें
 no-job-fits-all-of-that-f6d2b894 = कोई जॉब इन सबसे मेल नहीं खाता।
 show-all-jobs-e3c77995 = सब जॉब दिखाएँ
 this-is-training-local-codes-and-396f8041 = यह प्रशिक्षण है। स्थानीय नियम और लाइसेंस वाला कामकाज पहले आते हैं; सिर्फ़ सिमुलेशन के भरोसे कभी असली मशीन न खोलें।
@@ -1487,7 +1531,6 @@ this-job-was-begun-with-version-9e93f8fb = यह जॉब प्रोग्�
 the-machine-of-this-job-cannot-51b413fc = इस जॉब की मशीन तैयार नहीं की जा सकती: { $why }
 this-job-cannot-be-opened-5775793b = यह जॉब नहीं खुल सकता
 start-id-again-1fdfbe22 = { $id } फिर शुरू करें
-to-the-jobs-b4278405 = जॉब की सूची पर
 
 ### app/lost_points/mod.rs
 
@@ -1507,7 +1550,7 @@ small-amounts-together-4f1af151 = छोटे-छोटे अंक मिल�
 
 ### app/lost_points/words.rs
 
-nothing-was-tested-or-repaired-66d000a1 = न कुछ टेस्ट किया गया, न मरम्मत, इसलिए किसी चीज़ को जोखिम नहीं था
+nothing-was-tested-or-repaired-48e88c5c = कुछ भी न जाँचा गया न सुधारा गया, इसलिए सुरक्षित काम दिखा ही नहीं
 no-cause-was-stated-cb383d5b = कोई कारण नहीं बताया गया
 the-cause-stated-first-is-not-77569690 = पहले बताया गया कारण वह नहीं है जो ख़राब है, या सिर्फ़ वही नहीं
 the-cause-stated-last-is-not-6c649e36 = आख़िर में बताया गया कारण वह नहीं है जो ख़राब है, या सिर्फ़ वही नहीं
@@ -1577,8 +1620,8 @@ the-browser-did-not-let-the-page-68a3a1b6 = ब्राउज़र ने प�
 everything-of-yours-932b2cb9 = आपका सब कुछ
 jobs-drafts-marks-and-settings-a08b1183 = जॉब, ड्राफ़्ट, अंक और सेटिंग्स एक फ़ाइल में: दूसरे डिवाइस पर ले जाने या रखने के लिए।
 save-everything-127185c9 = सब कुछ सहेजें
-yes-erase-everything-84564f7b = हाँ, सब कुछ मिटाएँ
 erase-everything-fe294832 = सब कुछ मिटाएँ
+yes-erase-everything-84564f7b = हाँ, सब कुछ मिटाएँ
 files-that-save-everything-made-a7e9428d = “सब कुछ सहेजें” से बनी फ़ाइलें
 the-browser-did-not-give-what-it-9cc528f6 = ब्राउज़र ने वह नहीं दिया जो वह रखता है।
 saved-keep-the-file-where-only-90430e5d = सहेज लिया। फ़ाइल ऐसी जगह रखें जिसे सिर्फ़ आप खोल सकें।
@@ -1612,7 +1655,7 @@ use-it-now-04406f7d = अभी इस्तेमाल करें
 
 ### app/open_files.rs
 
-what-drop-them-on-this-page-or-f8fef01d = { $what }: इस पेज पर डालें, या
+what-drop-onto-this-page-or-7909c126 = { $what }: इस पेज पर डालें, या
 
 ### app/open_job.rs
 
@@ -1620,16 +1663,16 @@ link-0ddb0669 = लिंक
 this-link-holds-no-job-that-can-a3082f9c = इस लिंक में ऐसा कोई जॉब नहीं है जो खुल सके
 a-job-for-you-1d8ee97b = आपके लिए एक जॉब
 who-home-level-level-3cfa6ea1 = { $who }, { $home } · स्तर { $level }
-the-link-holds-the-whole-job-n-453b8942 = लिंक में पूरा जॉब है, { $n } अक्षर। किसी सर्वर से कुछ नहीं पूछा गया।
+the-link-holds-the-whole-job-a4a4b2c6 = लिंक में पूरा जॉब है। किसी सर्वर से कुछ नहीं पूछा गया।
+see-the-debrief-2ed0478e = समीक्षा देखें
 start-this-job-c2b69182 = यह जॉब शुरू करें
 keep-it-for-later-59532040 = बाद के लिए रखें
+at-most-minutes-minutes-on-site-bd9a3c9b = मौक़े पर ज़्यादा से ज़्यादा { $minutes } मिनट
+at-least-least-of-100-marks-9b7c293c = 100 में से कम से कम { $least } अंक
 
 ### app/opened.rs
 
-from-your-instructor-244eec4f = आपके इंस्ट्रक्टर से
 jobs-and-training-sets-that-were-a54e01ee = आपको दिए गए जॉब और प्रशिक्षण सेट
-sit-an-assessment-3890ba80 = मूल्यांकन दें
-forget-title-3eb6f653 = “{ $title }” को भुला दें
 name-title-is-on-the-list-52f2129d = { $name }: “{ $title }” सूची में है।
 name-the-training-set-title-with-4997c7ef = { $name }: प्रशिक्षण सेट “{ $title }”, { $n } जॉब के साथ, इस पेज पर सबसे ऊपर है।
 
@@ -1797,6 +1840,7 @@ mark-sheet-a7391383 = अंक-पत्र
 mark-sheet-a-table-7e75496a = अंक-पत्र, तालिका
 ended-ec2b41db = अंत
 economy-and-evidence-go-by-the-67a8098a = जॉब { $places } में किफ़ायत और सबूत बिल और नोटबुक से आँके गए हैं: यह ब्राउज़र नहीं निकाल सका कि हर फ़ैसले का मोल क्या था।
+not-begun-ab66e96f = शुरू नहीं किया
 points-of-all-81479442 = { $all } में से { $points }
 severity-rule-times-93493130 = { $severity }: { $rule }, { $times }
 
@@ -1835,6 +1879,8 @@ signature-of-the-candidate-5a306df0 = परीक्षार्थी के �
 
 no-assessment-is-running-6475eef3 = कोई मूल्यांकन नहीं चल रहा
 open-one-49afee59 = एक खोलें
+handed-in-58e821c0 = सौंपा गया
+this-assessment-was-handed-in-54ee37a9 = यह मूल्यांकन सौंपा जा चुका है। इसका परिणाम प्रशिक्षण प्रणाली के पास है; परिणाम के पन्ने उस ब्राउज़र में हैं जिसमें यह दिया गया था।
 this-assessment-is-open-in-cd4f6448 = यह मूल्यांकन दूसरे टैब में खुला है
 it-goes-on-there-with-its-clock-2d9ff623 = वह वहीं चल रहा है, अपनी घड़ी के साथ: वहीं काम करें और वहीं जमा करें। यहाँ किया कुछ भी नहीं गिना जाता, और यह टैब कुछ जमा नहीं करता।
 to-go-on-here-instead-close-the-846614f0 = इसके बजाय यहाँ आगे बढ़ने के लिए दूसरा टैब बंद करें, फिर यह पेज दोबारा लोड करें। कुछ नहीं खोता।
@@ -1842,8 +1888,6 @@ load-this-page-again-8b449af6 = यह पेज दोबारा लोड �
 the-clock-stands-453c5dcb = घड़ी रुकी है
 go-on-the-clock-starts-again-bfa9f424 = आगे बढ़ें: घड़ी फिर चलती है
 stop-the-clock-e19ac980 = घड़ी रोकें
-# of handing in
-not-yet-98aebfcd = अभी नहीं
 hand-in-206f3f5f = जमा करें
 yes-hand-in-ff40daec = हाँ, जमा करें
 yes-hand-in-with-one-job-open-f480328d = हाँ, एक जॉब खुला रहते जमा करें
@@ -1851,7 +1895,6 @@ yes-hand-in-with-n-jobs-open-1e4cff64 = हाँ, { $n } जॉब खुले
 a-job-that-is-not-handed-over-9d0a1869 = जो जॉब सौंपा नहीं गया वह जैसा है वैसा गिना जाता है; जो कभी खोला ही नहीं गया वह 0 गिना जाता है।
 handing-in-working-out-what-your-9fd00ae9 = जमा हो रहा है: निकाला जा रहा है कि आपके फ़ैसलों का मोल क्या था। यह पेज खुला रहने दें।
 handed-over-0d3cbb91 = सौंपा गया
-not-begun-ab66e96f = शुरू नहीं किया
 
 ### app/sitting/result.rs
 
@@ -1866,8 +1909,8 @@ done-of-n-jobs-the-start-of-the-44890606 = { $n } में से { $done } ज
 your-instructor-s-copy-computes-203bb577 = आपके इंस्ट्रक्टर की प्रति इसे फिर निकालती है और फ़ैसला करती है।
 back-to-the-course-05831de5 = कोर्स पर वापस
 print-this-sheet-f6a770b7 = यह पन्ना प्रिंट करें
-yes-the-file-is-handed-over-750f2786 = हाँ, फ़ाइल दे दी गई: ख़ाली करें
 clear-for-the-next-candidate-fc11d8d6 = अगले परीक्षार्थी के लिए ख़ाली करें
+yes-the-file-is-handed-over-750f2786 = हाँ, फ़ाइल दे दी गई: ख़ाली करें
 verdict-marks-of-100-marks-on-40739ce9 = { $verdict } · औसतन 100 में से { $marks } अंक, { $cut } माँगे जाते हैं
 job-n-as-a-link-2827b189 = जॉब { $n } लिंक के रूप में
 result-of-job-n-as-a-qr-code-df24b449 = जॉब { $n } का परिणाम QR कोड के रूप में
@@ -1909,6 +1952,7 @@ the-four-letters-beside-it-2ac6fc2e = उसके पास के चार �
 they-find-a-misread-code-dc831d6f = इनसे ग़लत पढ़ा हुआ कोड पकड़ में आता है।
 word-for-today-eacde8b7 = आज का शब्द
 your-instructor-tells-it-when-18d8bb72 = जब सब शुरू करते हैं, तब आपका इंस्ट्रक्टर इसे बताता है।
+i-know-what-is-recorded-c1da6593 = मुझे पता है कि क्या दर्ज होता है: बेंच पर मेरा हर काम समय सहित, और यह पन्ना कब छोड़ा गया। यह प्रशिक्षण प्रणाली को जाता है और मिटाए जाने तक इस ब्राउज़र में रहता है।
 i-know-what-is-recorded-10490fe5 = मुझे मालूम है कि क्या रिकॉर्ड होता है: बेंच पर मेरी हर क्रिया उसके समय के साथ, और यह पेज कब छोड़ा गया। यह सब इसी ब्राउज़र में रहता है जब तक फ़ाइल मेरे हाथ से दी या मिटाई न जाए।
 begin-the-clock-starts-2829212a = शुरू करें: घड़ी चलने लगती है
 begin-as-practice-c4fbf2df = अभ्यास के रूप में शुरू करें
@@ -2039,8 +2083,6 @@ in-the-van-3fcacd24 = वैन में
 rates-72ebb81c = दरें
 call-out-call-out-labour-hour-an-b6ea9aee = विज़िट शुल्क { $call_out }, लेबर { $hour } प्रति घंटा, नई मशीन { $new }
 costs-at-most-most-786ac53e = लागत ज़्यादा से ज़्यादा { $most }
-at-most-minutes-minutes-on-site-bd9a3c9b = मौक़े पर ज़्यादा से ज़्यादा { $minutes } मिनट
-at-least-least-of-100-marks-9b7c293c = 100 में से कम से कम { $least } अंक
 to-reach-bd2d21b7 = लक्ष्य
 in-the-bag-6439528b = बैग में
 instrument-place-e3f2c311 = { $instrument }, { $place }
@@ -2065,7 +2107,7 @@ safety-of-70-97766810 = सुरक्षा 70 %
 a-diagnosis-of-60-de2b2563 = निदान 60 %
 a-procedure-of-60-with-run-and-83be6db8 = कार्यविधि 60 %, चलाने और बिजली के टेस्ट के साथ
 evidence-of-50-1130c5b9 = सबूत 50 %
-t-65-of-100-7e99e532 = 100 में से 65 अंक
+t-65-of-100-in-all-3bbb991e = कुल 100 में से 65
 still-missing-what-3117aed1 = अभी बाक़ी: { $what }।
 rightly-made-safe-and-left-7157eb52 = सही वजह से सुरक्षित करके छोड़ी
 repaired-2f042b45 = ठीक की
@@ -2075,6 +2117,7 @@ safety-rules-broken-e6881775 = सुरक्षा नियम टूटे
 safe-ad27ee58 = सुरक्षित
 how-marks-of-100-9cf7b4dc = { $how } · 100 में से { $marks }
 how-marks-of-100-for-now-dfc8b5c3 = { $how } · फ़िलहाल 100 में से { $marks }
+to-be-expected-5822b097 = अपेक्षित
 target-32608848 = लक्ष्य
 avoidable-f84bfa72 = टाली जा सकने वाली
 money-dearer-than-could-be-0c37158a = { $money } (जितनी उम्मीद हो सकती थी उससे महँगा)
@@ -2083,12 +2126,14 @@ money-cheaper-than-could-be-f3bef78b = { $money } (जितनी उम्म�
 chance-db7e15a1 = संयोग
 on-site-46cf0feb = मौक़े पर
 minutes-min-689f1a0e = { $minutes } min
-reached-564dd9f9 = पूरा हुआ
-not-reached-5ea156cc = पूरा नहीं हुआ
+kept-e8614759 = निभाई गई
+not-kept-67ecfbda = नहीं निभाई गई
 at-most-most-met-ccc3dfe6 = ज़्यादा से ज़्यादा { $most }: { $met }
 budget-39baa088 = बजट
 at-most-most-min-met-78b9d89a = ज़्यादा से ज़्यादा { $most } min: { $met }
 time-allowed-3e870934 = मिला हुआ समय
+reached-564dd9f9 = पूरा हुआ
+not-reached-5ea156cc = पूरा नहीं हुआ
 at-least-least-met-1258904e = कम से कम { $least }: { $met }
 marks-to-reach-8a4c03a9 = पाने के अंक
 
@@ -2355,9 +2400,7 @@ have-it-signed-9162c954 = दस्तख़त कराना
 what-comes-first-time-fa764dcd = पहले { $what }: { $time }
 what-comes-first-held-time-dc1c1d20 = पहले { $what }: { $held }, { $time }
 in-the-way-names-time-together-7818c4e1 = रास्ते में: { $names }, कुल { $time }
-do-these-n-steps-4d29520c = ये { $n } क़दम करना
 act-then-then-eb566ed7 = { $act }, फिर { $then }
-do-these-n-steps-then-then-94452630 = ये { $n } क़दम करना, फिर { $then }
 
 ### app/waiting.rs
 

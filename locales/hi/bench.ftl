@@ -100,6 +100,7 @@ the-spare-instrument-is-in-hand-4d652250 = अतिरिक्त यंत्
 
 ### bench/acts/mod.rs
 
+a-day-has-passed-since-you-rang-c810b28c = घंटी बजाए एक दिन बीत चुका है: जो मिला वह बताएँ, और सौंपें या सुरक्षित करके जाएँ
 water-has-run-onto-the-floor-2c494f72 = पानी फ़र्श पर बह गया है
 
 ### bench/acts/office.rs
@@ -143,7 +144,7 @@ plug-out-earth-pin-to-the-50787348 = प्लग बाहर: अर्थ प
 t-0-3-at-most-abf45ab9 = ज़्यादा से ज़्यादा 0.3 Ω
 t-1-m-at-least-abadc69a = कम से कम 1 MΩ
 protective-conductor-current-9d3ffd43 = अर्थ कंडक्टर का करंट
-plug-in-running-shows-most-the-da8cfeb7 = प्लग लगा, चलते हुए सबसे ज़्यादा दिखता है: लीकेज क्लैंप उसकी लीड पर
+plug-in-running-shows-most-the-876382f2 = प्लग लगा हो, चलते समय सबसे अधिक दिखता है: लीकेज क्लैंप फेज़ और न्यूट्रल दोनों के चारों ओर
 t-3-5-ma-at-most-bcf24447 = ज़्यादा से ज़्यादा 3.5 mA
 touch-current-8f797c6d = टच करंट
 plug-in-running-shows-most-metal-50c19b61 = प्लग लगा, चलते हुए सबसे ज़्यादा दिखता है: जिस धातु तक हाथ पहुँचे, उससे 2 kΩ के ज़रिए अर्थ तक
@@ -463,6 +464,22 @@ residual-current-device-e0830ed7 = रेज़िडुअल करंट ड�
 circuit-breaker-23d46db8 = सर्किट ब्रेकर
 machine-fuse-367ca20f = मशीन का फ़्यूज़
 
+### bench/questions.rs
+
+when-in-the-wash-does-it-happen-7a1ed525 = धुलाई में यह कब होता है?
+since-when-did-it-come-slowly-or-118ac7d8 = कब से? धीरे-धीरे हुआ या अचानक?
+does-it-happen-every-time-b045c126 = क्या हर बार होता है?
+what-does-the-display-show-does-2610a410 = डिस्प्ले पर क्या दिखता है? क्या बीप करती है?
+does-it-make-a-noise-it-did-not-f0ea70c5 = क्या कोई ऐसी आवाज़ करती है जो पहले नहीं करती थी?
+any-smell-smoke-or-wet-floor-2fd6aa83 = कोई गंध, धुआँ या गीला फ़र्श?
+has-anyone-worked-on-it-or-moved-0da3ed19 = क्या किसी ने इस पर काम किया या इसे खिसकाया है?
+what-was-in-it-how-much-and-how-14f63e5f = इसमें क्या डाला था, कितना, और पाउडर कितना?
+is-the-tap-open-and-is-the-water-fe23ce1a = क्या नल खुला है, और क्या बाक़ी जगह पानी तेज़ आता है?
+has-a-breaker-tripped-is-it-on-9752660a = क्या कोई ब्रेकर ट्रिप हुआ? क्या यह एक्सटेंशन लीड पर है?
+which-machine-is-it-and-how-old-beba7e7d = कौन-सी मशीन है, और कितनी पुरानी?
+what-does-it-still-do-and-where-27e7f955 = अब भी क्या-क्या करती है, और कहाँ रुकती है?
+where-does-it-stand-and-can-991cb6e3 = कहाँ रखी है, और क्या उसे लिटाने में कोई मदद कर सकता है?
+
 ### bench/safety/closing.rs
 
 handed-over-with-a-failed-earth-1da023cf = अर्थ का टेस्ट फ़ेल रहते सौंपी
@@ -746,19 +763,6 @@ left-the-floor-wet-46492b4d = फ़र्श गीला छोड़ा
 the-next-person-slips-or-stands-b86f41ef = अगला व्यक्ति फिसलता है, या स्विच पर उसी में खड़ा होता है।
 mop-up-before-leaving-ecdb16c3 = जाने से पहले फ़र्श पोंछें।
 
-### bench/scenario.rs
-
-when-in-the-wash-does-it-happen-7a1ed525 = धुलाई में यह कब होता है?
-since-when-did-it-come-slowly-or-118ac7d8 = कब से? धीरे-धीरे हुआ या अचानक?
-does-it-happen-every-time-b045c126 = क्या हर बार होता है?
-what-does-the-display-show-does-2610a410 = डिस्प्ले पर क्या दिखता है? क्या बीप करती है?
-does-it-make-a-noise-it-did-not-f0ea70c5 = क्या कोई ऐसी आवाज़ करती है जो पहले नहीं करती थी?
-any-smell-smoke-or-wet-floor-2fd6aa83 = कोई गंध, धुआँ या गीला फ़र्श?
-has-anyone-worked-on-it-or-moved-0da3ed19 = क्या किसी ने इस पर काम किया या इसे खिसकाया है?
-what-was-in-it-how-much-and-how-14f63e5f = इसमें क्या डाला था, कितना, और पाउडर कितना?
-is-the-tap-open-and-is-the-water-fe23ce1a = क्या नल खुला है, और क्या बाक़ी जगह पानी तेज़ आता है?
-has-a-breaker-tripped-is-it-on-9752660a = क्या कोई ब्रेकर ट्रिप हुआ? क्या यह एक्सटेंशन लीड पर है?
-
 ### bench/shock.rs
 
 hardly-felt-86b15da0 = मुश्किल से महसूस
@@ -813,12 +817,6 @@ loudest-moment-ed048c05 = सबसे तेज़ आवाज़ का प�
 none-5ef2092b = कोई नहीं
 alarm-19ebecda = अलार्म
 
-### bench/visit.rs
-
-which-machine-is-it-and-how-old-beba7e7d = कौन-सी मशीन है, और कितनी पुरानी?
-what-does-it-still-do-and-where-27e7f955 = अब भी क्या-क्या करती है, और कहाँ रुकती है?
-where-does-it-stand-and-can-991cb6e3 = कहाँ रखी है, और क्या उसे लिटाने में कोई मदद कर सकता है?
-
 ### bench/words.rs
 
 ask-on-the-phone-question-591a4056 = फ़ोन पर पूछना: { $question }
@@ -861,6 +859,7 @@ state-the-fault-found-acaf8701 = मिली ख़राबी बताना
 advise-the-customer-5ef995c2 = ग्राहक को सलाह देना
 make-safe-and-leave-07b2532e = सुरक्षित करके चले जाना
 hand-over-5e9dcb2a = सौंपना
+take-off-66f6f69f = उतारना
 refit-7c3aa3df = दोबारा लगाना
 name-verb-with-check-98c81015 = { $name }: { $verb }, जाँच के साथ
 connector-pull-apart-febb71e7 = { $connector }: खींचकर अलग करना
@@ -879,6 +878,7 @@ diode-test-64064db4 = डायोड टेस्ट
 ac-amperes-through-the-leads-91e4d509 = लीड से AC एम्पियर
 clamp-a82efcbc = क्लैंप
 leakage-clamp-9a5b5f12 = लीकेज क्लैंप
+leakage-clamp-round-line-and-353578fc = लीकेज क्लैंप फेज़ और न्यूट्रल दोनों के चारों ओर
 # in the jaws of a clamp
 nothing-da8f1d1a = कुछ नहीं
 mode-round-conductor-3a8b5589 = { $mode }, जबड़ों में: { $conductor }

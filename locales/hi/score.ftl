@@ -78,11 +78,14 @@ nothing-tells-it-from-what-b128b51c = इसे “{ $what }” से कुछ
 
 ### score/fairness/bars.rs
 
+one-and-other-change-the-same-08e35675 = “{ $one }” और “{ $other }” एक ही चीज़ बदलते हैं: इनमें से एक रखें।
 the-part-is-not-in-the-van-if-it-a4fc7c96 = वैन में { $part } नहीं है: अगर इसे बदलना ही पड़े, तो वह { $price } का दूसरा दौरा है।
 the-target-is-not-known-yet-take-39ef223a = लक्ष्य अभी मालूम नहीं: विशेषज्ञ को जितना चाहिए वह ले लें, या जॉब ख़ुद करें और जितना लगा वह लिखें।
 the-budget-of-bar-is-below-the-4bd46656 = { $bar } का बजट उन { $needs } से कम है जो कुशल तकनीशियन को चाहिए: इसे { $room } या ज़्यादा करें।
 the-time-allowed-bar-minutes-is-05a32134 = { $bar } मिनट का मिला हुआ समय उन { $needs } से कम है जो कुशल तकनीशियन को चाहिए: इसे { $room } या ज़्यादा करें।
 target-cost-in-minutes-minutes-615d11cc = लक्ष्य: { $cost }, { $minutes } मिनट में।
+the-expert-gets-it-right-but-in-050918d1 = विशेषज्ञ इसे ठीक कर लेता है, पर { $minutes } मिनट और { $price } में: यह काम की सीमा से अधिक है।
+the-expert-leaves-with-the-b2334c37 = विशेषज्ञ मशीन चलती छोड़कर जाता है और “{ $fault }” का नाम नहीं लेता: कोई संकेत दें या इसे हटा दें।
 the-expert-who-knows-no-more-at-478a8e5b = विशेषज्ञ, जो दरवाज़े पर अप्रेंटिस से ज़्यादा नहीं जानता, { $minutes } मिनट में { $price } पर इसे ठीक कर लेता है: जिसकी अनुमति है उससे यह हल हो सकता है।
 one-and-next-474c2c83 = { $one } और { $next }
 the-expert-does-not-get-it-right-41a18fae = विशेषज्ञ इसे ठीक नहीं कर पाता: अंत में उसने “{ $causes }” को कारण माना। जॉब हो सकता है, यह बात सहेजे हुए लक्ष्य पर टिकी है, जो किसी व्यक्ति के काम से आया है; मानकर चलें कि यह कठिन होगा।
@@ -150,8 +153,8 @@ loudest-fault-sound-over-normal-54d52709 = ख़राबी की सबस�
 line-n-words-ffbbb770 = पंक्ति { $n }, { $words }
 part-the-part-was-sound-and-8316f90b = { $part }: पार्ट सही था, और नोटबुक में अभी तक उसके ख़िलाफ़ कुछ नहीं था
 part-the-part-was-sound-already-d9481805 = { $part }: पार्ट सही था; पहले से मालूम: { $lines }
-a-look-at-the-place-would-have-86fbe59d = उस जगह एक नज़र में { $minutes } मिनट लगते; पार्ट की लागत { $price } थी: { $part }
-right-by-accident-what-came-2ef0b024 = संयोग से ठीक: { $what }; यह तब ठीक हो गया जब कुछ और वापस लगाया जा रहा था
+a-look-at-the-place-would-have-44e32422 = उस जगह एक नज़र में { $minutes } मिनट लगते; पार्ट की लागत { $price } थी: { $part }
+right-by-accident-as-something-8155212f = संयोग से ठीक, जब कुछ और वापस लगाया गया: { $what }
 
 ### score/matrix.rs
 
