@@ -253,6 +253,9 @@ pub fn repeats(is: &Note, earlier: &Note) -> bool {
 }
 
 #[cfg(test)]
+mod lines;
+
+#[cfg(test)]
 mod tests {
     use super::*;
 
