@@ -228,3 +228,6 @@ pub(super) fn begins_anew(action: &Action) -> bool {
             }
     )
 }
+
+#[cfg(test)]
+mod counted;
