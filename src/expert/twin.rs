@@ -223,6 +223,9 @@ fn glimpse(job: &mut Job, action: &Action) -> Vec<Note> {
 }
 
 #[cfg(test)]
+mod shown;
+
+#[cfg(test)]
 #[cfg(not(target_arch = "wasm32"))]
 mod tests {
     use std::path::Path;
