@@ -174,6 +174,7 @@ pub(super) fn shares(degrees: &[f64]) -> Vec<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::scenario::job;
 
     #[test]
     fn a_third_is_there_in_full_and_the_rest_goes_by_the_way_between() {
@@ -181,5 +182,118 @@ mod tests {
         for (is, cell) in shares.iter().zip([0.75, 0.375, 0.25, 0.125]) {
             assert!((is - 2.0 / 3.0 * cell).abs() < 1e-12, "{shares:?}");
         }
+    }
+
+    fn of_job(id: &str) -> (Vec<Cause>, Vec<Variant>) {
+        let scenario = job(id).expect("sound").expect("ships");
+        let causes = causes(&scenario);
+        let variants = variants(&scenario, &causes);
+        (causes, variants)
+    }
+
+    fn of<'a>(
+        (causes, variants): &'a (Vec<Cause>, Vec<Variant>),
+        ids: &[&str],
+    ) -> Vec<&'a Variant> {
+        let cause = causes.iter().position(|c| c.0 == ids).expect("a cause");
+        variants.iter().filter(|v| v.cause == cause).collect()
+    }
+
+    fn prior(variants: &[&Variant]) -> f64 {
+        variants.iter().map(|v| v.prior).sum()
+    }
+
+    #[test]
+    fn the_sound_machine_comes_first_and_one_call_in_fifty_is_without_need() {
+        let all = of_job("hums_and_stands");
+        assert!(all.1[0].faults.is_empty() && (all.1[0].prior - 0.02).abs() < 1e-12);
+        let sum: f64 = all.1.iter().map(|v| v.prior).sum();
+        assert!((sum - 1.0).abs() < 1e-12, "{sum}");
+    }
+
+    #[test]
+    fn a_pair_is_a_quarter_as_likely_as_its_rarer_fault() {
+        let all = of_job("half_as_strong_since_the_fitter");
+        let sum: f64 = all.1.iter().map(|v| v.prior).sum();
+        assert!((sum - 1.0).abs() < 1e-12, "{sum}");
+        for ids in [
+            ["earth_wire_left_off", "capacitor_low"],
+            ["tub_cracked", "basket_bearing_rough"],
+        ] {
+            let pair = prior(&of(&all, &ids));
+            let [one, other] = ids.map(|id| prior(&of(&all, &[id])));
+            assert!(
+                (pair / one.min(other) - 0.25).abs() < 1e-9,
+                "{ids:?} {pair}"
+            );
+        }
+    }
+
+    #[test]
+    fn two_faults_in_degrees_are_reckoned_with_each_with_each() {
+        let shipped = job("hums_and_stands").expect("sound").expect("ships");
+        let mut scenario = Scenario::clone(&shipped);
+        let ids = ["capacitor_low", "belt_slightly_loose"];
+        scenario.double_faults = vec![ids.map(str::to_owned)];
+        let causes = causes(&scenario);
+        let all = (causes.clone(), variants(&scenario, &causes));
+        let pair = of(&all, &ids);
+        let degrees: Vec<[f64; 2]> = pair
+            .iter()
+            .map(|v| [0, 1].map(|at: usize| v.faults[at].severity_ratio))
+            .collect();
+        assert_eq!(degrees, [[1.0, 1.0], [0.5, 1.0], [1.0, 0.5], [0.5, 0.5]]);
+    }
+
+    #[test]
+    fn a_fault_in_degrees_is_mostly_a_whole_one_and_a_pair_of_them_each_with_each() {
+        let all = of_job("half_as_strong_since_the_fitter");
+        let low = of(&all, &["capacitor_low"]);
+        let degrees: Vec<f64> = low.iter().map(|v| v.faults[0].severity_ratio).collect();
+        assert_eq!(degrees, [1.0, 0.75, 0.5]);
+        let whole = prior(&low);
+        // A third is there in full, and the rest: a quarter, a half, a quarter.
+        for (v, share) in low.iter().zip([0.5, 1.0 / 3.0, 1.0 / 6.0]) {
+            assert!(
+                (v.prior / whole - share).abs() < 1e-9,
+                "{} {share}",
+                v.prior / whole
+            );
+        }
+        let pair = of(&all, &["tub_cracked", "basket_bearing_rough"]);
+        let degrees: Vec<f64> = pair.iter().map(|v| v.faults[1].severity_ratio).collect();
+        assert_eq!(degrees, [1.0, 0.5]);
+        assert!(
+            pair.iter()
+                .all(|v| (v.faults[0].severity_ratio - 1.0).abs() < 1e-12)
+        );
+        assert!((pair[0].prior - pair[1].prior).abs() < 1e-15);
+        let rings = of(&all, &["rod_spring_weak", "balance_ring_empty"]);
+        assert_eq!(rings.len(), 2);
+    }
+
+    #[test]
+    fn what_comes_and_goes_is_reckoned_with_as_there_and_any_contact_may() {
+        let all = of_job("hums_and_stands");
+        for v in of(&all, &["cord_intermittent"]) {
+            assert!(v.chance.is_some() && v.loose.is_none());
+            assert_eq!(v.faults[0].onset, Some(Onset::Constant));
+        }
+        // A wire inside may be loose; a belt, a tap or a setting is not.
+        for (id, is_loose) in [
+            ("capacitor_open", true),
+            ("belt_off", false),
+            ("tap_closed", false),
+        ] {
+            for v in of(&all, &[id]) {
+                assert_eq!((v.chance, v.loose.is_some()), (None, is_loose), "{id}");
+                assert_eq!(v.faults[0].onset, None, "{id}");
+            }
+        }
+        let house = of(&all, &["socket_line_open"]);
+        assert!(
+            house.iter().all(|v| v.loose.is_none()),
+            "the house is no part"
+        );
     }
 }

@@ -138,3 +138,92 @@ impl Told {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn heard(words: &str) -> Told {
+        let mut told = Told::default();
+        told.hear(words);
+        told
+    }
+
+    fn set(list: &[Symptom]) -> Symptoms {
+        Symptoms::from(list.to_vec())
+    }
+
+    #[test]
+    fn words_go_together_within_a_clause_only() {
+        assert!(heard("The panel stays dark").wrong.has(Symptom::Dead));
+        assert!(
+            !heard("I know the panel. It was dark by then.")
+                .wrong
+                .has(Symptom::Dead)
+        );
+    }
+
+    #[test]
+    fn what_works_is_heard_as_right_unless_it_is_complained_of() {
+        let told = heard("It washes and drains. It does not SPIN!");
+        assert!(told.right.has(Symptom::NoFill) && !told.wrong.has(Symptom::NoFill));
+        assert!(told.wrong.has(Symptom::NoSpin));
+        let mut told = heard("Water runs in the house.");
+        assert!(told.right.has(Symptom::NoFill));
+        told.hear("No water comes into it");
+        assert!(told.wrong.has(Symptom::NoFill) && !told.right.has(Symptom::NoFill));
+    }
+
+    #[test]
+    fn a_symptom_told_speaks_for_machines_that_show_it_and_praise_against_them() {
+        let (slow, none) = (set(&[Symptom::SlowFill]), Symptoms::default());
+        let told = Told {
+            wrong: slow,
+            ..Told::default()
+        };
+        // Two in five tell of what is there, three in a hundred of what is not.
+        let odds = libm::exp(told.fits(slow) - told.fits(none));
+        assert!(odds > 5.0 && odds < 0.4 / 0.03, "{odds}");
+        let praised = Told {
+            right: slow,
+            ..Told::default()
+        };
+        let odds = libm::exp(praised.fits(none) - praised.fits(slow));
+        assert!(odds > 5.0 && odds < (0.97 * 0.15) / (0.6 * 0.02), "{odds}");
+        // Silence tells a little: most of what is there is not told of.
+        let odds = libm::exp(Told::default().fits(none) - Told::default().fits(slow));
+        let silent = (0.97 * 0.85) / (0.6 * 0.98);
+        assert!((odds - silent).abs() < 0.03, "{odds} {silent}");
+    }
+
+    #[test]
+    fn words_are_as_likely_as_their_head_says() {
+        let told = Told {
+            wrong: set(&[Symptom::Hums, Symptom::Hot]),
+            right: set(&[Symptom::NoFill]),
+            comes_and_goes: false,
+        };
+        // Hum shown and told, heat told though not there, a fill praised that works, no spin kept back.
+        let shown = set(&[Symptom::Hums, Symptom::NoSpin]);
+        let silent = libm::pow(0.97 * 0.85, 23.0);
+        let meant = 0.4 * 0.03 * (0.97 * 0.15) * (0.6 * 0.98) * silent;
+        let astray = 0.1 * 0.1 * (0.9 * 0.1) * libm::pow(0.9 * 0.9, 24.0);
+        let sum = libm::log(0.95 * meant + 0.05 * astray);
+        assert!(
+            (told.fits(shown) - sum).abs() < 1e-9,
+            "{} {sum}",
+            told.fits(shown)
+        );
+    }
+
+    #[test]
+    fn words_that_say_it_comes_and_goes_speak_for_what_does() {
+        let said = heard("It stops now and then.");
+        assert!(said.comes_and_goes && !heard("It stops.").comes_and_goes);
+        assert!((libm::exp(said.fits_onset(true)) - 0.3).abs() < 1e-12);
+        assert!((libm::exp(said.fits_onset(false)) - 0.03).abs() < 1e-12);
+        let silent = heard("It stops.");
+        assert!((libm::exp(silent.fits_onset(true)) - 0.7).abs() < 1e-12);
+        assert!((libm::exp(silent.fits_onset(false)) - 0.97).abs() < 1e-12);
+    }
+}
