@@ -329,3 +329,6 @@ pub(super) fn name_of(note: &Note) -> Option<String> {
         _ => None,
     }
 }
+
+#[cfg(test)]
+mod judging;

@@ -282,3 +282,6 @@ fn repairs(likely: &[Likely<'_>], scenario: &Scenario) -> Vec<(Remedy, Repair, O
     all.push((Remedy::Help, help, None));
     all
 }
+
+#[cfg(test)]
+mod offered;
