@@ -201,3 +201,6 @@ fn cause_words(ids: &[String], scenario: &Scenario) -> String {
     let all = words.reduce(|one, next| say!("{one}, and {next}", one, next));
     all.unwrap_or_else(|| say!("nothing is wrong").to_owned())
 }
+
+#[cfg(test)]
+mod rungs;
