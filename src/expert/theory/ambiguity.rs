@@ -220,4 +220,108 @@ mod tests {
         assert_eq!(found[0].causes, [0, 1, 2]);
         assert!(found[0].is_harmful && !found[1].is_harmful);
     }
+
+    #[test]
+    fn values_of_one_scatter_overlap_as_bells_do() {
+        // Bells of one width cross half way: TV = 2 Φ(d/2σ) - 1.
+        for (d, tv) in [
+            (0.0, 0.0),
+            (1.0, 0.382_925),
+            (2.0, 0.682_689),
+            (4.0, 0.954_500),
+        ] {
+            let (one, other) = (value(3.0, 2.0), value(3.0 + 2.0 * d, 2.0));
+            assert!((total_variation(&one, &other) - tv).abs() < 1e-6, "{d}");
+            assert!((total_variation(&other, &one) - tv).abs() < 1e-6, "{d}");
+        }
+    }
+
+    #[test]
+    fn values_without_scatter_are_the_same_or_never() {
+        let sure = value(3.0, 0.0);
+        for (other, is_other) in [
+            (value(3.0, 0.0), 0.0),
+            (value(3.1, 0.0), 1.0),
+            (value(3.0, 0.5), 1.0),
+        ] {
+            assert!(
+                (total_variation(&sure, &other) - is_other).abs() < 1e-12,
+                "{other:?}"
+            );
+            assert!(
+                (total_variation(&other, &sure) - is_other).abs() < 1e-12,
+                "{other:?}"
+            );
+            assert!(
+                (overlap(&sure, &other) - (1.0 - is_other)).abs() < 1e-12,
+                "{other:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_scatter_hardly_wider_is_hardly_another() {
+        let one = value(10.0, 1.0);
+        let near = value(10.0, 1.0 + 1e-9);
+        assert!(total_variation(&one, &near) < 1e-8);
+        let far = value(12.0, 1.0 + 1e-9);
+        let alike = value(12.0, 1.0);
+        let by = total_variation(&one, &far) - total_variation(&one, &alike);
+        assert!(by.abs() < 1e-6, "{by}");
+    }
+
+    #[test]
+    fn a_value_is_never_a_category_and_categories_overlap_by_their_shares() {
+        let (yes, often) = (vec![1.0, 0.0], vec![0.64, 0.36]);
+        let (yes, often) = (Shows::Category(yes), Shows::Category(often));
+        assert!((total_variation(&yes, &often) - 0.36).abs() < 1e-12);
+        assert!((overlap(&yes, &often) - 0.8).abs() < 1e-12);
+        assert!((total_variation(&yes, &value(1.0, 1.0)) - 1.0).abs() < 1e-12);
+        assert!(overlap(&value(1.0, 1.0), &yes).abs() < 1e-12);
+    }
+
+    fn share(p: f64) -> Shows {
+        Shows::Category(vec![p, 1.0 - p])
+    }
+
+    #[test]
+    fn a_pair_is_told_apart_by_one_sure_test_or_by_many_unsure_ones() {
+        let of = |a: &[f64], b: &[f64]| {
+            let shows = [a, b].map(|ps| ps.iter().map(|p| share(*p)).collect::<Vec<_>>());
+            pair(&shows, 0, 1, LIMITS)
+        };
+        // At even odds a test that shows 95 against 5 errs just once in twenty.
+        assert!(of(&[0.96], &[0.05]).is_separable);
+        assert!(!of(&[0.94], &[0.05]).is_separable);
+        let many = of(&[0.8; 12], &[0.2; 12]);
+        assert!(many.is_separable && many.variation < 0.9, "{many:?}");
+        assert!(!of(&[0.8; 3], &[0.2; 3]).is_separable);
+        // The best test is the one that differs most, the first of two alike.
+        let best = of(&[0.5, 0.9, 0.9], &[0.5, 0.2, 0.2]);
+        assert_eq!(best.best_test, Some(1));
+        assert!((best.variation - 0.7).abs() < 1e-12);
+        let growing = of(&[0.6, 0.9], &[0.5, 0.2]);
+        assert_eq!(growing.best_test, Some(1));
+        assert_eq!(of(&[0.5], &[0.5]).best_test, Some(0));
+        let none = of(&[], &[]);
+        assert_eq!((none.best_test, none.is_separable), (None, false));
+        assert!((none.overlap - 0.5).abs() < 1e-12);
+    }
+
+    #[test]
+    fn causes_that_hang_together_only_over_others_are_one_group() {
+        let alike = |a: usize, b: usize| Pair {
+            a,
+            b,
+            best_test: None,
+            variation: 0.0,
+            overlap: 0.5,
+            is_separable: false,
+        };
+        let pairs = [alike(0, 3), alike(1, 2), alike(2, 3)];
+        let found = groups(5, &pairs, &[7, 7, 7, 7, 1]);
+        let causes: Vec<_> = found.iter().map(|g| g.causes.clone()).collect();
+        assert_eq!(causes, [vec![0, 1, 2, 3], vec![4]]);
+        assert!(!found[0].is_harmful, "one remedy mends all of them");
+    }
 }

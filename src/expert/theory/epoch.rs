@@ -62,4 +62,21 @@ mod tests {
         assert_eq!(clean_runs(0.0, 0.8, 0.05), None);
         assert_eq!(clean_runs(0.3, 0.99, 0.05), Some(0));
     }
+
+    #[test]
+    fn an_epoch_is_as_likely_as_its_readings_with_the_cause_there_or_not() {
+        assert!((likelihood(0.3, 0.9, 0.2) - (0.27 + 0.14)).abs() < 1e-12);
+        assert!((likelihood(1.0, 0.9, 0.2) - 0.9).abs() < 1e-12);
+        assert!((likelihood(0.0, 0.9, 0.2) - 0.2).abs() < 1e-12);
+    }
+
+    #[test]
+    fn what_was_never_repaired_stays_and_what_surely_was_is_gone() {
+        assert!((not_repaired(0.5, 0.0, 3) - 1.0).abs() < 1e-12);
+        assert!(not_repaired(0.5, 1.0, 3).abs() < 1e-12);
+        // Even chances, and three clean runs where every second one would have failed: 1 in 9.
+        assert!((not_repaired(0.5, 0.5, 3) - 1.0 / 9.0).abs() < 1e-12);
+        assert_eq!(clean_runs(0.5, 0.5, 0.0), None);
+        assert_eq!(clean_runs(1.0, 0.5, 0.05), Some(1));
+    }
 }

@@ -166,4 +166,49 @@ mod tests {
         let many = vec![0.01; MOST_EXACT + 1];
         assert_eq!(Candidates::plain(&many, &many).best(), None);
     }
+
+    /// All orders of as many repairs.
+    fn orders(n: usize) -> Vec<Vec<usize>> {
+        if n == 0 {
+            return vec![Vec::new()];
+        }
+        let shorter = orders(n - 1).into_iter();
+        let longer = shorter.flat_map(|order| {
+            (0..n).map(move |at| {
+                let mut order = order.clone();
+                order.insert(at, n - 1);
+                order
+            })
+        });
+        longer.collect()
+    }
+
+    #[test]
+    fn behind_shared_covers_the_best_and_the_worst_order_are_those_of_all_that_are_tried() {
+        let mut c = Candidates::looked_at(
+            &[0.35, 0.25, 0.2, 0.15, 0.05],
+            &[20.0, 8.0, 30.0, 4.0, 12.0],
+            &[15.0, 40.0, 0.0, 25.0, 5.0],
+        );
+        c.covers = vec![25.0, 12.0];
+        for (repair, cover) in c
+            .repairs
+            .iter_mut()
+            .zip([Some(0), Some(1), Some(0), None, Some(1)])
+        {
+            repair.cover = cover;
+        }
+        let costs = orders(5).into_iter().map(|order| c.expected_cost(&order));
+        let (low, high) = costs.fold((f64::INFINITY, 0.0_f64), |(low, high), cost| {
+            (low.min(cost), high.max(cost))
+        });
+        let best = c.expected_cost(&c.best().expect("few"));
+        let worst = c.expected_cost(&c.worst().expect("few"));
+        assert!((best - low).abs() < 1e-9, "{best} {low}");
+        assert!((worst - high).abs() < 1e-9, "{worst} {high}");
+        // Both behind one cover, the second finds it open.
+        let pair = c.expected_cost(&[0, 2]);
+        let by_hand = 20.0 + 25.0 + 0.35 * 15.0 + 0.65 * 30.0;
+        assert!((pair - by_hand).abs() < 1e-9, "{pair} {by_hand}");
+    }
 }

@@ -78,3 +78,31 @@ impl Places {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_way_leads_over_other_places_where_that_is_cheaper() {
+        let far = f64::INFINITY;
+        // A line of three, dearer one way than back, and a shorter way round.
+        let direct = [
+            vec![7.0, 2.0, 9.0],
+            vec![1.0, 0.0, 3.0],
+            vec![far, 4.0, 0.0],
+        ];
+        let places = Places::new(&direct, 0);
+        let ways: Vec<f64> = places.ways().collect();
+        let cheapest = [0.0, 2.0, 5.0, 1.0, 0.0, 3.0, 5.0, 4.0, 0.0];
+        for (is, wanted) in ways.iter().zip(cheapest) {
+            assert!((is - wanted).abs() < 1e-12, "{ways:?}");
+        }
+        let (cost, at) = places.go(2, Some(0));
+        assert!((cost - 5.0).abs() < 1e-12 && at == 0);
+        let (cost, at) = places.go(2, None);
+        assert!(cost.abs() < 1e-12 && at == 2, "where one stands");
+        assert!(places.free().ways().all(|way| way.abs() < 1e-12));
+        assert_eq!((places.free().len(), places.free().end), (3, 0));
+    }
+}

@@ -212,4 +212,104 @@ mod tests {
         let near = METER.probability(Display::Value(14.6), Expected::within(14.5, 0.07));
         assert!(!METER.is_unexplained(near));
     }
+
+    /// No error of its own: it shows the nearest step.
+    const EXACT: Meter = Meter {
+        accuracy_ratio: 0.0,
+        accuracy_steps: 0.0,
+        ..METER
+    };
+
+    fn of(mean: f64, part_sd: f64) -> Expected {
+        Expected::Value { mean, part_sd }
+    }
+
+    #[test]
+    fn an_instrument_without_error_shows_the_nearest_step() {
+        let at = |shown: f64| EXACT.probability(Display::Value(shown), of(12.34, 0.0));
+        assert!(at(12.3) > 0.99 && at(12.4) < 1e-5 && at(12.2) < 1e-5);
+        let nothing = EXACT.probability(Display::Value(0.0), of(0.04, 0.0));
+        assert!(nothing > 0.99, "{nothing}");
+        let least = EXACT.probability(Display::Value(0.1), of(0.06, 0.0));
+        assert!(least > 0.99, "{least}");
+        let over = EXACT.probability(Display::OverRange, of(200.0, 0.0));
+        assert!(over > 0.99, "{over}");
+    }
+
+    #[test]
+    fn parts_and_instrument_scatter_a_reading_together() {
+        // 0.8 % of 10 and two steps, both rectangular; parts of 0.3.
+        let meter_sd = (0.08 + 0.2) / 3.0_f64.sqrt();
+        assert!((METER.sd_at(10.0) - meter_sd).abs() < 1e-12);
+        assert!((METER.sd_at(-10.0) - meter_sd).abs() < 1e-12);
+        let sd = libm::hypot(meter_sd, 0.3);
+        for away in [0.0, 0.4, 0.8] {
+            let is = METER.probability(Display::Value(10.0 + away), of(10.0, 0.3));
+            let bell = 0.1 * normal::density(10.0 + away, 10.0, sd);
+            assert!((is / bell - 1.0).abs() < 0.02, "{is} {bell}");
+        }
+        let Expected::Value { part_sd, .. } = Expected::within(-10.0, 0.06) else {
+            panic!("a value");
+        };
+        assert!((part_sd - 0.6 / 3.0_f64.sqrt()).abs() < 1e-12);
+    }
+
+    #[test]
+    fn one_part_drawn_is_that_part_and_draws_of_two_kinds_stay_two_kinds() {
+        let shown = Display::Value(14.2);
+        let one = METER.probability_of_draws(shown, &[14.5]);
+        assert!((one - METER.probability(shown, of(14.5, 0.0))).abs() < 1e-12);
+        // Two kernels of 1.06 · 2 · 2^-0.2 around the draws, each of half the weight.
+        let kernel = 1.06 * 2.0 * libm::pow(2.0, -0.2);
+        for at in [8.0, 10.0, 12.0] {
+            let is = METER.probability_of_draws(Display::Value(at), &[8.0, 12.0]);
+            let bells = normal::density(at, 8.0, kernel) + normal::density(at, 12.0, kernel);
+            assert!((is / (0.05 * bells) - 1.0).abs() < 0.02, "{at} {is}");
+        }
+        // Where nothing was drawn a reading means nothing.
+        let none = METER.probability_of_draws(shown, &[]);
+        assert!((none - 0.002 / 2000.0).abs() < 1e-12, "{none}");
+    }
+
+    #[test]
+    fn readings_of_one_part_agree_more_than_readings_of_two() {
+        let expected = of(14.5, 1.0);
+        let high = Display::Value(16.0);
+        let once = METER.probability(high, expected);
+        let twice = METER.probability_of_repeats(&[high, high], expected);
+        assert!(twice > 2.0 * once * once, "{twice} {once}");
+        let apart = METER.probability_of_repeats(&[high, Display::Value(13.0)], expected);
+        assert!(apart < 0.01 * once * once, "{apart} {once}");
+        // An open circuit and parts all alike have nothing in common but what they are.
+        for alike in [Expected::Open, of(14.5, 0.0)] {
+            for shown in [Display::OverRange, Display::Value(14.4)] {
+                let once = METER.probability(shown, alike);
+                let twice = METER.probability_of_repeats(&[shown, shown], alike);
+                assert!((twice / (once * once) - 1.0).abs() < 1e-9, "{twice} {once}");
+            }
+        }
+    }
+
+    #[test]
+    fn readings_of_one_part_sum_to_one_over_all_that_can_be_shown() {
+        let small = Meter {
+            step: 1.0,
+            n_steps: 20,
+            ..METER
+        };
+        for expected in [of(9.0, 0.5), of(15.0, 6.0), of(3.0, 0.01)] {
+            let all: Vec<Display> = small.displays().collect();
+            let pairs = all.iter().flat_map(|a| all.iter().map(|b| [*a, *b]));
+            let sum: f64 = pairs
+                .map(|pair| small.probability_of_repeats(&pair, expected))
+                .sum();
+            assert!((sum - 1.0).abs() < 1e-6, "{expected:?} {sum}");
+        }
+    }
+
+    #[test]
+    fn a_reading_is_unexplained_up_to_half_again_what_a_stray_one_comes_by() {
+        let stray = 0.004 / 2000.0;
+        assert!(METER.is_unexplained(1.4 * stray) && !METER.is_unexplained(1.6 * stray));
+    }
 }
