@@ -262,4 +262,27 @@ mod tests {
     fn a_machine_is_not_told_from_itself() {
         assert_eq!(told("belt_off", "belt_off"), None);
     }
+
+    #[test]
+    fn what_comes_and_goes_is_told_as_it_is_while_it_is_there() {
+        let scenario = job("hums_and_stands").expect("sound").expect("ships");
+        let apart = Apart::new(&scenario, &[]).expect("starts");
+        let there = ActiveFault::constant("cord_intermittent");
+        let usual = ActiveFault {
+            onset: None,
+            ..there.clone()
+        };
+        let onset = Onset::From { start_s: 1e6 };
+        let late = ActiveFault {
+            onset: Some(onset),
+            ..there.clone()
+        };
+        let sound = apart.shows(&[]).expect("sound");
+        let there = apart.shows(&[there]).expect("listed");
+        assert!(apart.told_by(&there, &sound).is_some());
+        for fault in [usual, late] {
+            let shows = apart.shows(&[fault]).expect("listed");
+            assert_eq!(apart.told_by(&shows, &there), None);
+        }
+    }
 }

@@ -9,14 +9,17 @@ use proptest::prelude::*;
 use crate::bench::action::Action;
 use crate::bench::action::MeterMode;
 use crate::bench::action::Sense;
+use crate::bench::job::Entry;
 use crate::bench::job::Job;
 use crate::bench::notebook::Note;
 use crate::bench::notebook::NoteEntry;
+use crate::bench::notebook::Seen as Thing;
 use crate::bench::scenario::Scenario;
 use crate::expert::belief::Belief;
 use crate::expert::cause;
 use crate::expert::degrees;
 use crate::expert::seen::Seen;
+use crate::expert::seen::Step;
 use crate::expert::table;
 use crate::expert::told::Told;
 use crate::expert::weigh;
@@ -297,18 +300,93 @@ proptest! {
     }
 }
 
+/// Bits by which a belief moved, and bits that its uncertainty lost, by hand.
 #[test]
-fn a_degree_between_those_reckoned_with_is_found() {
-    let truth = 0.66;
+fn each_step_tells_how_far_it_moved_the_belief_and_how_much_surer_it_made_it() {
+    let scenario = wet_or_sound(Vec::new());
+    let seen = worked(&scenario, &independent(&scenario));
+    let belief = Belief::of(&seen).expect("runs");
+    let history = belief.history();
+    assert_eq!(history.len(), seen.steps.len() + 1);
+    let entropy = |p: &[f64]| -> f64 {
+        let there = p.iter().filter(|p| **p > 0.0);
+        there.map(|p| -p * libm::log2(*p)).sum()
+    };
+    let mut largest = 0.0_f64;
+    for (before, after) in history.iter().zip(&history[1..]) {
+        let pairs = before
+            .after
+            .iter()
+            .zip(&after.after)
+            .filter(|(_, b)| **b > 0.0);
+        let moved: f64 = pairs.map(|(a, b)| b * libm::log2(b / a)).sum();
+        assert!((after.surprise_bits - moved).abs() < 1e-9, "{after:?}");
+        let bits = entropy(&before.after) - entropy(&after.after);
+        assert!((after.bits - bits).abs() < 1e-9, "{after:?}");
+        largest = largest.max(moved);
+    }
+    assert!(largest > 0.5, "something was told: {largest}");
+}
+
+/// A look at the tap.
+fn tap_seen(key: &str) -> Step {
+    let seen = vec![Thing {
+        key: key.to_owned(),
+        amount: None,
+        text: String::new(),
+    }];
+    let note = Note {
+        number: 1,
+        tick: 100,
+        state: "off".to_owned(),
+        entry: NoteEntry::Observation {
+            sense: Sense::Look,
+            place: "tap".to_owned(),
+            seen,
+        },
+    };
+    let (sense, place) = (Sense::Look, "tap".to_owned());
+    let action = Action::Sense { sense, place };
+    Step {
+        entry: Entry { tick: 100, action },
+        ticks: 20,
+        notes: vec![note],
+        is_tripped: false,
+    }
+}
+
+#[test]
+fn a_tap_that_is_first_seen_shut_was_shut_on_every_machine_and_one_seen_open_before_was_not() {
+    let scenario = Seen::at_the_door(&small(&[3, 8])).scenario;
+    let is_open = |steps: &[Step]| {
+        let mut belief = Belief::new(&scenario).expect("starts");
+        steps.iter().for_each(|step| belief.take(step));
+        assert_eq!(belief.steps.len(), steps.len());
+        belief.sound().job().machine().tap_open()
+    };
+    assert!(!is_open(&[tap_seen("tap_shut")]));
+    assert!(is_open(&[tap_seen("tap_open")]));
+    // Who has seen it open finds it shut by somebody's hand.
+    assert!(is_open(&["tap_open", "tap_shut"].map(tap_seen)));
+}
+
+/// A job whose machine can have a wet winding and nothing else, and has what is given.
+fn wet_or_sound(faults: Vec<ActiveFault>) -> Arc<Scenario> {
     let mut scenario = Scenario::clone(&job("no_water").expect("sound").expect("ships"));
     let mut model = MachineModel::clone(&scenario.machine);
     model.faults.retain(|f| f.id == "winding_wet_to_frame");
-    scenario.faults = vec![ActiveFault {
+    scenario.faults = faults;
+    scenario.machine = Arc::new(model);
+    Arc::new(scenario)
+}
+
+#[test]
+fn a_degree_between_those_reckoned_with_is_found() {
+    let truth = 0.66;
+    let scenario = wet_or_sound(vec![ActiveFault {
         severity_ratio: truth,
         ..ActiveFault::constant("winding_wet_to_frame")
-    }];
-    scenario.machine = Arc::new(model);
-    let scenario = Arc::new(scenario);
+    }]);
     let seen = worked(&scenario, &independent(&scenario));
     let belief = Belief::of(&seen).expect("runs");
     let (_, best, _) = belief.ranked()[0];

@@ -26,3 +26,22 @@ impl Care {
         self.ratio >= 1.0 || draw_ratio(self.seed, CARE_PURPOSE, self.drawn) < self.ratio
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn steps_of_care_are_done_in_their_share_of_occasions_and_the_same_again_for_the_same_seed() {
+        let done = |seed, ratio| {
+            let mut care = Care::new(seed, ratio);
+            (0..2000).map(|_| care.is_taken()).collect::<Vec<bool>>()
+        };
+        let n = |done: &[bool]| done.iter().filter(|is| **is).count();
+        // Three standard errors of 2000 draws at 70 % are 61.
+        assert!(n(&done(1, 0.7)).abs_diff(1400) < 62);
+        assert_eq!((n(&done(1, 1.0)), n(&done(1, 0.0))), (2000, 0));
+        assert_eq!(done(1, 0.7), done(1, 0.7));
+        assert_ne!(done(1, 0.7), done(2, 0.7));
+    }
+}

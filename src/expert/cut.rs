@@ -53,3 +53,72 @@ impl Cut {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::bench::action::PanelKey;
+    use crate::bench::job::Entry;
+    use crate::scenario::job;
+
+    fn taken(acts: &[(u64, u64, Action)]) -> Cut {
+        let scenario = job("no_water").expect("sound").expect("ships");
+        let mut cut = Cut::default();
+        for (tick, ticks, action) in acts {
+            let step = Step {
+                entry: Entry {
+                    tick: *tick,
+                    action: action.clone(),
+                },
+                ticks: *ticks,
+                notes: Vec::new(),
+                is_tripped: false,
+            };
+            cut.take(&step, &scenario);
+        }
+        cut
+    }
+
+    fn off(step: &str) -> Action {
+        Action::TakeOff {
+            step: step.to_owned(),
+            helped: true,
+        }
+    }
+
+    fn on(step: &str) -> Action {
+        Action::Refit {
+            step: step.to_owned(),
+            check: true,
+        }
+    }
+
+    #[test]
+    fn watching_belongs_to_a_trial_and_making_safe_does_not() {
+        let start = Action::Key {
+            key: PanelKey::Start,
+        };
+        // Ten ticks of pressing, fifty of watching, five of noting.
+        let cut = taken(&[(0, 10, start), (60, 5, Action::Note)]);
+        assert_eq!(cut.own_ticks, 65);
+        let pull = Action::Plug { inserted: false };
+        let cut = taken(&[(0, 30, pull), (100, 5, Action::Note)]);
+        assert_eq!(cut.own_ticks, 75, "the wait before the line and the line");
+        assert_eq!(cut.next().own_ticks, 0);
+    }
+
+    #[test]
+    fn taking_off_and_putting_back_without_a_decision_between_is_for_nothing() {
+        let scenario = job("no_water").expect("sound").expect("ships");
+        let step = scenario.workshop.step("back_cover").expect("listed");
+        let both = step.off_s + step.on_s;
+        let cut = taken(&[(0, 10, off("back_cover")), (10, 10, on("back_cover"))]);
+        assert!((cut.wasted_s - both).abs() < 1e-9, "{}", cut.wasted_s);
+        assert_eq!(cut.own_ticks, 0);
+        // What was off before, or stays off, is not.
+        let cut = taken(&[(0, 10, off("back_cover")), (10, 10, on("panel_open"))]);
+        assert!(cut.wasted_s.abs() < 1e-12);
+        let cut = taken(&[(0, 10, on("back_cover")), (10, 10, on("back_cover"))]);
+        assert!(cut.wasted_s.abs() < 1e-12);
+    }
+}

@@ -88,3 +88,80 @@ fn fit(is: &Shown, expected: &Shown) -> f64 {
         .map(|(n, note)| expected.fit(n, note))
         .sum()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::bench::action::Sense;
+    use crate::bench::notebook::Note;
+    use crate::bench::notebook::NoteEntry;
+    use crate::bench::notebook::Seen;
+
+    fn showing(key: &str) -> Option<Shown> {
+        let seen = vec![Seen {
+            key: key.to_owned(),
+            amount: None,
+            text: String::new(),
+        }];
+        let note = Note {
+            number: 1,
+            tick: 0,
+            state: String::new(),
+            entry: NoteEntry::Observation {
+                sense: Sense::Look,
+                place: "belt".to_owned(),
+                seen,
+            },
+        };
+        Some(Shown {
+            notes: vec![note],
+            ..Shown::default()
+        })
+    }
+
+    #[test]
+    fn machines_that_show_the_same_share_an_outcome_and_the_likeliest_comes_first() {
+        let shown = ["slack", "off", "slack", "off"].map(showing);
+        let found = foreseen(&shown, &[0.1, 0.5, 0.3, 0.1], &[0, 1, 2, 3]).expect("they differ");
+        assert_eq!(found.n_outcomes, 2);
+        for (cause, first) in [(0, false), (1, true), (2, false), (3, true)] {
+            let row = &found.likelihood[2 * cause..2 * cause + 2];
+            assert!((row.iter().sum::<f64>() - 1.0).abs() < 1e-12, "{row:?}");
+            assert_eq!(row[0] > 0.9, first, "{row:?}");
+            assert_eq!(row[1] > 0.9, !first, "{row:?}");
+        }
+    }
+
+    #[test]
+    fn degrees_of_a_cause_count_by_how_likely_they_are_and_one_no_longer_run_tells_nothing() {
+        let shown = [showing("slack"), showing("off"), showing("off"), None];
+        let found = foreseen(&shown, &[0.3, 0.1, 0.6, 0.0], &[0, 0, 1, 2]).expect("they differ");
+        // Off is the likelier thing to see; of the first cause three in four machines are slack.
+        let row = |cause: usize| &found.likelihood[2 * cause..2 * cause + 2];
+        assert!((row(0)[1] - 0.75).abs() < 0.02, "{:?}", row(0));
+        assert!(row(1)[0] > 0.9, "{:?}", row(1));
+        assert!((row(2)[0] - 0.5).abs() < 1e-9, "{:?}", row(2));
+    }
+
+    #[test]
+    fn nothing_could_come_of_what_all_machines_show_alike_or_nobody_weighs() {
+        let alike = ["slack", "slack"].map(showing);
+        assert_eq!(foreseen(&alike, &[0.5, 0.5], &[0, 1]), None);
+        let silent = [Some(Shown::default()), Some(Shown::default())];
+        assert_eq!(foreseen(&silent, &[0.5, 0.5], &[0, 1]), None);
+    }
+
+    #[test]
+    fn no_more_than_six_outcomes_are_told_apart() {
+        let shown: Vec<_> = (0..9).map(|n| showing(&format!("thing {n}"))).collect();
+        let causes: Vec<usize> = (0..9).collect();
+        let found = foreseen(&shown, &[1.0 / 9.0; 9], &causes).expect("they differ");
+        assert_eq!((found.n_outcomes, found.likelihood.len()), (6, 54));
+        // What fits none of the six may come as any of them.
+        let last = &found.likelihood[48..];
+        assert!(
+            last.iter().all(|p| (p - 1.0 / 6.0).abs() < 1e-9),
+            "{last:?}"
+        );
+    }
+}

@@ -8,6 +8,8 @@ mod almanac; // what can be known of a job's machine before it is touched
 mod apprentice; // one of them at work
 mod habits; // what each kind likes to do
 mod likeness; // whether a run was like a sound machine's
+#[cfg(test)]
+mod working; // what each kind does before its first repair
 
 pub use almanac::Almanac;
 pub use apprentice::work;
