@@ -7,6 +7,8 @@
 use serde::Serialize;
 
 use crate::bench::job::Job;
+use crate::bench::notebook::Note;
+use crate::bench::notebook::NoteEntry;
 use crate::bench::state::Ending;
 use crate::bench::visit::Advice;
 use crate::expert::Reckoning;
@@ -102,9 +104,11 @@ fn nothing_stated() -> Vec<Lost> {
     Lost::all(None, Why::NothingStated)
 }
 
-/// It was left with nothing done and nothing said: there is no economy and no evidence to speak of.
+/// It was left with nothing looked for, done or said: there is no economy and no evidence to speak of.
 fn is_untouched(job: &Job, fixed: bool) -> bool {
-    job.is_over() && !fixed && job.bench().findings.is_empty() && !job.hands_were_on_it()
+    let is_act = |note: &Note| matches!(note.entry, NoteEntry::Act { .. });
+    let is_silent = job.bench().findings.is_empty() && job.notebook().iter().all(is_act);
+    job.is_over() && !fixed && is_silent && !job.hands_were_on_it()
 }
 
 /// Marks a job by the bill. An unfinished job is marked as it stands.

@@ -23,6 +23,10 @@ for (const play of Object.values(jobs).filter(({ name }) => name.startsWith("a_w
     return visits.at(-1);
   };
   await play({ ...shop, visit }).catch((error) => failed.push(`${play.name}: ${error.message.split("\n")[0]}`));
+  // Somebody who only watches for a while: the clock that runs is kept now and then.
+  const { page: watched } = await visit({ at: "#/bench/no_water" });
+  await watched.getByRole("region", { name: "Instrument in hand" }).waitFor().catch((error) => failed.push(`watching: ${error.message.split("\n")[0]}`));
+  await watched.waitForTimeout(12_000);
   for (const { page } of visits) {
     // Until the marks stand: what its thread has answered is part of a first job's debrief.
     await page.waitForFunction(() => !/ of 100 for now/.test(document.querySelector("main")?.innerText ?? ""), null, { timeout: 30_000 }).catch((error) => failed.push(`${play.name}: ${error.message.split("\n")[0]}`));

@@ -35,7 +35,7 @@ pub(super) fn likely(
         told(Answer::Progress { done, of });
         belief.take(step);
     }
-    told(Answer::Likely(summary(&belief, scenario)));
+    told(Answer::Likely(summary(&belief)));
     Reckoning::of(&seen).map(Answer::Reckoned)
 }
 
@@ -64,9 +64,8 @@ pub(super) fn hint(
     })
 }
 
-/// The causes that were ever the likeliest few, the likeliest at the end first; what was wrong is always
-/// among them, since this is told in the debrief.
-fn summary(belief: &Belief, scenario: &Scenario) -> Likely {
+/// The causes that were ever the likeliest few, the likeliest at the end first.
+fn summary(belief: &Belief) -> Likely {
     let history = belief.history();
     let at_end = belief.probabilities();
     let height = |place: usize| {
@@ -75,13 +74,7 @@ fn summary(belief: &Belief, scenario: &Scenario) -> Likely {
     };
     let mut places: Vec<usize> = (0..at_end.len()).collect();
     places.sort_by(|a, b| height(*b).total_cmp(&height(*a)));
-    let is_true = |place: &usize| {
-        let ids = &belief.causes()[*place].0;
-        scenario.faults.iter().any(|fault| ids.contains(&fault.id))
-    };
-    let missed: Vec<usize> = places.iter().skip(NAMED).copied().filter(is_true).collect();
-    places.truncate(NAMED.saturating_sub(missed.len()));
-    places.extend(missed);
+    places.truncate(NAMED);
     Likely {
         causes: places
             .iter()
