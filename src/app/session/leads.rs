@@ -44,7 +44,7 @@ impl Session {
     pub(super) fn lifted(&self, next: Option<&Action>) -> Option<Action> {
         let meter = self.job.bench().meter.as_ref().filter(|m| is_reading(m))?;
         let is_measured = matches!(next, None | Some(Action::Meter { .. }));
-        (self.is_free() && !is_measured).then(|| Action::Meter {
+        (self.is_free() && !is_measured).then_some(Action::Meter {
             mode: meter.mode,
             red: None,
             black: None,
