@@ -354,7 +354,10 @@ mod tests {
     #[test]
     fn who_leaves_it_safe_says_what_is_known_and_nothing_else() {
         let leave = Action::MakeSafeAndLeave;
-        assert_eq!(Form::default().acts_of_leaving(), std::slice::from_ref(&leave));
+        assert_eq!(
+            Form::default().acts_of_leaving(),
+            std::slice::from_ref(&leave)
+        );
         let form = Form {
             causes: vec!["tap_shut".into()],
             advice: vec![Advice::HouseWiring],
