@@ -35,7 +35,10 @@ fn only_what_strips_and_what_supposes_faults_reads_a_scenarios_faults() {
         // Tests suppose what they like; they stand at the end.
         let program = text.split("#[cfg(test)]").next().unwrap_or_default();
         for words in ["scenario().faults", "scenario.faults", "blind.faults"] {
-            assert!(!program.contains(words), "src/expert/{name} reads `{words}`");
+            assert!(
+                !program.contains(words),
+                "src/expert/{name} reads `{words}`"
+            );
         }
     }
 }
