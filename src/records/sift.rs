@@ -248,7 +248,8 @@ fn elsewhere(why: impl FnOnce() -> Option<String>) -> Option<String> {
     why()
 }
 
-fn nothing() -> Sifted {
+/// A row of which nothing is known yet.
+pub fn nothing() -> Sifted {
     Sifted {
         attempt: None,
         name: None,

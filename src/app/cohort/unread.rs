@@ -8,6 +8,7 @@ use crate::records::chain::ERASED_FORMAT;
 use crate::records::record::RECORD_FORMAT;
 use crate::records::seal::Hash;
 use crate::records::sift::Sifted;
+use crate::records::sift::nothing;
 use crate::say;
 
 /// What a text is instead of records, where no line of it can be one.
@@ -29,20 +30,9 @@ pub fn strange(name: &str, text: &str) -> Option<Sifted> {
 /// The row of a file that cannot be read: why, as files have it and as the reader is told it.
 pub fn unread(why: String, told: String) -> Sifted {
     Sifted {
-        attempt: None,
-        name: None,
-        assessment: String::new(),
-        release: String::new(),
-        place: 0,
-        drawn: Vec::new(),
-        engine: String::new(),
-        started: String::new(),
-        n_away: 0,
-        pauses: Vec::new(),
         difference: Some(why),
         told: Some(told),
-        seal: None,
-        links: [Hash([0; 32]); 3],
+        ..nothing()
     }
 }
 
