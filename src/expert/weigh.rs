@@ -257,17 +257,8 @@ mod lines;
 
 #[cfg(test)]
 mod tests {
+    use super::lines::seen;
     use super::*;
-
-    fn seen(list: &[(&str, Option<f64>)]) -> Vec<Seen> {
-        list.iter()
-            .map(|(key, amount)| Seen {
-                key: (*key).to_owned(),
-                amount: *amount,
-                text: String::new(),
-            })
-            .collect()
-    }
 
     #[test]
     fn between_two_degrees_a_speed_between_theirs_is_likelier_than_at_either() {

@@ -205,16 +205,17 @@ fn lines_are_outcomes_of_the_trials_that_write_them() {
     assert_eq!(reading.as_deref(), Some("ohms MA MB"));
 }
 
+/// At the door of a machine that may have any fault of the catalogue.
+fn door_of_all() -> Door {
+    let shipped = job("no_water").expect("sound").expect("ships");
+    let faults = shipped.machine.faults.iter();
+    let ids: Vec<&str> = faults.map(|fault| fault.id.as_str()).collect();
+    door(&ids, "")
+}
+
 #[test]
 fn a_remedy_outside_the_plan_is_as_likely_to_help_as_all_causes_it_mends() {
-    let shipped = job("no_water").expect("sound").expect("ships");
-    let ids: Vec<&str> = shipped
-        .machine
-        .faults
-        .iter()
-        .map(|f| f.id.as_str())
-        .collect();
-    let door = door(&ids, "");
+    let door = door_of_all();
     let p = door.belief.probabilities();
     let mut n_outside = 0;
     for work in &door.scenario.workshop.works {
@@ -222,6 +223,7 @@ fn a_remedy_outside_the_plan_is_as_likely_to_help_as_all_causes_it_mends() {
         for (h, cause) in door.belief.causes().iter().enumerate() {
             let [id] = cause.0.as_slice() else { continue };
             let def = door.scenario.machine.fault(id).expect("listed");
+            // A fault that changes nothing counts as made good from the start.
             if remedies(&door.scenario, def)
                 .iter()
                 .any(|w| w.id == work.id)
@@ -272,14 +274,7 @@ fn a_stand_is_its_own_place_and_what_is_tried_has_its_name() {
 
 #[test]
 fn what_a_work_mends_outside_the_plan_saves_looking_further_for_it() {
-    let shipped = job("no_water").expect("sound").expect("ships");
-    let ids: Vec<&str> = shipped
-        .machine
-        .faults
-        .iter()
-        .map(|f| f.id.as_str())
-        .collect();
-    let door = door(&ids, "");
+    let door = door_of_all();
     let (moment, plan) = (&door.moment, &door.moment.plan);
     let judged = |id: &str| moment.work(id, &Stand::Ready, 1);
     // A work that the plan does not know saves the best cost to go as often as it helps.

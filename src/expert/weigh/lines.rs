@@ -4,7 +4,7 @@ use super::*;
 use crate::bench::gauge::Gauge;
 use crate::units::CELSIUS_ZERO_K;
 
-fn seen(list: &[(&str, Option<f64>)]) -> Vec<Seen> {
+pub(super) fn seen(list: &[(&str, Option<f64>)]) -> Vec<Seen> {
     list.iter()
         .map(|(key, amount)| Seen {
             key: (*key).to_owned(),
